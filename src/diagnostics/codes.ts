@@ -1,0 +1,48 @@
+export interface CodeInfo {
+  readonly severity: 'error' | 'warning'
+  readonly title: string
+}
+
+/** Every code, once. A code is permanent: it is also a check or a reader's finding, a page in `help/` and a spec case. */
+export const codes = {
+  // Reading the file
+  'file-unreadable': { severity: 'error', title: 'The file cannot be read as a pattern' },
+  'front-matter-missing': { severity: 'error', title: 'The file does not begin with front-matter' },
+  'front-matter-broken': { severity: 'error', title: 'The front-matter is not readable YAML' },
+  'key-unknown': { severity: 'error', title: 'The front-matter has a key that no pattern has' },
+  'key-missing': { severity: 'error', title: 'The front-matter lacks a key that it needs' },
+  'key-missing-to-publish': { severity: 'warning', title: 'The front-matter lacks a key that a published pattern needs' },
+  'value-wrong': { severity: 'error', title: 'A value in the front-matter is not of the kind that it must be' },
+  'rows-not-in-block': { severity: 'error', title: 'Rows do not stand in a | block' },
+  'count-reference-unknown': { severity: 'error', title: 'A :count[…] in the prose names a row that is not there' },
+  // Reading rows
+  'row-unreadable': { severity: 'error', title: 'A part of a row cannot be read' },
+  'stitch-unknown': { severity: 'error', title: 'A row uses a word that is no known stitch' },
+  // Counting rows
+  'total-mismatch': { severity: 'error', title: 'A row makes a different number of stitches than its total says' },
+  'kind-mismatch': { severity: 'error', title: 'A row makes a different number of one kind than it says' },
+  'row-overruns': { severity: 'error', title: 'A row works over more stitches than the row below makes' },
+  'places-left-over': { severity: 'error', title: 'A row ends before the row below does, and says nothing of it' },
+  'repeat-does-not-divide': { severity: 'error', title: 'A repeat does not fit what is left of the row below' },
+  'range-length-mismatch': { severity: 'error', title: 'A range of rows has a different length than it says' },
+  'change-mismatch': { severity: 'error', title: 'A row grows or shrinks by another number than it says' },
+  'row-number-out-of-order': { severity: 'error', title: 'Row numbers are missing, doubled or out of order' },
+  'row-reference-unknown': { severity: 'error', title: 'A row refers to a row that is not there' },
+  'size-list-length': { severity: 'error', title: 'A list of numbers has too few or too many for the sizes' },
+  'size-list-order': { severity: 'warning', title: 'A list of numbers does not go steadily up or down with the sizes' },
+  'turning-chain-unsaid': { severity: 'warning', title: 'Nothing says whether the turning chain counts, and the counts depend on it' },
+  'count-missing': { severity: 'warning', title: 'A row changes the count and states none' },
+  'row-not-checked': { severity: 'warning', title: 'A row cannot be counted' },
+  'fabric-too-large': { severity: 'error', title: 'A pattern has more stitches than are worked' },
+  // The words and the list of materials
+  'yarn-not-listed': { severity: 'error', title: 'A row uses a yarn that the materials do not list' },
+  'yarn-not-used': { severity: 'warning', title: 'The materials list a yarn that no row uses' },
+  'special-stitch-undefined': { severity: 'error', title: 'A row uses a special stitch that the pattern does not define' },
+} as const satisfies Record<string, CodeInfo>
+
+export type DiagnosticCode = keyof typeof codes
+
+/** Severity of a code. */
+export function severityOf(code: DiagnosticCode): 'error' | 'warning' {
+  return codes[code].severity
+}

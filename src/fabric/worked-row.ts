@@ -1,0 +1,83 @@
+import type { Span } from '../text/span.ts'
+
+/**
+ * What a row came to when it was worked. Facts only: what is wrong with them is for `checks/` to say.
+ * All counts are numbers of places (offers, works over, leaves) or of stitches (makes).
+ */
+export interface WorkedRow {
+  /** As a person names it: `Row 2`, `Rnd 14`, `Foundation`. */
+  readonly label: string
+  readonly word: 'row' | 'round'
+  /** Its number; unnumbered rows (`Next row:`) have the number they would have had. A foundation has none. */
+  readonly number?: number
+  readonly side?: 'RS' | 'WS'
+  /** The row as written that this real row came from; `Rows 4-8` gives five worked rows with one written row. */
+  readonly written: WrittenRow
+  readonly offers: number
+  readonly worksOver: number
+  /** Places left unworked; they stay in the fabric. */
+  readonly leaves: number
+  readonly makes: number
+  /** Stitches by kind, in US words: `{ hdc2tog: 8, hdc: 34 }`. */
+  readonly kinds: Readonly<Record<string, number>>
+  /** Chain spaces by kind: `{ 'ch-2': 4 }`. */
+  readonly spaces: Readonly<Record<string, number>>
+  readonly says?: Says
+  readonly verdict: Verdict
+  /** Why the verdict is `cannot-tell`, in words a designer reads. */
+  readonly reason?: string
+  /** Readings taken and counts taken on trust, in words. */
+  readonly assumed: readonly string[]
+  readonly tally: readonly Step[]
+  /** How often each repeat was worked in all. The span goes from the star or bracket to the end of what is repeated. */
+  readonly repeats: readonly { readonly span: Span; readonly times: number }[]
+  readonly troubles: readonly Trouble[]
+}
+
+export type Verdict = 'adds-up' | 'does-not' | 'cannot-tell'
+
+/** Where a written row stands and which of its parts a booklet prints. */
+export interface WrittenRow {
+  /** Label, text and total. */
+  readonly span: Span
+  readonly label: Span
+  /** The instructions, without label and total. */
+  readonly text: Span
+  /** The first and last number of a range; equal for one row; undefined for an unnumbered row. */
+  readonly first?: number
+  readonly last?: number
+}
+
+/** What the designer wrote about the row's count. */
+export interface Says {
+  readonly span: Span
+  /** Stitches in all, when said. */
+  readonly count?: number
+  /** By kind, when said: `{ dc: 16 }`; US words. */
+  readonly kinds: Readonly<Record<string, number>>
+  /** Chain spaces by kind, when said: `{ 'ch-1': 8 }`; a bare `sps` stands under `ch`. */
+  readonly spaces: Readonly<Record<string, number>>
+  /** `(+6)`: the change against the row before. */
+  readonly change?: number
+  /** `[6 rnds]`: how many rows a range has. */
+  readonly rows?: number
+}
+
+/** One step of the row's arithmetic. */
+export interface Step {
+  readonly span: Span
+  readonly worksOver: number
+  readonly makes: number
+  readonly soFar: number
+  /** How often the step was worked, when it stands in a repeat. */
+  readonly times: number
+}
+
+/** Something that did not come out, as a fact with numbers. */
+export type Trouble =
+  | { readonly kind: 'overrun'; readonly span: Span; readonly wants: number; readonly offers: number }
+  | { readonly kind: 'left-over'; readonly span: Span; readonly count: number }
+  | { readonly kind: 'does-not-divide'; readonly span: Span; readonly room: number; readonly each: number; readonly before: number; readonly after: number }
+  | { readonly kind: 'no-such-place'; readonly span: Span; readonly what: string }
+  | { readonly kind: 'unreadable'; readonly span: Span; readonly reason: string }
+  | { readonly kind: 'unknown-stitch'; readonly span: Span; readonly word: string; readonly nearest?: string }

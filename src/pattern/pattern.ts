@@ -1,0 +1,134 @@
+import type { Root } from 'mdast'
+import type { Source } from '../text/source.ts'
+import type { Span } from '../text/span.ts'
+
+/** A pattern file, read and validated, with every place kept. Counts are not worked here. */
+export interface Pattern {
+  readonly source: Source
+  /** Words for a file name and an address: `skiff-cushion`. From the file's name. */
+  readonly slug: string
+  readonly title: string
+  readonly number?: number
+  readonly summary?: string
+  readonly designer?: string
+  readonly version?: string
+  /** ISO date, `2026-11-02`. */
+  readonly date?: string
+  readonly access: 'free' | 'sold'
+  readonly terms: Terms
+  readonly level?: 'basic' | 'easy' | 'intermediate' | 'complex'
+  readonly madeFor?: 'home' | 'garment' | 'toy' | 'baby' | 'pet' | 'kitchen'
+  /** Names of the sizes, smallest first. Empty for one size. */
+  readonly sizes: readonly string[]
+  readonly gauge?: Gauge
+  readonly conventions: Conventions
+  readonly materials?: Materials
+  readonly stitches: readonly SpecialStitch[]
+  readonly pieces: readonly Piece[]
+  readonly seams: readonly Seam[]
+  readonly finished: readonly Finished[]
+  readonly changes: readonly Change[]
+  /** The Markdown body, offsets counted in the whole file. */
+  readonly body: Root
+  /** Where a key of the front-matter stands, by path: `pieces.0.rows`, `materials.yarns.1.letter`. The span is the value's. */
+  readonly places: ReadonlyMap<string, Span>
+}
+
+export type Terms = 'US' | 'UK'
+
+/** So many stitches and rows over a distance, in a stitch, with a hook. */
+export interface Gauge {
+  readonly stitch?: string
+  readonly sts: number
+  readonly rows: number
+  /** In centimetres. */
+  readonly over: number
+  /** In millimetres. */
+  readonly hook?: number
+  /** `as worked`, `washed and dried flat`. */
+  readonly after?: string
+}
+
+/** What the pattern says about the things that its rows leave open. Undefined means that it does not say. */
+export interface Conventions {
+  /** By the stitch (US word) at whose height the turning chain stands: does it count as a stitch? */
+  readonly turningChains: Readonly<Record<string, boolean>>
+  readonly slipStitchesCount?: boolean
+  /** Do chains count as stitches in totals? */
+  readonly chainsCount?: boolean
+}
+
+export interface Materials {
+  readonly yarns: readonly Yarn[]
+  /** In millimetres. */
+  readonly hooks: readonly number[]
+  readonly notions: readonly Notion[]
+}
+
+export interface Yarn {
+  readonly letter?: string
+  readonly name?: string
+  /** Yarn weight category 0 to 7 of the published table. */
+  readonly weight?: number
+  readonly fibre?: string
+  readonly ball?: { readonly grams: number; readonly metres: number }
+  readonly colour?: string
+  readonly for?: string
+  /** Grams, one number for each size; one number alone is for every size. */
+  readonly needs: readonly number[]
+}
+
+export interface Notion {
+  readonly what: string
+  readonly count?: readonly number[]
+  /** As written, one for each size: `200 g`. */
+  readonly amount?: readonly string[]
+  readonly for?: string
+}
+
+/** A stitch that this pattern defines. Numbers as in the stitch table. */
+export interface SpecialStitch {
+  readonly abbr: string
+  readonly name?: string
+  readonly worksOver: number
+  readonly makes: number
+  /** The US word of the stitch whose height it has. */
+  readonly height?: string
+  readonly how?: string
+  readonly span: Span
+}
+
+/** One thing worked from one start. */
+export interface Piece {
+  readonly name: string
+  readonly make: number
+  readonly shape?: 'flat' | 'tube' | 'cone' | 'ball'
+  /** The piece that it goes on from, on the same fabric. */
+  readonly on?: string
+  readonly note?: string
+  /** The text of the `|` block in the source, indentation included; the rows are read from the source itself. */
+  readonly rows: Span
+  readonly nameSpan: Span
+}
+
+export interface Seam {
+  readonly join: readonly string[]
+  readonly by?: string
+  readonly wrongSides?: 'together' | 'apart'
+  readonly ease?: boolean
+  readonly span: Span
+}
+
+/** A finished measurement. Centimetres, one for each size. */
+export interface Finished {
+  readonly what: string
+  readonly of?: string
+  readonly is: readonly number[]
+  readonly span: Span
+}
+
+export interface Change {
+  readonly version: string
+  readonly date: string
+  readonly what: string
+}

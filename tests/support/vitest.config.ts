@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  test: {
+    root: new URL('../..', import.meta.url).pathname,
+    include: ['tests/**/*.test.ts'],
+    // Building the site and driving a browser take longer than a unit.
+    testTimeout: 30_000,
+    hookTimeout: 180_000,
+  },
+})
