@@ -12,7 +12,7 @@ const shown = ['pages', 'layouts', 'components']
 const map: Readonly<Record<string, Allowed>> = {
   text: { ours: [], packages: [] },
   stitches: { ours: [], packages: [] },
-  diagnostics: { ours: ['text'], packages: ['string-width'] },
+  diagnostics: { ours: ['text'], packages: ['string-width', 'fastest-levenshtein'] },
   notation: { ours: ['text', 'diagnostics'], packages: [] },
   fabric: { ours: ['text', 'stitches', 'notation'], packages: ['fastest-levenshtein'] },
   checks: { ours: ['text', 'diagnostics', 'stitches', 'fabric', 'notation (types)'], packages: ['fastest-levenshtein'] },
