@@ -7,12 +7,6 @@ import { shownText } from './shown-line.ts'
 import { tallyTable } from './tally-table.ts'
 import { listOf } from './words.ts'
 
-/** A source and what is to be looked at in it; a checked pattern is one. */
-export interface Findings {
-  readonly source: Source
-  readonly diagnostics: readonly Diagnostic[]
-}
-
 /** How a report is written. */
 export interface ReportOptions {
   /** Colour codes of a terminal. Colour only adds: without it the text is the same. */
@@ -22,7 +16,7 @@ export interface ReportOptions {
 }
 
 /** Every diagnostic with its frame, facts and hint, errors first; an empty text when there are none. */
-export function reportText({ source, diagnostics }: Findings, options: ReportOptions = {}): string {
+export function reportText(diagnostics: readonly Diagnostic[], source: Source, options: ReportOptions = {}): string {
   const paint = options.colour ? coloured : plain
   return errorsFirst(diagnostics)
     .map((diagnostic) => `${oneReport(diagnostic, source, paint, options.width ?? 100).join('\n')}\n`)
@@ -33,7 +27,7 @@ export function reportText({ source, diagnostics }: Findings, options: ReportOpt
  * One line a diagnostic, for logs, errors first:
  * `patterns/lattice-runner.md:6:70: error[row-overruns]: row 8 works over 32 stitches, 5 more than row 7 makes`.
  */
-export function shortReportText({ source, diagnostics }: Findings, options: ReportOptions = {}): string {
+export function shortReportText(diagnostics: readonly Diagnostic[], source: Source, options: ReportOptions = {}): string {
   const paint = options.colour ? coloured : plain
   return errorsFirst(diagnostics)
     .map((diagnostic) => `${placeText(diagnostic, source)}: ${headline(diagnostic, paint)}\n`)

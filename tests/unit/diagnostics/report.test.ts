@@ -23,7 +23,7 @@ const totalMismatch: Diagnostic = {
 }
 
 test('a total that is one short', () => {
-  expect(reportText({ source: dishcloth, diagnostics: [totalMismatch] })).toBe(`\
+  expect(reportText([totalMismatch], dishcloth)).toBe(`\
 error[total-mismatch]: row 3 makes 35 stitches, but its total says 34
  --> patterns/granary-dishcloth.md:7:73
   |
@@ -59,7 +59,7 @@ const doesNotDivide: Diagnostic = {
 }
 
 test('a repeat that does not divide into what is left, on a line whose labels lie too close to cut it', () => {
-  expect(reportText({ source: cowl, diagnostics: [doesNotDivide] })).toBe(`\
+  expect(reportText([doesNotDivide], cowl)).toBe(`\
 error[repeat-does-not-divide]: the repeat in row 2 works over 5 stitches at a time, but 31 are left for it
  --> patterns/tidewater-cowl.md:6:35
   |
@@ -90,7 +90,7 @@ const overruns: Diagnostic = {
 }
 
 test('a row that works over too much, on a line that is cut while its column stays the true one', () => {
-  expect(reportText({ source: runner, diagnostics: [overruns] })).toBe(`\
+  expect(reportText([overruns], runner)).toBe(`\
 error[row-overruns]: row 8 works over 32 stitches, 5 more than row 7 makes
  --> patterns/lattice-runner.md:6:70
   |
@@ -105,16 +105,16 @@ error[row-overruns]: row 8 works over 32 stitches, 5 more than row 7 makes
 })
 
 test('the short form is one line', () => {
-  expect(shortReportText({ source: runner, diagnostics: [overruns] })).toBe(
+  expect(shortReportText([overruns], runner)).toBe(
     'patterns/lattice-runner.md:6:70: error[row-overruns]: row 8 works over 32 stitches, 5 more than row 7 makes\n',
   )
 })
 
 test('sizes are named when it does not hold for all, and more of them as a list', () => {
-  const inSizes = (...sizes: string[]) => reportText({ source: dishcloth, diagnostics: [{ ...totalMismatch, sizes }] })
+  const inSizes = (...sizes: string[]) => reportText([{ ...totalMismatch, sizes }], dishcloth)
   expect(inSizes('Small')).toContain('\n  = sizes: Small only\n  = more: ')
   expect(inSizes('S', 'M', 'L')).toContain('\n  = sizes: S, M and L only\n')
-  expect(reportText({ source: dishcloth, diagnostics: [totalMismatch] })).not.toContain('sizes:')
+  expect(reportText([totalMismatch], dishcloth)).not.toContain('sizes:')
 })
 
 test('errors come before warnings, each by their place', () => {
@@ -122,7 +122,7 @@ test('errors come before warnings, each by their place', () => {
     ({ code, message: `at ${start}`, primary: { span: { start, end: start + 1 }, text: '' }, secondary: [] })
   const diagnostics = [at('count-missing', 2), at('row-overruns', 9), at('yarn-not-used', 1), at('total-mismatch', 4)]
   const source = { path: 'a.md', text: 'abcdefghijkl' }
-  expect(shortReportText({ source, diagnostics }).split('\n').map((line) => line.split(' at ')[0])).toEqual([
+  expect(shortReportText(diagnostics, source).split('\n').map((line) => line.split(' at ')[0])).toEqual([
     'a.md:1:5: error[total-mismatch]:',
     'a.md:1:10: error[row-overruns]:',
     'a.md:1:2: warning[yarn-not-used]:',
@@ -133,29 +133,27 @@ test('errors come before warnings, each by their place', () => {
 })
 
 test('a blank line stands between two reports, and nothing to say is nothing', () => {
-  const two = reportText({ source: dishcloth, diagnostics: [totalMismatch, { ...totalMismatch, code: 'kind-mismatch' }] })
+  const two = reportText([totalMismatch, { ...totalMismatch, code: 'kind-mismatch' }], dishcloth)
   expect(two.split('\n\n')).toHaveLength(2)
-  expect(reportText({ source: dishcloth, diagnostics: [] })).toBe('')
+  expect(reportText([], dishcloth)).toBe('')
 })
 
 test('colour only adds: without its codes the text is the same', () => {
   // ECMA-48: a control sequence is ESC [ … m.
   const bare = (text: string) => text.replace(/\u001B\[[\d;]*m/g, '')
-  for (const findings of [
-    { source: dishcloth, diagnostics: [{ ...totalMismatch, sizes: ['S'] }] },
-    { source: cowl, diagnostics: [doesNotDivide] },
-    { source: runner, diagnostics: [overruns] },
-  ]) {
-    const coloured = reportText(findings, { colour: true })
-    expect(coloured).not.toBe(reportText(findings))
-    expect(bare(coloured)).toBe(reportText(findings))
-    expect(bare(shortReportText(findings, { colour: true }))).toBe(shortReportText(findings))
+  for (const [source, diagnostic] of [
+    [dishcloth, { ...totalMismatch, sizes: ['S'] }], [cowl, doesNotDivide], [runner, overruns],
+  ] as const) {
+    const coloured = reportText([diagnostic], source, { colour: true })
+    expect(coloured).not.toBe(reportText([diagnostic], source))
+    expect(bare(coloured)).toBe(reportText([diagnostic], source))
+    expect(bare(shortReportText([diagnostic], source, { colour: true }))).toBe(shortReportText([diagnostic], source))
   }
 })
 
 test('a long tally shows how the row begins and how it closes', () => {
   const tally = Array.from({ length: 60 }, (_, index) => ({ text: `step ${index + 1}`, worksOver: 1, makes: 1, soFar: index + 1 }))
-  const text = reportText({ source: dishcloth, diagnostics: [{ ...totalMismatch, tally }] })
+  const text = reportText([{ ...totalMismatch, tally }], dishcloth)
   expect(text).toContain('      14  step 14\n')
   expect(text).toContain('  … 38 more steps …\n')
   expect(text).toContain('      53  step 53\n')
@@ -164,13 +162,10 @@ test('a long tally shows how the row begins and how it closes', () => {
 
 test('nothing in a pattern or its name can command a terminal', () => {
   const source = { path: 'a\u001B[2Jb.md', text: 'Row 1: sc\u001B[31m in next st\u0007. (1)' }
-  const text = reportText({
-    source,
-    diagnostics: [{
-      code: 'stitch-unknown', message: '`sc\u001B[31m` is no stitch\nhere', primary: labelOn(source, 'sc', 'b\u0008d'), secondary: [],
-      note: '\u009B1m', tally: [{ text: '\u001Bc', worksOver: 1, makes: 1, soFar: 1 }],
-    }],
-  })
+  const text = reportText([{
+    code: 'stitch-unknown', message: '`sc\u001B[31m` is no stitch\nhere', primary: labelOn(source, 'sc', 'b\u0008d'), secondary: [],
+    note: '\u009B1m', tally: [{ text: '\u001Bc', worksOver: 1, makes: 1, soFar: 1 }],
+  }], source)
   expect(text).not.toMatch(/[\u0000-\u0009\u000B-\u001F\u007F-\u009F]/)
   expect(text).toContain('1 | Row 1: sc␛[31m in next st␇. (1)')
   expect(text).toContain('`sc␛[31m` is no stitch here')
