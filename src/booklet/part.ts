@@ -1,0 +1,130 @@
+import type { WorkedRow } from '../fabric/worked-row.ts'
+import type { CheckedPattern, WorkedPiece } from '../pattern/checked-pattern.ts'
+import type { Pattern, Piece } from '../pattern/pattern.ts'
+import { textOf } from '../text/source.ts'
+import type { InstructionLine, Part, PartLine } from './booklet.ts'
+import { sentence } from './figures.ts'
+import { gatherLines, type GatheredLine } from './gather-lines.ts'
+import { mannerOf, type Manner } from './manner.ts'
+import { plainRuns } from './row-text.ts'
+import { rowLine } from './row-line.ts'
+import { typeset } from './typeset.ts'
+
+/** A piece on its way into print, with what the facts block says of it. */
+export interface WorkedPart {
+  readonly part: Part
+  readonly piece: Piece
+  readonly manner: Manner
+  /** Its rows in every size, foundation left out. */
+  readonly sizes: readonly (readonly WorkedRow[])[]
+}
+
+/** The longest foundation, in characters, that stands beside the head; a longer one is a line of its own. */
+const besideHead = 60
+
+/** The pieces of a pattern as the parts of its booklet, in the order in which they are worked. `notes` is the prose as plain text. */
+export function partsOf(checked: CheckedPattern, pattern: Pattern, notes: string): readonly WorkedPart[] {
+  const ids = new Set<string>()
+  return pattern.pieces.flatMap((piece) => {
+    const worked = checked.pieces.filter((candidate) => candidate.piece.name === piece.name)
+    return worked.length === 0 ? [] : [{ piece, worked }]
+  }).map(({ piece, worked }, index) => partOf({ piece, worked, number: index + 1, pattern, notes, ids }))
+}
+
+interface PartMaking {
+  readonly piece: Piece
+  readonly worked: readonly WorkedPiece[]
+  readonly number: number
+  readonly pattern: Pattern
+  readonly notes: string
+  /** The names of lines so far: no two lines of a booklet share one. */
+  readonly ids: Set<string>
+}
+
+function partOf({ piece, worked, number, pattern, notes, ids }: PartMaking): WorkedPart {
+  const { source } = pattern
+  const all = gatherLines(worked.map(({ rows }) => rows))
+  const [first] = all
+  const foundation = first !== undefined && isFoundation(first) ? first : undefined
+  const lines = foundation === undefined ? all : all.slice(1)
+  const manner = mannerOf(lines, source, notes)
+  const begins = foundation === undefined ? '' : textOf(source, foundation.written.text).replace(/\s+/g, ' ').trim()
+  const rows = lines.flatMap((line) => line.rows.flat())
+  const done = progress(lines)
+  const rowLines = lines.map((line, index) => rowLine(line, {
+    source, terms: pattern.terms, sizes: pattern.sizes, progress: done[index] ?? 1, id: idOf(line, piece, ids),
+  }))
+  return {
+    piece,
+    manner,
+    sizes: worked.map((size) => size.rows.filter((row) => !foundation?.rows.flat().includes(row))),
+    part: {
+      number,
+      name: piece.name,
+      line: partLine(piece, manner, begins.length <= besideHead ? begins : '', notes),
+      counting: manner === 'in rows' ? 'Row' : 'Round',
+      sides: manner === 'in rows' ? rows.some((row) => row.side !== undefined) : rows.some((row) => row.side === 'WS'),
+      lines: [
+        ...instructions(piece.note === undefined ? [] : [piece.note]),
+        ...instructions(begins.length > besideHead ? [begins] : []),
+        ...withInstructions(lines, rowLines, worked),
+      ],
+    },
+  }
+}
+
+/** Chains alone make no stitch: they are said at the head of the part. A foundation of stitches is a row like any other. */
+function isFoundation({ rows }: GatheredLine): boolean {
+  return rows.flat().every((row) => row.number === undefined && row.makes === 0)
+}
+
+function idOf(line: GatheredLine, piece: Piece, ids: Set<string>): string {
+  const name = piece.name.toLowerCase().replace(/^the /, '').normalize('NFD').replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '')
+  const base = `${name === '' ? 'part' : name}-${line.rows.flat()[0]?.number ?? 'start'}`
+  let id = base
+  for (let again = 2; ids.has(id); again += 1) id = `${base}-${again}`
+  ids.add(id)
+  return id
+}
+
+/** After each line, the share of the piece's stitches that are worked, in the first size. */
+function progress(lines: readonly GatheredLine[]): readonly number[] {
+  const stitches = lines.map(({ rows }) => (rows[0] ?? []).reduce((sum, row) => sum + row.makes, 0))
+  const all = stitches.reduce((sum, count) => sum + count, 0)
+  let soFar = 0
+  return stitches.map((count) => {
+    soFar += count
+    return all === 0 ? 1 : soFar / all
+  })
+}
+
+/** `Make 2. In rows, with A. Ch 41 (61).` */
+function partLine(piece: Piece, manner: Manner, begins: string, notes: string): string {
+  const [, colour, rest] = /^[Ww]ith ([A-Z]), (.+)$/.exec(begins) ?? []
+  const way = manner === 'in a spiral' && /\bmarker\b/i.test(notes) ? 'in a spiral; move the marker up each round' : manner
+  const sentences = [
+    piece.on === undefined ? `make ${piece.make}` : `${piece.make > 1 ? `make ${piece.make}; go` : 'goes'} on from ${piece.on}`,
+    colour === undefined ? way : `${way}, with ${colour}`,
+    rest ?? begins,
+  ]
+  return typeset(sentences.map(sentence).filter((text) => text !== '').join(' '))
+}
+
+function instructions(texts: readonly string[]): readonly InstructionLine[] {
+  return texts.map((text) => ({ kind: 'instruction', text: plainRuns(text) }))
+}
+
+/** Puts the lines that are printed and not counted where they stand in the source. */
+function withInstructions(lines: readonly GatheredLine[], rowLines: readonly PartLine[], worked: readonly WorkedPiece[]): readonly PartLine[] {
+  const said = new Map(worked.flatMap(({ between }) => between).map(({ at, text }) => [at, text]))
+  const waiting = [...said].sort(([a], [b]) => a - b)
+  const placed: PartLine[] = []
+  lines.forEach((line, index) => {
+    const before = waiting.filter(([at]) => at < line.written.span.start)
+    waiting.splice(0, before.length)
+    placed.push(...instructions(before.map(([, text]) => text)))
+    const row = rowLines[index]
+    if (row) placed.push(row)
+  })
+  return [...placed, ...instructions(waiting.map(([, text]) => text))]
+}

@@ -1,0 +1,81 @@
+import type { WorkedRow } from '../fabric/worked-row.ts'
+import { textOf, type Source } from '../text/source.ts'
+import type { Span } from '../text/span.ts'
+import type { Run } from './booklet.ts'
+import { capital, sentence } from './figures.ts'
+import { typeset } from './typeset.ts'
+
+/** A repeat of a row's own text that stands in no other repeat. */
+export interface OuterRepeat {
+  /** From the star to the semicolon, or from bracket to bracket. */
+  readonly span: Span
+  /** How often each of the given rows works it. */
+  readonly times: readonly number[]
+}
+
+/** The repeats that are underlined, in reading order. A repeat inside another is part of its line and gets none of its own. */
+export function outerRepeats(source: Source, text: Span, rows: readonly WorkedRow[]): readonly OuterRepeat[] {
+  const own = rows.flatMap((row) => row.repeats).filter(({ span }) => span.start >= text.start && span.end <= text.end)
+  const outer = own.filter(({ span }) => !own.some((other) => holds(other.span, span)))
+  return [...new Set(outer.map(({ span }) => span.start))].sort((a, b) => a - b).map((start) => {
+    const same = outer.filter(({ span }) => span.start === start)
+    return { span: underlined(source, text, same[0]!.span), times: same.map(({ times }) => times) }
+  })
+}
+
+function holds(larger: Span, smaller: Span): boolean {
+  return larger.start <= smaller.start && larger.end >= smaller.end && (larger.start < smaller.start || larger.end > smaller.end)
+}
+
+/** With the sign that closes the repeat: the semicolon, the second star or the bracket. */
+function underlined(source: Source, text: Span, repeat: Span): Span {
+  const opens = source.text[repeat.start] ?? ''
+  const closes = opens === '(' || opens === '[' || opens === '{' ? ')]}' : '*;†'
+  const inside = textOf(source, repeat).trimEnd()
+  if (closes.includes(inside.at(-1) ?? '') && inside.length > 1) return { start: repeat.start, end: repeat.start + inside.length }
+  const after = /^\s*(\*+|[;†)\]}])/.exec(source.text.slice(repeat.end, text.end))
+  const end = after && closes.includes(after[1]![0]!) ? repeat.end + after[0].length : repeat.start + inside.length
+  return { start: repeat.start, end }
+}
+
+/** A row's text as it is printed: one line, a capital, the signs of print, a full stop, the repeats marked. */
+export function rowRuns(source: Source, text: Span, repeats: readonly Span[]): readonly Run[] {
+  const { folded, from } = fold(source, text)
+  const set = typeset(capital(folded))
+  const runs: { text: string; repeat: boolean }[] = []
+  ;set.split('').forEach((character, index) => {
+    const at = from[index] ?? text.end
+    const repeat = repeats.some((span) => at >= span.start && at < span.end)
+    const open = runs.at(-1)
+    if (open && open.repeat === repeat) open.text += character
+    else runs.push({ text: character, repeat })
+  })
+  return stopped(runs)
+}
+
+/** Text that is no row, put the same way. */
+export function plainRuns(text: string): readonly Run[] {
+  return [{ text: typeset(sentence(text.replace(/\s+/g, ' '))), repeat: false }]
+}
+
+/** White space folded to one space, with the place in the source of every character that is left. */
+function fold(source: Source, text: Span): { readonly folded: string; readonly from: readonly number[] } {
+  let folded = ''
+  const from: number[] = []
+  for (let at = text.start; at < text.end; at += 1) {
+    const character = source.text[at] ?? ''
+    const space = /\s/.test(character)
+    if (space && (folded === '' || folded.endsWith(' '))) continue
+    folded += space ? ' ' : character
+    from.push(at)
+  }
+  return { folded: folded.trimEnd(), from }
+}
+
+function stopped(runs: readonly Run[]): readonly Run[] {
+  const last = runs.at(-1)
+  if (!last || /[.!?…]$/.test(last.text)) return runs
+  const trimmed = last.text.replace(/[\s,;:–—-]+$/, '')
+  if (last.repeat) return [...runs, { text: '.', repeat: false }]
+  return [...runs.slice(0, -1), { text: `${trimmed}.`, repeat: false }]
+}

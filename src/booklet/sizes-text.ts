@@ -1,0 +1,49 @@
+import { inchesFromCm, nearestHalfCm, quarterInchText } from '../measures/units.ts'
+import type { Finished, Pattern } from '../pattern/pattern.ts'
+import { capital, figure, forSizes, nbsp, perSize } from './figures.ts'
+import { typeset } from './typeset.ts'
+
+/** How each measurement is said after its figures: `30 cm wide`. */
+const directions: Readonly<Record<string, string>> = {
+  width: 'wide', length: 'long', height: 'high', depth: 'deep', circumference: 'around', diameter: 'across', across: 'across', around: 'around',
+}
+
+/** Centimetres with inches: `9.5 cm (3¾ in)`, for sizes `30 (40) cm, 11¾ (15¾) in`. */
+export function bothUnits(cm: readonly (readonly number[])[]): string {
+  const across = (sides: readonly string[]) => sides.join(` ×${nbsp}`)
+  const centimetres = `${across(cm.map((values) => perSize(values.map((value) => figure(nearestHalfCm(value))))))}${nbsp}cm`
+  const inches = `${across(cm.map((values) => perSize(values.map((value) => quarterInchText(inchesFromCm(value))))))}${nbsp}in`
+  return cm.every((values) => values.every((value) => value === values[0])) ? `${centimetres} (${inches})` : `${centimetres}, ${inches}`
+}
+
+/** All finished measurements: `9.5 cm (3¾ in) across; becket 7.5 cm (3 in) long`. */
+export function sizesText({ finished, sizes }: Pattern): string {
+  const count = Math.max(1, sizes.length)
+  const owners = [...new Set(finished.map(({ of }) => of))]
+  const things = owners.map((owner, index) => {
+    const own = finished.filter(({ of }) => of === owner)
+    const name = index > 0 && owner !== undefined ? `${owner.replace(/^the /i, '').toLowerCase()} ` : ''
+    return `${name}${measurements(own, count)}`
+  })
+  const named = sizes.length > 1 ? `${perSize(sizes)}: ` : ''
+  return things.length === 0 ? '' : typeset(capital(`${named}${things.join('; ')}`))
+}
+
+/** Two sides of one thing are set together: `30 × 82 cm (11¾ × 32¼ in)`. */
+function measurements(own: readonly Finished[], sizes: number): string {
+  const wide = own.find(({ what }) => what.toLowerCase() === 'width')
+  const long = own.find(({ what }) => ['length', 'height'].includes(what.toLowerCase()))
+  const sides = wide !== undefined && long !== undefined ? [wide, long] : []
+  const rest = own.filter((one) => !sides.includes(one))
+  return [
+    ...(sides.length === 0 ? [] : [bothUnits(sides.map(({ is }) => forSizes(is, sizes)))]),
+    ...rest.map(({ what, is }) => said(what, bothUnits([forSizes(is, sizes)]))),
+  ].join(', ')
+}
+
+/** `9.5 cm (3¾ in) across`; `30 (40) cm, 11¾ (15¾) in, wide`; what has no such word stands before: `brim 5 cm (2 in)`. */
+function said(what: string, measure: string): string {
+  const direction = directions[what.toLowerCase()]
+  if (direction === undefined) return `${what.toLowerCase()} ${measure}`
+  return measure.endsWith(')') ? `${measure} ${direction}` : `${measure}, ${direction}`
+}
