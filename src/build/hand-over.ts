@@ -1,0 +1,17 @@
+import type { Collected } from './collect-patterns.ts'
+
+// Astro loads the content loader a second time, as a module of its own. What the build has worked already is handed to it here,
+// so that every pattern is worked once.
+const shelf: { [key: symbol]: ReadonlyMap<string, Collected> | undefined } = globalThis as never
+const key = Symbol.for('loopledger.collected')
+
+/** Keeps the patterns that were worked already in this process, by their sources' paths. */
+export function handOver(collected: readonly Collected[]): void {
+  shelf[key] = new Map(collected.map((one) => [one.source.path, one]))
+}
+
+/** A pattern that was worked already in this process from just this text. */
+export function handedOver({ path, text }: { readonly path: string; readonly text: string }): Collected | undefined {
+  const found = shelf[key]?.get(path)
+  return found?.source.text === text ? found : undefined
+}

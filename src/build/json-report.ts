@@ -1,0 +1,128 @@
+import { severityOf, type DiagnosticCode } from '../diagnostics/codes.ts'
+import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import { errorsFirst } from '../diagnostics/report.ts'
+import type { Says, Verdict, WorkedRow } from '../fabric/worked-row.ts'
+import type { CheckedPattern, WorkedPiece } from '../pattern/checked-pattern.ts'
+import { placeOf, type Source } from '../text/source.ts'
+import { countFindings } from './closing-summary.ts'
+
+/** What `npm run check -- --json` prints. The shape may grow; what is here stays. */
+export interface JsonReport {
+  readonly files: readonly JsonFile[]
+}
+
+export interface JsonFile {
+  /** As it was given, or from the working folder. */
+  readonly path: string
+  readonly errors: number
+  readonly warnings: number
+  readonly pieces: readonly JsonPiece[]
+  readonly diagnostics: readonly JsonDiagnostic[]
+}
+
+/** A piece in one size; `size` is null when the pattern has one size. */
+export interface JsonPiece {
+  readonly name: string
+  readonly size: string | null
+  readonly rows: readonly JsonRow[]
+}
+
+/** A row as it was worked. Counts are null where they cannot be told. */
+export interface JsonRow {
+  readonly label: string
+  /** Where the written row begins, 1-based. */
+  readonly line: number
+  readonly offers: number | null
+  readonly worksOver: number | null
+  readonly leaves: number | null
+  readonly makes: number | null
+  /** Stitches by kind, US words. */
+  readonly kinds: Readonly<Record<string, number>>
+  /** Chain spaces by kind. */
+  readonly spaces: Readonly<Record<string, number>>
+  /** The total that the row states, or null. */
+  readonly says: number | null
+  readonly verdict: Verdict
+  /** Why it cannot be told; null otherwise. */
+  readonly reason: string | null
+  readonly assumed: readonly string[]
+}
+
+/** One finding. Lines and columns are 1-based; `endColumn` is the first column behind it. */
+export interface JsonDiagnostic {
+  readonly code: DiagnosticCode
+  readonly severity: 'error' | 'warning'
+  /** Names of the sizes that it holds for, joined by a comma; null when it holds for all. */
+  readonly size: string | null
+  readonly line: number
+  readonly column: number
+  readonly endLine: number
+  readonly endColumn: number
+  readonly message: string
+  readonly note: string | null
+  readonly hint: string | null
+}
+
+/** Checked patterns as plain data for other programs. */
+export function jsonReport(checked: readonly CheckedPattern[]): JsonReport {
+  return { files: checked.map(fileOf) }
+}
+
+function fileOf({ source, pieces, diagnostics }: CheckedPattern): JsonFile {
+  return {
+    path: source.path,
+    ...countFindings(diagnostics),
+    pieces: pieces.map((piece) => pieceOf(piece, source)),
+    diagnostics: errorsFirst(diagnostics).map((diagnostic) => diagnosticOf(diagnostic, source)),
+  }
+}
+
+function pieceOf({ piece, size, rows }: WorkedPiece, source: Source): JsonPiece {
+  return { name: piece.name, size: size ?? null, rows: rows.map((row) => rowOf(row, source)) }
+}
+
+function rowOf(row: WorkedRow, source: Source): JsonRow {
+  return {
+    label: row.label,
+    line: placeOf(source, row.written.span.start).line,
+    offers: told(row.offers),
+    worksOver: told(row.worksOver),
+    leaves: told(row.leaves),
+    makes: told(row.makes),
+    kinds: { ...row.kinds },
+    spaces: { ...row.spaces },
+    says: totalOf(row.says),
+    verdict: row.verdict,
+    reason: row.reason ?? null,
+    assumed: [...row.assumed],
+  }
+}
+
+/** JSON has no word for a number that is none. */
+function told(count: number): number | null {
+  return Number.isFinite(count) ? count : null
+}
+
+/** Where only kinds are stated, `(9 sc, 48 dc)`, they are the total: that is how a maker adds them up. */
+function totalOf(says: Says | undefined): number | null {
+  if (says?.count !== undefined) return says.count
+  const kinds = Object.values(says?.kinds ?? {})
+  return kinds.length > 0 ? kinds.reduce((sum, count) => sum + count, 0) : null
+}
+
+function diagnosticOf({ code, message, primary, note, hint, sizes }: Diagnostic, source: Source): JsonDiagnostic {
+  const start = placeOf(source, primary.span.start)
+  const end = placeOf(source, Math.max(primary.span.start, primary.span.end))
+  return {
+    code,
+    severity: severityOf(code),
+    size: sizes && sizes.length > 0 ? sizes.join(', ') : null,
+    line: start.line,
+    column: start.column,
+    endLine: end.line,
+    endColumn: end.column,
+    message,
+    note: note ?? null,
+    hint: hint?.text ?? null,
+  }
+}

@@ -1,0 +1,22 @@
+import type { Booklet } from '../booklet/booklet.ts'
+
+/** One pattern as its page gets it. */
+export interface PatternEntry {
+  /** Left out when the file could not be read as a pattern; this happens only while it is being written. */
+  readonly booklet?: Booklet
+  /** A pattern that is sold: its rows never reach the public site. */
+  readonly sold: boolean
+  /** What is to be looked at. Empty in a published site. */
+  readonly remarks: readonly Remark[]
+}
+
+/** One diagnostic as a page shows it. */
+export interface Remark {
+  readonly code: string
+  readonly severity: 'error' | 'warning'
+  readonly message: string
+  /** `patterns/skiff.md:33:71` */
+  readonly place: string
+  /** The report as text, with the source's own lines in it. */
+  readonly report: string
+}

@@ -1,0 +1,21 @@
+import { getCollection } from 'astro:content'
+import type { Booklet } from '../booklet/booklet.ts'
+import type { HelpEntry } from './help-entry.ts'
+import type { PatternEntry } from './pattern-entry.ts'
+
+/** Every pattern, by its slug. */
+export async function patternEntries(): Promise<readonly { readonly slug: string; readonly entry: PatternEntry }[]> {
+  const entries: readonly { readonly id: string; readonly data: PatternEntry }[] = await getCollection('patterns')
+  return entries.map(({ id, data }) => ({ slug: data.booklet?.slug ?? id, entry: data }))
+}
+
+/** Every booklet that there is. */
+export async function booklets(): Promise<readonly Booklet[]> {
+  return (await patternEntries()).flatMap(({ entry }) => (entry.booklet ? [entry.booklet] : []))
+}
+
+/** Every help page, by its code. */
+export async function helpEntries(): Promise<readonly HelpEntry[]> {
+  const entries: readonly { readonly data: HelpEntry }[] = await getCollection('help')
+  return entries.map(({ data }) => data)
+}

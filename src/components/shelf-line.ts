@@ -1,0 +1,45 @@
+import type { Booklet } from '../booklet/booklet.ts'
+
+/** A pattern's line in the index of all patterns. */
+export interface ShelfLine {
+  readonly number: string
+  readonly title: string
+  readonly slug: string
+  readonly kind: string
+  readonly size: string
+  readonly hook: string
+  readonly yarn: string
+  /** Real rows to work, a range of five counted as five. */
+  readonly rows: string
+  readonly version: string
+}
+
+/** What the index says of a pattern, all of it from what the pattern's own page says. */
+export function shelfLine(booklet: Booklet): ShelfLine {
+  const fact = (label: string) => booklet.facts.find((one) => one.label === label)?.value ?? ''
+  const rows = booklet.parts.flatMap(({ lines }) => lines).reduce((sum, line) => sum + (line.kind === 'row' ? line.boxes.length : 0), 0)
+  return {
+    number: booklet.number === undefined ? '' : String(booklet.number),
+    title: booklet.title,
+    slug: booklet.slug,
+    kind: [fact('Level'), fact('Worked')].filter((part) => part !== '').join(', ').toLowerCase(),
+    size: fact('Size'),
+    hook: fact('Hook'),
+    yarn: booklet.materials.find(({ kind }) => kind === 'total')?.amount[0] ?? fact('Yarn'),
+    rows: rows > 0 ? String(rows) : '',
+    version: booklet.version,
+  }
+}
+
+/** Patterns in the order of the index: by the studio's own numbers, then by title. */
+export function shelfOrder(booklets: readonly Booklet[]): readonly Booklet[] {
+  const number = (booklet: Booklet) => booklet.number ?? Number.POSITIVE_INFINITY
+  return [...booklets].sort((a, b) => number(a) - number(b) || a.title.localeCompare(b.title, 'en'))
+}
+
+/** Whose site it is: the designer of most of its patterns. */
+export function publisherOf(booklets: readonly Booklet[]): string {
+  const counts = new Map<string, number>()
+  for (const { publisher } of booklets) counts.set(publisher, (counts.get(publisher) ?? 0) + 1)
+  return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? 'Patterns'
+}
