@@ -23,7 +23,15 @@ async function main(asked: CheckArguments): Promise<Ending> {
   if (paths.length === 0) return refuse(['there is no pattern file in patterns/'])
   const { files, unreadable } = await readFiles(paths, [process.cwd(), process.env['INIT_CWD'] ?? process.cwd()])
   if (unreadable.length > 0) return refuse(unreadable)
-  const checked = files.map(checkBytes)
+  const checked: CheckedPattern[] = []
+  for (const file of files) {
+    try {
+      checked.push(checkBytes(file))
+    } catch (error) {
+      const trace = error instanceof Error ? error.stack : String(error)
+      return refuse([`${file.path}: the rows could not be worked; this is our mistake, not your pattern's`, `${trace}`])
+    }
+  }
   const errors = checked.reduce((sum, { diagnostics }) => sum + countFindings(diagnostics).errors, 0)
   return print(textOf(checked, asked.form), errors > 0 ? 1 : 0)
 }
@@ -57,6 +65,6 @@ function print(text: string, ending: Ending): Ending {
 }
 
 function refuse(reasons: readonly string[]): Ending {
-  process.stderr.write(reasons.map((reason) => `check: ${shownText(reason)}\n`).join(''))
+  process.stderr.write(reasons.map((reason) => `check: ${reason.split('\n').map(shownText).join('\n')}\n`).join(''))
   return 2
 }

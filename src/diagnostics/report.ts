@@ -48,8 +48,8 @@ function oneReport(diagnostic: Diagnostic, source: Source, paint: Paint, width: 
   return [
     headline(diagnostic, paint),
     `${margin}${paint('gutter', '-->')} ${placeText(diagnostic, source)}`,
-    ...lines,
-    paint('gutter', `${margin} |`),
+    // Of a file without a text there is nothing to show.
+    ...(source.text.trim() === '' ? [] : [...lines, paint('gutter', `${margin} |`)]),
     ...(tally && tally.length > 0 ? tallyLines(fact, margin, tallyTable(tally, paint)) : []),
     ...(note === undefined ? [] : [fact('note', shownText(note))]),
     ...(hint === undefined ? [] : [`${margin} ${paint('gutter', '=')} ${paint('hint', 'hint:')} ${shownText(hint.text)}`]),

@@ -39,15 +39,21 @@ export function readCases(markdown: string, fallbackName: string): readonly Spec
   const found: SpecCase[] = []
   let name = fallbackName
   let fence: FenceCase | undefined
+  // Bytes that are no text have a report too; catalogue.test.ts works them.
+  let underBytes = false
   visit(unified().use(remarkParse).use(remarkGfm).parse(text) as Root, (node) => {
     const line = node.position?.start.line ?? 1
     if (node.type === 'heading') {
       name = toString(node)
       fence = undefined
+      underBytes = false
+    } else if (node.type === 'code' && node.lang === 'bytes') {
+      underBytes = true
     } else if (node.type === 'code' && (node.lang === 'rows' || node.lang === 'pattern')) {
       fence = fenceCase(node, name, line)
+      underBytes = false
       found.push(fence)
-    } else if (node.type === 'code' && node.lang === 'report') {
+    } else if (node.type === 'code' && node.lang === 'report' && !underBytes) {
       fence = replaceLast(found, fence, line, (above) => ({ ...above, reports: [...above.reports, { line, text: node.value }] }))
     } else if (node.type === 'table') {
       const table = tableAt(node, lines)

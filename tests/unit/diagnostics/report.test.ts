@@ -138,6 +138,13 @@ test('a blank line stands between two reports, and nothing to say is nothing', (
   expect(reportText([], dishcloth)).toBe('')
 })
 
+test('of an empty file no line is shown', () => {
+  const missing: Diagnostic = { code: 'front-matter-missing', message: 'the file is empty', primary: { span: { start: 0, end: 0 }, text: 'x' }, secondary: [] }
+  expect(reportText([missing], { path: 'a.md', text: '' })).toBe(
+    'error[front-matter-missing]: the file is empty\n --> a.md:1:1\n  = more: /help/front-matter-missing\n',
+  )
+})
+
 test('colour only adds: without its codes the text is the same', () => {
   // ECMA-48: a control sequence is ESC [ … m.
   const bare = (text: string) => text.replace(/\u001B\[[\d;]*m/g, '')

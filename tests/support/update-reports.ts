@@ -1,0 +1,15 @@
+import { spawnSync } from 'node:child_process'
+import { parseArgs } from 'node:util'
+
+/**
+ * `npm run spec`: works every row of the spec and of the help pages. With `--update` it writes the `report` fences anew from what
+ * the engine prints; carets stay as a hand wrote them, so that a report taken on unread cannot hide a wrong place.
+ */
+const { values } = parseArgs({ options: { update: { type: 'boolean' } } })
+const pages = ['tests/spec.test.ts', 'tests/docs.test.ts', 'tests/catalogue.test.ts']
+const { status } = spawnSync(
+  process.execPath,
+  ['node_modules/vitest/vitest.mjs', 'run', '--config', 'tests/support/vitest.config.ts', ...pages],
+  { stdio: 'inherit', env: { ...process.env, ...(values.update ? { UPDATE_REPORTS: '1' } : {}) } },
+)
+process.exitCode = status ?? 1
