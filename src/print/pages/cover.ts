@@ -1,0 +1,95 @@
+import type { Booklet } from '../../booklet/booklet.ts'
+import { gaps, live, liveWidth, weights } from '../sheet/measures.ts'
+import type { Placed } from '../sheet/placed.ts'
+import type { Sheet } from '../sheet/sheet.ts'
+import { balancedLines } from '../type/balance.ts'
+import { baselineIn, lineHeight, styles } from '../type/styles.ts'
+import { bandTop, placeCheckYourPrint } from './check-your-print.ts'
+import { placeFacts } from './facts.ts'
+import { headFont, oneLine } from './heads.ts'
+import { titleSetting } from './title-setting.ts'
+
+/** A drawing of the finished piece, placed by its own top left corner, in mm. */
+export interface CoverDrawing {
+  readonly width: number
+  readonly height: number
+  readonly boxes: readonly Placed[]
+  /** What it shows, for somebody who cannot see it. */
+  readonly alt: string
+  /** `Drawn full size` */
+  readonly scale: string
+  /** `Each mark is one stitch, each line one round.` */
+  readonly caption: string
+}
+
+/** The zone that the drawing may fill, in mm; a drawing narrower than `narrow` leaves room for wider facts. */
+const zone = { width: 118, height: 152, narrow: 96 }
+const factsWidth = { beside: 54, alone: 74 }
+
+/** Sets the cover: who publishes, the title, the facts, and the bar that shows whether the print is full size. Gives the facts it had no room for. */
+export function placeCover(sheet: Sheet, booklet: Booklet, drawing?: CoverDrawing): Booklet['facts'] {
+  placeTopLine(sheet, booklet)
+  sheet.bookmark(booklet.title)
+  placeTitle(sheet, booklet.title)
+  if (booklet.summary !== undefined) placeSubtitle(sheet, booklet.summary)
+  placeChainRule(sheet)
+  const top = sheet.y + gaps.large - 1
+  if (drawing) placeDrawing(sheet, drawing, top)
+  const width = drawing && drawing.width > zone.narrow - factsWidth.alone + factsWidth.beside ? factsWidth.beside : factsWidth.alone
+  const left = placeFacts(sheet, booklet.facts, { x: live.right - width, top, width, bottom: bandTop - gaps.section })
+  placeCheckYourPrint(sheet, drawing)
+  return left
+}
+
+function placeTopLine(sheet: Sheet, booklet: Booklet): void {
+  const { capitals } = styles
+  sheet.rule(live.top + 0.25, weights.heavy)
+  const y = live.top + 0.5 + 2 + baselineIn(capitals)
+  const tag = sheet.tag(sheet.root, 'P')
+  sheet.text(tag, oneLine(booklet.publisher.toUpperCase(), capitals), capitals, live.left, y)
+  if (booklet.number !== undefined) {
+    sheet.textTo(sheet.tag(sheet.root, 'P'), oneLine(`Pattern ${booklet.number}`.toUpperCase(), capitals), capitals, live.right, y)
+  }
+  sheet.y = live.top + 0.5 + 2 + lineHeight(capitals) + 7
+}
+
+/** Large letters carry their white with them: hung so far to the left, their stems stand on the margin. */
+const titleHang = 1
+
+function placeTitle(sheet: Sheet, title: string): void {
+  const font = headFont(title, 'title')
+  const setting = titleSetting(title, font)
+  const style = { font, tracking: -0.02, ...setting }
+  const tag = sheet.tag(sheet.root, 'H1')
+  for (const [at, line] of setting.lines.entries()) {
+    sheet.text(tag, line, style, live.left - titleHang, sheet.y + baselineIn(style) + at * lineHeight(style))
+  }
+  sheet.y += setting.lines.length * lineHeight(style) + 3.2
+}
+
+function placeSubtitle(sheet: Sheet, summary: string): void {
+  const { subtitle } = styles
+  const tag = sheet.tag(sheet.root, 'P')
+  for (const line of balancedLines([{ text: summary, font: subtitle.font }], { size: subtitle.size, width: 158 })) {
+    sheet.text(tag, line, subtitle, live.left, sheet.y + baselineIn(subtitle))
+    sheet.y += lineHeight(subtitle)
+  }
+}
+
+/** A chain across the page: the ornament of the house. */
+function placeChainRule(sheet: Sheet): void {
+  const count = Math.floor(liveWidth / 3.96)
+  const pitch = liveWidth / count
+  sheet.y += 5
+  for (let at = 0; at < count; at++) {
+    sheet.ellipse({ x: live.left + (at + 0.5) * pitch, y: sheet.y + 0.8, rx: 2.05, ry: 0.8, weight: weights.chain })
+  }
+  sheet.y += 1.6
+}
+
+function placeDrawing(sheet: Sheet, drawing: CoverDrawing, top: number): void {
+  const figure = sheet.tag(sheet.root, 'Figure', { alt: drawing.alt })
+  const dx = live.left + Math.max(0, (zone.width - drawing.width) / 2)
+  const dy = top + Math.max(0, (Math.min(zone.height, bandTop - gaps.medium - top) - drawing.height) / 2)
+  for (const box of drawing.boxes) sheet.put(figure, box, dx, dy)
+}

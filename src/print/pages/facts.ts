@@ -1,0 +1,68 @@
+import type { Fact } from '../../booklet/booklet.ts'
+import { live, liveWidth, weights } from '../sheet/measures.ts'
+import type { Tag } from '../sheet/placed.ts'
+import type { Sheet } from '../sheet/sheet.ts'
+import { baselineIn, lineHeight, styles } from '../type/styles.ts'
+import { oneLine, textLines } from './heads.ts'
+
+interface Block {
+  readonly x: number
+  readonly top: number
+  readonly width: number
+  /** Where the block must end at the latest. */
+  readonly bottom: number
+}
+
+const above = 1.5
+const below = 1.7
+
+/** Sets the facts in a block under `At a glance`. Gives those that it has no room for. */
+export function placeFacts(sheet: Sheet, facts: readonly Fact[], { x, top, width, bottom }: Block): readonly Fact[] {
+  if (facts.length === 0) return []
+  const { capitals } = styles
+  sheet.rule(top, weights.heavy, x, x + width)
+  sheet.text(sheet.tag(sheet.root, 'P'), oneLine('AT A GLANCE', capitals), capitals, x, top + 2.2 + baselineIn(capitals))
+  const list = sheet.tag(sheet.root, 'L', { numbering: 'None' })
+  let y = top + 2.2 + lineHeight(capitals) + 1.8
+  let placed = 0
+  for (const fact of facts) {
+    const height = heightOf(fact, width)
+    if (y + height > bottom && placed > 0) break
+    sheet.rule(y, weights.hair, x, x + width)
+    placeFact(sheet, list, fact, { x, y, width })
+    y += height
+    placed++
+  }
+  sheet.rule(y, weights.heavy, x, x + width)
+  return facts.slice(placed)
+}
+
+/** Sets over the whole width, on an inner page, the facts that the cover had no room for. */
+export function placeMoreFacts(sheet: Sheet, facts: readonly Fact[]): void {
+  if (facts.length === 0) return
+  const list = sheet.tag(sheet.root, 'L', { numbering: 'None' })
+  sheet.rule(sheet.y, weights.heavy)
+  for (const [at, fact] of facts.entries()) {
+    const height = heightOf(fact, liveWidth)
+    if (height > sheet.room && !sheet.isFresh) sheet.newPage()
+    if (at > 0) sheet.rule(sheet.y, weights.hair)
+    placeFact(sheet, list, fact, { x: live.left, y: sheet.y, width: liveWidth })
+    sheet.y += height
+  }
+  sheet.rule(sheet.y, weights.heavy)
+}
+
+function placeFact(sheet: Sheet, list: Tag, fact: Fact, { x, y, width }: { x: number; y: number; width: number }): void {
+  const entry = sheet.tag(list, 'LI')
+  sheet.text(sheet.tag(entry, 'Lbl'), oneLine(fact.label, styles.label), styles.label, x, y + above + baselineIn(styles.label))
+  const body = sheet.tag(entry, 'LBody')
+  for (const [at, line] of valueLines(fact, width).entries()) {
+    sheet.text(body, line, styles.fact, x, y + above + lineHeight(styles.label) + at * lineHeight(styles.fact) + baselineIn(styles.fact))
+  }
+}
+
+const valueLines = (fact: Fact, width: number) => textLines(fact.value, styles.fact, width)
+
+function heightOf(fact: Fact, width: number): number {
+  return above + lineHeight(styles.label) + valueLines(fact, width).length * lineHeight(styles.fact) + below
+}

@@ -1,0 +1,110 @@
+import type { MaterialLine } from '../../booklet/booklet.ts'
+import { gaps, live, pencilBox, weights } from '../sheet/measures.ts'
+import type { Tag } from '../sheet/placed.ts'
+import type { Sheet } from '../sheet/sheet.ts'
+import type { Line } from '../type/break-lines.ts'
+import { baselineIn, lineHeight, styles, type TypeStyle } from '../type/styles.ts'
+import { placeColumnHeads } from './column-heads.ts'
+import { oneLine, placeHead, textLines } from './heads.ts'
+import { placeParagraph } from './prose.ts'
+
+const columns = { item: { x: 25, width: 40 }, for: { x: 67, width: 67 }, amount: { right: 176, width: 40 }, weight: { right: 196, width: 19 } }
+const padding = { above: 1, below: 1.05 }
+
+interface Measured {
+  readonly line: MaterialLine
+  readonly item: readonly Line[]
+  readonly make: readonly Line[]
+  readonly for: readonly Line[]
+  readonly amount: readonly Line[]
+  readonly weight: readonly Line[]
+  readonly height: number
+}
+
+/** Sets the materials as a shopping list: a box on each line, and the yarn summed up over a double rule. Cautions stand under it. */
+export function placeMaterials(sheet: Sheet, materials: readonly MaterialLine[], cautions: readonly string[]): void {
+  if (materials.length === 0 && cautions.length === 0) return
+  const rows = materials.map(measure)
+  placeHead(sheet, 'Materials', { follows: gaps.under + 6 + rows.slice(0, 2).reduce((sum, { height }) => sum + height, 0) })
+  sheet.y += gaps.under
+  if (rows.length > 0) placeTable(sheet, rows)
+  placeCautions(sheet, cautions)
+}
+
+function placeTable(sheet: Sheet, rows: readonly Measured[]): void {
+  const table = sheet.tag(sheet.root, 'Table')
+  const heads = (place: Tag | 'pagination') => placeColumnHeads(sheet, place, [
+    { lines: [], at: live.left },
+    { lines: textLines('Item', styles.columnHead, columns.item.width), at: columns.item.x },
+    { lines: textLines('For', styles.columnHead, columns.for.width), at: columns.for.x },
+    { lines: textLines('Amount', styles.columnHead, columns.amount.width), to: columns.amount.right },
+    { lines: textLines('Weight', styles.columnHead, columns.weight.width), to: columns.weight.right },
+  ])
+  heads(sheet.tag(table, 'THead'))
+  const body = sheet.tag(table, 'TBody')
+  let ruled = true
+  for (const row of rows) {
+    if (row.height > sheet.room && !sheet.isFresh) {
+      sheet.rule(sheet.y, weights.heavy)
+      sheet.newPage()
+      heads('pagination')
+      ruled = true
+    }
+    if (!ruled || row.line.kind === 'total') sheet.rule(sheet.y, row.line.kind === 'total' ? weights.middle : weights.hair)
+    placeRow(sheet, body, row)
+    sheet.y += row.height
+    ruled = row.line.kind === 'total'
+    if (ruled) sheet.y = sheet.doubleRule(sheet.y)
+  }
+  sheet.rule(sheet.y, weights.heavy)
+}
+
+function measure(line: MaterialLine): Measured {
+  const item = textLines(line.item, styles.item, columns.item.width)
+  // What a yarn is made of may run on over the empty column beside it no further than its own.
+  const make = line.make === undefined ? [] : textLines(line.make, styles.note, columns.item.width)
+  const figures = line.kind === 'total' ? styles.amountTotal : styles.amount
+  const purpose = textLines(line.for, styles.text, columns.for.width)
+  const amount = line.amount.flatMap((text) => textLines(text, figures, columns.amount.width))
+  const weight = textLines(line.weight, figures, columns.weight.width)
+  const tall = lineHeight(styles.text)
+  const height = padding.above + padding.below + Math.max(
+    item.length * tall + make.length * lineHeight(styles.note), purpose.length * tall, amount.length * tall, weight.length * tall,
+  )
+  return { line, item, make, for: purpose, amount, weight, height }
+}
+
+function placeRow(sheet: Sheet, body: Tag, row: Measured): void {
+  const tr = sheet.tag(body, 'TR')
+  const top = sheet.y + padding.above
+  const baseline = top + baselineIn(styles.text)
+  const each = (lines: readonly Line[], style: TypeStyle, put: (line: Line, y: number) => void) => {
+    for (const [at, line] of lines.entries()) put(line, baseline + at * lineHeight(style))
+  }
+  const boxCell = sheet.tag(tr, 'TD')
+  if (row.line.kind !== 'total') sheet.box(boxCell, live.left, top, pencilBox, `Materials, ${row.line.item}`)
+  const item = sheet.tag(tr, 'TH', { scope: 'Row' })
+  each(row.item, styles.item, (line, y) => sheet.text(item, line, styles.item, columns.item.x, y))
+  const makeTop = top + row.item.length * lineHeight(styles.item)
+  for (const [at, line] of row.make.entries()) {
+    sheet.text(item, line, styles.note, columns.item.x, makeTop + at * lineHeight(styles.note) + baselineIn(styles.note))
+  }
+  const purpose = sheet.tag(tr, 'TD')
+  each(row.for, styles.text, (line, y) => sheet.text(purpose, line, styles.text, columns.for.x, y))
+  const figures = row.line.kind === 'total' ? styles.amountTotal : styles.amount
+  const amount = sheet.tag(tr, 'TD')
+  each(row.amount, figures, (line, y) => sheet.textTo(amount, line, figures, columns.amount.right, y))
+  const weight = sheet.tag(tr, 'TD')
+  each(row.weight, figures, (line, y) => sheet.textTo(weight, line, figures, columns.weight.right, y))
+}
+
+function placeCautions(sheet: Sheet, cautions: readonly string[]): void {
+  if (cautions.length === 0) return
+  sheet.makeRoom(lineHeight(styles.label) + 2 * lineHeight(styles.text), gaps.medium)
+  sheet.text(sheet.tag(sheet.root, 'P'), oneLine('Safety', styles.label), styles.label, live.left, sheet.y + baselineIn(styles.label))
+  sheet.y += lineHeight(styles.label) + 0.4
+  for (const [at, caution] of cautions.entries()) {
+    if (at > 0 && !sheet.isFresh) sheet.y += gaps.tiny
+    placeParagraph(sheet, sheet.tag(sheet.root, 'P'), [{ text: caution, font: 'text' }])
+  }
+}

@@ -1,0 +1,64 @@
+/** What is set on a page of a table: how tall it is, and whether it is a row or something to do after one. */
+export interface Stackable {
+  readonly kind: 'row' | 'instruction'
+  readonly height: number
+}
+
+/** What a table has on a page. */
+export interface PageRange {
+  readonly from: number
+  readonly to: number
+  /** Begins on a new page rather than where the sheet stands. */
+  readonly onNewPage: boolean
+}
+
+/** At least so many rows of a part on each page, so that no row is stranded. */
+const fewest = 3
+
+/**
+ * Shares out the rows of a part over pages. `first` mm are left on the page where the sheet stands, `whole` on a new page.
+ * No row is parted, nothing to do is parted from the row before it, and each page has three rows where the part has that many.
+ */
+export function paginateRows(blocks: readonly Stackable[], first: number, whole: number): readonly PageRange[] {
+  const fresh = share(blocks, 0, whole, whole)
+  const here = share(blocks, 0, first, whole)
+  const startsHere = here.every((page) => rowsIn(blocks, page) >= fewest) || (here.length === 1 && first > 0)
+  // A part that a new page would hold whole is not begun at the foot of this one with a row or two.
+  const pages = startsHere && (here[0]?.to ?? 0) > 0 ? here : fresh
+  return pages.map((page, at) => ({ ...page, onNewPage: at > 0 || pages === fresh }))
+}
+
+function share(blocks: readonly Stackable[], start: number, first: number, whole: number): readonly { from: number; to: number }[] {
+  const pages: { from: number; to: number }[] = []
+  for (let from = start; from < blocks.length;) {
+    const room = pages.length === 0 ? first : whole
+    const to = breakAt(blocks, from, room)
+    pages.push({ from, to })
+    if (to === from) return pages
+    from = to
+  }
+  return pages
+}
+
+/** Where the page ends that begins at `from`: after as many blocks as fit, less those that the next page needs to have three rows. */
+function breakAt(blocks: readonly Stackable[], from: number, room: number): number {
+  let to = from
+  let height = 0
+  while (to < blocks.length && height + (blocks[to]?.height ?? 0) <= room) height += blocks[to++]?.height ?? 0
+  if (to === blocks.length) return to
+  to = beforeRow(blocks, from, to)
+  const own = rowsIn(blocks, { from, to })
+  const rest = rowsIn(blocks, { from: to, to: blocks.length })
+  for (let missing = fewest - rest, left = own; missing > 0 && left > fewest; missing--, left--) to = beforeRow(blocks, from, to - 1)
+  return to
+}
+
+/** The nearest place at or before `to` where a row begins. */
+function beforeRow(blocks: readonly Stackable[], from: number, to: number): number {
+  while (to > from && blocks[to]?.kind === 'instruction') to--
+  return to
+}
+
+function rowsIn(blocks: readonly Stackable[], { from, to }: { from: number; to: number }): number {
+  return blocks.slice(from, to).filter(({ kind }) => kind === 'row').length
+}

@@ -1,0 +1,47 @@
+import type { Part } from '../../booklet/booklet.ts'
+
+/** Edges of the columns of a row table, in mm from the left edge of the page. Figures end at theirs; side and work start at theirs. */
+export interface PartColumns {
+  readonly number: number
+  /** Where a range's label may end when it has no side of its own. */
+  readonly range: number
+  readonly side?: number
+  readonly work: { readonly start: number; readonly end: number }
+  readonly repeats: { readonly right: number; readonly width: number }
+  readonly change: { readonly right: number; readonly width: number }
+  /** One for each size; none where the counts stand on a line of their own under the text. */
+  readonly stitches: readonly number[]
+  readonly stitchesWidth: number
+  readonly pencil?: { readonly rule: number; readonly label: number }
+}
+
+/** The columns of a part's table. More sizes need more columns, and from four sizes on the counts go under the text. */
+export function partColumns(part: Pick<Part, 'sides'>, sizes: number): PartColumns {
+  const left = part.sides ? { number: 32.6, range: 40.6, side: 35, start: 43 } : { number: 37, range: 37, start: 40 }
+  const { start, ...edges } = left
+  if (sizes <= 1) {
+    return {
+      ...edges, work: { start, end: 126 }, repeats: { right: 141, width: 14.5 }, change: { right: 154, width: 12 },
+      stitches: [166], stitchesWidth: 12, pencil: { rule: 170, label: 172.7 },
+    }
+  }
+  if (sizes === 2) {
+    return {
+      ...edges, work: { start, end: 121 }, repeats: { right: 137, width: 15.5 }, change: { right: 150, width: 12 },
+      stitches: [163, 177], stitchesWidth: 12.5, pencil: { rule: 180.4, label: 182 },
+    }
+  }
+  if (sizes === 3) {
+    return {
+      ...edges, work: { start, end: 126 }, repeats: { right: 145, width: 18 }, change: { right: 161, width: 15 },
+      stitches: [174, 185, 196], stitchesWidth: 10,
+    }
+  }
+  return {
+    ...edges, work: { start, end: 130 }, repeats: { right: 163, width: 31 }, change: { right: 196, width: 31 },
+    stitches: [], stitchesWidth: 0,
+  }
+}
+
+/** How many cells a row of the table has: box, number, side, work, repeats, change, stitches, pencil. */
+export const cellCount = ({ side, stitches, pencil }: PartColumns) => 5 + (side === undefined ? 0 : 1) + stitches.length + (pencil ? 1 : 0)

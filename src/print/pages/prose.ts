@@ -1,0 +1,84 @@
+import type { Block, Inline, Section } from '../../booklet/booklet.ts'
+import { gaps, live, proseWidth } from '../sheet/measures.ts'
+import type { Tag } from '../sheet/placed.ts'
+import type { Sheet } from '../sheet/sheet.ts'
+import { breakLines, type Line, type Span } from '../type/break-lines.ts'
+import type { FontRole } from '../type/fonts.ts'
+import { baselineIn, lineHeight, styles, type TypeStyle } from '../type/styles.ts'
+import { oneLine, placeHead } from './heads.ts'
+
+const listIndent = 6.5
+
+/** Sets a headed piece of prose: Notes, Finishing and the like. Lines are short enough to be read. */
+export function placeSection(sheet: Sheet, section: Section): void {
+  placeHead(sheet, section.heading, { follows: gaps.small + 3 * lineHeight(styles.text) })
+  sheet.y += gaps.small
+  placeBlocks(sheet, sheet.root, section.blocks, 0)
+}
+
+/** Sets blocks one under the other, `indent` mm from the left margin. */
+export function placeBlocks(sheet: Sheet, parent: Tag, blocks: readonly Block[], indent: number): void {
+  for (const [at, block] of blocks.entries()) {
+    if (at > 0) sheet.y += sheet.isFresh ? 0 : gaps.under
+    if (block.kind === 'list') placeList(sheet, parent, block, indent)
+    else if (block.kind === 'subheading') placeSubheading(sheet, parent, block.inlines, indent)
+    else placeParagraph(sheet, sheet.tag(parent, 'P'), spansOf(block.inlines, 'text'), { indent })
+  }
+}
+
+function placeSubheading(sheet: Sheet, parent: Tag, inlines: readonly Inline[], indent: number): void {
+  const height = lineHeight(styles.subhead)
+  sheet.makeRoom(height + gaps.tiny + 2 * lineHeight(styles.text), gaps.small)
+  placeParagraph(sheet, sheet.tag(parent, 'H3'), spansOf(inlines, 'textStrong'), { indent, style: styles.subhead })
+}
+
+/** Sets a paragraph, going on to the next page if it must; no single line is left behind or carried over alone. */
+export function placeParagraph(
+  sheet: Sheet, tag: Tag, spans: readonly Span[],
+  { indent = 0, style = styles.text, width = proseWidth }: { indent?: number; style?: TypeStyle; width?: number } = {},
+): void {
+  const lines = breakLines(spans, { size: style.size, width: width - indent })
+  const height = lineHeight(style)
+  for (const [at, line] of lines.entries()) {
+    const together = at === 0 || at === lines.length - 2 ? Math.min(2, lines.length - at) : 1
+    if (together * height > sheet.room && !sheet.isFresh) sheet.newPage()
+    placeLine(sheet, tag, line, style, live.left + indent)
+  }
+}
+
+function placeLine(sheet: Sheet, tag: Tag, line: Line, style: TypeStyle, x: number): void {
+  const linked = line.runs.some(({ href }) => href !== undefined)
+  if (!linked) sheet.text(tag, line, style, x, sheet.y + baselineIn(style))
+  else {
+    for (const run of line.runs) {
+      const place = run.href === undefined ? tag : sheet.tag(tag, 'Link', { href: run.href })
+      sheet.text(place, { runs: [run], width: run.x + run.width }, style, x, sheet.y + baselineIn(style))
+    }
+  }
+  sheet.y += lineHeight(style)
+}
+
+function placeList(sheet: Sheet, parent: Tag, list: Extract<Block, { kind: 'list' }>, indent: number): void {
+  const tag = sheet.tag(parent, 'L', { numbering: list.ordered ? 'Decimal' : 'None' })
+  for (const [at, item] of list.items.entries()) {
+    if (at > 0 && !sheet.isFresh) sheet.y += gaps.tiny
+    const entry = sheet.tag(tag, 'LI')
+    const label = oneLine(list.ordered ? `${at + 1}.` : '–', list.ordered ? styles.amount : styles.text)
+    if (2 * lineHeight(styles.text) > sheet.room && !sheet.isFresh) sheet.newPage()
+    const y = sheet.y + baselineIn(styles.text)
+    const labelTag = sheet.tag(entry, 'Lbl')
+    if (list.ordered) sheet.textTo(labelTag, label, styles.amount, live.left + indent + listIndent - 2, y)
+    else sheet.text(labelTag, label, styles.text, live.left + indent + 1.5, y)
+    placeBlocks(sheet, sheet.tag(entry, 'LBody'), item, indent + listIndent)
+  }
+}
+
+/** Inlines as spans. On paper a link cannot be followed, so its address stands behind it. */
+export function spansOf(inlines: readonly Inline[], font: 'text' | 'textStrong'): readonly Span[] {
+  return inlines.flatMap(({ text, strong, emphasis, href }): readonly Span[] => {
+    const role: FontRole = strong ? 'textStrong' : emphasis ? 'textItalic' : font
+    if (href === undefined || !/^(https?:|mailto:)/i.test(href)) return [{ text, font: role }]
+    const address = href.replace(/^(https?:\/\/|mailto:)/i, '').replace(/\/$/, '')
+    return [{ text, font: role, href }, ...(text.includes(address) ? [] : [{ text: ` (${address})`, font }])]
+  })
+}

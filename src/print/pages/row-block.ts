@@ -1,0 +1,148 @@
+import type { Part, RowLine } from '../../booklet/booklet.ts'
+import { gaps, live, pencilBox } from '../sheet/measures.ts'
+import type { Tag } from '../sheet/placed.ts'
+import type { Sheet } from '../sheet/sheet.ts'
+import { breakLines, type Line } from '../type/break-lines.ts'
+import { lineHeight, styles, type TypeStyle } from '../type/styles.ts'
+import { oneLine, textLines } from './heads.ts'
+import type { PartColumns } from './part-columns.ts'
+import { placeBoxLine, rangeBoxes, type BoxLine } from './range-boxes.ts'
+
+/** A row of the table as it is set: strips under one another in the work column, figures beside them. Height in mm. */
+export interface RowBlock {
+  readonly kind: 'row'
+  readonly row: RowLine
+  readonly label: readonly Line[]
+  readonly strips: readonly Strip[]
+  readonly repeats: readonly Line[]
+  readonly change: readonly Line[]
+  readonly stitches: readonly Line[]
+  readonly spaces: readonly Line[]
+  readonly height: number
+  /** Whether it begins the row; false for what a row too tall for a page goes on with. */
+  readonly begins: boolean
+}
+
+type Strip =
+  | { readonly kind: 'text'; readonly line: Line; readonly style: TypeStyle; readonly height: number }
+  | { readonly kind: 'boxes'; readonly line: BoxLine; readonly above: number; readonly height: number }
+
+const padding = { above: 1, below: 1.05 }
+/** Baseline under the rule on top of a row; the box stands 1 mm under it. */
+const rowBaseline = 4.75
+const hang = 4
+
+/** Sets a row in its columns, without a place yet. */
+export function rowBlock(row: RowLine, columns: PartColumns): RowBlock {
+  const { work, repeats, change, stitchesWidth } = columns
+  const width = work.end - work.start
+  const tall = lineHeight(styles.text)
+  const text = breakLines(row.text.map((run) => ({ text: run.text, repeat: run.repeat, font: styles.text.font })), { size: styles.text.size, width, hang })
+  const counts = columns.stitches.length > 0 ? [] : textLines(countsInOneLine(row), styles.countsLine, width)
+  const boxLines = rangeBoxes(row.boxes, width)
+  const strips: Strip[] = [
+    ...text.map((line): Strip => ({ kind: 'text', line, style: styles.text, height: tall })),
+    ...counts.map((line): Strip => ({ kind: 'text', line, style: styles.countsLine, height: tall })),
+    ...boxLines.map((line, at): Strip => {
+      const above = at === 0 ? 1.2 : 0
+      const last = at === boxLines.length - 1 ? (line.items[0]?.box?.side ?? line.height) : line.height
+      return { kind: 'boxes', line, above, height: above + last }
+    }),
+  ]
+  const figures = {
+    repeats: textLines(row.repeats, styles.figure, repeats.width),
+    change: textLines(row.change, styles.figure, change.width),
+    stitches: columns.stitches.map((_, at) => oneLine(row.stitches[at] ?? '', styles.rowNumber)),
+    spaces: columns.stitches.length > 0 ? textLines(row.spaces, styles.note, Math.max(38, stitchesWidth)) : [],
+  }
+  const beside = Math.max(
+    figures.repeats.length * tall, figures.change.length * tall, tall + figures.spaces.length * lineHeight(styles.note), pencilBox.side,
+  )
+  const label = labelLines(row, columns)
+  const own = Math.max(strips.reduce((sum, { height }) => sum + height, 0), beside, label.length * tall)
+  return { kind: 'row', row, label, strips, ...figures, height: padding.above + own + padding.below, begins: true }
+}
+
+/** `48 (56, 64, 72)`, and the spaces after it. */
+export function countsInOneLine({ stitches: [first = '', ...others], spaces }: Pick<RowLine, 'stitches' | 'spaces'>): string {
+  return `${first}${others.length > 0 ? ` (${others.join(', ')})` : ''}${spaces === '' ? '' : `, ${spaces}`}`
+}
+
+function labelLines(row: RowLine, columns: PartColumns): readonly Line[] {
+  return textLines(row.label, styles.rowNumber, labelEnd(row, columns) - labelStart(row))
+}
+
+const isRange = (row: RowLine) => row.boxes.length > 1
+const labelStart = (row: RowLine) => live.left + (isRange(row) ? 0 : pencilBox.side + gaps.tiny)
+/** A label that is too wide for the number column may run on over an empty side column. */
+function labelEnd(row: RowLine, { number, range }: PartColumns): number {
+  const width = oneLine(row.label, styles.rowNumber).width
+  return row.side === undefined && width > number - labelStart(row) ? range : number
+}
+
+/** Parts a row that is taller than a page: strips that fit in `room` mm, then the rest. All other rows stay whole. */
+export function partRow(block: RowBlock, room: number): readonly RowBlock[] {
+  if (block.height <= room) return [block]
+  const blocks: RowBlock[] = []
+  let strips: Strip[] = []
+  let height = padding.above + padding.below
+  const close = () => {
+    const begins = blocks.length === 0
+    const bare = { repeats: [], change: [], stitches: block.stitches.map(() => oneLine('', styles.rowNumber)), spaces: [] }
+    blocks.push({ ...block, ...(begins ? {} : bare), strips, height, begins })
+    strips = []
+    height = padding.above + padding.below
+  }
+  for (const strip of block.strips) {
+    if (strips.length > 0 && height + strip.height > room) close()
+    strips.push(strip)
+    height += strip.height
+  }
+  close()
+  return blocks
+}
+
+/** Sets a row at the top of what is free, as a row of the table. */
+export function placeRowBlock(sheet: Sheet, body: Tag, block: RowBlock, { columns, part }: { columns: PartColumns; part: Pick<Part, 'name' | 'counting'> }): void {
+  const { row } = block
+  const { y: top } = sheet
+  const tr = sheet.tag(body, 'TR')
+  const baseline = top + rowBaseline
+  const nameOf = (box: string) => `${part.name}, ${/^\d/.test(box) ? `${part.counting} ${box}` : box}`
+  const boxCell = sheet.tag(tr, 'TD')
+  if (!isRange(row) && block.begins) sheet.box(boxCell, live.left, top + padding.above, pencilBox, nameOf(row.boxes[0] ?? row.label))
+  const down = (cell: Tag, lines: readonly Line[], style: TypeStyle, right: number, from = baseline) => {
+    for (const [at, line] of lines.entries()) sheet.textTo(cell, line, style, right, from + at * lineHeight(style))
+  }
+  down(sheet.tag(tr, 'TH', { scope: 'Row' }), block.label, styles.rowNumber, labelEnd(row, columns))
+  if (columns.side !== undefined) {
+    const cell = sheet.tag(tr, 'TD')
+    if (row.side !== undefined && block.begins) sheet.text(cell, oneLine(row.side, styles.side), styles.side, columns.side, baseline)
+  }
+  placeStrips(sheet, sheet.tag(tr, 'TD'), block, { x: columns.work.start, top, nameOf })
+  down(sheet.tag(tr, 'TD'), block.repeats, styles.figure, columns.repeats.right)
+  down(sheet.tag(tr, 'TD'), block.change, styles.figure, columns.change.right)
+  const last = columns.stitches.length - 1
+  for (const [at, right] of columns.stitches.entries()) {
+    const cell = sheet.tag(tr, 'TD')
+    down(cell, block.stitches.slice(at, at + 1), styles.rowNumber, right)
+    if (at === last) down(cell, block.spaces, styles.note, right, baseline + lineHeight(styles.text) - 0.75)
+  }
+  if (columns.pencil) sheet.tag(tr, 'TD')
+  sheet.y += block.height
+}
+
+function placeStrips(
+  sheet: Sheet, cell: Tag, block: RowBlock, { x, top, nameOf }: { x: number; top: number; nameOf: (box: string) => string },
+): void {
+  let y = top + padding.above
+  let paragraph: Tag | undefined
+  for (const strip of block.strips) {
+    if (strip.kind === 'text') {
+      const inSame = paragraph ?? (paragraph = sheet.tag(cell, 'P'))
+      sheet.text(inSame, strip.line, strip.style, x, y + rowBaseline - padding.above)
+    } else placeBoxLine(sheet, cell, strip.line, { x, y: y + strip.above, nameOf })
+    y += strip.height
+  }
+}
+
