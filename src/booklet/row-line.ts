@@ -5,7 +5,8 @@ import { textOf, type Source } from '../text/source.ts'
 import type { RowLine, Run } from './booklet.ts'
 import { figure, nbsp, perSize } from './figures.ts'
 import type { GatheredLine } from './gather-lines.ts'
-import { outerRepeats, rowRuns } from './row-text.ts'
+import { ahead, boxes, label } from './row-label.ts'
+import { joined, outerRepeats, rowRuns } from './row-text.ts'
 import { typeset } from './typeset.ts'
 
 /** What a line needs to know of the part that it stands in. */
@@ -26,7 +27,7 @@ export function rowLine(line: GatheredLine, setting: RowSetting): RowLine {
   const text = line.written.text
   const untold = all.some((row) => row.verdict === 'cannot-tell')
   const repeats = outerRepeats(source, text, all)
-  const runs = rowRuns(source, text, repeats.map(({ span }) => span))
+  const runs = joined([...ahead(line, setting), ...rowRuns(source, text, repeats.map(({ span }) => span))])
   const side = all[0]?.side
   return {
     kind: 'row',
@@ -51,35 +52,7 @@ function stitchesText(row: WorkedRow | undefined): string {
 /** A count that could not be reckoned stays in the designer's words: a buyer needs it, and the Stitches column does not vouch for it. */
 function withTotal(runs: readonly Run[], rows: readonly WorkedRow[], source: Source): readonly Run[] {
   const said = rows.find((row) => row.says !== undefined)?.says
-  return said === undefined ? runs : [...runs, { text: ` ${typeset(textOf(source, said.span).replace(/\s+/g, ' '))}`, repeat: false }]
-}
-
-/** `3`, `9–10`, for sizes that differ `9–12 (13, 14)`, for a row without a number its first word: `Next`. */
-function label(line: GatheredLine, source: Source): string {
-  const ranges = line.rows.filter((rows) => rows.length > 0).map((rows) => ({ first: rows[0]?.number, last: rows.at(-1)?.number }))
-  if (line.written.first === undefined && line.written.last === undefined) return named(textOf(source, line.written.label))
-  const firsts = ranges.map(({ first }) => first)
-  const shown = ranges.map(({ first, last }) => (first === last ? `${first}` : `${first}–${last}`))
-  const sameStart = firsts.every((first) => first === firsts[0]) && ranges.every(({ first, last }) => first !== last)
-  return sameStart ? `${firsts[0]}–${perSize(ranges.map(({ last }) => `${last}`))}` : perSize(shown)
-}
-
-/** What a row without a number is called: `Next row (RS):` is `Next`, `Foundation:` is `Start`. */
-function named(text: string): string {
-  const word = text.replace(/[:.]\s*$/, '').replace(/\s*\(.*\)\s*$/, '').replace(/\s+\d*\s*(?:rows?|rnds?|rounds?)$/i, '').trim()
-  return /^foundation/i.test(word) ? 'Start' : word
-}
-
-/** A box for each real row. A row that only some sizes work has their names beside its number. */
-function boxes(line: GatheredLine, { sizes }: RowSetting): readonly string[] {
-  const most = Math.max(...line.rows.map((rows) => rows.length))
-  const longest = line.rows.find((rows) => rows.length === most) ?? []
-  return longest.map((row, index) => {
-    const without = line.rows.some((rows) => rows.length > 0 && rows.length <= index)
-    const working = sizes.filter((_, size) => (line.rows[size]?.length ?? 0) > index)
-    const number = `${row.number ?? index + 1}`
-    return without ? `${number}${nbsp}${working.join(`,${nbsp}`)}` : number
-  })
+  return said === undefined ? runs : joined([...runs, { text: ` ${typeset(textOf(source, said.span).replace(/\s+/g, ' '))}`, repeat: false }])
 }
 
 function repeatsText(line: GatheredLine, source: Source): string {
@@ -113,11 +86,14 @@ function changeText(line: GatheredLine): string {
     if (last === undefined) return undefined
     return before === undefined || before.verdict === 'cannot-tell' || before.makes === 0 ? 0 : last.makes - before.makes
   })
-  const first = changes.find((change) => change !== undefined && change !== 0)
-  if (first === undefined) return ''
+  const told = changes.findIndex((change) => change !== undefined)
+  if (changes.every((change) => change === undefined || change === 0)) return ''
+  const first = changes[told] ?? 0
+  const alike = changes.every((change) => change === first)
   return perSize(changes.map((change, size) => {
     if (change === undefined) return '–'
-    return size > 0 && change * first > 0 && changes[0] !== undefined ? figure(Math.abs(change)) : signed(change)
+    // One sign holds for all that go the same way: `+6 (8)`.
+    return size > told && !alike && change * first > 0 ? figure(Math.abs(change)) : signed(change)
   }))
 }
 

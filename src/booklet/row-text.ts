@@ -42,15 +42,21 @@ function underlined(source: Source, text: Span, repeat: Span): Span {
 export function rowRuns(source: Source, text: Span, repeats: readonly Span[]): readonly Run[] {
   const { folded, from } = fold(source, text)
   const set = typeset(capital(folded))
-  const runs: { text: string; repeat: boolean }[] = []
-  ;set.split('').forEach((character, index) => {
+  return stopped(joined(set.split('').map((character, index) => {
     const at = from[index] ?? text.end
-    const repeat = repeats.some((span) => at >= span.start && at < span.end)
-    const open = runs.at(-1)
-    if (open && open.repeat === repeat) open.text += character
-    else runs.push({ text: character, repeat })
-  })
-  return stopped(runs)
+    return { text: character, repeat: repeats.some((span) => at >= span.start && at < span.end) }
+  })))
+}
+
+/** Neighbours that are both repeated, or both not, as one run. */
+export function joined(runs: readonly Run[]): readonly Run[] {
+  const out: { text: string; readonly repeat: boolean }[] = []
+  for (const { text, repeat } of runs) {
+    const open = out.at(-1)
+    if (open && open.repeat === repeat) open.text += text
+    else out.push({ text, repeat })
+  }
+  return out
 }
 
 /** Text that is no row, put the same way. */

@@ -10,7 +10,7 @@ const glue: readonly RegExp[] = [
   // a word and its number: `Row 5`, `ch 2`, `next 5`
   /(?<=\b(?:rows?|rnds?|rounds?|ch|next|last|first) )(?=\d)/gi,
   // `with A`
-  /(?<=\b(?:with|to|yarn) )(?=[A-H]\b)/gi,
+  /(?<=\b(?:[Ww]ith|[Tt]o|[Yy]arn) )(?=[A-H]\b)/g,
   // the star and what it opens, the times sign and its numbers
   /(?<=[*†] )(?=\S)/g,
   /(?<=\S )(?=×)|(?<=× )(?=\S)/g,
