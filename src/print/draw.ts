@@ -5,15 +5,14 @@ import { describeWell, infoOf, type Description } from './pdf/metadata.ts'
 import { fromBottom, points } from './pdf/numbers.ts'
 import { takeOverFile } from './pdf/object-file.ts'
 import { StructureWriter, type Kid } from './pdf/structure.ts'
-import { missingBox, TextWriter } from './pdf/text-operators.ts'
+import { beginText, endText, missingBox, startPage, TextWriter, type PageText } from './pdf/text-operators.ts'
 import { page as sheetPage } from './sheet/measures.ts'
 import { isTag, type LaidOut, type Placed, type PlacedBox, type PlacedText, type Tag } from './sheet/placed.ts'
 
 /** A page while it is drawn. */
 interface DrawnPage {
   readonly page: Page
-  readonly operators: string[]
-  readonly text: ReturnType<TextWriter['startPage']>
+  readonly text: PageText
   /** Pencil boxes: their form fields are tagged, their squares are ruling. */
   readonly squares: PlacedBox[]
 }
@@ -37,7 +36,7 @@ export function draw(laidOut: LaidOut, description: Description): Uint8Array {
   const texts = new TextWriter(document)
   const pages = laidOut.pages.map((): DrawnPage => {
     document.addPage()
-    return { page: document.page, operators: [], text: texts.startPage(), squares: [] }
+    return { page: document.page, text: startPage(), squares: [] }
   })
   const drawing: Drawing = { document, pages, texts, structure: new StructureWriter(document), boxes: new CheckBoxes(document) }
   drawTag(drawing, laidOut.root, undefined)
@@ -82,33 +81,29 @@ function drawTag(drawing: Drawing, tag: Tag, parent: Reference | undefined): Ref
 
 /** Draws what one element has on one page, as one piece of marked content. */
 function drawContent({ pages, texts, structure }: Drawing, tag: Tag, element: Reference, placed: readonly Placed[]): Kid {
-  const { page, operators, text: state } = pages[placed[0]?.page ?? 0] as DrawnPage
+  const { page, text } = pages[placed[0]?.page ?? 0] as DrawnPage
   const mcid = structure.nextPiece(page.dictionary, element)
-  operators.push(`/${tag.type} <</MCID ${mcid}>> BDC`)
-  drawTexts(texts, placed.filter((one) => one.kind === 'text'), operators, state)
-  const lines = drawLines(placed)
-  if (lines !== '') operators.push(lines)
-  operators.push('EMC')
+  // A text object and a piece of marked content must lie one inside the other; a piece with boxes or lines in it ends text objects of its own.
+  const plain = placed.every((one) => one.kind === 'text' && !one.missing)
+  if (plain) beginText(text)
+  else endText(text)
+  text.operators.push(`/${tag.type} <</MCID ${mcid}>> BDC`)
+  drawTexts(texts, placed.filter((one) => one.kind === 'text'), text)
+  if (!plain) {
+    endText(text)
+    text.operators.push(drawLines(placed))
+  }
+  text.operators.push('EMC')
   return { page: page.dictionary, mcid }
 }
 
-function drawTexts(texts: TextWriter, placed: readonly PlacedText[], operators: string[], state: DrawnPage['text']): void {
-  let open = false
-  const shut = () => {
-    if (open) operators.push('ET')
-    open = false
-  }
+function drawTexts(texts: TextWriter, placed: readonly PlacedText[], page: PageText): void {
   for (const text of placed) {
     if (text.missing) {
-      shut()
-      operators.push(`/Span <</ActualText ${hexText(text.text)}>> BDC\n${missingBox(text)}\nEMC`)
-      continue
-    }
-    if (!open) operators.push('BT')
-    open = true
-    operators.push(texts.show(text, state))
+      endText(page)
+      page.operators.push(`/Span <</ActualText ${hexText(text.text)}>> BDC\n${missingBox(text)}\nEMC`)
+    } else texts.show(text, page)
   }
-  shut()
 }
 
 /** Text in UTF-16 with its mark, as a hexadecimal string. */
@@ -143,16 +138,17 @@ function drawLinks({ document, pages, structure }: Drawing, tag: Tag, element: R
 
 /** Adds what is no content, and hands the page's operators over. Ruling lies under the text. */
 function finishPage({ document, pages, texts }: Drawing, index: number, ruling: readonly Placed[], pagination: readonly Placed[]): void {
-  const { page, operators, text: state, squares } = pages[index] as DrawnPage
-  const footer: string[] = []
-  drawTexts(texts, pagination.filter((one) => one.kind === 'text'), footer, { inForce: '', fonts: state.fonts })
-  for (const role of state.fonts) page.fonts[texts.font(role).id] = texts.font(role).ref()
+  const { page, text, squares } = pages[index] as DrawnPage
+  endText(text)
+  text.operators.push('/Artifact <</Type /Pagination>> BDC')
+  drawTexts(texts, pagination.filter((one) => one.kind === 'text'), text)
+  endText(text)
+  for (const role of text.fonts) page.fonts[texts.font(role).id] = texts.font(role).ref()
   document.switchToPage(index)
   document.addContent([
     // PDFKit begins each page upside down; what is placed here counts from the bottom, as PDF does.
     `1 0 0 -1 0 ${points(sheetPage.height)} cm`,
     '/Artifact <</Type /Layout>> BDC', drawLines([...ruling, ...squares]), 'EMC',
-    ...operators,
-    '/Artifact <</Type /Pagination>> BDC', ...footer, 'EMC',
+    ...text.operators, 'EMC',
   ].join('\n'))
 }

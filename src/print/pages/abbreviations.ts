@@ -50,15 +50,17 @@ const columnWidth = (widest: number) => Math.min(Math.max(14, widest + 2), 26)
 
 const heightOf = (entries: readonly Entry[]) => entries.reduce((sum, { height }) => sum + height, 0)
 
-/** Where to go to the right half, so that the left one is no shorter than the right and as little longer as may be. */
+/** Where to go to the right half, so that the taller of the two is as short as may be; of two such places the later. */
 function splitAt(entries: readonly Entry[]): number {
   const all = heightOf(entries)
+  let best = { at: entries.length, height: all }
   let left = 0
-  for (const [at, { height }] of entries.entries()) {
-    if (left >= all - left) return at
-    left += height
+  for (const [at, { height: own }] of entries.entries()) {
+    left += own
+    const height = Math.max(left, all - left)
+    if (height < best.height + 0.01) best = { at: at + 1, height }
   }
-  return entries.length
+  return best.at
 }
 
 interface Table {

@@ -12,11 +12,10 @@ const gap = 4
 /** Sets the footer of every page: title and publisher, version and terms, page n of N. Done last, when the pages are counted. */
 export function placeFooters(sheet: Sheet, booklet: Booklet): void {
   const baseline = live.footerRule + 1.6 + baselineIn(note)
-  const centre = [
-    oneOf([{ text: `Version ${booklet.version}, ${booklet.dateText}`, font: note.font }]),
-    oneOf([{ text: `Terms: ${booklet.terms}`, font: note.font }]),
-  ] as const
-  const centreWidth = centre[0].width + emSpace + centre[1].width
+  const version = [booklet.version === '' ? '' : `Version ${booklet.version}`, booklet.dateText].filter((text) => text !== '').join(', ')
+  const centre = [oneOf([{ text: version, font: note.font }]), oneOf([{ text: `Terms: ${booklet.terms}`, font: note.font }])] as const
+  const space = version === '' ? 0 : emSpace
+  const centreWidth = centre[0].width + space + centre[1].width
   const centreStart = (live.left + live.right - centreWidth) / 2
   const publisher = oneOf([{ text: booklet.publisher, font: note.font }])
   const own = shortened(booklet.title, centreStart - gap - live.left - emSpace / 2 - publisher.width)
@@ -29,7 +28,7 @@ export function placeFooters(sheet: Sheet, booklet: Booklet): void {
     // A long publisher's name would run into the version; the title is what tells loose pages apart.
     if (live.left + own.width + emSpace / 2 + publisher.width + gap <= centreStart) put(publisher, live.left + own.width + emSpace / 2)
     put(centre[0], centreStart)
-    put(centre[1], centreStart + centre[0].width + emSpace)
+    put(centre[1], centreStart + centre[0].width + space)
     const number = oneOf([
       { text: 'Page ', font: note.font },
       { text: String(index + 1), font: noteStrong.font },

@@ -32,7 +32,7 @@ export function placeHowToRead(sheet: Sheet, row: RowLine, counting: Part['count
   const list = sheet.tag(sheet.root, 'L', { numbering: 'None' })
   const first = sheet.tag(list, 'LI')
   placeSquare(sheet, top)
-  put(sheet, sheet.tag(first, 'LBody'), textLines('tick when done', caption, 16), caption, { at: live.left }, captionBaseline)
+  put(sheet, sheet.tag(first, 'LBody'), textLines('tick when done', caption, 20), caption, { at: live.left }, captionBaseline)
   for (const [at, column] of columns.entries()) {
     const entry = sheet.tag(list, 'LI')
     put(sheet, sheet.tag(entry, 'Lbl'), column.lines, column.style, column.edge, baseline)
@@ -43,11 +43,10 @@ export function placeHowToRead(sheet: Sheet, row: RowLine, counting: Part['count
 
 /** A pencil box to look at, not to tick. */
 function placeSquare(sheet: Sheet, top: number): void {
-  const { left } = live
-  const { side, weight } = pencilBox
-  sheet.rule(top, weight, left, left + side)
-  sheet.rule(top + side, weight, left, left + side)
-  for (const x of [left, left + side]) sheet.line({ x1: x, y1: top - 0.12, x2: x, y2: top + side + 0.12 }, weight)
+  const { side, weight, inset } = pencilBox
+  const [left, right] = [live.left, live.left + side]
+  for (const y of [top + inset, top + side - inset]) sheet.rule(y, weight, left, right)
+  for (const x of [left + inset, right - inset]) sheet.line({ x1: x, y1: top, x2: x, y2: top + side }, weight)
 }
 
 function put(sheet: Sheet, tag: Tag, lines: readonly Line[], style: TypeStyle, edge: Column['edge'], baseline: number): void {

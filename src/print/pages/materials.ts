@@ -10,6 +10,7 @@ import { placeParagraph } from './prose.ts'
 
 const columns = { item: { x: 25, width: 40 }, for: { x: 67, width: 67 }, amount: { right: 176, width: 40 }, weight: { right: 196, width: 19 } }
 const padding = { above: 1, below: 1.05 }
+const cautionWidth = 158
 
 interface Measured {
   readonly line: MaterialLine
@@ -105,6 +106,6 @@ function placeCautions(sheet: Sheet, cautions: readonly string[]): void {
   sheet.y += lineHeight(styles.label) + 0.4
   for (const [at, caution] of cautions.entries()) {
     if (at > 0 && !sheet.isFresh) sheet.y += gaps.tiny
-    placeParagraph(sheet, sheet.tag(sheet.root, 'P'), [{ text: caution, font: 'text' }])
+    placeParagraph(sheet, sheet.tag(sheet.root, 'P'), [{ text: caution, font: 'text' }], { width: cautionWidth })
   }
 }

@@ -21,6 +21,7 @@ type PartBlock = RowBlock | InstructionBlock
 const aroundInstruction = { above: gaps.under, below: gaps.under }
 /** Room for the note that says where a part goes on. */
 const goesOnHeight = 1.2 + lineHeight(styles.note)
+const afterNumber = 2.9
 const besideHead = 4.4
 
 /** Sets a part of the pattern: its head, and a table with a line for every row. */
@@ -58,6 +59,10 @@ function instructionBlock(line: InstructionLine): InstructionBlock {
 }
 
 interface PartHead {
+  readonly number: Line | undefined
+  /** Where the name stands after the number, and the part line after the name, in mm from the margin. */
+  readonly indent: number
+  readonly start: number
   readonly name: readonly Line[]
   readonly line: readonly Line[]
   /** Whether the part line stands on the last baseline of the head. */
@@ -66,26 +71,29 @@ interface PartHead {
 }
 
 function partHead(part: Part): PartHead {
-  const name = headLines(`${part.number}  ${part.name}`)
-  const start = (name.at(-1)?.width ?? 0) + besideHead
+  const [number] = headLines(`${part.number} `)
+  const indent = (number?.width ?? 0) + afterNumber
+  const name = headLines(part.name, liveWidth - indent)
+  const start = indent + (name.at(-1)?.width ?? 0) + besideHead
   const whole = oneLine(part.line, styles.partLine)
   const beside = whole.width <= liveWidth - start
   const line = part.line === '' ? [] : beside ? [whole] : textLines(part.line, styles.partLine, liveWidth)
   const under = beside ? 0 : line.length * lineHeight(styles.partLine) + 0.6
-  return { name, line, beside, height: (name.length - 1) * lineHeight(styles.head) + headToRule + under }
+  return { number, indent, name, line, beside, start, height: (name.length - 1) * lineHeight(styles.head) + headToRule + under }
 }
 
 function placeHead(sheet: Sheet, part: Part, head: PartHead): void {
   sheet.bookmark(`${part.number} ${part.name}`)
   const tag = sheet.tag(sheet.root, 'H2')
   let y = sheet.y + headBaseline
+  if (head.number) sheet.text(tag, head.number, styles.head, live.left, y)
   for (const [at, line] of head.name.entries()) {
     if (at > 0) y += lineHeight(styles.head)
-    sheet.text(tag, line, styles.head, live.left, y)
+    sheet.text(tag, line, styles.head, live.left + head.indent, y)
   }
   if (head.line.length > 0) {
     const paragraph = sheet.tag(sheet.root, 'P')
-    if (head.beside) sheet.text(paragraph, head.line[0] as Line, styles.partLine, live.left + (head.name.at(-1)?.width ?? 0) + besideHead, y)
+    if (head.beside) sheet.text(paragraph, head.line[0] as Line, styles.partLine, live.left + head.start, y)
     else {
       const top = y - headBaseline + lineHeight(styles.head)
       for (const [at, line] of head.line.entries()) {

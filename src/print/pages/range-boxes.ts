@@ -15,7 +15,7 @@ interface BoxItem {
   /** Set to the left of the box, ending at its `x` less a gap; or, without a box, starting at `x`. */
   readonly label?: Line
   readonly x: number
-  readonly box?: { readonly row: string; readonly side: number; readonly weight: number }
+  readonly box?: { readonly row: string; readonly side: number; readonly weight: number; readonly inset: number }
 }
 
 const labelGap = 1.1

@@ -135,13 +135,12 @@ export function placeRowBlock(sheet: Sheet, body: Tag, block: RowBlock, { column
 function placeStrips(
   sheet: Sheet, cell: Tag, block: RowBlock, { x, top, nameOf }: { x: number; top: number; nameOf: (box: string) => string },
 ): void {
+  // Words and boxes in one cell are paragraphs of it; words alone are the cell.
+  const words = block.strips.some(({ kind }) => kind === 'boxes') ? sheet.tag(cell, 'P') : cell
   let y = top + padding.above
-  let paragraph: Tag | undefined
   for (const strip of block.strips) {
-    if (strip.kind === 'text') {
-      const inSame = paragraph ?? (paragraph = sheet.tag(cell, 'P'))
-      sheet.text(inSame, strip.line, strip.style, x, y + rowBaseline - padding.above)
-    } else placeBoxLine(sheet, cell, strip.line, { x, y: y + strip.above, nameOf })
+    if (strip.kind === 'text') sheet.text(words, strip.line, strip.style, x, y + rowBaseline - padding.above)
+    else placeBoxLine(sheet, cell, strip.line, { x, y: y + strip.above, nameOf })
     y += strip.height
   }
 }

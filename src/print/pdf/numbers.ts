@@ -1,9 +1,8 @@
 import { mmPerPoint, page } from '../sheet/measures.ts'
 
-/** A number as PDF writes it: to a thousandth of a point, never with an exponent. */
+/** A number as PDF writes it: to a hundredth, which in points is finer than any printer, and never with an exponent. */
 export function digits(value: number): string {
-  const rounded = Math.round(value * 1000) / 1000
-  // Below a millionth JavaScript would write an exponent; a thousandth is the least that is left after rounding.
+  const rounded = Math.round(value * 100) / 100
   return String(rounded === 0 ? 0 : rounded)
 }
 

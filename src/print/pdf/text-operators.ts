@@ -4,12 +4,32 @@ import { mmPerPoint } from '../sheet/measures.ts'
 import type { PlacedText } from '../sheet/placed.ts'
 import { fontOf, heightsOf, type FontRole } from '../type/fonts.ts'
 import { shapedWords, widthOf } from '../type/shape.ts'
-import { acrossPage, digits, points, upPage } from './numbers.ts'
+import { acrossPage, digits, fromBottom, points, upPage } from './numbers.ts'
 
-/** What is set in text on a page: the font and size in force, so that they are said once. */
-interface PageState {
-  inForce: string
+/** The operators of a page as far as they are written, with what is in force, so that nothing is said twice. */
+export interface PageText {
+  readonly operators: string[]
   readonly fonts: Set<FontRole>
+  /** Font and size in force. */
+  font: string
+  /** The start of the last line shown, in hundredths of a point, while a text object (BT to ET) is open: pieces of marked content may lie inside one. */
+  at: { readonly x: number; readonly y: number } | undefined
+}
+
+/** The operators of a page without any text yet. */
+export const startPage = (): PageText => ({ operators: [], fonts: new Set(), font: '', at: undefined })
+
+/** Begins a text object, if none is open. */
+export function beginText(page: PageText): void {
+  if (page.at) return
+  page.operators.push('BT')
+  page.at = { x: 0, y: 0 }
+}
+
+/** Ends the text object, because nothing may be drawn inside one. */
+export function endText(page: PageText): void {
+  if (page.at) page.operators.push('ET')
+  page.at = undefined
 }
 
 /**
@@ -25,11 +45,6 @@ export class TextWriter {
     this.#document = document
   }
 
-  /** The state at the start of a page. */
-  startPage(): PageState {
-    return { inForce: '', fonts: new Set() }
-  }
-
   /** The embedded font of a role; opened for this document at its first use. */
   font(role: FontRole): EmbeddedFont {
     let font = this.#fonts.get(role)
@@ -42,16 +57,20 @@ export class TextWriter {
     return font
   }
 
-  /** Operators for text, between BT and ET. */
-  show(text: PlacedText, state: PageState): string {
-    state.fonts.add(text.font)
-    const inForce = `/${this.font(text.font).id} ${digits(text.size)} Tf`
-    const change = inForce === state.inForce ? '' : `${inForce}\n`
-    state.inForce = inForce
-    const place = `1 0 0 1 ${acrossPage(text.x)} ${upPage(text.y)} Tm`
-    const shown = `[${this.#encode(text)}] TJ`
-    if (text.tracking === undefined) return `${change}${place}\n${shown}`
-    return `${change}${digits(text.tracking * text.size)} Tc\n${place}\n${shown}\n0 Tc`
+  /** Shows text. Where it stands is said from where the last text stood: the columns of a table then repeat, and pack well. */
+  show(text: PlacedText, page: PageText): void {
+    const { operators } = page
+    page.fonts.add(text.font)
+    beginText(page)
+    const from = page.at ?? { x: 0, y: 0 }
+    page.at = { x: Math.round(points(text.x) * 100), y: Math.round(fromBottom(text.y) * 100) }
+    const font = `/${this.font(text.font).id} ${digits(text.size)} Tf`
+    if (font !== page.font) operators.push(font)
+    page.font = font
+    operators.push(`${digits((page.at.x - from.x) / 100)} ${digits((page.at.y - from.y) / 100)} Td`)
+    if (text.tracking !== undefined) operators.push(`${digits(text.tracking * text.size)} Tc`)
+    operators.push(`[${this.#encode(text)}] TJ`)
+    if (text.tracking !== undefined) operators.push('0 Tc')
   }
 
   #encode({ font: role, text, size }: PlacedText): string {

@@ -16,7 +16,7 @@ export interface PlacedText {
   readonly href?: string
 }
 
-/** A check box that is drawn for the pencil and can be ticked on a screen. `x`, `y`: its top left corner; side in mm, weight in points. */
+/** A check box that is drawn for the pencil and can be ticked on a screen. `x`, `y`, `side`: its square in mm, from the middle of one line to the middle of the other; weight in points. */
 export interface PlacedBox {
   readonly kind: 'box'
   readonly page: number

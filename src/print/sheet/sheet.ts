@@ -60,7 +60,7 @@ export class Sheet implements LaidOut {
   text(place: Place, line: Line, style: TypeStyle, x: number, y: number): void {
     for (const run of line.runs) {
       this.#put(place, {
-        kind: 'text', page: this.page, x: x + run.x, y, width: run.width, text: run.text, font: run.font, size: style.size,
+        kind: 'text', page: this.page, x: x + run.x, y, width: run.width, text: run.spaceAfter && !run.missing ? `${run.text} ` : run.text, font: run.font, size: style.size,
         ...(style.tracking === undefined ? {} : { tracking: style.tracking }),
         ...(run.missing ? { missing: true as const } : {}),
         ...(run.href === undefined ? {} : { href: run.href }),
@@ -108,11 +108,13 @@ export class Sheet implements LaidOut {
   }
 
   /** A check box in a Form element of its own. A second box of the same name is told apart by a number. */
-  box(parent: Tag, x: number, y: number, { side, weight }: { side: number; weight: number }, name: string): void {
+  box(parent: Tag, x: number, y: number, { side, weight, inset }: { side: number; weight: number; inset: number }, name: string): void {
     const times = (this.#boxNames.get(name) ?? 0) + 1
     this.#boxNames.set(name, times)
     const form = this.tag(parent, 'Form')
-    this.#put(form, { kind: 'box', page: this.page, x, y, side, weight, name: times === 1 ? name : `${name} (${times})` })
+    this.#put(form, {
+      kind: 'box', page: this.page, x: x + inset, y: y + inset, side: side - 2 * inset, weight, name: times === 1 ? name : `${name} (${times})`,
+    })
   }
 
   /** Puts a box placed elsewhere, moved by so many mm, on this page. */

@@ -22,6 +22,8 @@ export interface LineRun {
   readonly width: number
   readonly missing: boolean
   readonly repeat: boolean
+  /** The line is broken after it, at a space. The space is not in the width, but copied text needs it. */
+  readonly spaceAfter: boolean
   readonly href?: string
 }
 
@@ -89,16 +91,19 @@ function widthOfPart({ missing, font, text }: Part, tracking = 0): number {
 
 function wordsOf(spans: readonly Span[], setting: Setting): readonly Word[] {
   const cleaned = spans.map((span) => ({ ...span, text: cleanText(span.text) }))
-  const texts = cleaned.map(({ text }) => text).join('').split(' ')
+  const whole = cleaned.map(({ text }) => text).join('')
+  const texts = whole.split(/[ \u00a0]/)
   const glued = gluedAfter(texts)
   const narrowest = ((setting.width - (setting.hang ?? 0)) * 1000) / (setting.size * mmPerPoint)
   const cut = cutter(cleaned)
   const words: Word[] = []
   let parts: Part[] = []
+  let end = -1
   for (const [at, text] of texts.entries()) {
     parts.push(...cut(text.length))
+    end += text.length + 1
     const space = at < texts.length - 1 ? cut(1)[0] : undefined
-    if (space && glued.has(at)) {
+    if (space && (glued.has(at) || whole[end] === '\u00a0')) {
       parts.push(space)
       continue
     }
@@ -172,11 +177,12 @@ function setLine(words: readonly Word[], { scale, indent, tracking }: { scale: n
     if (at < words.length - 1 && word.space) join(parts, word.space)
   }
   const runs: LineRun[] = []
+  const broken = words.at(-1)?.space !== undefined
   let x = indent
-  for (const part of parts) {
+  for (const [at, part] of parts.entries()) {
     const width = widthOfPart(part, tracking) * scale
     const { text, font, missing, repeat, href } = part
-    runs.push({ text, font, missing, repeat, x, width, ...(href === undefined ? {} : { href }) })
+    runs.push({ text, font, missing, repeat, x, width, spaceAfter: broken && at === parts.length - 1, ...(href === undefined ? {} : { href }) })
     x += width
   }
   return { runs, width: x }
