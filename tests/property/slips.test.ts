@@ -1,5 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { severityOf } from '../../src/diagnostics/codes.ts'
+import { checkPattern } from '../../src/pattern/check-pattern.ts'
 import { countNaively, type Place, type Step } from '../support/naive-counter.ts'
 import { workRows } from '../support/work-rows.ts'
 import { fenceOf, lineOf, pieceOf, totalOf, type RandomPiece } from './random-pieces.ts'
@@ -125,5 +127,32 @@ describe('a row with a slip in it', () => {
       expect(worked.diagnostics.map(({ code, line }) => ({ code, line })), text.join('\n')).toEqual([{ code: 'total-mismatch', line: at + 1 }])
       expect(worked.row(piece.rows[at]!.label).verdict).toBe('does-not')
     }), { numRuns: 150 })
+  })
+
+  test('a change that is offered, once made, mends its row and spoils none', () => {
+    let offered = 0
+    fc.assert(fc.property(fc.gen(), (draw) => {
+      const piece = pieceOf(draw, 2, 5)
+      if (piece.rows.length < 2) return
+      const at = whole(draw, 0, piece.rows.length - 1)
+      const row = piece.rows[at]!
+      const manner = { draw, plain: true, flat: piece.flat }
+      const steps = oneOf(draw, [true, false]) ? slip(draw, row.steps) : row.steps
+      if (!sayable(steps)) return
+      const total = oneOf(draw, [totalOf(row.count, manner), `(${row.count.makes + oneOf(draw, [1, -1])} sts)`])
+      const text = piece.rows.map((other, index) => (index === at ? lineOf({ ...row, steps }, manner, false, total) : lineOf(other, manner, false)))
+      const worked = workRows(text.join('\n'), fenceOf(piece))
+      const errors = (diagnostics: typeof worked.diagnostics): number => diagnostics.filter(({ severity }) => severity === 'error').length
+      for (const { diagnostic } of worked.diagnostics) {
+        const edit = diagnostic.hint?.edit
+        if (!edit) continue
+        offered += 1
+        const { text: before } = worked.checked.source
+        const after = checkPattern({ path: 'bench.md', text: before.slice(0, edit.span.start) + edit.replacement + before.slice(edit.span.end) })
+        const left = after.diagnostics.filter(({ code }) => severityOf(code) === 'error')
+        expect(left.length, `${text.join('\n')}\n${diagnostic.hint!.text}`).toBeLessThan(errors(worked.diagnostics))
+      }
+    }), { numRuns: 200 })
+    expect(offered).toBeGreaterThan(10)
   })
 })
