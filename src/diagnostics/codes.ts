@@ -24,6 +24,7 @@ export const codes = {
   'row-overruns': { severity: 'error', title: 'A row works over more stitches than the row below makes' },
   'places-left-over': { severity: 'error', title: 'A row ends before the row below does, and says nothing of it' },
   'repeat-does-not-divide': { severity: 'error', title: 'A repeat does not fit what is left of the row below' },
+  'place-missing': { severity: 'error', title: 'A row works into something that the row below does not have' },
   'range-length-mismatch': { severity: 'error', title: 'A range of rows has a different length than it says' },
   'change-mismatch': { severity: 'error', title: 'A row grows or shrinks by another number than it says' },
   'row-number-out-of-order': { severity: 'error', title: 'Row numbers are missing, doubled or out of order' },
@@ -37,7 +38,7 @@ export const codes = {
   // The words and the list of materials
   'yarn-not-listed': { severity: 'error', title: 'A row uses a yarn that the materials do not list' },
   'yarn-not-used': { severity: 'warning', title: 'The materials list a yarn that no row uses' },
-  'special-stitch-undefined': { severity: 'error', title: 'A row uses a special stitch that the pattern does not define' },
+  'special-stitch-undefined': { severity: 'warning', title: 'A row uses a special stitch that the pattern does not define' },
 } as const satisfies Record<string, CodeInfo>
 
 export type DiagnosticCode = keyof typeof codes

@@ -1,4 +1,5 @@
 import type { Span } from '../text/span.ts'
+import type { Place } from './place.ts'
 
 /**
  * What a row came to when it was worked. Facts only: what is wrong with them is for `checks/` to say.
@@ -32,6 +33,16 @@ export interface WorkedRow {
   /** How often each repeat was worked in all. The span goes from the star or bracket to the end of what is repeated. */
   readonly repeats: readonly { readonly span: Span; readonly times: number }[]
   readonly troubles: readonly Trouble[]
+  /** Whether what it says agrees with what it makes; true where it says nothing. */
+  readonly agreement: { readonly total: boolean; readonly kinds: boolean; readonly change: boolean }
+  /** Yarns that the row names. */
+  readonly yarns: readonly { readonly yarn: string; readonly span: Span }[]
+  /** The row could not be counted: its numbers stand for nothing but what it says. */
+  readonly uncounted?: boolean
+  /** The row that it refers to and that is not there; `itself` when it refers to itself. */
+  readonly missing?: string
+  /** All that it made, in the order of making, and the places that it left: what edges are made of. */
+  readonly fabric: { readonly made: readonly Place[]; readonly left: readonly Place[]; readonly turned: boolean }
 }
 
 export type Verdict = 'adds-up' | 'does-not' | 'cannot-tell'

@@ -1,0 +1,36 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import { changeMismatch } from './change-mismatch.ts'
+import { countMissing } from './count-missing.ts'
+import { fabricTooLarge } from './fabric-too-large.ts'
+import type { PatternFacts, PieceFacts, RowFacts } from './facts.ts'
+import { kindMismatch } from './kind-mismatch.ts'
+import { placeMissing } from './place-missing.ts'
+import { placesLeftOver } from './places-left-over.ts'
+import { rangeLengthMismatch } from './range-length-mismatch.ts'
+import { repeatDoesNotDivide } from './repeat-does-not-divide.ts'
+import { rowNotChecked } from './row-not-checked.ts'
+import { rowNumberOutOfOrder } from './row-number-out-of-order.ts'
+import { rowOverruns } from './row-overruns.ts'
+import { rowReferenceUnknown } from './row-reference-unknown.ts'
+import { rowUnreadable } from './row-unreadable.ts'
+import { sizeListLength } from './size-list-length.ts'
+import { sizeListOrder } from './size-list-order.ts'
+import { specialStitchUndefined } from './special-stitch-undefined.ts'
+import { stitchUnknown } from './stitch-unknown.ts'
+import { totalMismatch } from './total-mismatch.ts'
+import { turningChainUnsaid } from './turning-chain-unsaid.ts'
+import { yarnNotListed } from './yarn-not-listed.ts'
+import { yarnNotUsed } from './yarn-not-used.ts'
+
+/** Checks of one row, first cause first: a row gets the first of these that speaks. */
+export const rowChecks: readonly ((facts: RowFacts) => Diagnostic | undefined)[] = [
+  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, rowOverruns, repeatDoesNotDivide, placesLeftOver, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing,
+]
+
+/** Checks of a piece as it is written. */
+export const pieceChecks: readonly ((facts: PieceFacts) => readonly Diagnostic[])[] = [
+  rowNumberOutOfOrder, rangeLengthMismatch, sizeListLength, sizeListOrder, fabricTooLarge,
+]
+
+/** Checks across the whole pattern. */
+export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [turningChainUnsaid, yarnNotListed, yarnNotUsed, specialStitchUndefined]

@@ -1,0 +1,16 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import { counted } from '../diagnostics/words.ts'
+import type { RowFacts } from './facts.ts'
+import { rowName } from './row-words.ts'
+
+/** A row that changes the count should state it: it is the only place where a maker can check herself (common practice, no source). */
+export function countMissing({ row, before }: RowFacts): Diagnostic | undefined {
+  if (row.says || row.verdict !== 'adds-up' || !before || before.uncounted || row.makes === before.makes || row.makes === 0) return undefined
+  if (before.kinds['ch'] !== undefined && row.number === undefined) return undefined
+  return {
+    code: 'count-missing',
+    message: `${rowName(row)} makes ${counted(row.makes, 'stitch')}, ${rowName(before)} made ${before.makes}, and no total is stated`,
+    primary: { span: row.written.label.end > row.written.label.start ? row.written.label : row.written.text, text: `makes ${row.makes}` },
+    secondary: [],
+  }
+}

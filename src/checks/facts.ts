@@ -1,0 +1,39 @@
+import type { WrittenEntry } from '../fabric/real-rows.ts'
+import type { Lexicon } from '../fabric/lexicon.ts'
+import type { ReadingPoint } from '../fabric/walk.ts'
+import type { WorkedRow } from '../fabric/worked-row.ts'
+import type { Source } from '../text/source.ts'
+import type { Span } from '../text/span.ts'
+
+/** A worked row and what stands around it. */
+export interface RowFacts {
+  readonly source: Source
+  readonly row: WorkedRow
+  readonly before: WorkedRow | undefined
+  readonly lexicon: Lexicon
+}
+
+/** A piece as it is written and as it was worked, in one size. */
+export interface PieceFacts {
+  readonly source: Source
+  readonly name: string
+  readonly size: number
+  readonly sizes: readonly string[]
+  readonly entries: readonly WrittenEntry[]
+  readonly rows: readonly WorkedRow[]
+  readonly lexicon: Lexicon
+  readonly tooLarge: boolean
+}
+
+/** The whole pattern: for checks that look across its pieces. */
+export interface PatternFacts {
+  readonly source: Source
+  readonly pieces: readonly PieceFacts[]
+  readonly lexicon: Lexicon
+  /** Yarns that the materials list; undefined when there is no list. */
+  readonly yarns: readonly { readonly letter: string; readonly span: Span }[] | undefined
+  /** Special stitches that the pattern defines. */
+  readonly defined: ReadonlySet<string>
+  /** Conventions that nothing states and that change the counts. */
+  readonly undecided: readonly ReadingPoint[]
+}

@@ -1,0 +1,18 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import { counted } from '../diagnostics/words.ts'
+import type { RowFacts } from './facts.ts'
+import { belowName, rowName, tallyOf } from './row-words.ts'
+
+/** A row that ends before the row below does must say that it leaves the rest. */
+export function placesLeftOver({ source, row, before }: RowFacts): Diagnostic | undefined {
+  const trouble = row.troubles.find((found) => found.kind === 'left-over')
+  if (!trouble || row.troubles.some(({ kind }) => kind === 'overrun' || kind === 'does-not-divide')) return undefined
+  const left = counted(trouble.count, 'stitch')
+  return {
+    code: 'places-left-over',
+    message: `${rowName(row)} works over ${row.worksOver} of the ${counted(row.offers, 'stitch')} of ${belowName(before)} and says nothing of the ${trouble.count === 1 ? 'one' : trouble.count} left`,
+    primary: { span: trouble.span, text: `${left} left over` },
+    secondary: before?.says ? [{ span: before.says.span, text: `${rowName(before)} makes ${before.makes}` }] : [],
+    tally: tallyOf(source, row),
+  }
+}

@@ -1,0 +1,24 @@
+import type { TallyLine } from '../diagnostics/diagnostic.ts'
+import type { WorkedRow } from '../fabric/worked-row.ts'
+import { textOf, type Source } from '../text/source.ts'
+
+/** How a sentence names a row: `row 3`, `round 14`, `the foundation`. */
+export function rowName(row: WorkedRow): string {
+  if (row.number === undefined) return /^(foundation|base)/i.test(row.label) ? `the ${row.label.toLowerCase()}` : row.label.toLowerCase()
+  return `${row.word} ${row.number}`
+}
+
+/** How a sentence names the row below; the very first row has a chain or nothing below it. */
+export function belowName(row: WorkedRow | undefined): string {
+  return row ? rowName(row) : 'the row below'
+}
+
+/** The row's arithmetic as it is shown under a message. */
+export function tallyOf(source: Source, row: WorkedRow): readonly TallyLine[] {
+  return row.tally.map(({ span, worksOver, makes, soFar, times }) => ({
+    text: textOf(source, span).replace(/\s+/g, ' ') + (times > 1 ? ` (${times} times in all)` : ''),
+    worksOver,
+    makes,
+    soFar,
+  }))
+}

@@ -1,0 +1,108 @@
+import { inSize, type Num, type Total } from '../notation/syntax.ts'
+import type { Lexicon } from './lexicon.ts'
+import type { Says } from './worked-row.ts'
+
+/** What a row made, for comparing with what it says. */
+export interface Made {
+  readonly stitches: number
+  readonly kinds: Readonly<Record<string, number>>
+  readonly spaces: Readonly<Record<string, number>>
+  /** Chains of all its spaces together. */
+  readonly chains: number
+  readonly groups: readonly { readonly name: string; readonly size: number }[]
+}
+
+export interface Comparison {
+  readonly says: Says | undefined
+  /** The total in all agrees, or none is said. */
+  readonly totalAgrees: boolean
+  /** Every kind and space that is said agrees. */
+  readonly kindsAgree: boolean
+  readonly changeAgrees: boolean
+  /** Chains had to be counted as stitches for the total to agree. */
+  readonly chainsCounted: boolean
+}
+
+/** Compares a row's written totals with what it made. `before` is what the row before made. */
+export function compareTotal(totals: readonly Total[], made: Made, size: number, before: number | undefined, chainsCount: boolean | undefined, lexicon: Lexicon): Comparison {
+  const says = saysOf(totals, size)
+  if (!says) return { says, totalAgrees: true, kindsAgree: true, changeAgrees: true, chainsCounted: chainsCount === true }
+  const counted = chainsCount ?? totals.some((total) => total.chainsCount === true)
+  const withChains = made.stitches + made.chains
+  const chainsCounted = counted || says.count !== undefined && chainsCount === undefined && says.count !== made.stitches && says.count === withChains
+  const makes = chainsCounted ? withChains : made.stitches
+  const kinds = Object.entries(says.kinds)
+  const total = says.count ?? (kinds.length > 0 && kinds.every(([kind]) => lexicon.stitch(kind)) && onlyStitches(kinds, made, lexicon) ? sum(says.kinds) : undefined)
+  const kindsAgree = kinds.every(([kind, count]) => kindCount(kind, made, lexicon, chainsCounted) === count || kindsByBase(kind, made, lexicon) === count || groupCount(kind, made).includes(count))
+    && Object.entries(says.spaces).every(([space, count]) => spaceAgrees(space, count, made))
+  return {
+    says,
+    totalAgrees: total === undefined || total === makes || total === made.stitches && !counted || says.count === undefined && kindsAgree,
+    kindsAgree,
+    changeAgrees: says.change === undefined || before === undefined || makes - before === says.change,
+    chainsCounted,
+  }
+}
+
+/** Whether the kinds that are said are meant as all of the row's stitches: `(34 sc)`. */
+function onlyStitches(kinds: readonly (readonly [string, number])[], made: Made, lexicon: Lexicon): boolean {
+  const said = new Set(kinds.map(([kind]) => kind))
+  return Object.keys(made.kinds).every((kind) => said.has(kind) || said.has(lexicon.stitch(kind)?.base ?? kind))
+}
+
+function kindCount(kind: string, made: Made, lexicon: Lexicon, chainsCounted: boolean): number {
+  const own = made.kinds[kind] ?? 0
+  // Where only one kind is said and chains count as stitches, the number holds them too.
+  return lexicon.stitch(kind) && chainsCounted && Object.keys(made.kinds).length === 1 ? own + made.chains : own
+}
+
+/** `42 hdc` counts the hdc2tog among the hdc. */
+function kindsByBase(kind: string, made: Made, lexicon: Lexicon): number {
+  let count = 0
+  for (const [name, number] of Object.entries(made.kinds)) if (name === kind || lexicon.stitch(name)?.base === kind) count += number
+  return count
+}
+
+/** `6 V-sts`, `12 shells`: groups worked in one place. Full shells are the largest groups, half shells smaller ones. */
+function groupCount(kind: string, made: Made): readonly number[] {
+  const named = made.groups.filter(({ name }) => name === kind).length
+  if (kind === 'V-st') return [named, made.groups.filter(({ size, name }) => size === 2 && name === 'group').length]
+  if (kind !== 'sh' && kind !== 'group') return [named]
+  const sizes = made.groups.filter(({ size }) => size > 2).map(({ size }) => size)
+  const largest = Math.max(0, ...sizes)
+  return [named, sizes.length, sizes.filter((size) => size === largest).length, sizes.filter((size) => size < largest).length]
+}
+
+function spaceAgrees(space: string, count: number, made: Made): boolean {
+  if (space === 'chains') return made.chains === count
+  if (space === 'any') return sum(made.spaces) === count
+  return (made.spaces[space] ?? 0) === count
+}
+
+function sum(counts: Readonly<Record<string, number>>): number {
+  return Object.values(counts).reduce((total, count) => total + count, 0)
+}
+
+/** All written totals of a row as one statement, in one size. */
+export function saysOf(totals: readonly Total[], size: number): Says | undefined {
+  if (totals.length === 0) return undefined
+  const kinds: Record<string, number> = {}
+  const spaces: Record<string, number> = {}
+  let count: number | undefined
+  let change: number | undefined
+  let rows: number | undefined
+  const value = (num: Num | undefined) => num && inSize(num, size)
+  for (const total of totals) {
+    count = value(total.count) ?? count
+    change = value(total.change) ?? change
+    rows = value(total.rows) ?? rows
+    for (const part of total.kinds) kinds[part.kind] = (kinds[part.kind] ?? 0) + inSize(part.count, size)
+    for (const part of total.spaces) {
+      const name = part.chains === undefined ? 'any' : part.chains < 0 ? 'chains' : `ch-${part.chains}`
+      spaces[name] = (spaces[name] ?? 0) + inSize(part.count, size)
+    }
+    for (const part of total.groups) if (part.name === 'sh') kinds['sh'] = inSize(part.count, size)
+  }
+  const span = { start: totals[0]!.start, end: totals.at(-1)!.end }
+  return { span, kinds, spaces, ...(count !== undefined && { count }), ...(change !== undefined && { change }), ...(rows !== undefined && { rows }) }
+}

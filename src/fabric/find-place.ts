@@ -1,0 +1,119 @@
+import { inSize, type Target, type Thing } from '../notation/syntax.ts'
+import { isSpace, isStitch, type Place } from './place.ts'
+import type { Walk } from './walk.ts'
+
+/** Whether a place is what a row names. `st` is any stitch; `dc` is a dc or a stitch counted among them. */
+export function isThing(walk: Walk, place: Place, thing: Thing | undefined): boolean {
+  if (!thing || thing.kind === 'any') return isStitch(place)
+  if (thing.kind === 'stitch') return thing.where === 'corner' ? isCornerStitch(walk, place) : isNamed(walk, place, thing.stitch)
+  if (thing.kind === 'chain') return place.kind === 'ch' || place.kind === 'space'
+  if (thing.kind === 'space') return isSpaceNamed(walk, place, thing)
+  if (thing.kind === 'gap') return place.kind === 'gap'
+  if (thing.kind === 'turning-chain') return place.turning === true
+  if (thing.kind === 'ring') return place.kind === 'ring'
+  if (thing.kind === 'group') return isStitch(place)
+  return isStitch(place)
+}
+
+function isNamed(walk: Walk, place: Place, stitch: string | undefined): boolean {
+  if (!isStitch(place)) return false
+  if (stitch === undefined || place.kind === stitch) return true
+  return walk.setting.lexicon.stitch(place.kind)?.base === stitch || walk.setting.lexicon.stitch(stitch)?.base === place.kind
+}
+
+function isSpaceNamed(walk: Walk, place: Place, thing: Thing): boolean {
+  if (!isSpace(place)) return false
+  const chains = thing.chains && inSize(thing.chains, walk.setting.size)
+  if (chains !== undefined && place.kind === 'space' && place.chains !== chains) return false
+  if (thing.where === 'corner') return isCorner(walk, place)
+  if (thing.where === 'side') return !isCorner(walk, place)
+  return true
+}
+
+interface Corners {
+  readonly spacesMade: boolean
+  readonly longest: number
+  readonly stitches: ReadonlySet<Place>
+}
+
+const cornersOf = new WeakMap<readonly Place[], Corners>()
+
+/** What an edge tells of its corners, worked out once an edge. */
+function corners(edge: readonly Place[]): Corners {
+  const known = cornersOf.get(edge)
+  if (known) return known
+  const groups = new Map<number, Place[]>()
+  let spacesMade = false
+  let longest = 0
+  for (const place of edge) {
+    if (place.kind === 'space') {
+      spacesMade ||= place.corner === true
+      longest = Math.max(longest, place.chains ?? 0)
+    } else if (place.group !== undefined && isStitch(place)) {
+      const members = groups.get(place.group)
+      if (members) members.push(place)
+      else groups.set(place.group, [place])
+    }
+  }
+  const middle = [...groups.values()].filter((members) => members.length > 1 && members.length % 2 === 1).map((members) => members[(members.length - 1) / 2]!)
+  const found = { spacesMade, longest, stitches: new Set(middle) }
+  cornersOf.set(edge, found)
+  return found
+}
+
+/** Corner spaces are those made inside a group in one place; when there are none, the longest; when all are alike, all. */
+function isCorner(walk: Walk, place: Place): boolean {
+  if (place.corner) return true
+  const { spacesMade, longest } = corners(walk.edge)
+  return place.kind === 'space' && !spacesMade && (place.chains ?? 0) === longest
+}
+
+/** The middle stitch of three made in one place. */
+function isCornerStitch(walk: Walk, place: Place): boolean {
+  return corners(walk.edge).stitches.has(place)
+}
+
+/**
+ * Index of the next place that is what the row names, from `from` on. Stitches are passed over on the way to a space, and spaces
+ * on the way to a stitch. Past the end of the edge it gives the first index beyond it.
+ */
+export function findNext(walk: Walk, from: number, thing: Thing | undefined): number {
+  const { edge } = walk
+  if (!thing || thing.kind === 'any' || thing.kind === 'stitch' && thing.stitch === undefined && thing.where === undefined) {
+    let index = from
+    while (index < edge.length && isSpace(edge[index]!)) index += 1
+    return index
+  }
+  const name = `${thing.kind} ${thing.stitch ?? ''} ${thing.where ?? ''} ${thing.chains?.values.join() ?? ''}`
+  if (from < (walk.noneFrom.get(name) ?? Number.POSITIVE_INFINITY)) {
+    for (let index = from; index < edge.length; index += 1) if (isThing(walk, edge[index]!, thing)) return index
+    walk.noneFrom.set(name, from)
+  }
+  return nextUnnamed(walk, from, thing)
+}
+
+/** Nothing of that name is left: take the next of the same sort, or none. */
+function nextUnnamed(walk: Walk, from: number, thing: Thing): number {
+  const { edge } = walk
+  if (thing.kind === 'stitch' || thing.kind === 'group' || thing.kind === 'chain' || thing.kind === 'turning-chain' && walk.setting.rowIndex === 0) {
+    let index = from
+    while (index < edge.length && isSpace(edge[index]!)) index += 1
+    return index
+  }
+  return edge.length
+}
+
+/** Index at which `keepBack` stitches are left to the end of the edge. */
+export function indexBefore(walk: Walk, keepBack: number): number {
+  let index = walk.edge.length
+  for (let kept = 0; kept < keepBack && index > walk.at; ) {
+    index -= 1
+    if (!isSpace(walk.edge[index]!)) kept += 1
+  }
+  return index
+}
+
+/** Whether a row names something the edge does not have at all. */
+export function hasThing(walk: Walk, target: Target): boolean {
+  return walk.edge.some((place) => isThing(walk, place, target.thing))
+}

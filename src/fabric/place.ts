@@ -1,0 +1,38 @@
+/** Anything that a hook can go into. Places are never changed once they are made, so that rows can share them. */
+export interface Place {
+  /** A stitch's US word, `ch` (a chain of the foundation, or one chain named singly), `space`, `ring`, `gap`. */
+  readonly kind: string
+  /** Of a space: its chains. */
+  readonly chains?: number
+  /** What it was worked into: the first place, when it was worked over several. */
+  readonly into?: Place | undefined
+  /** Loop of `into` that it took; the other loop is free for later. */
+  readonly loop?: 'back' | 'front' | 'third'
+  /** Stitches made together in one place have the same number. */
+  readonly group?: number
+  /** A space made inside a group in one place: a corner. */
+  readonly corner?: boolean
+  /** A turning or beginning chain that counts as this stitch. */
+  readonly turning?: boolean
+  /** A slip stitch that only carries the yarn along, or steps in at an edge. */
+  readonly travel?: boolean
+  /** Index of the row that made it. */
+  readonly row: number
+}
+
+export const isSpace = (place: Place): boolean => place.kind === 'space' || place.kind === 'gap'
+export const isStitch = (place: Place): boolean => place.kind !== 'space' && place.kind !== 'gap' && place.kind !== 'ring'
+
+/** What the rows so far hold out to the next row, in its working order. */
+export interface Edge {
+  readonly places: readonly Place[]
+  /** Closed to a ring. */
+  readonly round: boolean
+  /** The foundation chain, while it may still be worked along its other side; from the hook outwards. */
+  readonly foundation?: readonly Place[]
+  /** The next row works the chain itself: its first chains are for turning. */
+  readonly chain: boolean
+}
+
+/** Before anything is worked. */
+export const nothing: Edge = { places: [], round: false, chain: false }

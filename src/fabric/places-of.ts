@@ -1,0 +1,276 @@
+import { inSize, type Target, type Thing } from '../notation/syntax.ts'
+import type { Span } from '../text/span.ts'
+import { findNext, indexBefore, isThing } from './find-place.ts'
+import { isSpace, isStitch, type Place } from './place.ts'
+import type { Walk } from './walk.ts'
+import type { Rest } from './work-items.ts'
+
+export type WorkInto = (index: number) => void
+
+/**
+ * Walks to every place that a target means and works there. `over` is how many places one stitch uses up: 2 for `sc2tog`.
+ */
+export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over = 1): void {
+  if (walk.inPlace !== undefined) return work(walk.inPlace)
+  if (target.thing?.kind === 'space' || target.thing?.kind === 'gap') walk.worksSpaces = true
+  const count = target.count ? inSize(target.count, walk.setting.size) : 1
+  switch (target.walk) {
+    case 'next': return next(walk, target, span, count, work, over)
+    case 'each': return each(walk, target, span, rest, work, over)
+    case 'same': return same(walk, span, work)
+    case 'first': return first(walk, span, count, work, over)
+    case 'last': return last(walk, target, span, count, work, over)
+    case 'nth': return nth(walk, target, span, work)
+    case 'from-hook': return fromHook(walk, span, count, work)
+    case 'ring': return ring(walk, span, work)
+    case 'skipped': return skipped(walk, span, count, work)
+    case 'marked': return next(walk, { ...target, walk: 'next' }, span, 1, work, over)
+    case 'below': return below(walk, span, rest, count, work)
+    case 'layers': return layers(walk, span, work)
+    case 'edge':
+    case 'other-side': return walk.trouble({ kind: 'no-such-place', span, what: 'an edge' })
+  }
+}
+
+/** Takes `over` places from `index` on and works there. */
+function take(walk: Walk, index: number, span: Span, work: WorkInto, over: number): void {
+  walk.take(index, span)
+  for (let more = 1; more < over; more += 1) walk.take(findNext(walk, walk.at, undefined), span)
+  walk.last = index
+  work(index)
+  walk.last = walk.at - 1
+}
+
+function next(walk: Walk, target: Target, span: Span, count: number, work: WorkInto, over: number): void {
+  const passes = over > 1 && count >= over ? Math.floor(count / over) : count
+  if (over > 1 && count > over && count % over !== 0) walk.trouble({ kind: 'does-not-divide', span, room: count, each: over, before: 0, after: 0 })
+  for (let pass = 0; pass < passes; pass += 1) {
+    openChains(walk, target.thing)
+    take(walk, findNext(walk, walk.at, target.thing), span, work, over)
+    if (walk.overrun && pass > walk.setting.room) return
+  }
+}
+
+/** `in next 3 ch` where a space lies: its chains become places of their own. */
+function openChains(walk: Walk, thing: Thing | undefined): void {
+  if (thing?.kind !== 'chain') return
+  const index = findNext(walk, walk.at, thing)
+  const space = walk.edge[index]
+  if (space?.kind !== 'space') return
+  const chains: Place[] = Array.from({ length: space.chains ?? 1 }, () => ({ kind: 'ch', row: space.row }))
+  walk.edge = [...walk.edge.slice(0, index), ...chains, ...walk.edge.slice(index + 1)]
+  walk.opened += chains.length - 1
+  walk.noneFrom.clear()
+}
+
+function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {
+  if (target.thing?.kind === 'gap') return gaps(walk, span, work)
+  if (target.thing?.kind === 'chain' && walk.edge.some((place) => place.kind === 'space')) openAll(walk)
+  const limit = limitOf(walk, target, rest)
+  const thing = named(walk, target.thing, limit, span)
+  if (thing === 'none') return
+  if (target.every && target.every > 1) return everyNth(walk, target.every, limit, span, work)
+  const from = walk.at
+  for (;;) {
+    const index = findNext(walk, walk.at, thing)
+    if (index >= limit) break
+    if (over > 1 && lastOf(walk, index, over) > limit) {
+      walk.trouble({ kind: 'does-not-divide', span, room: limit - from, each: over, before: from, after: walk.edge.length - limit })
+      break
+    }
+    take(walk, index, span, work, over)
+  }
+  walk.at = Math.max(walk.at, limit)
+  noneWorked(walk, from, limit, span)
+}
+
+/** A row that fills "each st" of nothing has nothing below it. */
+function noneWorked(walk: Walk, from: number, limit: number, span: Span): void {
+  if (from >= limit && walk.edge.length === 0) walk.trouble({ kind: 'no-such-place', span, what: 'a row to work into' })
+}
+
+function lastOf(walk: Walk, index: number, over: number): number {
+  let at = index
+  for (let more = 1; more < over; more += 1) at = findNext(walk, at + 1, undefined)
+  return at + 1
+}
+
+/** Where a fill stops: before what is kept back, or before what the rest of the row needs. */
+function limitOf(walk: Walk, target: Target, rest: Rest): number {
+  if (target.keepBack) return indexBefore(walk, inSize(target.keepBack, walk.setting.size))
+  const limit = indexBefore(walk, rest.uses)
+  // The row does not tell where the marker is: any place will do, since the rest of the row takes what is left.
+  if (target.toMarker) return walk.at + Math.max(0, Math.floor((limit - walk.at) / 2))
+  return limit
+}
+
+/** What `each dc` means on this edge: the dc alone, or every stitch when none of that name is there. */
+function named(walk: Walk, thing: Thing | undefined, limit: number, span: Span): Thing | undefined | 'none' {
+  if (!thing || thing.kind === 'stitch' && thing.stitch === undefined && thing.where === undefined) return thing ?? { kind: 'stitch' }
+  let some = false
+  let others = false
+  for (let index = walk.at; index < limit; index += 1) {
+    const place = walk.edge[index]!
+    if (isThing(walk, place, thing)) some = true
+    else if (isStitch(place)) others = true
+    if (some && others) break
+  }
+  if (!some && (thing.kind === 'space' || thing.kind === 'turning-chain') && walk.at < walk.edge.length) {
+    walk.trouble({ kind: 'no-such-place', span, what: thing.kind === 'space' ? 'a chain space' : 'a turning chain' })
+    return 'none'
+  }
+  if (!some && thing.kind === 'stitch') return { kind: 'stitch' }
+  if (some && others && thing.kind === 'stitch' && thing.where === undefined) {
+    const all = walk.choose(`each-named ${thing.stitch ?? ''}`, [`every stitch is worked, whatever its kind`, `only the ${thing.stitch ?? 'named'} are worked`]) === 0
+    if (all) return { kind: 'stitch' }
+  }
+  return thing
+}
+
+/** `inc in every 3rd st`: the stitches between are plain. */
+function everyNth(walk: Walk, nth: number, limit: number, span: Span, work: WorkInto): void {
+  const from = walk.at
+  const room = limit - from
+  if (room % nth !== 0) walk.trouble({ kind: 'does-not-divide', span, room, each: nth, before: from, after: walk.edge.length - limit })
+  for (let index = from; index < limit; index += 1) {
+    walk.take(index, span)
+    if ((index - from + 1) % nth === 0) work(index)
+    else walk.make({ kind: walk.setting.base, into: walk.place(index) })
+  }
+  walk.at = Math.max(walk.at, limit)
+}
+
+function openAll(walk: Walk): void {
+  const opened: Place[] = []
+  for (let index = 0; index < walk.edge.length; index += 1) {
+    const place = walk.edge[index]!
+    if (index < walk.at || place.kind !== 'space') opened.push(place)
+    else for (let chain = 0; chain < (place.chains ?? 1); chain += 1) opened.push({ kind: 'ch', row: place.row })
+  }
+  walk.opened += opened.length - walk.edge.length
+  walk.edge = opened
+  walk.noneFrom.clear()
+}
+
+/** Between the posts: one place fewer than posts in a row, as many as posts in a round. */
+function gaps(walk: Walk, span: Span, work: WorkInto): void {
+  const posts = walk.edge.length - walk.at
+  const count = walk.round ? posts : posts - 1
+  for (let gap = 0; gap < count; gap += 1) {
+    walk.take(walk.at, span)
+    work(walk.at - 1)
+  }
+  walk.at = walk.edge.length
+}
+
+function same(walk: Walk, span: Span, work: WorkInto): void {
+  const index = Math.max(0, walk.last)
+  if (index >= walk.at) walk.take(index, span)
+  walk.last = index
+  work(index)
+  walk.last = index
+}
+
+function first(walk: Walk, span: Span, count: number, work: WorkInto, over: number): void {
+  if (walk.edge[0]?.kind === 'ch' && walk.chain && count === 1 && walk.edge.length > 1 && walk.closedChain === false && walk.at === 0) {
+    take(walk, 0, span, work, over)
+    return
+  }
+  for (let index = 0; index < count; index += Math.max(1, over)) {
+    const place = walk.tookFirst || walk.at === 0 ? index : walk.at
+    if (place >= walk.at) take(walk, place, span, work, over)
+    else {
+      walk.last = place
+      work(place)
+    }
+  }
+}
+
+function last(walk: Walk, target: Target, span: Span, count: number, work: WorkInto, over: number): void {
+  if (target.thing?.kind === 'space') return lastSpace(walk, target, span, work)
+  const start = indexBefore(walk, count)
+  const gap = start - walk.at
+  if (gap > 0 && !walk.nothingNeeded(walk.at, walk.worksSpaces)) {
+    let needed = 0
+    for (let index = walk.at; index < start; index += 1) if (!isSpace(walk.edge[index]!)) needed += 1
+    if (needed > 0) walk.trouble({ kind: 'left-over', span, count: needed })
+    walk.at = start
+  }
+  const passes = over > 1 ? Math.max(1, Math.floor(count / over)) : count
+  for (let pass = 0; pass < passes; pass += 1) take(walk, findNext(walk, walk.at, undefined), span, work, over)
+}
+
+function lastSpace(walk: Walk, target: Target, span: Span, work: WorkInto): void {
+  let index = walk.edge.length - 1
+  while (index >= walk.at && !isThing(walk, walk.edge[index]!, target.thing)) index -= 1
+  take(walk, index < walk.at ? walk.edge.length : index, span, work, 1)
+}
+
+/** `in 3rd ch of beg ch-4`: the turning chain of the row below where it counts, else the nth chain of the next space. */
+function nth(walk: Walk, target: Target, span: Span, work: WorkInto): void {
+  for (let index = walk.at; index < walk.edge.length; index += 1) {
+    const place = walk.edge[index]!
+    if (place.turning || place.kind === 'space') {
+      const turning = walk.edge.findIndex((other, at) => at >= index && other.turning === true)
+      const chosen = target.thing?.kind === 'turning-chain' || turning !== -1 && onlySpacesBetween(walk, turning) ? Math.max(turning, index) : index
+      return take(walk, chosen, span, work, 1)
+    }
+  }
+  take(walk, findNext(walk, walk.at, undefined), span, work, 1)
+}
+
+function onlySpacesBetween(walk: Walk, turning: number): boolean {
+  for (let index = walk.at; index < turning; index += 1) if (!isSpace(walk.edge[index]!)) return false
+  return true
+}
+
+function fromHook(walk: Walk, span: Span, nthFromHook: number, work: WorkInto): void {
+  if (walk.edge[0]?.kind !== 'ch') {
+    walk.trouble({ kind: 'no-such-place', span, what: 'a foundation chain' })
+    return
+  }
+  const index = nthFromHook - 1
+  if (walk.last === index && walk.at === index + 1) return work(index)
+  take(walk, index, span, work, 1)
+}
+
+function ring(walk: Walk, span: Span, work: WorkInto): void {
+  if (walk.edge[0]?.kind !== 'ring') {
+    walk.edge = [{ kind: 'ring', row: walk.setting.rowIndex }]
+    walk.at = 0
+    walk.foundation = undefined
+    walk.chain = false
+  }
+  walk.ring = true
+  if (walk.at === 0) walk.take(0, span)
+  walk.last = 0
+  work(0)
+}
+
+function skipped(walk: Walk, span: Span, count: number, work: WorkInto): void {
+  if (walk.skipped.length === 0) {
+    walk.trouble({ kind: 'no-such-place', span, what: 'a skipped stitch' })
+    return
+  }
+  const { at, last: before } = walk
+  for (let index = 0; index < count; index += 1) work(walk.skipped.shift() ?? before)
+  walk.at = at
+}
+
+/** A stitch put in a row below uses up the top in front of it, unless the row says that it skips that one. */
+function below(walk: Walk, span: Span, rest: Rest, count: number, work: WorkInto): void {
+  const skips = rest.items.find((item) => item.node !== 'aside')?.node === 'skip'
+  for (let pass = 0; pass < count; pass += 1) {
+    if (skips) work(walk.at)
+    else take(walk, findNext(walk, walk.at, undefined), span, work, 1)
+  }
+}
+
+/** Through both layers: a stitch takes one place of each. */
+function layers(walk: Walk, span: Span, work: WorkInto): void {
+  const room = walk.left
+  if (room % 2 !== 0) walk.trouble({ kind: 'does-not-divide', span, room, each: 2, before: walk.at, after: 0 })
+  const from = walk.at
+  for (let pair = 0; pair < Math.floor(room / 2); pair += 1) work(from + pair)
+  walk.at = walk.edge.length
+}

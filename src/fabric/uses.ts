@@ -1,0 +1,39 @@
+import { inSize, type Instruction } from '../notation/syntax.ts'
+import type { Walk } from './walk.ts'
+
+/**
+ * Places that instructions will use up, as far as the words alone tell. Instructions that go to the end use what is left and count
+ * as 0. It is what a fill keeps back for the instructions after it.
+ */
+export function usesOf(items: readonly Instruction[], walk: Walk): number {
+  let sum = 0
+  for (const item of items) sum += usesOfOne(item, walk)
+  return sum
+}
+
+function usesOfOne(item: Instruction, walk: Walk): number {
+  const { size, lexicon } = walk.setting
+  if (item.node === 'skip') {
+    if (item.list) return item.list.reduce((sum, { count }) => sum + inSize(count, size), 0)
+    return item.from === 'first' || item.from === 'same' ? 0 : inSize(item.count, size)
+  }
+  if (item.node === 'repeat') {
+    const { times } = item
+    const unit = usesOf(item.items, walk)
+    if (times.kind === 'in-all') return unit * inSize(times.count, size)
+    if (times.kind === 'more' || times.kind === 'either') return unit * (inSize(times.count, size) + 1)
+    return times.kind === 'once' ? unit : 0
+  }
+  if (item.node === 'group') return targetUses(item.target, size)
+  if (item.node !== 'work') return 0
+  const each = item.stitch === 'inc' ? 1 : item.stitch === 'dec' ? (item.of ?? 2) : (lexicon.stitch(item.stitch)?.worksOver ?? 1)
+  if (item.over) return inSize(item.over, size) * (item.target ? 1 : item.count ? inSize(item.count, size) : 1)
+  if (!item.target) return each * (item.count ? inSize(item.count, size) : 1)
+  const uses = targetUses(item.target, size)
+  return each > 1 && uses === 1 ? each : uses
+}
+
+function targetUses(target: Extract<Instruction, { node: 'group' }>['target'], size: number): number {
+  if (target.walk === 'next' || target.walk === 'last') return target.count ? inSize(target.count, size) : 1
+  return target.walk === 'nth' || target.walk === 'marked' ? 1 : 0
+}

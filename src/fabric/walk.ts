@@ -1,0 +1,198 @@
+import type { Span } from '../text/span.ts'
+import { isSpace, isStitch, type Edge, type Place } from './place.ts'
+import type { Lexicon } from './lexicon.ts'
+import type { Step, Trouble } from './worked-row.ts'
+
+/** More stitches than this in one pattern are not worked. */
+export const mostStitches = 2_000_000
+
+/** Raised when a row would pass the limit; caught where rows are worked, and told as a diagnostic. */
+export class TooLarge extends Error {}
+
+/** What a pattern says, or is taken to say, about what its rows leave open. */
+export interface Conventions {
+  /** By stitch (US word): whether the turning chain of its height counts as one. */
+  readonly turningChains: Readonly<Record<string, boolean>>
+  readonly slipStitchesCount?: boolean
+  readonly chainsCount?: boolean
+}
+
+export interface RowSetting {
+  readonly lexicon: Lexicon
+  readonly size: number
+  readonly rowIndex: number
+  readonly conventions: Conventions
+  /** Stitch that `inc`, `dec` and plain shaping are made of in this row. */
+  readonly base: string
+  readonly round: boolean
+  readonly loop?: 'back' | 'front' | 'third' | undefined
+  /** The row is slip stitches throughout: then they are its stitches. */
+  readonly slipFabric: boolean
+  /** Readings chosen for this try, by the name of the place where the row can be read in two ways. */
+  readonly readings: ReadonlyMap<string, number>
+  /** Stitches that may still be made. */
+  readonly room: number
+}
+
+/** What one reading decided, and how many ways there were. */
+export interface ReadingPoint {
+  readonly name: string
+  readonly ways: number
+  readonly taken: number
+  /** What each way means, in words. */
+  readonly words: readonly string[]
+  /** The words of the row that can be read in these ways. */
+  readonly span?: Span
+}
+
+/**
+ * One row on its way along the edge. It has a life (the hook's place moves), so it is a class; it is thrown away when the row is done.
+ */
+export class Walk {
+  readonly setting: RowSetting
+  edge: readonly Place[]
+  readonly round: boolean
+  foundation: readonly Place[] | undefined
+  /** Index of the next place; past the edge's end once the row overruns. */
+  at = 0
+  /** Index of the place worked into last; -1 before the first. */
+  last = -1
+  made: Place[] = []
+  readonly steps: Step[] = []
+  readonly repeats: { span: Span; times: number }[] = []
+  readonly troubles: Trouble[] = []
+  readonly points: ReadingPoint[] = []
+  readonly assumed: string[] = []
+  /** What this row says of turning chains, by stitch: it holds for later rows that say nothing. */
+  readonly stated: Record<string, boolean> = {}
+  readonly yarns: { yarn: string; span: Span }[] = []
+  /** Groups worked in one place, by name, for counts like `12 shells`. */
+  readonly groups: { name: string; size: number }[] = []
+  /** Yes when the row says that it leaves places unworked. */
+  leaves = false
+  turned: boolean | undefined
+  joined = false
+  ring = false
+  /** The foundation chain was closed to a circle. */
+  closedChain = false
+  /** Chains of the foundation that this row laid. */
+  laid = 0
+  chain = false
+  /** A turning chain that counts has taken the row's first place. */
+  tookFirst = false
+  /** Slip stitches at the row's start, which carry the yarn to where the row begins. */
+  travelled = 0
+  skipped: number[] = []
+  /** The row has words that no arithmetic decides. */
+  undecided: string | undefined
+  groupCount = 0
+  worked = false
+  overrun = false
+  /** Names of which nothing more stands on the edge, and from which index on: so that no name is sought twice. */
+  readonly noneFrom = new Map<string, number>()
+  /** Places added because a space was worked chain by chain; the space is still one place of what was offered. */
+  opened = 0
+  /** Places that the row itself put before the edge (chains at its start that are worked into). */
+  prefixed = 0
+  /** The row has worked into spaces: then stitches may be passed over at its end. */
+  worksSpaces = false
+  /** While a group is worked in one place: its index. */
+  inPlace: number | undefined
+
+  constructor(edge: Edge, setting: RowSetting) {
+    this.setting = setting
+    this.edge = edge.places
+    this.round = edge.round
+    this.foundation = edge.foundation
+    this.chain = edge.chain
+  }
+
+  /** Which way to read what can be read in `words.length` ways. The first is the usual one. */
+  choose(name: string, words: readonly string[], span?: Span): number {
+    const known = this.points.find((point) => point.name === name)
+    if (known) return known.taken
+    const taken = this.setting.readings.get(name) ?? 0
+    this.points.push({ name, ways: words.length, taken, words, ...(span && { span }) })
+    return taken
+  }
+
+  get end(): number {
+    return this.edge.length
+  }
+
+  /** Places from here to the end. */
+  get left(): number {
+    return Math.max(0, this.edge.length - this.at)
+  }
+
+  /** Adds a stitch to what the row makes. */
+  make(place: Omit<Place, 'row'>): void {
+    if (this.made.length >= this.setting.room) throw new TooLarge()
+    this.made.push({ ...place, row: this.setting.rowIndex })
+    this.worked = true
+  }
+
+  /** Adds chains: a space, or a longer one when chains came just before. */
+  makeChains(count: number, inGroup: number | undefined): void {
+    if (count <= 0) return
+    if (count > this.setting.room) throw new TooLarge()
+    const tail = this.made.at(-1)
+    if (tail?.kind === 'space' && tail.group === inGroup) this.made[this.made.length - 1] = { ...tail, chains: (tail.chains ?? 0) + count }
+    else this.make({ kind: 'space', chains: count, ...(inGroup !== undefined && { group: inGroup }) })
+  }
+
+  /** Takes one place and gives its index; past the end it notes the overrun once. */
+  take(index: number, span: Span): number {
+    if (index >= this.edge.length && !this.overrun) {
+      this.overrun = true
+      this.troubles.push({ kind: 'overrun', span, wants: 0, offers: this.edge.length })
+    }
+    this.at = Math.max(this.at, index + 1)
+    this.last = index
+    return index
+  }
+
+  place(index: number): Place | undefined {
+    return this.edge[index]
+  }
+
+  trouble(trouble: Trouble): void {
+    if (this.troubles.length < 20) this.troubles.push(trouble)
+  }
+
+  /** How many stitches the row has made, by its conventions of the moment (chains apart). */
+  stitches(): number {
+    let count = 0
+    for (const place of this.made) if (isStitch(place) && !place.travel) count += 1
+    return count
+  }
+
+  /** A mark to come back to when a try does not come out. */
+  mark(): () => void {
+    const { at, last, tookFirst, leaves, overrun, worked, undecided } = this
+    const made = this.made.length
+    const tail = this.made.at(-1)
+    const lengths = [this.steps.length, this.troubles.length, this.repeats.length, this.groups.length, this.yarns.length, this.skipped.length] as const
+    return () => {
+      Object.assign(this, { at, last, tookFirst, leaves, overrun, worked, undecided })
+      this.made.length = made
+      if (tail && made > 0) this.made[made - 1] = tail
+      this.steps.length = lengths[0]
+      this.troubles.length = lengths[1]
+      this.repeats.length = lengths[2]
+      this.groups.length = lengths[3]
+      this.yarns.length = lengths[4]
+      this.skipped.length = lengths[5]
+    }
+  }
+
+  /** Whether only places are left that no stitch needs to go into: spaces, and slip stitches of the row below. */
+  nothingNeeded(from: number, worksSpaces: boolean): boolean {
+    for (let index = from; index < this.edge.length; index += 1) {
+      const place = this.edge[index]!
+      if (place.travel) continue
+      if (worksSpaces ? place.kind === 'space' : !isSpace(place)) return false
+    }
+    return true
+  }
+}

@@ -1,0 +1,124 @@
+import { inSize, type Chain, type Instruction } from '../notation/syntax.ts'
+import type { Place } from './place.ts'
+import { TooLarge, type Walk } from './walk.ts'
+import type { Rest } from './work-items.ts'
+
+/**
+ * A chain is a foundation, a turning chain, the start of more stitches at the row's edge, or a space, by where it stands.
+ */
+export function workChain(walk: Walk, item: Chain, rest: Rest): void {
+  const count = inSize(item.count, walk.setting.size)
+  if (count > walk.setting.room) throw new TooLarge()
+  if (walk.edge.length === 0 && !walk.worked && rest.group === undefined) return layFoundation(walk, count)
+  const starts = !walk.worked && rest.group === undefined
+  if (starts && entersItsOwnChain(rest.items)) return addAtStart(walk, count)
+  if (starts) return beginRow(walk, item, count, rest)
+  if (beforeTurn(rest.items)) return
+  walk.makeChains(count, rest.group)
+}
+
+function layFoundation(walk: Walk, count: number): void {
+  const chain: Place[] = Array.from({ length: count }, () => ({ kind: 'ch', row: walk.setting.rowIndex }))
+  walk.edge = chain
+  walk.foundation = chain
+  walk.chain = true
+  walk.laid = count
+}
+
+/** `Ch 8, turn; sc in 2nd ch from hook`: the chain lengthens the edge. */
+function addAtStart(walk: Walk, count: number): void {
+  const chain: Place[] = Array.from({ length: count }, () => ({ kind: 'ch', row: walk.setting.rowIndex }))
+  walk.edge = [...chain, ...walk.edge]
+  walk.prefixed += count
+  walk.chain = true
+}
+
+function entersItsOwnChain(items: readonly Instruction[]): boolean {
+  for (const item of items) {
+    if (item.node === 'turn' || item.node === 'aside' || item.node === 'join') continue
+    return item.node === 'work' && item.target?.walk === 'from-hook'
+  }
+  return false
+}
+
+/** A turning chain said at the end of a row belongs to the next one. */
+function beforeTurn(items: readonly Instruction[]): boolean {
+  const next = items.find((item) => item.node !== 'aside')
+  return next?.node === 'turn' && !items.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')
+}
+
+/** Stitch whose turning chain has so many chains: the trade's heights. */
+const heights: Readonly<Record<number, string>> = { 2: 'hdc', 3: 'dc', 4: 'tr', 5: 'dtr', 6: 'trtr' }
+
+function beginRow(walk: Walk, item: Chain, count: number, rest: Rest): void {
+  if (item.notCounted) {
+    const below = nextStitch(walk, rest.items)
+    if (count > 1 && below) walk.stated[walk.setting.lexicon.stitch(below)?.base ?? below] = false
+    return
+  }
+  const stitch = item.counts?.stitch === 'this' ? (nextStitch(walk, rest.items) ?? heights[count] ?? 'dc') : item.counts?.stitch
+  if (item.counts) {
+    if (stitch !== undefined) {
+      takeFirst(walk, stitch, item)
+      if (count > 1) walk.stated[stitch] = true
+    }
+    const chains = item.counts.chains
+    if (chains) walk.makeChains(inSize(chains, walk.setting.size), undefined)
+    return
+  }
+  // A ch-1 turning chain is no stitch unless the row says so (common practice, no source).
+  if (count <= 1 && walk.setting.conventions.turningChains['sc'] !== true) return
+  const next = nextStitch(walk, rest.items)
+  unsaid(walk, item, count, next)
+}
+
+/** The chain's meaning is not said in the row: the pattern's convention decides, or both readings are kept. */
+function unsaid(walk: Walk, item: Chain, count: number, next: string | undefined): void {
+  const usual = heights[count]
+  const lexicon = walk.setting.lexicon
+  const height = next === undefined ? undefined : lexicon.stitch(next)?.height
+  const chainStitch = height !== undefined && (height === count || count === height - 1 || count === 1) ? next : (height !== undefined && count > height ? next : usual)
+  const stitch = chainStitch === undefined ? usual : (lexicon.stitch(chainStitch)?.base ?? chainStitch)
+  if (stitch === undefined) return
+  const declared = walk.setting.conventions.turningChains[stitch]
+  const beyond = height !== undefined ? count - height : 0
+  const habit = countsByHabit(stitch, count)
+  const counts = declared ?? (walk.choose(`turning-chain ${stitch}`, readingsFor(stitch, count), item) === 0 ? habit : !habit)
+  if (!counts) return
+  takeFirst(walk, stitch, item)
+  // A longer chain is one stitch and the chains beyond its height: ch 4 under dc is dc and ch 1.
+  if (beyond > 0) walk.makeChains(beyond, undefined)
+}
+
+/** Whether the trade usually counts it when nothing is said: dc and taller yes; hdc, and a chain shorter than its stitch, no. */
+function countsByHabit(stitch: string, count: number): boolean {
+  return stitch !== 'hdc' && stitch !== 'sc' && count > 2
+}
+
+function readingsFor(stitch: string, count: number): readonly string[] {
+  const counted = `the ch-${count} turning chain counts as ${stitch}`
+  const not = `the ch-${count} turning chain is not a stitch`
+  return countsByHabit(stitch, count) ? [counted, not] : [not, counted]
+}
+
+/** The first stitch that the row works after its beginning chain. */
+function nextStitch(walk: Walk, items: readonly Instruction[]): string | undefined {
+  for (const item of items) {
+    if (item.node === 'work') return item.stitch === 'inc' || item.stitch === 'dec' ? walk.setting.base : item.stitch
+    if (item.node === 'repeat' || item.node === 'group') return nextStitch(walk, item.items)
+    if (item.node === 'chain') return undefined
+  }
+  return undefined
+}
+
+/** A counted turning chain is a stitch and takes the place of the first stitch below. */
+function takeFirst(walk: Walk, stitch: string, item: Chain): void {
+  const place = walk.edge[walk.at]
+  if (place?.kind === 'ring') {
+    walk.last = walk.at
+  } else {
+    walk.take(walk.at, item)
+    walk.tookFirst = true
+  }
+  walk.make({ kind: stitch, into: place, turning: true })
+}

@@ -1,0 +1,71 @@
+import { inSize, type Chain, type Group, type Instruction, type Work } from '../notation/syntax.ts'
+import { isThing } from './find-place.ts'
+import type { Walk } from './walk.ts'
+import { inOnePlace } from './work-group.ts'
+import { workItems } from './work-items.ts'
+
+type Each = Work | Group
+
+/** Instructions for places by their kind, worked as the places come. */
+export interface EachByKind {
+  readonly items: readonly Instruction[]
+  readonly instructions: readonly Each[]
+  /** `ch 1 between all groups` */
+  readonly between?: Chain
+}
+
+/**
+ * `Dc in each dc, (2 dc, ch 2, 2 dc) in each ch-2 sp`: two or more instructions that name different places are worked together, each
+ * place in its turn. So is one that has chains between.
+ */
+export function eachByKind(items: readonly Instruction[], from: number): EachByKind | undefined {
+  const instructions: Each[] = []
+  let between: Chain | undefined
+  let index = from
+  for (; index < items.length; index += 1) {
+    const item = items[index]!
+    if (isEach(item)) instructions.push(item)
+    else if (item.node === 'chain' && item.between && instructions.length > 0) between = item
+    else if (item.node !== 'aside' || instructions.length === 0) break
+  }
+  if (instructions.length === 0 || instructions.length === 1 && !between) return undefined
+  return { items: items.slice(from, index), instructions, ...(between && { between }) }
+}
+
+function isEach(item: Instruction): item is Each {
+  return (item.node === 'work' || item.node === 'group') && item.target?.walk === 'each' && item.target.thing !== undefined && item.target.keepBack === undefined && !item.target.every
+}
+
+/** Walks the whole edge from here and works each place by the instruction that names it. */
+export function workEachByKind(walk: Walk, instructions: readonly Each[], between: Chain | undefined): void {
+  const chains = between ? inSize(between.count, walk.setting.size) : 0
+  const used = new Set<Each>()
+  let groups = 0
+  for (let index = walk.at; index < walk.edge.length; index += 1) {
+    const place = walk.edge[index]!
+    const item = instructions.find((each) => isThing(walk, place, each.target?.thing))
+    if (!item) continue
+    if (groups > 0 && chains > 0) walk.makeChains(chains, undefined)
+    walk.take(index, item)
+    used.add(item)
+    groups += 1
+    if (place.kind === 'space' || place.kind === 'gap') walk.worksSpaces = true
+    const { target: _, ...bare } = item
+    const inside: readonly Instruction[] = item.node === 'group' ? item.items : [bare as Work]
+    if (item.node === 'group' || (item.count?.values[0] ?? 1) > 1) inOnePlace(walk, inside, index)
+    else single(walk, inside, index)
+  }
+  if (walk.round && chains > 0 && groups > 0) walk.makeChains(chains, undefined)
+  walk.at = walk.edge.length
+  for (const item of instructions) {
+    if (!used.has(item)) walk.trouble({ kind: 'no-such-place', span: item, what: item.target?.thing?.kind === 'space' ? 'a chain space' : 'a stitch of that name' })
+  }
+}
+
+function single(walk: Walk, items: readonly Instruction[], index: number): void {
+  const { at } = walk
+  walk.inPlace = index
+  workItems(walk, items, { uses: 0, items: [], quiet: true })
+  walk.inPlace = undefined
+  walk.at = at
+}

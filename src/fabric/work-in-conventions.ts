@@ -1,0 +1,67 @@
+import type { ReadingPoint } from './walk.ts'
+import type { PieceRun, PieceToWork } from './work-piece.ts'
+import { mostStitches } from './walk.ts'
+import { workPiece } from './work-piece.ts'
+
+/** All pieces of a pattern in one size, worked in the conventions that fit them best. */
+export interface WorkedTogether {
+  readonly runs: readonly PieceRun[]
+  /** Conventions that nothing states and that had to be inferred, in words. */
+  readonly inferred: readonly string[]
+  /** Nothing states them, and the rows come out either way with different counts. */
+  readonly undecided: readonly ReadingPoint[]
+}
+
+/**
+ * Works pieces in the usual reading of what their rows leave open; where that does not come out, in every other one, and keeps the
+ * one with the fewest slips. One convention must fit the whole pattern.
+ */
+export function workInConventions(pieces: readonly PieceToWork[]): WorkedTogether {
+  const work = (readings: ReadonlyMap<string, number>): readonly PieceRun[] => workAll(pieces, readings)
+  const usual = work(new Map())
+  const names = [...new Set(usual.flatMap(({ open }) => open.map(({ name }) => name)))].slice(0, 5)
+  if (names.length === 0) return { runs: usual, inferred: [], undecided: [] }
+  const points = new Map(usual.flatMap(({ open }) => open).toReversed().map((point) => [point.name, point] as const))
+  if (slipsOf(usual) === 0) return { runs: usual, inferred: [], undecided: alsoFit(names, usual, work).map((name) => points.get(name)!) }
+  let best = { runs: usual, slips: slipsOf(usual), readings: new Map<string, number>() }
+  for (const readings of assignments(names)) {
+    const runs = work(readings)
+    const slips = slipsOf(runs)
+    if (slips < best.slips) best = { runs, slips, readings }
+    if (slips === 0) break
+  }
+  const inferred = [...best.readings].filter(([, way]) => way > 0).map(([name, way]) => points.get(name)?.words[way] ?? name)
+  return { runs: best.runs, inferred, undecided: [] }
+}
+
+/** A piece that goes on from another begins on its edge. */
+function workAll(pieces: readonly PieceToWork[], readings: ReadonlyMap<string, number>): readonly PieceRun[] {
+  const runs: PieceRun[] = []
+  let room = pieces[0]?.room ?? mostStitches
+  for (const piece of pieces) {
+    const start = piece.on === undefined ? undefined : runs[piece.on]?.edge
+    const run = workPiece({ ...piece, readings, room, ...(start && { start }) })
+    room = Math.max(0, room - run.stitches)
+    runs.push(run)
+  }
+  return runs
+}
+
+function slipsOf(runs: readonly PieceRun[]): number {
+  return runs.reduce((sum, { slips }) => sum + slips, 0)
+}
+
+/** Every way to answer all the open questions, but the usual one. */
+function assignments(names: readonly string[]): readonly Map<string, number>[] {
+  return Array.from({ length: 2 ** names.length - 1 }, (_, bits) => new Map(names.map((name, index) => [name, ((bits + 1) >> index) & 1])))
+}
+
+/** Open questions whose other answer comes out as well, with other counts: the pattern must say which it means. */
+function alsoFit(names: readonly string[], usual: readonly PieceRun[], work: (readings: ReadonlyMap<string, number>) => readonly PieceRun[]): readonly string[] {
+  return names
+    .filter((name) => name.startsWith('turning-chain '))
+    .filter((name) => {
+      const other = work(new Map([[name, 1]]))
+      return slipsOf(other) === 0 && other.some((run, piece) => run.rows.some((row, index) => row.makes !== usual[piece]?.rows[index]?.makes))
+    })
+}

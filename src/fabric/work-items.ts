@@ -1,0 +1,102 @@
+import type { Instruction } from '../notation/syntax.ts'
+import { inSize } from '../notation/syntax.ts'
+import { usesOf } from './uses.ts'
+import type { Walk } from './walk.ts'
+import { workChain } from './work-chain.ts'
+import { eachByKind, workEachByKind } from './work-each-by-kind.ts'
+import { workGroup } from './work-group.ts'
+import { workRepeat } from './work-repeat.ts'
+import { workShape } from './work-shape.ts'
+import { workSkip } from './work-skip.ts'
+import { workStart } from './work-start.ts'
+import { workStitches } from './work-stitches.ts'
+
+/** What is still to come after an instruction, so that a fill can stop in time. */
+export interface Rest {
+  /** Places that the instructions after these will use. */
+  readonly uses: number
+  /** The instructions that come next, within the same sequence. */
+  readonly items: readonly Instruction[]
+  /** Inside a group in one place: its number. */
+  readonly group?: number
+  /** Whether steps are noted for the tally: only outside repeats and groups. */
+  readonly quiet?: boolean
+}
+
+/** Works instructions one after another. */
+export function workItems(walk: Walk, items: readonly Instruction[], rest: Rest): void {
+  for (let index = 0; index < items.length; index += 1) {
+    const item = items[index]!
+    const together = eachByKind(items, index)
+    const next = together ? index + together.items.length : index + 1
+    const after: Rest = { ...rest, uses: usesOf(items.slice(next), walk) + rest.uses, items: next < items.length ? items.slice(next) : rest.items }
+    const before = { at: walk.at, made: countMade(walk) }
+    if (together) workEachByKind(walk, together.instructions, together.between)
+    else workItem(walk, item, after)
+    index = next - 1
+    if (!rest.quiet) noteStep(walk, item, items[index]!, before)
+  }
+}
+
+function workItem(walk: Walk, item: Instruction, rest: Rest): void {
+  switch (item.node) {
+    case 'work': return workStitches(walk, item, rest)
+    case 'chain': return workChain(walk, item, rest)
+    case 'skip': return workSkip(walk, item)
+    case 'group': return workGroup(walk, item, rest)
+    case 'repeat': return workRepeat(walk, item, rest)
+    case 'shape': return workShape(walk, item)
+    case 'start': return workStart(walk, item)
+    case 'turn': {
+      // A turn in the middle of a row would begin another one; only the last one tells how the row ends.
+      walk.turned = item.turns
+      return
+    }
+    case 'join': {
+      walk.joined = true
+      if (item.ring) walk.ring = true
+      closeFoundation(walk)
+      return
+    }
+    case 'leave': {
+      walk.leaves = true
+      if (item.count && inSize(item.count, walk.setting.size) !== walk.left && walk.left > 0) walk.assumed.push(`${inSize(item.count, walk.setting.size)} said to be left, ${walk.left} are left`)
+      return
+    }
+    case 'aside': {
+      if (item.yarn !== undefined) walk.yarns.push({ yarn: item.yarn, span: item })
+      return
+    }
+    case 'unreadable': {
+      if (item.why === 'cannot') walk.undecided ??= item.reason
+      else walk.trouble({ kind: 'unreadable', span: item, reason: item.reason })
+    }
+  }
+}
+
+/** `Ch 5, join`: a chain that is all there is becomes a ring to work into or round. */
+function closeFoundation(walk: Walk): void {
+  if (!walk.chain || walk.worked) return
+  walk.closedChain = true
+  if (walk.ring) {
+    walk.edge = [{ kind: 'ring', row: walk.setting.rowIndex }]
+    walk.at = 0
+    walk.foundation = undefined
+    walk.chain = false
+  }
+}
+
+function countMade(walk: Walk): number {
+  return walk.made.length
+}
+
+function noteStep(walk: Walk, first: Instruction, last: Instruction, before: { readonly at: number; readonly made: number }): void {
+  if (first.node === 'turn' || first.node === 'join' || first.node === 'aside' || first.node === 'leave' || first.node === 'unreadable') return
+  let makes = 0
+  for (let index = before.made; index < walk.made.length; index += 1) if (walk.made[index]!.kind !== 'space' && !walk.made[index]!.travel) makes += 1
+  const worksOver = walk.at - before.at
+  if (makes === 0 && worksOver === 0 && first.node === 'chain') return
+  const soFar = (walk.steps.at(-1)?.soFar ?? 0) + makes
+  const times = first.node === 'repeat' ? (walk.repeats.find(({ span }) => span === first.unit)?.times ?? 1) : 1
+  walk.steps.push({ span: { start: first.start, end: last.end }, worksOver, makes, soFar, times })
+}

@@ -1,0 +1,254 @@
+import type { Instruction, RowText } from '../notation/syntax.ts'
+import { saysOf } from './compare-total.ts'
+import type { Lexicon } from './lexicon.ts'
+import { isStitch, nothing, type Edge, type Place } from './place.ts'
+import { realRows, type RealRow, type WrittenEntry } from './real-rows.ts'
+import { mostStitches, TooLarge, type Conventions, type ReadingPoint, type RowSetting } from './walk.ts'
+import { otherReadings, workRow, workRowInEveryReading, type RowToWork, type RowTry } from './work-row.ts'
+import type { Says, Verdict, WorkedRow } from './worked-row.ts'
+
+export interface PieceToWork {
+  readonly entries: readonly WrittenEntry[]
+  readonly lexicon: Lexicon
+  readonly size: number
+  readonly sizeNames: readonly string[]
+  readonly conventions: Conventions
+  /** Readings fixed for the whole pattern. */
+  readonly readings: ReadonlyMap<string, number>
+  /** What the piece begins on: nothing, or the edge of the piece that it goes on from. */
+  readonly start?: Edge
+  /** Index of the piece that it goes on from. */
+  readonly on?: number
+  /** Stitches that may still be worked in the pattern. */
+  readonly room?: number
+}
+
+export interface PieceRun {
+  readonly rows: readonly WorkedRow[]
+  /** Conventions that the rows left open and that made a difference to how they were worked. */
+  readonly open: readonly ReadingPoint[]
+  /** Rows that did not come out. */
+  readonly slips: number
+  /** Stitches worked. */
+  readonly stitches: number
+  /** What the last row leaves to go on from. */
+  readonly edge: Edge
+  /** The pattern is too large; the rows up to there are given. */
+  readonly tooLarge: boolean
+}
+
+interface State {
+  readonly edge: Edge
+  /** The count below is taken on trust: a row on it may not be blamed for the count. */
+  readonly trust: boolean
+  /** The row below cannot be counted at all. */
+  readonly unknown: boolean
+  /** Other edges that the row below may have left: by what it says, or in another reading. */
+  readonly others: readonly { readonly edge: Edge; readonly words: string }[]
+  readonly before: number | undefined
+  readonly kind: string
+  /** What rows so far said of turning chains. */
+  readonly stated: Readonly<Record<string, boolean>>
+}
+
+/** Works all rows of a piece in one size, in one set of conventions. */
+export function workPiece(piece: PieceToWork): PieceRun {
+  const rows = realRows(piece.entries, piece.size, piece.sizeNames, 100_000)
+  const worked: WorkedRow[] = []
+  const open = new Map<string, ReadingPoint>()
+  let state: State = { edge: piece.start ?? nothing, trust: false, unknown: false, others: [], before: undefined, kind: 'sc', stated: {} }
+  let room = piece.room ?? mostStitches
+  let slips = 0
+  let side: 'RS' | 'WS' | undefined
+  try {
+    for (const [index, row] of rows.entries()) {
+      const step = workOne(piece, row, index, state, room)
+      for (const point of step.points) if (isOpen(point)) open.set(point.name, point)
+      side = row.side ?? turnedSide(side, step.turned)
+      worked.push({ ...step.worked, ...(side && { side }) })
+      if (!step.fine) slips += 1
+      room -= step.stitches
+      state = step.state
+      if (room <= 0) throw new TooLarge()
+    }
+  } catch (reason) {
+    if (!(reason instanceof TooLarge)) throw reason
+    return { rows: worked, open: [...open.values()], slips: slips + 1, stitches: mostStitches, edge: state.edge, tooLarge: true }
+  }
+  return { rows: worked, open: [...open.values()], slips, stitches: (piece.room ?? mostStitches) - room, edge: state.edge, tooLarge: false }
+}
+
+const isOpen = (point: ReadingPoint): boolean => point.name.startsWith('turning-chain ') || point.name === 'slip-stitches'
+
+/** Sides follow from turning once one was said. */
+function turnedSide(side: 'RS' | 'WS' | undefined, turned: boolean): 'RS' | 'WS' | undefined {
+  if (!side) return undefined
+  return turned ? (side === 'RS' ? 'WS' : 'RS') : side
+}
+
+interface Step {
+  readonly worked: WorkedRow
+  readonly state: State
+  readonly points: readonly ReadingPoint[]
+  readonly fine: boolean
+  readonly stitches: number
+  readonly turned: boolean
+}
+
+function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
+  const setting = settingOf(piece, row, index, state, room)
+  const items = row.even ? evenItems(state, row) : row.items
+  const toWork: RowToWork = { text: textFor(row), items, edge: state.edge, before: state.before }
+  if (row.missing !== undefined) return cannot(row, state, setting, toWork, `it refers to ${row.missing === 'itself' ? 'itself' : `row ${row.missing}`}`)
+  if (state.unknown && state.edge.places.length === 0 && index > 0) return cannot(row, state, setting, toWork, 'the row below could not be counted')
+  const { usual, others } = workRowInEveryReading(toWork, setting)
+  const chosen = usual.comesOut ? usual : (others[0] ?? usual)
+  if (chosen.undecided !== undefined || chosen.troubles.some((trouble) => trouble.kind === 'unreadable' || trouble.kind === 'unknown-stitch')) {
+    return cannot(row, state, setting, toWork, chosen.undecided ?? 'a part of it cannot be read', chosen)
+  }
+  if (!chosen.comesOut) {
+    for (const other of state.others) {
+      const there = workRowInEveryReading({ ...toWork, edge: other.edge }, setting)
+      const found = there.usual.comesOut ? there.usual : there.others[0]
+      if (found) return step(row, { ...found, assumed: [other.words, ...found.assumed] }, toWork, setting, state, false)
+    }
+  }
+  return step(row, chosen, toWork, setting, state, state.trust)
+}
+
+function settingOf(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): RowSetting {
+  const plain = plainStitches(row.items, piece.lexicon)
+  return {
+    lexicon: piece.lexicon, size: piece.size, rowIndex: index, conventions: { ...piece.conventions, turningChains: { ...state.stated, ...piece.conventions.turningChains } }, readings: piece.readings, room,
+    base: plain.find((stitch) => stitch !== 'sl st') ?? state.kind, round: row.round, loop: row.loop, slipFabric: plain.length > 0 && plain.every((stitch) => stitch === 'sl st'),
+  }
+}
+
+/** Plain stitches that a row names, in order: the first is what its inc and dec are made of. */
+function plainStitches(items: readonly Instruction[], lexicon: Lexicon): readonly string[] {
+  const found: string[] = []
+  for (const item of items) {
+    if (item.node === 'work' && item.stitch !== 'inc' && item.stitch !== 'dec') {
+      const stitch = lexicon.stitch(item.stitch)
+      if (stitch) found.push(stitch.base && lexicon.stitch(stitch.base) && stitch.worksOver > 1 ? stitch.base : stitch.base && stitch.makes === 1 ? stitch.base : item.stitch)
+    } else if (item.node === 'repeat' || item.node === 'group') found.push(...plainStitches(item.items, lexicon))
+    else if (item.node === 'work' && item.base) found.push(item.base)
+    else if (item.node === 'work' && found.length === 0) continue
+  }
+  return found
+}
+
+/** `Work even`: one stitch of the kind below in each. */
+function evenItems(state: State, row: RealRow): readonly Instruction[] {
+  const { start, end } = row.entry.text
+  return [{ node: 'work', stitch: state.kind, target: { walk: 'each', toEnd: true, thing: { kind: 'stitch' }, start, end }, start, end }]
+}
+
+/** The total of a range holds for its last row; where nothing changes, for all of them. */
+function textFor(row: RealRow): RowText {
+  const { read } = row.entry
+  if (row.last || row.entry.read.reference === undefined && !changesOnItsWay(row)) return read
+  return { ...read, totals: [] }
+}
+
+/** `Rows 9-14: 2 sc in first st, sc across (24)`: every row has another count, and the last one is said. */
+function changesOnItsWay(row: RealRow): boolean {
+  const shapes = (items: readonly Instruction[]): boolean => items.some((item) =>
+    item.node === 'shape' || item.node === 'skip' || item.node === 'work' && (item.stitch === 'inc' || item.stitch === 'dec' || (item.count?.values[0] ?? 1) > 1 && item.target !== undefined || /tog$/.test(item.stitch))
+    || (item.node === 'repeat' || item.node === 'group') && shapes(item.items))
+  return shapes(row.items)
+}
+
+function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSetting, state: State, trust: boolean): Step {
+  const says = tried.comparison.says
+  // A row on a count that is taken on trust may not be blamed for running over or short.
+  const blamed = trust && !tried.comesOut
+  const troubles = blamed ? [] : tried.troubles
+  const verdict: Verdict = tried.comesOut ? 'adds-up' : blamed ? 'cannot-tell' : 'does-not'
+  const assumed = trust && tried.comesOut ? tried.assumed : blamed ? [...tried.assumed, 'the count of the row below is in doubt'] : tried.assumed
+  const worked: WorkedRow = {
+    label: row.label, word: row.round ? 'round' : 'row', ...(row.number !== undefined && { number: row.number }), written: writtenOf(row),
+    offers: tried.offers, worksOver: tried.worksOver, leaves: tried.leaves, makes: tried.makes, kinds: tried.made.kinds, spaces: tried.made.spaces,
+    ...(says && { says }), verdict, ...(blamed && { reason: 'the count of the row below is in doubt' }), assumed, tally: tried.steps, repeats: tried.repeats, troubles,
+    agreement: { total: tried.comparison.totalAgrees || blamed, kinds: tried.comparison.kindsAgree || blamed, change: tried.comparison.changeAgrees || blamed },
+    yarns: tried.yarns, fabric: tried.row,
+  }
+  const after: State = {
+    edge: tried.next, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: !tried.comesOut, before: tried.makes, kind: mainKind(tried, setting),
+    others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
+  }
+  return { worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
+}
+
+/** Where the row states no total, its other readings are kept for the next row to decide. */
+function lookBack(toWork: RowToWork, setting: RowSetting, tried: RowTry): State['others'] {
+  if (tried.comparison.says?.count !== undefined || Object.keys(tried.comparison.says?.kinds ?? {}).length > 0) return []
+  const open = tried.points.some((point) => !isOpen(point) && point.taken === 0)
+  if (!open || toWork.edge.places.length > 5_000) return []
+  return otherReadings(toWork, setting, tried, 8).map((other) => ({ edge: other.next, words: `${other.assumed.at(-1) ?? 'another reading'} (the next row decides)` }))
+}
+
+/** After a slip the next row may be worked on what the row says instead. */
+function bySaying(tried: RowTry, says: Says | undefined): State['others'] {
+  const count = says?.count ?? (says && Object.keys(says.kinds).length > 0 ? Object.values(says.kinds).reduce((sum, n) => sum + n, 0) : undefined)
+  if (count === undefined || count === tried.makes || count > 100_000) return []
+  return [{ edge: { ...tried.next, places: resized(tried.next.places, count) }, words: `the row below is taken to have the ${count} stitches it says` }]
+}
+
+/** The same places with stitches left off or added at the end, to so many. */
+function resized(places: readonly Place[], count: number): readonly Place[] {
+  const out: Place[] = []
+  let stitches = 0
+  for (const place of places) {
+    if (isStitch(place)) {
+      if (stitches >= count) continue
+      stitches += 1
+    }
+    out.push(place)
+  }
+  const last = places.findLast(isStitch) ?? { kind: 'sc', row: 0 }
+  while (stitches < count) {
+    out.push({ kind: last.kind, row: last.row })
+    stitches += 1
+  }
+  return out
+}
+
+function mainKind(tried: RowTry, setting: RowSetting): string {
+  const kinds = Object.entries(tried.made.kinds).map(([kind, count]) => [setting.lexicon.stitch(kind)?.base ?? kind, count] as const)
+  const most = kinds.sort((a, b) => b[1] - a[1])[0]?.[0]
+  return most === undefined || most === 'ch' ? setting.base : most
+}
+
+/** A row that cannot be counted: the next one stands on what it says, when it says something. */
+function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWork, reason: string, tried?: RowTry): Step {
+  const says = saysOf(row.entry.read.totals, setting.size)
+  const count = says?.count ?? (says ? Object.values(says.kinds).reduce((sum, n) => sum + n, 0) || undefined : undefined)
+  const attempt = tried ?? workRow(toWork, setting)
+  const kind = Object.keys(says?.kinds ?? {})[0] ?? state.kind
+  const known = count !== undefined && count < 100_000
+  const places: readonly Place[] = known ? Array.from({ length: count }, () => ({ kind, row: setting.rowIndex })) : []
+  const worked: WorkedRow = {
+    label: row.label, word: row.round ? 'round' : 'row', ...(row.number !== undefined && { number: row.number }), written: writtenOf(row),
+    offers: state.edge.places.length, worksOver: 0, leaves: 0, makes: known ? count : 0, kinds: {}, spaces: {}, ...(says && { says }), verdict: 'cannot-tell', reason,
+    assumed: known ? [`it is taken to make the ${count} stitches it says`] : [], tally: [], repeats: [], uncounted: true,
+    troubles: attempt.troubles.filter((trouble) => trouble.kind === 'unreadable' || trouble.kind === 'unknown-stitch'),
+    agreement: { total: true, kinds: true, change: true }, yarns: attempt.yarns, fabric: { made: places, left: [], turned: !setting.round },
+    ...(row.missing !== undefined && { missing: row.missing }),
+  }
+  return {
+    worked, points: [], fine: false, stitches: 0, turned: attempt.row.turned,
+    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known, others: [], before: known ? count : undefined, kind, stated: state.stated },
+  }
+}
+
+function writtenOf(row: RealRow): WorkedRow['written'] {
+  const { entry } = row
+  const numbers = entry.label?.numbers ?? []
+  return {
+    span: entry.span,
+    label: entry.label ? { start: entry.label.start, end: entry.label.end } : { start: entry.span.start, end: entry.span.start },
+    text: { start: entry.text.start, end: entry.read.totals.length > 0 ? Math.max(entry.text.start, Math.min(...entry.read.totals.map(({ start }) => start))) : entry.text.end },
+    ...(numbers.length > 0 && { first: numbers[0]!, last: numbers.at(-1)! }),
+  }
+}

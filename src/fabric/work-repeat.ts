@@ -1,0 +1,160 @@
+import { inSize, type Instruction, type Repeat } from '../notation/syntax.ts'
+import { indexBefore } from './find-place.ts'
+import { usesOf } from './uses.ts'
+import type { Walk } from './walk.ts'
+import { workItems, type Rest } from './work-items.ts'
+
+/** Works a repeat: so many times, or until the places run out. */
+export function workRepeat(walk: Walk, item: Repeat, rest: Rest): void {
+  const times = timesOf(walk, item)
+  if (times === undefined) return toEnd(walk, item, rest)
+  for (let pass = 1; pass <= times; pass += 1) {
+    const items = pass === times ? lastItems(walk, item) : item.items
+    const uses = rest.uses + usesOf(item.items, walk) * (times - pass)
+    workItems(walk, items, quietly(uses, rest))
+    if (walk.overrun && walk.at > walk.edge.length + walk.setting.room) return
+  }
+  finish(walk, item, rest)
+  note(walk, item, times)
+}
+
+function quietly(uses: number, rest: Rest): Rest {
+  return { uses, items: [], quiet: true, ...(rest.group !== undefined && { group: rest.group }) }
+}
+
+/** Passes in all; undefined when the repeat goes to the end. */
+function timesOf(walk: Walk, item: Repeat): number | undefined {
+  const { times } = item
+  if (times.kind === 'once') return 1
+  if (times.kind === 'to-end') return undefined
+  const count = inSize(times.count, walk.setting.size)
+  if (times.kind === 'in-all') return count
+  if (times.kind === 'more') return count + 1
+  // "rep from * 5 times" is 5 more after the first in print; some mean 5 in all.
+  const words = [`rep from * ${count} times is ${count} more after the first`, `rep from * ${count} times is ${count} in all`]
+  return walk.choose(`times ${item.start}`, words) === 0 ? count + 1 : count
+}
+
+/** The last pass may be shorter: `ending last rep at **`, `omitting last ch 3`, or an ending that takes its tail's place. */
+function lastItems(walk: Walk, item: Repeat): readonly Instruction[] {
+  return shortened(item) ?? (item.ending && endingReplaces(walk, item) ? withoutTail(item) : item.items)
+}
+
+/** The items of a last pass that the row itself cuts short; undefined when it does not. */
+function shortened(item: Repeat): readonly Instruction[] | undefined {
+  if (item.lastPass !== undefined) return item.items.slice(0, item.lastPass)
+  return item.omit === undefined ? undefined : item.items.slice(0, Math.max(0, item.items.length - item.omit))
+}
+
+function endingReplaces(walk: Walk, item: Repeat): boolean {
+  return walk.choose(`ending ${item.start}`, ['the ending comes after the last repeat', "the ending takes the place of the last repeat's tail"]) === 1
+}
+
+function withoutTail(item: Repeat): readonly Instruction[] {
+  return item.items.slice(0, Math.max(0, item.items.length - Math.max(1, item.ending?.length ?? 1)))
+}
+
+function finish(walk: Walk, item: Repeat, rest: Rest): void {
+  if (item.thenPass !== undefined) workItems(walk, item.items.slice(0, item.thenPass), { ...rest, quiet: true })
+  if (item.ending) workItems(walk, item.ending, { ...rest, quiet: true })
+}
+
+/** Pass after pass, as long as a whole one fits before what is kept back for the rest of the row. */
+function toEnd(walk: Walk, item: Repeat, rest: Rest): void {
+  if (item.items.length === 0) return
+  const kept = keptBack(walk, item, rest)
+  const limit = (): number => walk.edge.length - kept
+  const from = walk.at
+  const room = limit() - from
+  const last: (() => void)[] = []
+  let times = 0
+  let outcome: 'whole' | 'over' = 'whole'
+  while (walk.at < limit()) {
+    const back = walk.mark()
+    const { at } = walk
+    if (passFits(walk, item.items, kept, rest)) {
+      times += 1
+      last[0] = back
+      if (walk.at === at) break
+      continue
+    }
+    back()
+    const cut = shortened(item)
+    if (cut && passFits(walk, cut, kept, rest) && walk.at === limit()) {
+      last.length = 0
+      times += 1
+      break
+    }
+    back()
+    if (!onlyPassedOver(walk, limit())) outcome = 'over'
+    break
+  }
+  if (shortened(item)) dropTail(walk, item, last[0], kept, rest)
+  else if (item.ending && last[0] && endingReplaces(walk, item)) {
+    last[0]()
+    passFits(walk, withoutTail(item), 0, rest)
+    outcome = 'whole'
+  }
+  if (outcome === 'over' || times === 0 && room <= 0 && walk.edge.length > 0) {
+    walk.trouble({ kind: 'does-not-divide', span: item.unit, room: Math.max(0, room), each: eachPass(walk, item, rest), before: from, after: kept })
+  } else if (onlyPassedOver(walk, limit())) walk.at = Math.max(walk.at, limit())
+  finish(walk, item, rest)
+  note(walk, item, times)
+}
+
+/** Places at the end that are not the repeat's: for what the row works after it, or as it says itself. */
+function keptBack(walk: Walk, item: Repeat, rest: Rest): number {
+  const said = item.times.kind === 'to-end' && item.times.keepBack ? inSize(item.times.keepBack, walk.setting.size) : undefined
+  const ending = item.ending && !endingReplaces(walk, item) ? usesOf(item.ending, walk) : 0
+  const partial = item.thenPass === undefined ? 0 : usesOf(item.items.slice(0, item.thenPass), walk)
+  return walk.edge.length - indexBefore(walk, said ?? rest.uses + ending + partial)
+}
+
+/** Works one pass; false when it does not fit before what is kept back. */
+function passFits(walk: Walk, items: readonly Instruction[], kept: number, rest: Rest): boolean {
+  const troubles = walk.troubles.length
+  workItems(walk, items, quietly(kept, rest))
+  return walk.troubles.length === troubles && walk.at <= walk.edge.length - kept
+}
+
+/** Places one pass uses, measured by working one from the start of the edge where there is most room. */
+function eachPass(walk: Walk, item: Repeat, rest: Rest): number {
+  const back = walk.mark()
+  const troubles = walk.troubles.length
+  walk.at = 0
+  workItems(walk, item.items, quietly(0, rest))
+  const used = walk.at
+  const fits = walk.troubles.length === troubles
+  back()
+  return fits && used > 0 ? used : usesOf(item.items, walk)
+}
+
+/** Every pass was whole although the last one should be shorter: it is worked again without its tail. */
+function dropTail(walk: Walk, item: Repeat, back: (() => void) | undefined, kept: number, rest: Rest): void {
+  const cut = shortened(item)
+  if (!back || !cut) return
+  const { at } = walk
+  const made = walk.made.slice()
+  back()
+  workItems(walk, cut, quietly(kept, rest))
+  if (walk.at === at) return
+  // The tail uses places: the words meant another pass, which the places do not give. Keep what was worked.
+  walk.at = at
+  walk.made = made
+}
+
+/** Only what no stitch of this repeat goes into is left: spaces on the way to the end, or stitches after the last space. */
+function onlyPassedOver(walk: Walk, limit: number): boolean {
+  for (let index = walk.at; index < limit; index += 1) {
+    const place = walk.edge[index]!
+    const space = place.kind === 'space' || place.kind === 'gap'
+    if (space === walk.worksSpaces && !place.travel) return false
+  }
+  return true
+}
+
+function note(walk: Walk, item: Repeat, times: number): void {
+  if (item.times.kind === 'once') return
+  const known = walk.repeats.findIndex(({ span }) => span === item.unit)
+  if (known === -1) walk.repeats.push({ span: item.unit, times })
+}

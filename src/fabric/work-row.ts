@@ -1,0 +1,196 @@
+import { inSize, type Instruction, type RowText } from '../notation/syntax.ts'
+import { compareTotal, type Comparison, type Made } from './compare-total.ts'
+import { isSpace, isStitch, type Edge, type Place } from './place.ts'
+import { Walk, type ReadingPoint, type RowSetting } from './walk.ts'
+import { workItems } from './work-items.ts'
+import type { Step, Trouble } from './worked-row.ts'
+
+/** One row worked in one reading. */
+export interface RowTry {
+  readonly offers: number
+  readonly worksOver: number
+  readonly leaves: number
+  readonly makes: number
+  readonly made: Made
+  readonly comparison: Comparison
+  readonly troubles: readonly Trouble[]
+  readonly steps: readonly Step[]
+  readonly repeats: readonly { readonly span: { readonly start: number; readonly end: number }; readonly times: number }[]
+  readonly points: readonly ReadingPoint[]
+  readonly assumed: readonly string[]
+  readonly yarns: Walk['yarns']
+  readonly stated: Walk['stated']
+  /** Why it cannot be counted, when it cannot. */
+  readonly undecided?: string
+  readonly next: Edge
+  /** All that the row made, slip stitches at its ends included, and the places it left: what edges are made of. */
+  readonly row: { readonly made: readonly Place[]; readonly left: readonly Place[]; readonly turned: boolean }
+  /** Nothing is wrong with it. */
+  readonly comesOut: boolean
+}
+
+export interface RowToWork {
+  readonly text: RowText
+  readonly items: readonly Instruction[]
+  readonly edge: Edge
+  readonly before: number | undefined
+}
+
+/** Works a row on an edge in the reading that the setting asks for. */
+export function workRow({ text, items, edge, before }: RowToWork, setting: RowSetting): RowTry {
+  const walk = new Walk({ ...edge, round: setting.round }, setting)
+  workItems(walk, items, { uses: 0, items: [] })
+  settleSlips(walk)
+  const left = leftPlaces(walk)
+  if (left > 0 && left === keptBackAtEnd(items, setting.size)) walk.leaves = true
+  if (left > 0 && !walk.leaves) walk.trouble({ kind: 'left-over', span: lastSpan(items, text), count: left })
+  const made = whatWasMade(walk)
+  const comparison = compareTotal(text.totals, made, setting.size, before, setting.conventions.chainsCount, setting.lexicon)
+  const worksOver = walk.at - walk.opened
+  const troubles = walk.troubles.map((trouble) => (trouble.kind === 'overrun' && trouble.wants === 0 ? { ...trouble, wants: worksOver, offers: walk.edge.length - walk.opened } : trouble))
+  const turned = walk.turned ?? !setting.round
+  const lays = !walk.worked && walk.laid > 0
+  const makes = comparison.chainsCounted ? made.stitches + made.chains : made.stitches
+  return {
+    offers: lays ? 0 : walk.edge.length - walk.opened,
+    worksOver: Math.max(0, worksOver),
+    leaves: lays ? 0 : Math.max(0, walk.edge.length - walk.at),
+    makes,
+    made,
+    comparison,
+    troubles,
+    steps: walk.steps,
+    repeats: walk.repeats,
+    points: walk.points,
+    assumed: [...walk.assumed, ...(comparison.chainsCounted && setting.conventions.chainsCount === undefined ? ['each chain counts as a stitch'] : [])],
+    yarns: walk.yarns,
+    stated: walk.stated,
+    ...(walk.undecided !== undefined && { undecided: walk.undecided }),
+    next: nextEdge(walk, setting, turned),
+    row: { made: walk.made, left: walk.edge.slice(walk.at), turned },
+    comesOut: troubles.length === 0 && comparison.totalAgrees && comparison.kindsAgree && comparison.changeAgrees,
+  }
+}
+
+function lastSpan(items: readonly Instruction[], text: RowText): { readonly start: number; readonly end: number } {
+  const last = items.findLast((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat' || item.node === 'skip' || item.node === 'chain')
+  return last ? { start: last.start, end: last.end } : { start: text.start, end: text.end }
+}
+
+/** `Sc to last 4 sts, turn`: the row itself says that 4 are left. */
+function keptBackAtEnd(items: readonly Instruction[], size: number): number | undefined {
+  const last = items.findLast((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat' || item.node === 'skip')
+  if ((last?.node === 'work' || last?.node === 'group') && last.target?.keepBack) return inSize(last.target.keepBack, size)
+  return last?.node === 'repeat' && last.times.kind === 'to-end' && last.times.keepBack ? inSize(last.times.keepBack, size) : undefined
+}
+
+/** Slip stitches at the end of a flat row step in at that edge, as those at its start do. Whether they count is the pattern's matter. */
+function settleSlips(walk: Walk): void {
+  if (walk.setting.slipFabric || walk.round) return
+  let tail = walk.made.length
+  while (tail > 0 && walk.made[tail - 1]!.kind === 'sl st' && !walk.made[tail - 1]!.travel) tail -= 1
+  const trailing = tail > 0 && tail < walk.made.length
+  if (!trailing && walk.travelled === 0) return
+  const counts = walk.setting.conventions.slipStitchesCount
+    ?? walk.choose('slip-stitches', ['slip stitches at the edges are not counted', 'slip stitches at the edges are counted']) === 1
+  walk.made = walk.made.map((place, index) => {
+    const edge = place.travel || trailing && index >= tail
+    return edge ? { ...place, travel: !counts } : place
+  })
+}
+
+/** Places that nothing was worked into and that nothing passes over as a matter of course. */
+function leftPlaces(walk: Walk): number {
+  if (walk.at >= walk.edge.length || !walk.worked && walk.laid > 0) return 0
+  if (walk.nothingNeeded(walk.at, walk.worksSpaces)) {
+    walk.at = walk.edge.length
+    return 0
+  }
+  // A row that works into spaces passes over the stitches after the last of them.
+  if (walk.worksSpaces && !walk.edge.slice(walk.at).some((place) => isSpace(place)) && walk.round) {
+    walk.at = walk.edge.length
+    return 0
+  }
+  let left = 0
+  for (let index = walk.at; index < walk.edge.length; index += 1) {
+    const place = walk.edge[index]!
+    if (!place.travel && (isStitch(place) || walk.worksSpaces)) left += 1
+  }
+  return left
+}
+
+function whatWasMade(walk: Walk): Made {
+  const kinds: Record<string, number> = {}
+  const spaces: Record<string, number> = {}
+  let stitches = 0
+  let chains = 0
+  for (const place of walk.made) {
+    if (place.kind === 'space') {
+      const name = `ch-${place.chains ?? 1}`
+      spaces[name] = (spaces[name] ?? 0) + 1
+      chains += place.chains ?? 1
+    } else if (!place.travel) {
+      kinds[place.kind] = (kinds[place.kind] ?? 0) + 1
+      stitches += 1
+    }
+  }
+  if (walk.laid > 0 && !walk.worked && !walk.ring) return { stitches: walk.laid, kinds: { ch: walk.laid }, spaces, chains: 0, groups: [] }
+  return { stitches, kinds, spaces, chains, groups: walk.groups }
+}
+
+function nextEdge(walk: Walk, setting: RowSetting, turned: boolean): Edge {
+  if (!walk.worked) {
+    const ring = walk.ring && walk.edge[0]?.kind === 'ring'
+    return { places: walk.edge, round: walk.closedChain || ring, chain: walk.chain && !ring, ...(walk.foundation && { foundation: walk.foundation }) }
+  }
+  const places = withoutTravel(walk.made)
+  if (!turned) return { places, round: setting.round, chain: false }
+  const back = places.toReversed()
+  // After a join the turned round begins in the stitch of the join again.
+  return { places: setting.round && back.length > 0 ? [back.at(-1)!, ...back.slice(0, -1)] : back, round: setting.round, chain: false }
+}
+
+function withoutTravel(made: readonly Place[]): readonly Place[] {
+  return made.some((place) => place.travel) ? made.filter((place) => !place.travel) : made
+}
+
+/** Every reading of a row that comes out, the usual one first; when none does, the usual one alone. */
+export function workRowInEveryReading(row: RowToWork, setting: RowSetting, patience = 48): { readonly usual: RowTry; readonly others: readonly RowTry[] } {
+  const usual = workRow(row, setting)
+  const tries = row.edge.places.length > 20_000 ? 6 : patience
+  return { usual, others: usual.comesOut || usual.undecided !== undefined ? [] : otherReadings(row, setting, usual, tries) }
+}
+
+/** Readings other than the usual one that come out, fewest changes first. */
+export function otherReadings(row: RowToWork, setting: RowSetting, usual: RowTry, tries: number): readonly RowTry[] {
+  const seen = new Set<string>()
+  const queue: { readings: ReadonlyMap<string, number>; points: readonly ReadingPoint[] }[] = [{ readings: setting.readings, points: usual.points }]
+  const found: RowTry[] = []
+  let left = tries
+  for (let head = 0; head < queue.length && left > 0; head += 1) {
+    const { readings, points } = queue[head]!
+    for (const point of points) {
+      if (isOfThePattern(point.name) || readings.has(point.name)) continue
+      for (let way = 1; way < point.ways && left > 0; way += 1) {
+        const next = new Map(readings).set(point.name, way)
+        const key = [...next].map(([name, value]) => `${name}=${value}`).sort().join('|')
+        if (seen.has(key)) continue
+        seen.add(key)
+        left -= 1
+        const attempt = workRow(row, { ...setting, readings: next })
+        if (attempt.comesOut) found.push({ ...attempt, assumed: [...attempt.assumed, ...wordsOf(attempt.points, next)] })
+        else queue.push({ readings: next, points: attempt.points })
+      }
+    }
+  }
+  return found
+}
+
+/** Conventions hold for a whole pattern; a single row does not choose them. */
+export function isOfThePattern(name: string): boolean {
+  return name.startsWith('turning-chain ') || name === 'slip-stitches'
+}
+
+function wordsOf(points: readonly ReadingPoint[], readings: ReadonlyMap<string, number>): readonly string[] {
+  return points.filter(({ name, taken }) => taken > 0 && readings.has(name) && !isOfThePattern(name)).map(({ words, taken }) => words[taken]!)
+}

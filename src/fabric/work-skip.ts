@@ -1,0 +1,54 @@
+import { inSize, type Skip, type Thing } from '../notation/syntax.ts'
+import { findNext, isThing } from './find-place.ts'
+import { isSpace } from './place.ts'
+import type { Walk } from './walk.ts'
+
+/** Passes over places. A counted turning chain has passed the first one already, so `skip first st` then names the same place. */
+export function workSkip(walk: Walk, item: Skip): void {
+  walk.skipped = []
+  if (item.counts?.stitch !== undefined) {
+    const stitch = item.counts.stitch === 'this' ? walk.setting.base : item.counts.stitch
+    pass(walk, item, undefined, inSize(item.count, walk.setting.size))
+    walk.make({ kind: stitch, into: walk.place(walk.at - 1), turning: true })
+    if (item.counts.chains) walk.makeChains(inSize(item.counts.chains, walk.setting.size), undefined)
+    return
+  }
+  if (item.list) {
+    for (const { count, thing } of item.list) pass(walk, item, thing, inSize(count, walk.setting.size))
+    return
+  }
+  const count = inSize(item.count, walk.setting.size)
+  if (item.from === 'first' || item.from === 'same') {
+    const already = walk.tookFirst ? walk.at : 0
+    if (walk.at > already && !walk.tookFirst) return pass(walk, item, item.thing, count)
+    pass(walk, item, item.thing, Math.max(0, count - walk.at))
+    return
+  }
+  pass(walk, item, item.thing, count)
+}
+
+function pass(walk: Walk, item: Skip, thing: Thing | undefined, count: number): void {
+  for (let left = count; left > 0; left -= 1) {
+    const index = nextOf(walk, thing)
+    // `skip next 2 ch` over a ch-2 space passes the whole space.
+    if (thing?.kind === 'chain' && walk.edge[index]?.kind === 'space') left -= Math.min(left, walk.edge[index]!.chains ?? 1) - 1
+    const { last } = walk
+    walk.skipped.push(index)
+    walk.take(index, item)
+    walk.last = last
+    if (walk.overrun) return
+  }
+}
+
+/** A plain skip passes whatever comes next, spaces too; a named one goes to what it names. */
+function nextOf(walk: Walk, thing: Thing | undefined): number {
+  const here = walk.edge[walk.at]
+  if (!thing || !here) return walk.at
+  if (thing.kind === 'stitch' && thing.stitch === undefined) return isSpace(here) && walk.edge.slice(walk.at).some((place) => !isSpace(place)) && stitchesAsked(walk) ? findNext(walk, walk.at, thing) : walk.at
+  return isThing(walk, here, thing) ? walk.at : findNext(walk, walk.at, thing)
+}
+
+/** `skip next 2 sts` where spaces lie between: they are passed with the stitches, or each counts as one. */
+function stitchesAsked(walk: Walk): boolean {
+  return walk.choose('skip-stitches', ['spaces are passed over with the stitches', 'a space that is skipped counts as a stitch']) === 0
+}

@@ -1,0 +1,23 @@
+import type { Start } from '../notation/syntax.ts'
+import { findNext } from './find-place.ts'
+import type { Walk } from './walk.ts'
+
+/** `Join B in any ch-2 sp`: the row begins there. On a round the places before it wait at its end. */
+export function workStart(walk: Walk, item: Start): void {
+  const index = item.target.walk === 'last' ? walk.edge.length - 1 : findNext(walk, walk.at, item.target.thing)
+  if (index >= walk.edge.length) return
+  begin(walk, index)
+}
+
+/** Makes the place at `index` the row's first place. */
+export function begin(walk: Walk, index: number): void {
+  if (walk.round) {
+    walk.edge = [...walk.edge.slice(index), ...walk.edge.slice(0, index)]
+    walk.noneFrom.clear()
+    walk.at = 0
+    walk.last = 0
+  } else {
+    walk.at = index
+    walk.last = index
+  }
+}

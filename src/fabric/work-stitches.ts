@@ -1,0 +1,149 @@
+import type { Stitch } from '../stitches/define.ts'
+import { inSize, type Target, type Work } from '../notation/syntax.ts'
+import { findNext } from './find-place.ts'
+import { placesOf } from './places-of.ts'
+import type { Walk } from './walk.ts'
+import { nextGroup, noteGroup } from './work-group.ts'
+import type { Rest } from './work-items.ts'
+import { workSlips } from './work-slips.ts'
+
+/** What one stitch does here: its kind, how many places it uses and how many stitches it gives. */
+export interface Doing {
+  readonly kind: string
+  readonly over: number
+  readonly makes: number
+  /** Chains in its middle, as a V-stitch has. */
+  readonly chains: number
+  readonly from: 'place' | 'nothing'
+  readonly group?: string
+}
+
+/** Works stitches of one kind where their target says, or one after another into the next places. */
+export function workStitches(walk: Walk, item: Work, rest: Rest): void {
+  if (item.unknown) {
+    walk.trouble({ kind: 'unknown-stitch', span: { start: item.start, end: item.start + item.stitch.length }, word: item.stitch })
+  }
+  if (item.stitch === 'sl st' && !walk.setting.slipFabric) return workSlips(walk, item, rest)
+  const doing = doingOf(walk, item)
+  if (item.target?.walk === 'from-hook') skippedChains(walk, item, doing)
+  if (closesLoop(walk, item, rest)) return
+  if (doing.from === 'nothing') return fromNothing(walk, item, doing)
+  const target = targetOf(walk, item)
+  const each = target.each
+  const loop = item.loop ?? walk.setting.loop
+  placesOf(walk, target.target, item, rest, (index) => intoPlace(walk, doing, each, index, loop, rest.group), doing.over)
+}
+
+function doingOf(walk: Walk, item: Work): Doing {
+  const { lexicon, base } = walk.setting
+  const counted = item.counts?.stitch !== undefined && item.counts.stitch !== 'this' && item.target?.walk !== 'from-hook' ? item.counts.stitch : undefined
+  if (item.stitch === 'inc' && !lexicon.owns('inc')) return { kind: item.base ?? base, over: 1, makes: item.of ?? 2, chains: 0, from: 'place' }
+  if (item.stitch === 'dec' && !lexicon.owns('dec')) return { kind: `${item.base ?? base}${item.of ?? 2}tog`, over: item.of ?? 2, makes: 1, chains: 0, from: 'place' }
+  const stitch = lexicon.stitch(item.stitch)
+  const over = item.over && !item.target ? overSaid(walk, item, stitch) : (stitch?.worksOver ?? 1)
+  if (!stitch) return { kind: item.stitch, over, makes: 1, chains: 0, from: 'place' }
+  if (stitch.makes > 1 && stitch.base) {
+    return { kind: stitch.base, over, makes: stitch.makes, chains: stitch.us === 'V-st' ? 1 : 0, from: 'place', group: stitch.us === 'V-st' ? 'V-st' : 'sh' }
+  }
+  return { kind: counted ?? stitch.us, over, makes: stitch.makes, chains: 0, from: stitch.into === 'nothing' ? 'nothing' : 'place' }
+}
+
+/** `cl over next 9 sts` uses 9; `sc2tog over next 2 sts` its own 2. */
+function overSaid(walk: Walk, item: Work, stitch: Stitch | undefined): number {
+  const said = inSize(item.over!, walk.setting.size)
+  const own = stitch?.worksOver ?? 1
+  return own > 1 && said % own === 0 && said > own ? own : said
+}
+
+interface Placing {
+  readonly target: Target
+  /** How many go into each place. */
+  readonly each: number
+}
+
+/** Numbers without a place mean one each; `2 sc in next st` means both in one. */
+function targetOf(walk: Walk, item: Work): Placing {
+  const { size } = walk.setting
+  const span = { start: item.start, end: item.end }
+  const count = item.count ? inSize(item.count, size) : 1
+  if (item.target) return { target: item.target, each: item.target.walk === 'each' && onlyReach(item.target) ? reachCount(walk, item, count) : count }
+  if (walk.inPlace !== undefined) return { target: { walk: 'next', ...span }, each: count }
+  if (item.over && count === 1) return { target: { walk: 'next', ...span }, each: 1 }
+  if (walk.edge[walk.at]?.kind === 'ring' || walk.edge[0]?.kind === 'ring' && walk.edge.length === 1) return { target: { walk: 'ring', ...span }, each: count }
+  if (walk.edge.length === 0) return { target: { walk: 'next', ...span }, each: count }
+  const inOne = count > 1 && !item.numberLast && item.stitch !== 'inc' && item.stitch !== 'dec'
+    && walk.choose(`number-first ${item.start}`, [`${count} ${item.stitch} are one in each of ${count} stitches`, `${count} ${item.stitch} are all in one stitch`]) === 1
+  const values = inOne ? 1 : count
+  const over = item.stitch === 'dec' || item.stitch === 'inc' ? (item.stitch === 'dec' ? (item.of ?? 2) : 1) : (walk.setting.lexicon.stitch(item.stitch)?.worksOver ?? 1)
+  return { target: { walk: 'next', count: { values: [values * over], ...span }, ...span }, each: inOne ? count : 1 }
+}
+
+/** `across`, `around`, `to last 2 sts` with no thing named. */
+function onlyReach(target: Target): boolean {
+  return target.thing === undefined && target.every === undefined
+}
+
+/** `23 sc across` is 23 stitches in all, not 23 in each. */
+function reachCount(walk: Walk, item: Work, count: number): number {
+  if (!item.count || count === 1) return 1
+  return walk.choose(`reach ${item.start}`, ['the number is that of the stitches in all', 'so many go into each stitch']) === 0 ? 1 : count
+}
+
+function intoPlace(walk: Walk, doing: Doing, each: number, index: number, loop: Work['loop'], inGroup: number | undefined): void {
+  const into = walk.place(index)
+  const several = each * doing.makes > 1 || doing.chains > 0
+  const from = walk.made.length
+  const group = inGroup ?? (several ? nextGroup(walk) : undefined)
+  for (let stitch = 0; stitch < each * doing.makes; stitch += 1) {
+    if (doing.chains > 0 && stitch % doing.makes === Math.floor(doing.makes / 2)) walk.makeChains(doing.chains, group)
+    walk.make({ kind: doing.kind, into, ...(loop && { loop }), ...(group !== undefined && { group }) })
+  }
+  if (several && inGroup === undefined && group !== undefined) {
+    walk.last = index
+    noteGroup(walk, from, group)
+  }
+  if (doing.group) walk.groups.push({ name: doing.group, size: doing.makes })
+}
+
+/** Foundation stitches, and the stitches of a row that has nothing below it. */
+function fromNothing(walk: Walk, item: Work, doing: Doing): void {
+  const count = item.count ? inSize(item.count, walk.setting.size) : item.target?.count ? inSize(item.target.count, walk.setting.size) : 1
+  if (count > walk.setting.room) walk.made.length = 0
+  for (let stitch = 0; stitch < count; stitch += 1) walk.make({ kind: doing.kind })
+}
+
+/** Heights of what is skipped: 3 chains for a dc. They are a stitch when the row or the pattern says so. */
+function skippedChains(walk: Walk, item: Work, doing: Doing): void {
+  const skipped = (item.target?.count ? inSize(item.target.count, walk.setting.size) : 1) - 1
+  if (walk.at > 0 || skipped < 1) return
+  const into = walk.place(0)
+  if (item.counts) {
+    if (item.counts.stitch !== undefined) walk.make({ kind: item.counts.stitch === 'this' ? doing.kind : item.counts.stitch, into, turning: true })
+    if (item.counts.chains) walk.makeChains(inSize(item.counts.chains, walk.setting.size), undefined)
+    return
+  }
+  // The first chain skipped under a short stitch is never one (common practice, no source).
+  if (skipped < 2) return
+  const stitch = walk.setting.lexicon.stitch(doing.kind)?.base ?? doing.kind
+  const height = walk.setting.lexicon.stitch(doing.kind)?.height ?? 0
+  const habit = stitch !== 'hdc' && stitch !== 'sc' && skipped >= height
+  const declared = walk.setting.conventions.turningChains[stitch]
+  const yes = `the ${skipped} skipped chains count as ${stitch}`
+  const no = `the ${skipped} skipped chains are not a stitch`
+  const counts = declared ?? (walk.choose(`turning-chain ${stitch}`, habit ? [yes, no] : [no, yes], item) === 0 ? habit : !habit)
+  if (!counts) return
+  walk.make({ kind: stitch, into, turning: true })
+  if (skipped > height + 1) walk.makeChains(Math.floor((skipped - height) / 2), undefined)
+}
+
+/** `ending ch 2, dc in first sc`: a tall stitch that closes the last loop of a round is part of that loop and no stitch. */
+function closesLoop(walk: Walk, item: Work, rest: Rest): boolean {
+  if (!walk.round || rest.group !== undefined || walk.made.at(-1)?.kind !== 'space') return false
+  const { target } = item
+  const top = target?.walk === 'first' || target?.thing?.kind === 'turning-chain'
+  if (!top || rest.items.some((next) => next.node === 'work' || next.node === 'group' || next.node === 'repeat')) return false
+  if (findNext(walk, walk.at, undefined) < walk.end && !walk.nothingNeeded(walk.at, true) && !walk.worksSpaces) return false
+  walk.at = Math.max(walk.at, walk.end)
+  walk.joined = true
+  return true
+}

@@ -1,0 +1,155 @@
+import type { Span } from '../text/span.ts'
+
+/** What stands before a row's text: its word, its numbers, its side. */
+export interface RowLabel extends Span {
+  readonly word: 'row' | 'round' | 'unsaid'
+  /** As it is shown: `Row 2`, `Rnd 14`, `Foundation`, `Next row`. For a range, the name of its first row. */
+  readonly name: string
+  /** The word before the number, as written: `Row`, `Rnd`, `Round`. */
+  readonly prefix: string
+  readonly numbers: readonly number[]
+  /** Numbers that carry sizes (`Rnds 7-8 [8-9]`): for each size its first and last. */
+  readonly bySize?: readonly { readonly first: number; readonly last: number }[]
+  /** `Next 4 rows`: how many. */
+  readonly howMany?: readonly number[]
+  readonly side?: 'RS' | 'WS'
+  /** `(4 rnds)` in the label. */
+  readonly rowsSaid?: number
+  /** `Row 2 and all even rows` */
+  readonly alternate?: 'even' | 'odd'
+  /** `Sizes L and XL only:` */
+  readonly onlySizes?: readonly string[]
+}
+
+const dash = String.raw`(?:\s*(?:-|–|—|−|to|thru|through)\s*)`
+const rowWord = String.raw`(?:rows?|rnds?\.?|rounds?|rds?\.?|rw)`
+const only = /^(?:for\s+)?sizes?\s+([\p{L}\d ,&/-]+?)\s+only\s*[:,–-]\s*/iu
+const numbered = new RegExp(String.raw`^(${rowWord}|r)\s*\.?\s*#?(\d{1,5})(?![\d½¼]|\s*(?:st|nd|rd|th)\b)`, 'i')
+const ordinal = new RegExp(String.raw`^(\d{1,5})(?:st|nd|rd|th)(?:${dash}(\d{1,5})(?:st|nd|rd|th)|\s+and\s+(\d{1,5})(?:st|nd|rd|th))?\s+(${rowWord})\b`, 'i')
+const bare = new RegExp(String.raw`^(\d{1,5})(?:${dash}(\d{1,5}))?\s*(?:[.:)]\s+(?=[\p{L}(*[\d])|:)`, 'iu')
+const more = new RegExp(String.raw`^(?:(?:\s*(?:,|and|&)+\s*)(?:${rowWord}|r)?\s*(\d{1,5})(?!\d|\s*[\p{L}])|${dash}(?:${rowWord}|r)?\s*(\d{1,5})(?!\d))`, 'iu')
+const named = new RegExp(String.raw`^((?:next|last|first|inc|increase|dec|decrease|set-?\s?up|setup|foundation|base|joining|edging|border|final|beginning|starting|divide|dividing|rib|ribbing|eyelet|buttonhole|mesh|shell|work(?:ing)?|short)\b[\p{L}’' -]{0,24}?)?\s*(?:(\d{1,4}(?:\s*\([\d, -]+\))?)\s+)?(${rowWord}|chain|ring)\s*(?=[:(.]|\s*\()`, 'iu')
+const plain = /^((?:foundation|base|set-?up|start|beginning|ring|divide|foundation ch(?:ain)?|[A-Z][\p{L}’']{2,}(?: [\p{L}\d’']+){0,3}))\s*:\s+/u
+const notLabels = /^(note|notes|with|working|work|along|in|into|repeat|rep|join|turn|ch|chain|skip|sk|miss|sc|dc|hdc|tr|sl|fasten|next|then|do|end|inc|dec|over|on|make|size|sizes|now)\b/i
+
+/**
+ * Reads the label at the head of a line; undefined when the line has none. `start` is the line's place in the source.
+ *
+ *   Row 1 (RS):   1st row:   R1:   Rnd 1.   1.   6:   Rows 2-4:   Rnd 7 to Rnd 10 (4 rnds):   Next 4 rows:   Foundation:
+ */
+export function readLabel(line: string, start: number, sizes: number): RowLabel | undefined {
+  const onlyMatch = only.exec(line)
+  const from = onlyMatch?.[0].length ?? 0
+  const rest = line.slice(from)
+  const label = numberedLabel(rest, start + from, sizes) ?? ordinalLabel(rest, start + from) ?? bareLabel(rest, start + from) ?? namedLabel(rest, start + from)
+  if (!onlyMatch) return label
+  const onlySizes = onlyMatch[1]!.split(/\s*(?:,|&|\/|\band\b)\s*/i).filter(Boolean)
+  return label ? { ...label, start, onlySizes } : { word: 'unsaid', name: 'Next row', prefix: 'Row', numbers: [], start, end: start + from, onlySizes }
+}
+
+function numberedLabel(text: string, start: number, sizes: number): RowLabel | undefined {
+  const match = numbered.exec(text)
+  if (!match) return undefined
+  let at = match[0].length
+  const numbers = [Number(match[2])]
+  for (let next = more.exec(text.slice(at)); next; next = more.exec(text.slice(at))) {
+    if (next[2] !== undefined) numbers.push(...rangeAfter(numbers.at(-1)!, Number(next[2])))
+    else numbers.push(Number(next[1]))
+    at += next[0].length
+  }
+  const bySize = sizes > 1 ? sizeRanges(text.slice(at), numbers) : undefined
+  if (bySize) at += bySize.length
+  const alternate = /^\s*(?:and|&)\s*(?:all|every)\s+(even|odd|alt(?:ernate)?|foll(?:owing)?\s+alt)[^:]*?rows?/i.exec(text.slice(at)) ?? /^\s*(?:and|&)\s*(?:all|every)\s+(even|odd)[^:.]*?(?:rnds?|rounds?)/i.exec(text.slice(at))
+  if (alternate) at += alternate[0].length
+  const tail = labelTail(text, at)
+  if (tail.bad && !/^r/i.test(match[1]!)) return undefined
+  const letter = /^r$/i.test(match[1]!)
+  const word = letter ? 'unsaid' : wordOf(match[1]!)
+  return finish({ word, prefix: prefixOf(match[1]!), numbers, start, end: start + tail.at, ...tail.facts, ...(bySize && { bySize: bySize.ranges }),
+    ...(alternate && { alternate: (numbers[0] ?? 0) % 2 === 0 ? 'even' as const : 'odd' as const }) })
+}
+
+function rangeAfter(first: number, last: number): readonly number[] {
+  if (last <= first || last - first > 20_000) return [last]
+  return Array.from({ length: last - first }, (_, index) => first + index + 1)
+}
+
+/** `[8–9]` or `(8-9, 8-10)` after a range: the same rows in the other sizes. */
+function sizeRanges(text: string, numbers: readonly number[]): { readonly ranges: readonly { first: number; last: number }[]; readonly length: number } | undefined {
+  const match = /^\s*[[(](\d+\s*[-–]\s*\d+(?:\s*[,;]\s*\d+\s*[-–]\s*\d+)*)[\])]/.exec(text)
+  if (!match) return undefined
+  const ranges = [{ first: numbers[0]!, last: numbers.at(-1)! }]
+  for (const part of match[1]!.split(/[,;]/)) {
+    const [first, last] = part.split(/[-–]/).map(Number)
+    ranges.push({ first: first ?? 0, last: last ?? 0 })
+  }
+  return { ranges, length: match[0].length }
+}
+
+function ordinalLabel(text: string, start: number): RowLabel | undefined {
+  const match = ordinal.exec(text)
+  if (!match) return undefined
+  const first = Number(match[1])
+  const last = Number(match[2] ?? match[3] ?? match[1])
+  const tail = labelTail(text, match[0].length)
+  return finish({ word: wordOf(match[4]!), prefix: prefixOf(match[4]!), numbers: [first, ...rangeAfter(first, last).filter((n) => n !== first)], start, end: start + tail.at, ...tail.facts })
+}
+
+function bareLabel(text: string, start: number): RowLabel | undefined {
+  const match = bare.exec(text)
+  if (!match) return undefined
+  const first = Number(match[1])
+  const last = Number(match[2] ?? match[1])
+  const tail = labelTail(text, match[0].length)
+  return finish({ word: 'unsaid', prefix: 'Row', numbers: [first, ...rangeAfter(first, last).filter((n) => n !== first)], start, end: start + tail.at, ...tail.facts })
+}
+
+function namedLabel(text: string, start: number): RowLabel | undefined {
+  const match = named.exec(text)
+  if (match && (match[1] || match[2])) {
+    const tail = labelTail(text, match[0].length)
+    const howMany = match[2] ? match[2].match(/\d+/g)!.map(Number) : undefined
+    const name = match[0].trim().replace(/\s+/g, ' ')
+    if (!tail.bad) {
+      const chain = /chain|ring/i.test(match[3]!)
+      return finish({ word: chain ? 'unsaid' : wordOf(match[3]!), prefix: prefixOf(match[3]!), name: name[0]!.toUpperCase() + name.slice(1), numbers: [], start, end: start + tail.at, ...tail.facts,
+        ...(howMany && { howMany }) })
+    }
+  }
+  const word = plain.exec(text)
+  if (!word || notLabels.test(text)) return undefined
+  return finish({ word: 'unsaid', prefix: 'Row', name: word[1]!, numbers: [], start, end: start + word[0].trimEnd().length })
+}
+
+/** What may stand between the number and the text: `(RS)`, `[WS]`, `(4 rnds)`, and the sign that ends the label. */
+function labelTail(text: string, from: number): { readonly at: number; readonly bad: boolean; readonly facts: Pick<RowLabel, 'side' | 'rowsSaid'> } {
+  let at = from
+  const facts: { side?: 'RS' | 'WS'; rowsSaid?: number } = {}
+  for (;;) {
+    const side = /^\s*[,:]?\s*[([]?\s*(RS|WS|right side|wrong side)(?:\s*facing|\s*row|\s*rnd)?\s*[)\]]?(?![\p{L}])/iu.exec(text.slice(at))
+    const rows = /^\s*[([]\s*(\d+)\s*(?:rows?|rnds?|rounds?)\s*(?:in all|total)?\s*[)\]]/i.exec(text.slice(at))
+    const other = /^\s*\((?:right|wrong|inc|dec|increase|decrease|eyelet|corner|divide|not shown)[^)]*\)(?=\s*[:.])/i.exec(text.slice(at))
+    if (rows) facts.rowsSaid = Number(rows[1])
+    else if (side && !/facing/i.test(side[0])) facts.side = /^(rs|right)/i.test(side[1]!) ? 'RS' : 'WS'
+    const found = rows ?? (side && !/facing/i.test(side[0]) ? side : undefined) ?? other
+    if (!found) break
+    at += found[0].length
+  }
+  const end = /^\s*(?::|\.|–|—|-|\)|=)/.exec(text.slice(at))
+  if (end) return { at: at + end[0].length, bad: false, facts }
+  return { at, bad: !/^\s+\S/.test(text.slice(at)) && text.slice(at).trim() !== '', facts }
+}
+
+function wordOf(word: string): 'row' | 'round' {
+  return /^(rnd|round|rd)/i.test(word) ? 'round' : 'row'
+}
+
+function prefixOf(word: string): string {
+  if (/^round/i.test(word)) return 'Round'
+  return /^(rnd|rd)/i.test(word) ? 'Rnd' : 'Row'
+}
+
+function finish(label: Omit<RowLabel, 'name'> & { readonly name?: string }): RowLabel {
+  const first = label.numbers[0]
+  return { ...label, name: label.name ?? (first === undefined ? label.prefix : `${label.prefix} ${first}`) }
+}

@@ -1,0 +1,121 @@
+import { numberAhead, takeNumber } from './numbers.ts'
+import { takeCountsAs } from './parse-counts-as.ts'
+import { deepest, parseItems } from './parse-items.ts'
+import { takeTarget } from './parse-target.ts'
+import { takeTimes } from './parse-times.ts'
+import type { Reader } from './reader.ts'
+import type { Instruction, Repeat } from './syntax.ts'
+
+const closing: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' }
+
+/**
+ * A bracket is a group in one place, a repeat, a colour, or an aside. The words after it decide.
+ *
+ *   (2 dc, ch 2, 2 dc) in next ch-2 sp   [sc in next 3, inc] 6 times   (see Note)
+ */
+export function parseBracket(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
+  const at = reader.at
+  const start = reader.start
+  const prefix = numberAhead(reader) !== undefined && /^(x|×)$/.test(reader.word(1)) && reader.word(2) in closing ? takeNumber(reader) : undefined
+  if (prefix) reader.at += 1
+  const close = closing[reader.word()]
+  if (!close) {
+    reader.at = at
+    return undefined
+  }
+  if (reader.depth >= deepest) return tooDeep(reader, start)
+  const end = closeOf(reader)
+  if (end === undefined) return unclosed(reader, start)
+  const counts = takeCountsAs(reader)
+  if (counts) return [attach(before, start, reader.end)]
+  const unitStart = reader.start
+  reader.at += 1
+  const colour = colourOnly(reader, end)
+  if (colour !== undefined) {
+    reader.at = end + 1
+    return [{ node: 'aside', yarn: colour, start, end: reader.end }]
+  }
+  const items = inside(reader, end)
+  const unit = { start: unitStart, end: reader.end }
+  if (!items.some((item) => item.node !== 'unreadable' && item.node !== 'aside' && item.node !== 'turn' && item.node !== 'leave')) return loose(items, start, reader.end)
+  if (prefix) return [{ node: 'repeat', items, times: { kind: 'in-all', count: prefix }, unit, start, end: reader.end }]
+  return [after(reader, items, unit, start)]
+}
+
+/** The instructions up to the closing bracket; steps over it. */
+function inside(reader: Reader, end: number): readonly Instruction[] {
+  const { limit } = reader
+  reader.limit = end
+  reader.depth += 1
+  const items = parseItems(reader, () => false)
+  reader.depth -= 1
+  reader.limit = limit
+  reader.at = end + 1
+  return items
+}
+
+/** What follows the bracket says what it is. */
+function after(reader: Reader, items: readonly Instruction[], unit: Repeat['unit'], start: number): Instruction {
+  const at = reader.at
+  const times = takeTimes(reader)
+  if (times) {
+    // `(…) 6 times in ring`, `(…) twice in next sp`: repeated, and all of it in one place.
+    const target = /^(in|into)$/.test(reader.word()) ? takeTarget(reader) : undefined
+    if (target && (target.walk !== 'each' || target.thing)) {
+      const inner: Repeat = { node: 'repeat', items, times, unit, start, end: reader.end }
+      return { node: 'group', items: [inner], target, start, end: reader.end }
+    }
+    return { node: 'repeat', items, times, unit, start, end: reader.end }
+  }
+  const target = takeTarget(reader)
+  if (target && !(target.walk === 'each' && !target.thing && !target.every)) {
+    const group: Instruction = { node: 'group', items, target, start, end: reader.end }
+    const again = takeTimes(reader)
+    return again ? { node: 'repeat', items: [group], times: again, unit, start, end: reader.end } : group
+  }
+  reader.at = at
+  return { node: 'repeat', items, times: { kind: 'once' }, unit, start, end: reader.end }
+}
+
+/** The bracket holds no instruction: keep what could matter (a turn, places left), and the rest as an aside. */
+function loose(items: readonly Instruction[], start: number, end: number): readonly Instruction[] {
+  const kept = items.filter((item) => item.node === 'turn' || item.node === 'leave' || item.node === 'aside' && item.yarn !== undefined)
+  return kept.length > 0 ? kept : [{ node: 'aside', start, end }]
+}
+
+/** `(counts as dc)` after a stitch that could not take it: it is an aside. */
+function attach(_before: readonly Instruction[], start: number, end: number): Instruction {
+  return { node: 'aside', start, end }
+}
+
+function colourOnly(reader: Reader, end: number): string | undefined {
+  if (reader.at + 1 !== end) return undefined
+  const text = reader.peek()?.text ?? ''
+  return reader.vocabulary.yarns.includes(text) || /^([A-Z]|MC|CC)$/.test(text) ? text : undefined
+}
+
+/** Index of the token that closes the bracket here; brackets of all kinds nest. */
+export function closeOf(reader: Reader): number | undefined {
+  const stack: string[] = []
+  for (let at = reader.at; at < reader.all.length; at += 1) {
+    const text = reader.all[at]!.text
+    const close = closing[text]
+    if (close) stack.push(close)
+    else if (text === stack.at(-1)) {
+      stack.pop()
+      if (stack.length === 0) return at
+    } else if ((text === ')' || text === ']' || text === '}') && stack.length > 0) return undefined
+  }
+  return undefined
+}
+
+function unclosed(reader: Reader, start: number): readonly Instruction[] {
+  const end = reader.peek()?.end ?? start
+  reader.at += 1
+  return [{ node: 'unreadable', why: 'word', reason: 'a bracket that is not closed', start, end }]
+}
+
+function tooDeep(reader: Reader, start: number): readonly Instruction[] {
+  reader.at = reader.all.length
+  return [{ node: 'unreadable', why: 'word', reason: 'brackets nested too deeply', start, end: reader.end }]
+}

@@ -1,0 +1,86 @@
+import { takeNumber } from './numbers.ts'
+import { takeStitchName } from './parse-target.ts'
+import type { Reader } from './reader.ts'
+import type { CountsAs } from './syntax.ts'
+
+const close: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' }
+
+/**
+ * Takes what a chain is said to count as, in brackets or after a dash or comma:
+ *
+ *   (counts as dc)   (counts as dc, ch 2)   (does not count as st)   – counts as tr   (not a st)   (3 skipped ch count as dc)
+ *
+ * `stitch: undefined` with no chains means: counts as nothing.
+ */
+export function takeCountsAs(reader: Reader): CountsAs | undefined {
+  const at = reader.at
+  const bracket = close[reader.word()]
+  if (bracket) reader.at += 1
+  else reader.take(',|-|–|—')
+  const found = statement(reader)
+  if (!found || bracket !== undefined && !closes(reader, bracket)) {
+    reader.at = at
+    return undefined
+  }
+  return found
+}
+
+function closes(reader: Reader, bracket: string): boolean {
+  // What more is said in the bracket (`here and throughout`) changes no count.
+  for (let ahead = 0; ahead < 12; ahead += 1) {
+    if (reader.word(ahead) === bracket) {
+      reader.at += ahead + 1
+      return true
+    }
+  }
+  return false
+}
+
+function statement(reader: Reader): CountsAs | undefined {
+  takeSubject(reader)
+  if (reader.take('do|does', 'not', 'count|counts') || reader.take('don’t|doesn’t|doesn\'t|don\'t', 'count') || reader.take('not', 'counted|counting')
+    || reader.take('not', 'a|as?', 'a?', 'st|stitch|sc|dc|hdc') || reader.take('never', 'counts|count') || reader.take('is|are', 'not', 'counted|a|as?', 'a?', 'st|stitch?')) {
+    reader.take('as', 'a|an|the?', 'st|stitch|sts?')
+    takeStitchName(reader)
+    return {}
+  }
+  if (!reader.take('count|counts|counted|counting|is|are', 'as')) return reader.take('count|counts|counted') ? { stitch: 'this' } : undefined
+  return named(reader)
+}
+
+function takeSubject(reader: Reader): void {
+  const at = reader.at
+  reader.take('the?', 'beg|beginning|first|missed|skipped|unworked?')
+  takeNumber(reader)
+  reader.take('skipped|missed|unworked?')
+  if (!reader.take('ch|chs|chain|chains', '-?') && !reader.take('turning', 'ch|chain') && !reader.take('tch') && !reader.take('this')) reader.at = at
+  else takeNumber(reader)
+}
+
+/** After `counts as`: `dc`, `first dc`, `1 dc`, `a st`, `dc, ch 2`, `dc + ch-1 sp`, `first tr and ch 3`. */
+function named(reader: Reader): CountsAs | undefined {
+  reader.take('the?', 'a|an|first|one|1|beg|beginning|last?')
+  if (reader.take('st|stitch|sts')) return { stitch: 'this', ...tail(reader) }
+  if (reader.take('ch', '-')) {
+    takeNumber(reader)
+    reader.take('sp|lp|loop|space')
+    return {}
+  }
+  const stitch = takeStitchName(reader)
+  return stitch === undefined ? undefined : { stitch, ...tail(reader) }
+}
+
+function tail(reader: Reader): { chains?: NonNullable<CountsAs['chains']> } {
+  const at = reader.at
+  reader.take(',|+|&|and|plus')
+  reader.take('and|plus|a')
+  if (reader.take('ch|chain', '-?')) {
+    const chains = takeNumber(reader)
+    reader.take('sp|space|lp|loop')
+    if (chains) return { chains }
+  }
+  const number = takeNumber(reader)
+  if (number && reader.take('-?', 'ch|chs')) return { chains: number }
+  reader.at = at
+  return {}
+}

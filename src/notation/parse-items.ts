@@ -1,0 +1,43 @@
+import { parseBracket } from './parse-bracket.ts'
+import { parseLoose } from './parse-loose.ts'
+import { parsePlain } from './parse-plain.ts'
+import { parseStar } from './parse-star.ts'
+import { parseStitch } from './parse-stitch.ts'
+import type { Reader } from './reader.ts'
+import type { Instruction } from './syntax.ts'
+
+const separators = new Set([',', ';', '.', ':', '+', '/', '&', '-', '–', '—', '|', '!', '"', '“', '”', '…', '•', '→', '←', '='])
+const filler = new Set(['and', 'then', 'now', 'work', 'make', 'working', 'also', 'again', 'plus', 'next:', 'worked', 'a', 'another', 'so', 'finally', 'rnd:', 'crochet', 'place:'])
+/** Brackets nested deeper than this are not read. */
+export const deepest = 60
+
+/** Reads instructions until `stop` says so or the row ends. Never fails: what cannot be read becomes an unreadable stretch. */
+export function parseItems(reader: Reader, stop: (reader: Reader) => boolean): Instruction[] {
+  const items: Instruction[] = []
+  while (!reader.done && !stop(reader)) {
+    if (skipSeparators(reader)) continue
+    const before = reader.at
+    const item = parseItem(reader, items)
+    items.push(...item)
+    // A construct that takes nothing would be our mistake; step over one token so that reading goes on.
+    if (reader.at === before) reader.at += 1
+  }
+  return items
+}
+
+/** Takes the signs and words between instructions. */
+export function skipSeparators(reader: Reader): boolean {
+  if (separators.has(reader.word())) {
+    reader.at += 1
+    return true
+  }
+  if (filler.has(reader.word()) && !(reader.word() === 'work' && /^(even|straight|in)$/.test(reader.word(1))) && !(reader.word() === 'working')) {
+    reader.at += 1
+    return true
+  }
+  return false
+}
+
+function parseItem(reader: Reader, before: readonly Instruction[]): readonly Instruction[] {
+  return parseStar(reader, before) ?? parseBracket(reader, before) ?? parsePlain(reader, before) ?? parseStitch(reader, before) ?? parseLoose(reader)
+}

@@ -1,0 +1,105 @@
+import { numberAhead } from './numbers.ts'
+import { takeLoop, takeToEnd } from './parse-target.ts'
+import type { Reader } from './reader.ts'
+import type { Instruction } from './syntax.ts'
+
+/** Openings of phrases that change no count. Each takes the words up to the next comma, full stop or bracket. */
+const asides: readonly (readonly string[])[] = [
+  ['fasten', 'off'], ['finish', 'off'], ['cut'], ['break'], ['weave'], ['change'], ['changing'], ['switch'], ['using'], ['with'], ['drop'], ['carry'],
+  ['pick', 'up', 'a|b|c|d|e|f'], ['pm'], ['place'], ['move'], ['moving'], ['sm'], ['rm'], ['remove'], ['slip', 'marker'], ['sl', 'm'], ['stuff'], ['begin'], ['start'],
+  ['insert'], ['do', 'not', 'join|fasten|cut|tighten|stuff|stretch'], ['note'], ['see'], ['mark'], ['marking'], ['continue', 'in|with|as'], ['being'], ['pull'], ['draw'],
+  ['attach'], ['right', 'side'], ['wrong', 'side'], ['rs|ws'], ['keeping'], ['corner', 'made'], ['made'], ['shell', 'made'], ['picot', 'made'], ['as', 'before'], ['beg|beginning', 'of'],
+  ['this'], ['the', 'first'], ['here'], ['first', 'rnd|round|row', 'made'], ['invisible', 'join'], ['end', 'of'], ['end', 'off'], ['tie'], ['turn'], ['rotate'],
+  ['adjust'], ['tighten'], ['hold'], ['holding'], ['laying'], ['for', 'the|a'], ['take'], ['put'], ['sew'], ['thread'], ['leave'], ['leaving'], ['to', 'turn'], ['count', 'your'],
+  ['when'], ['if'], ['make', 'sure'], ['repeat', 'marker'], ['spiral'], ['in', 'a', 'spiral'], ['in', 'rounds|rows|spirals'], ['work', 'in', 'rounds|rows|spiral|a|continuous'],
+  ['continuous'], ['the', 'skipped'], ['turning', 'ch'], ['and', 'turn'], ['so', 'that'], ['ready'], ['remember'], ['you', 'should|will|have'], ['it'], ['colour|color'], ['yarn'], ['now', 'on'], ['wrap'], ['from', 'here|now'], ['always'],
+  ['working', 'loosely|tightly|over|behind|in', 'rounds|rows|the|front|a?'],
+]
+
+/** What no arithmetic decides; kept as text and reported. */
+const undecidable: readonly (readonly string[])[] = [
+  ['to', 'desired'], ['or', 'to', 'desired'], ['until', 'desired'], ['to', 'fit'], ['try', 'on'], ['as', 'desired'], ['as', 'needed|required'], ['in', 'patt|pattern'],
+  ['work', 'in', 'patt|pattern'], ['about|approximately|approx'], ['work', 'about|approximately'], ['embroider'], ['until', 'piece|work'], ['for', 'desired'],
+  ['inc|dec|increase|decrease', 'evenly'], ['evenly'], ['incorporating'], ['as', 'set|established'], ['easing|ease'],
+]
+
+/** Phrases that are not instructions about places, loops said for what follows, and what cannot be read. */
+export function parseLoose(reader: Reader): readonly Instruction[] {
+  const start = reader.start
+  if (undecidable.some((words) => ahead(reader, words))) {
+    toClauseEnd(reader)
+    return [{ node: 'unreadable', why: 'cannot', reason: 'no arithmetic decides these words', start, end: reader.end }]
+  }
+  const yarn = colourMark(reader)
+  if (yarn !== undefined) return [{ node: 'aside', yarn, start, end: reader.end }]
+  for (const words of asides) {
+    if (!reader.take(...words)) continue
+    return aside(reader, words, start)
+  }
+  if (/^(in|into|through|working|blo|flo|bl|fl|back|front)$/.test(reader.word())) {
+    const loop = looseLoop(reader)
+    if (loop) return [{ node: 'aside', start, end: reader.end }]
+  }
+  if (takeToEnd(reader)) return [{ node: 'aside', start, end: reader.end }]
+  const token = reader.peek()
+  toClauseEnd(reader)
+  return [{ node: 'unreadable', why: 'word', reason: token?.text ?? '', start, end: reader.end }]
+}
+
+function ahead(reader: Reader, words: readonly string[]): boolean {
+  const at = reader.at
+  const taken = reader.take(...words)
+  reader.at = at
+  return taken
+}
+
+/** `with A`, `change to B`: the letter of the yarn is kept. */
+function aside(reader: Reader, words: readonly string[], start: number): readonly Instruction[] {
+  let yarn: string | undefined
+  const naming = /^(with|change|changing|using|switch|colour|color|yarn|attach|drop|cut|break|fasten|carry|pick)$/.test(words[0] ?? '')
+  while (!reader.done && !/^[,;.()[\]{}:*]$/.test(reader.word())) {
+    const text = reader.peek()?.text ?? ''
+    if (naming && isYarn(reader, text)) yarn = text
+    reader.at += 1
+  }
+  return [{ node: 'aside', ...(yarn !== undefined && { yarn }), start, end: reader.end }]
+}
+
+function isYarn(reader: Reader, text: string): boolean {
+  return reader.vocabulary.yarns.includes(text) || /^[A-Z]$/.test(text) && text !== 'I' || text === 'MC' || text === 'CC'
+}
+
+/** `A` or `(A)` before stitches, as in `A12 B3 A10`. */
+function colourMark(reader: Reader): string | undefined {
+  const text = reader.peek()?.text ?? ''
+  if (!isYarn(reader, text) || !(numberAhead(reader, 1) !== undefined || /^[,.:;)]$/.test(reader.word(1)) || reader.peek(1) === undefined || reader.word(1) === 'sc')) return undefined
+  reader.at += 1
+  return text
+}
+
+/** `working in back loops only` on its own: the row reads it before; here it is passed over. */
+function looseLoop(reader: Reader): boolean {
+  const at = reader.at
+  reader.take('working|work')
+  reader.take('in|into|through')
+  const draft: { loop?: 'back' | 'front' | 'third' } = {}
+  takeLoop(reader, draft)
+  if (!draft.loop) {
+    reader.at = at
+    return false
+  }
+  reader.take('throughout|only')
+  takeToEnd(reader)
+  return true
+}
+
+function toClauseEnd(reader: Reader): void {
+  let depth = 0
+  while (!reader.done) {
+    const word = reader.word()
+    if (depth === 0 && /^[,;.)\]}]$/.test(word)) break
+    if (/^[([{]$/.test(word)) depth += 1
+    if (/^[)\]}]$/.test(word)) depth -= 1
+    reader.at += 1
+  }
+}

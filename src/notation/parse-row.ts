@@ -1,0 +1,50 @@
+import { parseItems } from './parse-items.ts'
+import { takeLoop } from './parse-target.ts'
+import { takeTotals } from './parse-total.ts'
+import { Reader, type Vocabulary } from './reader.ts'
+import { takeReference, type RowReference } from './row-reference.ts'
+import type { Instruction, RowText } from './syntax.ts'
+import { tokens, withoutGaps } from './tokens.ts'
+
+/** A row's text, read, and the rows it points at when it is told by pointing. */
+export interface ReadRow extends RowText {
+  readonly reference?: RowReference
+}
+
+/** Reads a row's text from `start` to `end` of the source. Never fails; what cannot be read is kept as such. */
+export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary): ReadRow {
+  const all = new Reader(withoutGaps(tokens(text, start, end)), vocabulary)
+  const { totals, rest } = takeTotals(all)
+  const loop = takeRowLoop(rest)
+  const reference = takeReference(rest)
+  const items = reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)
+  return { items, totals, ...(loop && { loop }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
+}
+
+/** What follows a reference (`, ending with a WS row`) is kept only as far as it turns or joins. */
+function afterReference(reader: Reader): readonly Instruction[] {
+  return parseItems(reader, () => false).filter((item) => item.node === 'turn' || item.node === 'join')
+}
+
+/** `As Rnd 7, but (5 sc, inc) x 6`: the text after `but` is worked. */
+function withChange(reader: Reader): readonly Instruction[] {
+  reader.take(',')
+  reader.take('but|except')
+  return parseItems(reader, () => false)
+}
+
+/** `Working in back loops only,` or `In BLO throughout:` said for the whole row. */
+function takeRowLoop(reader: Reader): 'back' | 'front' | 'third' | undefined {
+  const at = reader.at
+  reader.take('work|working')
+  reader.take('in|into|through')
+  const draft: { loop?: 'back' | 'front' | 'third' } = {}
+  takeLoop(reader, draft)
+  if (draft.loop) {
+    reader.take('of', 'each|every?', 'st|sts?', 'throughout?')
+    reader.take('throughout')
+    if (reader.take(',') || reader.take(':') || reader.take(';')) return draft.loop
+  }
+  reader.at = at
+  return undefined
+}

@@ -1,0 +1,167 @@
+import { deepest, parseItems, skipSeparators } from './parse-items.ts'
+import { takeTimes } from './parse-times.ts'
+import type { Reader } from './reader.ts'
+import type { Instruction, Repeat, Times } from './syntax.ts'
+
+/**
+ * After the star, to `rep from *` or the second star: the stitches that are repeated.
+ *
+ *   sc in first st, *dc in next 3 sts, hdc2tog; rep from * across, sc in last st
+ *                    ^
+ */
+export function parseStar(reader: Reader, _before: readonly Instruction[]): readonly Instruction[] | undefined {
+  const token = reader.peek()
+  if (token?.kind !== 'mark' || reader.depth >= deepest) return undefined
+  const mark = token.text
+  reader.at += 1
+  const body = starred(reader, mark)
+  const unit = { start: token.start, end: Math.max(body.end, token.end) }
+  const closing = closes(reader, mark, body.closed)
+  const tail = takeEnding(reader, body)
+  const repeat: Repeat = { node: 'repeat', items: body.items, times: closing, unit, ...tail, start: token.start, end: reader.end }
+  return [repeat]
+}
+
+interface Body {
+  readonly items: readonly Instruction[]
+  /** Where a second mark (`**`) stands, by how many items are before it. */
+  readonly marks: ReadonlyMap<string, number>
+  readonly closed: boolean
+  readonly end: number
+}
+
+function starred(reader: Reader, mark: string): Body {
+  const items: Instruction[] = []
+  const marks = new Map<string, number>()
+  reader.depth += 1
+  let closed = false
+  while (!reader.done) {
+    items.push(...parseItems(reader, (inner) => inner.peek()?.kind === 'mark' || repeatsFrom(inner)))
+    if (reader.done || repeatsFrom(reader)) break
+    const next = reader.peek()!.text
+    if (next === mark) {
+      reader.at += 1
+      closed = true
+      break
+    }
+    if (isRepeatedFrom(reader, next)) {
+      const nested = parseStar(reader, items)
+      if (nested) items.push(...nested)
+      else reader.at += 1
+    } else {
+      marks.set(next, items.length)
+      reader.at += 1
+    }
+  }
+  reader.depth -= 1
+  return { items, marks, closed, end: reader.end }
+}
+
+/** Whether `rep from *` stands here. */
+function repeatsFrom(reader: Reader): boolean {
+  const at = reader.at
+  const found = takeRepeatFrom(reader) !== undefined
+  reader.at = at
+  return found
+}
+
+/** Takes `rep from *`, `repeat from * to **`, `rep between * and *`; gives the marks that it names. */
+function takeRepeatFrom(reader: Reader): { readonly from: string; readonly to?: string } | undefined {
+  const at = reader.at
+  if (reader.take('rep|repeat|repeating|reps', 'the?', 'instructions|pattern?', 'from|between?', 'first|the?')) {
+    const from = reader.peek()
+    if (from?.kind === 'mark') {
+      reader.at += 1
+      if (reader.take('to|and|through|until', 'second|next?')) {
+        const to = reader.peek()
+        if (to?.kind === 'mark') {
+          reader.at += 1
+          return { from: from.text, to: to.text }
+        }
+        reader.at -= 1
+      }
+      return { from: from.text }
+    }
+  }
+  reader.at = at
+  return undefined
+}
+
+/** Whether a mark that stands inside a repeat is repeated from later, and so begins a repeat of its own. */
+function isRepeatedFrom(reader: Reader, mark: string): boolean {
+  for (let at = reader.at + 1; at < reader.all.length; at += 1) {
+    if (reader.all[at]!.text !== mark) continue
+    if (/^(from|between|rep|repeat)$/i.test(reader.all[at - 1]!.text)) return true
+  }
+  return false
+}
+
+/** How often the starred part is worked. */
+function closes(reader: Reader, mark: string, closed: boolean): Times {
+  if (closed) {
+    const times = takeTimes(reader, 'in-all')
+    if (times) return times
+  }
+  const at = reader.at
+  while (!reader.done && /^[,;.]$/.test(reader.word())) reader.at += 1
+  const from = takeRepeatFrom(reader)
+  if (from?.from === mark) return takeTimes(reader, 'either') ?? { kind: 'to-end' }
+  reader.at = at
+  return { kind: 'to-end' }
+}
+
+type Ending = Pick<Repeat, 'lastPass' | 'ending' | 'omit' | 'thenPass'>
+
+/** `ending last rep at **`, `ending with dc in last 2 sts`, `omitting last ch 3`, `then from * to ** once`. */
+function takeEnding(reader: Reader, body: Body): Ending {
+  const at = reader.at
+  while (!reader.done && /^[,;.]$/.test(reader.word())) reader.at += 1
+  reader.take('and?', 'then')
+  if (takePartial(reader)) {
+    const to = reader.peek(-1)?.text ?? ''
+    const items = body.marks.get(to)
+    takeTimes(reader)
+    if (items !== undefined) return { thenPass: items }
+  }
+  if (reader.take('end|ending|ends|finish|finishing', 'the?', 'last|final?', 'rep|repeat?', 'at|with|by?', 'with|at?')) {
+    const mark = reader.peek()
+    if (mark?.kind === 'mark') {
+      reader.at += 1
+      return { lastPass: body.marks.get(mark.text) ?? body.items.length }
+    }
+    return { ending: endingItems(reader) }
+  }
+  if (reader.take('omit|omitting', 'the?', 'last|final?')) {
+    // One instruction of the repeat is named; the last pass goes without it.
+    const omitted = parseItems(reader, (inner) => /^[,;.)]$/.test(inner.word()) || inner.word() === 'on' || inner.word() === 'at')
+    if (reader.take('on|at|in', 'the?', 'end?', 'of?', 'the?', 'last|final', 'rep|repeat')) reader.take('only')
+    return { omit: Math.max(1, omitted.length) }
+  }
+  reader.at = at
+  return {}
+}
+
+/** `from * to **` */
+function takePartial(reader: Reader): boolean {
+  const at = reader.at
+  if (reader.take('rep|repeat?', 'from')) {
+    if (reader.peek()?.kind === 'mark' && reader.word(1) === 'to' && reader.peek(2)?.kind === 'mark') {
+      reader.at += 3
+      return true
+    }
+  }
+  reader.at = at
+  return false
+}
+
+/** What is worked at the end, as far as the joining or turning. */
+function endingItems(reader: Reader): readonly Instruction[] {
+  const items: Instruction[] = []
+  while (!reader.done && !/^(turn|join|fasten)$/.test(reader.word()) && reader.word() !== '.') {
+    if (skipSeparators(reader)) continue
+    const found = parseItems(reader, (inner) => /^[,;.]$/.test(inner.word()) || /^(turn|join)$/.test(inner.word()))
+    items.push(...found)
+    if (found.length === 0) break
+  }
+  return items
+}

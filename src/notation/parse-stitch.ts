@@ -1,0 +1,255 @@
+import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
+import { takeCountsAs } from './parse-counts-as.ts'
+import { takeLoop, takeStitchName, takeTarget, takeToEnd } from './parse-target.ts'
+import type { Reader } from './reader.ts'
+import type { Instruction, Num, Repeat, Shape, Target, Work } from './syntax.ts'
+
+type Draft = { -readonly [K in keyof Work]?: Work[K] }
+
+/**
+ * Stitches and where they go:
+ *
+ *   sc in next 3 sts   3 sc in next st   8 sc   sc 8   inc   sc2tog over next 2 sts   dc in each dc around
+ */
+export function parseStitch(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
+  return again(reader, before) ?? shape(reader) ?? stitches(reader)
+}
+
+function stitches(reader: Reader): readonly Instruction[] | undefined {
+  const start = reader.start
+  const at = reader.at
+  const draft: Draft = { node: 'work' }
+  takeLoop(reader, draft)
+  const count = takeCount(reader)
+  const times = count && multiplies(reader)
+  if (count) draft.count = count
+  if (!draft.loop) takeLoop(reader, draft)
+  reader.take('more')
+  if (!takeName(reader, draft)) {
+    reader.at = at
+    return undefined
+  }
+  takeAfterName(reader, draft)
+  const counts = takeCountsAs(reader)
+  if (counts) draft.counts = counts
+  const work = { ...(draft as Work), start, end: reader.end }
+  if (times && count) {
+    const { count: _, ...single } = work
+    return [times2([single], count, start, reader.end)]
+  }
+  return [multiplied(reader, work)]
+}
+
+/** `3 sc`, `a dc`, `6 (7, 8) sc` */
+function takeCount(reader: Reader): Num | undefined {
+  const token = reader.peek()
+  if (token && (token.text === 'a' || token.text === 'an')) {
+    reader.at += 1
+    return { values: [1], start: token.start, end: token.end }
+  }
+  return takeNumber(reader)
+}
+
+/** `2x inc`: the number multiplies what follows. */
+function multiplies(reader: Reader): boolean {
+  return reader.take('x|×')
+}
+
+function times2(items: readonly Instruction[], count: Num, start: number, end: number): Repeat {
+  return { node: 'repeat', items, times: { kind: 'in-all', count }, unit: { start, end }, start, end }
+}
+
+/** `inc x 6`, `dec 6 times`, `sc2tog twice` */
+function multiplied(reader: Reader, work: Work): Instruction {
+  const at = reader.at
+  const word = takeTimesWord(reader)
+  if (word) return times2([work], word, work.start, reader.end)
+  const sign = reader.take('x|×|*')
+  const count = sign || numberAhead(reader) !== undefined ? takeNumber(reader) : undefined
+  if (count && (reader.take('times|time|x|×') || sign)) return times2([work], count, work.start, reader.end)
+  reader.at = at
+  return work
+}
+
+const incWords = ['inc|incs|increase|increases']
+const decWords = ['dec|decs|decrease|decreases|invdec']
+
+/** The stitch's name, inc and dec in their spellings, or an unknown word that stands where a stitch would. */
+function takeName(reader: Reader, draft: Draft): boolean {
+  const at = reader.at
+  if (reader.take('inv|invisible|invis?', ...decWords) || (reader.take('invisible|inv', '.', ...decWords))) {
+    draft.stitch = 'dec'
+    return true
+  }
+  if (reader.take(...incWords)) {
+    draft.stitch = 'inc'
+    return true
+  }
+  // `inc3`, `sc3inc`: three in one place.
+  const triple = /^(?:inc)?([a-z]+)(\d)inc$/.exec(reader.word()) ?? undefined
+  if (triple && reader.vocabulary.stitchAt([triple[1]!])) {
+    draft.stitch = 'inc'
+    draft.base = reader.vocabulary.stitchAt([triple[1]!])!.stitch
+    draft.of = Number(triple[2])
+    reader.at += 1
+    return true
+  }
+  const stitch = takeStitchName(reader)
+  if (!stitch) {
+    reader.at = at
+    return unknownName(reader, draft)
+  }
+  draft.stitch = stitch
+  // `sc inc`, `dc dec`: the stitch that is increased or decreased.
+  if (reader.take(...incWords)) {
+    draft.stitch = 'inc'
+    draft.base = stitch
+  } else if (reader.take(...decWords)) {
+    draft.stitch = 'dec'
+    draft.base = stitch
+  }
+  return true
+}
+
+/** A word that is no known stitch but is used as one: `3 sx in next st`, `dcx in each dc`. */
+function unknownName(reader: Reader, draft: Draft): boolean {
+  const token = reader.peek()
+  if (token?.kind !== 'word' || token.text.length > 20) return false
+  const next = reader.word(1)
+  const after = reader.word(2)
+  const used = /^(in|into)$/.test(next) && /^(next|each|same|first|last|ring|ch|the|every|\d+nd|\d+th|\d+rd|\d+st|top|st|sp|magic)$/.test(after)
+    || draft.count !== undefined && /^(in|into|,|;|\.|\)|\])?$/.test(next)
+  if (!used || /^(row|rows|rnd|rnds|round|rounds|times|more|st|sts|stitches|ch|rep|repeat|from|to|in|cm|mm|g|m|and|sps?)$/i.test(token.text)) return false
+  draft.stitch = token.text.toLowerCase()
+  draft.unknown = true
+  reader.at += 1
+  return true
+}
+
+function takeAfterName(reader: Reader, draft: Draft): void {
+  reader.take('st|sts|stitch|stitches')
+  if (draft.stitch === 'inc' && reader.touches(0) && reader.word() === '3' && draft.count === undefined) {
+    reader.at += 1
+    draft.of = 3
+  }
+  if (!draft.loop) takeLoop(reader, draft)
+  if (numberAhead(reader) !== undefined && !/^(x|×|times|time|more)$/.test(reader.word(1)) && draft.count === undefined) {
+    const count = takeNumber(reader)
+    if (count) {
+      draft.count = count
+      draft.numberLast = true
+    }
+    reader.take('st|sts|stitch|stitches')
+    if (!draft.loop) takeLoop(reader, draft)
+  }
+  over(reader, draft)
+  const target = takeTarget(reader)
+  if (target) place(draft, target)
+  // `over next 2 sts` may follow the place, and `across` may follow `over`.
+  over(reader, draft)
+}
+
+/** `dc2tog over next 2 sts`, `sc2tog over first 2 sts`. */
+function over(reader: Reader, draft: Draft): void {
+  const at = reader.at
+  if (!reader.take('over|using|across', 'the?', 'next|first|last|these?', 'of?')) return
+  const which = reader.word(-1)
+  const count = takeNumber(reader)
+  if (!count) {
+    reader.at = at
+    return
+  }
+  reader.take('st|sts|stitch|stitches|sc|dc|hdc|tr|ch|chs|htr|dtr|lps|loops')
+  draft.over = count
+  if (which === 'last' || which === 'first') draft.target = { walk: which, count, start: reader.start, end: reader.end }
+}
+
+/** The number before the stitch says how many in each place when the place is told. */
+function place(draft: Draft, target: Target): void {
+  draft.target = target
+  if (!draft.loop && target.loop) draft.loop = target.loop
+}
+
+/**
+ * `Sc in 2nd ch from hook and in each ch across`: the same stitch, another place.
+ *                         ^
+ */
+function again(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
+  if (!/^(in|into|on)$/.test(reader.word())) return undefined
+  const last = before.at(-1)
+  const at = reader.at
+  const start = reader.start
+  if (last?.node !== 'work' && last?.node !== 'group') return undefined
+  const target = takeTarget(reader)
+  if (!target || target.thing === undefined && target.walk === 'next' && target.loop !== undefined || startsWork(reader)) {
+    reader.at = at
+    return undefined
+  }
+  const { counts: _, ...same } = last.node === 'work' ? last : { ...last, counts: undefined }
+  return [{ ...same, target, start, end: reader.end } as Instruction]
+}
+
+/** After `in each ch-2 sp` comes what is worked there. */
+function startsWork(reader: Reader): boolean {
+  return reader.word() === '(' || reader.word() === '[' || reader.word() === 'work' || numberAhead(reader) !== undefined || reader.word() === ':'
+}
+
+/**
+ * Shaping told by its sum:
+ *
+ *   Inc 6 sts evenly around   dec 1 st at each end   inc 8 evenly: 46 → 54
+ */
+function shape(reader: Reader): readonly Shape[] | undefined {
+  const start = reader.start
+  const at = reader.at
+  const by = reader.take(...incWords) ? 'inc' : reader.take(...decWords) ? 'dec' : undefined
+  if (!by) return undefined
+  const count = takeNumber(reader)
+  reader.take('st|sts|stitch|stitches|sc|dc|hdc')
+  const places = evenly(reader) ? 'evenly' : eachEnd(reader)
+  if (!places || places === 'evenly' && !count && !toAhead(reader)) {
+    reader.at = at
+    return undefined
+  }
+  const to = takeTo(reader)
+  return [{ node: 'shape', by, ...(count && { count }), places, ...(to && { to }), start, end: reader.end }]
+}
+
+function evenly(reader: Reader): boolean {
+  if (!reader.take('evenly') && !reader.take('spaced', 'evenly')) return false
+  reader.take('spaced')
+  takeToEnd(reader)
+  return true
+}
+
+function eachEnd(reader: Reader): 'each-end' | 'one-end' | undefined {
+  if (reader.take('at|on?', 'each|both', 'end|ends|side|sides|edge|edges', 'of?', 'the?', 'row|next|every?', 'row?')) return 'each-end'
+  if (reader.take('at', 'beg|beginning|end|start|neck|armhole', 'edge?', 'of?', 'row?')) return 'one-end'
+  return undefined
+}
+
+function toAhead(reader: Reader): boolean {
+  const at = reader.at
+  const to = takeTo(reader)
+  reader.at = at
+  return to !== undefined
+}
+
+/** `: 46 → 54`, `to 54 sts`, `(54 from 46)` is a total and read elsewhere. */
+function takeTo(reader: Reader): Num | undefined {
+  const at = reader.at
+  reader.take(':')
+  if (numberAhead(reader) !== undefined && (reader.word(1) === '→' || reader.word(1) === 'to' || reader.word(1) === '-' && reader.word(2) === '>')) {
+    takeNumber(reader)
+    reader.take('→|to') || reader.take('-', '>')
+    const to = takeNumber(reader)
+    if (to) return to
+  }
+  if (reader.take('to')) {
+    const to = takeNumber(reader)
+    reader.take('st|sts|stitch|stitches|sc')
+    if (to) return to
+  }
+  reader.at = at
+  return undefined
+}

@@ -1,0 +1,46 @@
+import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
+import { takeKeepBack, takeToEnd } from './parse-target.ts'
+import type { Reader } from './reader.ts'
+import type { Times } from './syntax.ts'
+
+/**
+ * After a closing bracket or a second star: how often what stands before it is worked.
+ *
+ *   6 times   x 6   ×6   *6   twice   5 more times   rep 6 times   across   to last 3 sts
+ */
+export function takeTimes(reader: Reader, meaning: 'in-all' | 'either' = 'in-all'): Times | undefined {
+  const at = reader.at
+  const repeated = reader.take('rep|repeat|repeated|work|worked')
+  reader.take('a', 'total', 'of')
+  const times = countTimes(reader, meaning) ?? reach(reader)
+  if (times) {
+    reader.take('in', 'all') || reader.take('in', 'total') || reader.take('total')
+    return times
+  }
+  if (repeated && (reader.done || /^[,.;)\]([{]$/.test(reader.word()))) return { kind: 'to-end' }
+  reader.at = at
+  return undefined
+}
+
+function countTimes(reader: Reader, meaning: 'in-all' | 'either'): Times | undefined {
+  const at = reader.at
+  const word = takeTimesWord(reader)
+  if (word) return reader.take('more') ? { kind: 'more', count: word } : { kind: meaning, count: word }
+  const sign = reader.take('x|×|✕|*')
+  const count = sign || numberAhead(reader) !== undefined || /^[–-]$/.test(reader.word()) ? takeNumber(reader) : undefined
+  if (count) {
+    const more = reader.take('more|further|additional')
+    const named = reader.take('times|time|x|×|reps|repeats')
+    if (more || named && reader.take('more')) return { kind: 'more', count }
+    if (sign || named) return { kind: meaning, count }
+  }
+  reader.at = at
+  return undefined
+}
+
+function reach(reader: Reader): Times | undefined {
+  const keepBack = takeKeepBack(reader)
+  if (keepBack) return { kind: 'to-end', keepBack }
+  if (reader.take('along?', 'in|into?', 'each|all', 'st|sts', 'around|across?') && takeToEnd(reader)) return { kind: 'to-end' }
+  return takeToEnd(reader) ? { kind: 'to-end' } : undefined
+}

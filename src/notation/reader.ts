@@ -1,0 +1,86 @@
+import type { Token } from './tokens.ts'
+import type { Num } from './syntax.ts'
+
+/** Words that the row language takes from outside: which of them are stitches. */
+export interface Vocabulary {
+  /** The US word of the stitch that stands at the head of these words (small letters), and how many of the words it takes. */
+  stitchAt(words: readonly string[]): { readonly stitch: string; readonly words: number } | undefined
+  /** How many names the sizes have; 1 for one size. */
+  readonly sizes: number
+  /** Letters of the yarns. */
+  readonly yarns: readonly string[]
+}
+
+/** A walk along the tokens of one row, without its gaps. */
+export class Reader {
+  readonly all: readonly Token[]
+  readonly vocabulary: Vocabulary
+  readonly sizeLists: Num[] = []
+  /** How deep brackets stand open; kept small so that no text can exhaust the stack. */
+  depth = 0
+  at = 0
+  /** Index of the token at which the row, or the bracket that is being read, ends. */
+  limit: number
+
+  constructor(all: readonly Token[], vocabulary: Vocabulary) {
+    this.all = all
+    this.vocabulary = vocabulary
+    this.limit = all.length
+  }
+
+  peek(ahead = 0): Token | undefined {
+    return this.all[this.at + ahead]
+  }
+
+  /** The next token's text in small letters; empty at the end. */
+  word(ahead = 0): string {
+    return this.all[this.at + ahead]?.text.toLowerCase() ?? ''
+  }
+
+  get done(): boolean {
+    return this.at >= this.limit
+  }
+
+  /** Takes the next words when they are these, and says whether they were. `?` marks a word that may be missing. */
+  take(...words: readonly string[]): boolean {
+    let ahead = 0
+    for (const word of words) {
+      const optional = word.endsWith('?') && word.length > 1
+      if (matches(this.word(ahead), optional ? word.slice(0, -1) : word)) ahead += 1
+      else if (!optional) return false
+    }
+    this.at += ahead
+    return true
+  }
+
+  /** Takes the next word when it is one of these. */
+  takeOne(words: ReadonlySet<string>): string | undefined {
+    const word = this.word()
+    if (!words.has(word)) return undefined
+    this.at += 1
+    return word
+  }
+
+  /** Whether the tokens `ahead` and the one before it touch. */
+  touches(ahead = 1): boolean {
+    const left = this.all[this.at + ahead - 1]
+    const right = this.all[this.at + ahead]
+    return left !== undefined && right !== undefined && left.end === right.start
+  }
+
+  /** Offset where the next token starts, or where the text ends. */
+  get start(): number {
+    return this.all[this.at]?.start ?? this.all.at(-1)?.end ?? 0
+  }
+
+  /** Offset where the token before ends. */
+  get end(): number {
+    return this.all[this.at - 1]?.end ?? this.start
+  }
+}
+
+/** `st|sts` matches either. */
+function matches(word: string, pattern: string): boolean {
+  if (word === pattern) return true
+  return pattern.includes('|') && pattern.length > 1 && pattern.split('|').includes(word)
+}

@@ -1,0 +1,166 @@
+import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
+import type { Reader } from './reader.ts'
+import type { Num } from './syntax.ts'
+
+/** A row that is told by pointing at others. */
+export type RowReference =
+  /** `Rep Rows 3 and 4`, `As Row 3`. `passes`: for `six times, then Rows 3–4 once` a list of blocks. */
+  | { readonly kind: 'copy'; readonly blocks: readonly Block[]; readonly until?: number; readonly start: number; readonly end: number }
+  /** `Rep last 2 rows 5 more times` */
+  | { readonly kind: 'last'; readonly count: Num; readonly times?: Num; readonly start: number; readonly end: number }
+  /** `Work even for 5 rows` */
+  | { readonly kind: 'even'; readonly rows?: Num; readonly start: number; readonly end: number }
+  /** `As for Front`, `Same as Leg 1 to Rnd 9` */
+  | { readonly kind: 'piece'; readonly name: string; readonly to?: number; readonly reversing: boolean; readonly start: number; readonly end: number }
+
+export interface Block {
+  readonly rows: readonly number[]
+  readonly times?: Num
+  /** `5 more times` */
+  readonly more?: boolean
+}
+
+const rowWords = 'row|rows|rnd|rnds|round|rounds|r|rd|rds'
+
+/**
+ * Takes a reference to other rows at the head of a row's text:
+ *
+ *   Rep Rows 3 and 4   As Row 3   Rep last 2 rows 5 more times   Work even in patt for 5 rows
+ */
+export function takeReference(reader: Reader): RowReference | undefined {
+  const at = reader.at
+  const start = reader.start
+  const found = even(reader, start) ?? pointing(reader, start)
+  if (!found) reader.at = at
+  return found
+}
+
+function even(reader: Reader, start: number): RowReference | undefined {
+  const at = reader.at
+  if (!reader.take('ch?', '1?', ',?', 'turn?', ',?', 'work?', 'even|straight') && !reader.take('work', 'straight|even')) {
+    reader.at = at
+    return undefined
+  }
+  reader.take('in', 'patt|pattern|sc|dc|hdc|st', 'st?')
+  reader.take('as', 'set|established')
+  let rows: Num | undefined
+  if (reader.take('for')) {
+    rows = takeNumber(reader)
+    reader.take('more?', rowWords)
+  }
+  return { kind: 'even', ...(rows && { rows }), start, end: reader.end }
+}
+
+function pointing(reader: Reader, start: number): RowReference | undefined {
+  const lead = reader.take('rep|repeat|repeating') ? 'rep' : reader.take('same|work|worked?', 'as|like') ? 'as' : reader.take('as|like') ? 'as' : reader.take('work') ? 'work' : undefined
+  if (!lead) return undefined
+  reader.take('for')
+  const colon = reader.take('the')
+  if (reader.take('last|previous|prev|preceding')) {
+    const count = takeNumber(reader) ?? { values: [1], start: reader.end, end: reader.end }
+    if (!reader.take(rowWords)) return undefined
+    const times = takeTimes(reader)
+    return { kind: 'last', count, ...(times.count && { times: times.count }), start, end: reader.end }
+  }
+  const blocks = takeBlocks(reader)
+  if (blocks) {
+    const until = takeUntil(reader)
+    return { kind: 'copy', blocks, ...(until !== undefined && { until }), start, end: reader.end }
+  }
+  return lead === 'as' || lead === 'rep' && colon ? piece(reader, start) : undefined
+}
+
+function takeBlocks(reader: Reader): readonly Block[] | undefined {
+  const blocks: Block[] = []
+  for (;;) {
+    const rows = takeRows(reader)
+    if (!rows) break
+    const { count, more } = takeTimes(reader)
+    blocks.push({ rows, ...(count && { times: count }), ...(more && { more }) })
+    const at = reader.at
+    if (!reader.take(',?', 'then|and', 'work|rep|repeat?')) break
+    if (!reader.take(rowWords)) {
+      reader.at = at
+      break
+    }
+    reader.at -= 1
+  }
+  return blocks.length > 0 ? blocks : undefined
+}
+
+/** `Rows 3 and 4`, `Rows 3–6`, `Row 3`, `Rows 2, 3 and 4`, `3rd row`. */
+function takeRows(reader: Reader): readonly number[] | undefined {
+  if (reader.peek()?.kind === 'ordinal') {
+    const value = reader.peek()!.value ?? 0
+    reader.at += 1
+    return reader.take(rowWords) ? [value] : undefined
+  }
+  if (!reader.take(rowWords)) return undefined
+  const rows: number[] = []
+  for (;;) {
+    const value = numberAhead(reader)
+    if (value === undefined) break
+    reader.at += 1
+    rows.push(value)
+    if (reader.take('-|–|—|−|to|thru|through', `${rowWords}?`)) {
+      const last = numberAhead(reader)
+      if (last === undefined) break
+      reader.at += 1
+      for (let row = value + 1; row <= last && last - value < 20_000; row += 1) rows.push(row)
+      if (last < value) rows.push(last)
+    }
+    const at = reader.at
+    if (!reader.take(',|and|&', 'and?', `${rowWords}?`)) break
+    if (numberAhead(reader) === undefined) {
+      reader.at = at
+      break
+    }
+  }
+  return rows.length > 0 ? rows : undefined
+}
+
+function takeTimes(reader: Reader): { readonly count?: Num; readonly more?: boolean } {
+  const at = reader.at
+  reader.take(',|a')
+  const word = takeTimesWord(reader)
+  if (word) return { count: word, more: reader.take('more') }
+  const sign = reader.take('x|×')
+  const count = takeNumber(reader)
+  if (count) {
+    const more = reader.take('more|further')
+    if (reader.take('times|time|x') || sign || more) return { count, more }
+  }
+  reader.at = at
+  return {}
+}
+
+/** `until there are 12 rows`, `until 30 rows have been worked` */
+function takeUntil(reader: Reader): number | undefined {
+  const at = reader.at
+  if (reader.take(',?', 'until', 'there|you?', 'are|have?')) {
+    const count = numberAhead(reader)
+    if (count !== undefined) {
+      reader.at += 1
+      if (reader.take(rowWords)) return count
+    }
+  }
+  reader.at = at
+  return undefined
+}
+
+function piece(reader: Reader, start: number): RowReference | undefined {
+  const words: string[] = []
+  while (!reader.done && !/^[,;.()]$/.test(reader.word()) && !(reader.word() === 'to' && /^(row|rnd|round)$/.test(reader.word(1)))) {
+    words.push(reader.peek()!.text)
+    reader.at += 1
+  }
+  if (words.length === 0 || words.length > 5 || !/^[A-Z]/.test(words[0]!)) return undefined
+  let to: number | undefined
+  if (reader.take('to|through', rowWords)) {
+    to = numberAhead(reader)
+    reader.at += 1
+  }
+  reader.take(',')
+  const reversing = reader.take('reversing|reverse', 'all?', 'shaping|shapings')
+  return { kind: 'piece', name: words.join(' '), ...(to !== undefined && { to }), reversing, start, end: reader.end }
+}

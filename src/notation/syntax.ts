@@ -1,0 +1,220 @@
+import type { Span } from '../text/span.ts'
+
+/** A number in a row: one value for all sizes, or one for each size, smallest first. */
+export interface Num extends Span {
+  readonly values: readonly number[]
+}
+
+/** The part of `values` that holds for a size. A list that is too short gives its last value; a check speaks of it. */
+export function inSize(num: Num, size: number): number {
+  return num.values.length === 1 ? num.values[0]! : (num.values[size] ?? num.values.at(-1) ?? 0)
+}
+
+/** What an instruction is to be worked into, by the word that names it. */
+export interface Thing {
+  readonly kind: 'stitch' | 'chain' | 'space' | 'gap' | 'ring' | 'turning-chain' | 'row-end' | 'group' | 'loop' | 'any'
+  /** Of a stitch: its US word; left out for `st`. Of a group: `shell`, `cl`. */
+  readonly stitch?: string
+  /** Of a space: how many chains it has, when the row says. */
+  readonly chains?: Num
+  /** `corner`, `side`: which spaces or stitches are meant. */
+  readonly where?: 'corner' | 'side'
+}
+
+/** Where an instruction goes. */
+export interface Target extends Span {
+  readonly walk:
+    | 'next' // the next `count` places
+    | 'each' // every place as far as `reach`
+    | 'same' // the place just worked into
+    | 'first' // the first `count` places of the row below
+    | 'last' // the last `count` places of the row below
+    | 'nth' // `Sc in 3rd ch of ch-5`: the nth chain of the next space
+    | 'from-hook' // the nth chain from the hook
+    | 'ring' // the ring, or a magic ring that is made now
+    | 'skipped' // the places just skipped
+    | 'other-side' // the underside of the foundation chain
+    | 'below' // a stitch some rows below
+    | 'edge' // row-ends and edges
+    | 'layers' // through two layers at once
+    | 'marked' // the marked stitch
+  readonly count?: Num
+  readonly thing?: Thing
+  /** How far `each` goes: to the end, or to so many places before it. */
+  readonly keepBack?: Num
+  /** `every 3rd st` */
+  readonly every?: number
+  readonly loop?: 'back' | 'front' | 'third'
+  /** `across`, `around`, `to end`: said that it goes to the end. */
+  readonly toEnd?: boolean
+  /** `to marker`, `to 2 sts before m`: it ends at a marker, whose place the row does not tell. */
+  readonly toMarker?: boolean
+}
+
+/** What a beginning chain, skipped chains or a first stitch is said to count as. */
+export interface CountsAs {
+  /** US word; undefined when it counts as no stitch. */
+  readonly stitch?: string
+  /** `ch 5 (counts as dc, ch 2)`: the chains beyond the stitch. */
+  readonly chains?: Num
+}
+
+export type Instruction =
+  | Work
+  | Chain
+  | Skip
+  | Group
+  | Repeat
+  | Shape
+  | Turn
+  | Join
+  | Start
+  | Leave
+  | Aside
+  | Unreadable
+
+/** Stitches of one kind. */
+export interface Work extends Span {
+  readonly node: 'work'
+  /** US word; `inc` and `dec` stand for the stitch in hand. An unknown word stands as it is written. */
+  readonly stitch: string
+  readonly unknown?: boolean
+  /** `2 sc in next st`: 2. `Sc in next 2 sts`: undefined. `2 sc`: 2, and no target. */
+  readonly count?: Num
+  /** `8 sc` puts the number first, `sc 8` last. */
+  readonly numberLast?: boolean
+  readonly target?: Target
+  /** `dc2tog over next 2 sts`, `cl over next 9 sts`. */
+  readonly over?: Num
+  readonly loop?: 'back' | 'front' | 'third'
+  readonly counts?: CountsAs
+  /** Of inc: how many in one place; of dec: how many together. */
+  readonly of?: number
+  /** The stitch that inc or dec is made of, when it is said (`sc inc`). */
+  readonly base?: string
+}
+
+export interface Chain extends Span {
+  readonly node: 'chain'
+  readonly count: Num
+  readonly counts?: CountsAs
+  /** Said that it counts as no stitch. */
+  readonly notCounted?: boolean
+  /** `ch 1 between all groups`: made between the groups that are worked at once with it. */
+  readonly between?: boolean
+}
+
+export interface Skip extends Span {
+  readonly node: 'skip'
+  readonly count: Num
+  readonly thing?: Thing
+  readonly from: 'next' | 'first' | 'same' | 'last'
+  /** `Skip 3 ch (count as 1 tr)` */
+  readonly counts?: CountsAs
+  /** `Sk (sc, ch-2 sp, sc)`: things in order. */
+  readonly list?: readonly { readonly count: Num; readonly thing: Thing }[]
+}
+
+/** `(2 dc, ch 2, 2 dc) in next ch-2 sp`: all in one place. */
+export interface Group extends Span {
+  readonly node: 'group'
+  readonly items: readonly Instruction[]
+  readonly target: Target
+}
+
+/** How often a repeat is worked. */
+export type Times =
+  | { readonly kind: 'in-all'; readonly count: Num }
+  | { readonly kind: 'more'; readonly count: Num }
+  /** `rep from * 5 times`: read as 5 more or as 5 in all. */
+  | { readonly kind: 'either'; readonly count: Num }
+  | { readonly kind: 'to-end'; readonly keepBack?: Num }
+  | { readonly kind: 'once' }
+
+export interface Repeat extends Span {
+  readonly node: 'repeat'
+  readonly items: readonly Instruction[]
+  readonly times: Times
+  /** From the star or bracket to the end of what is repeated: what is underlined. */
+  readonly unit: Span
+  /** `ending last rep at **`: how many of the items the last pass has. */
+  readonly lastPass?: number
+  /** `ending with dc in last 2 sts`: worked after the last pass, or instead of its tail. */
+  readonly ending?: readonly Instruction[]
+  /** `omitting last ch 3`: how many items the last pass leaves off at its end. */
+  readonly omit?: number
+  /** `rep from * twice more, then from * to ** once`: a further pass of so many items. */
+  readonly thenPass?: number
+}
+
+/** `Inc 6 sts evenly around`, `dec 1 st at each end`: shaping told by its sum. */
+export interface Shape extends Span {
+  readonly node: 'shape'
+  readonly by: 'inc' | 'dec'
+  /** Stitches more or fewer at each place; undefined when no number is said. */
+  readonly count?: Num
+  readonly places: 'evenly' | 'each-end' | 'one-end'
+  /** The target that is said: `(from 46 to 54)`. */
+  readonly to?: Num
+}
+
+export interface Turn extends Span {
+  readonly node: 'turn'
+  readonly turns: boolean
+}
+
+export interface Join extends Span {
+  readonly node: 'join'
+  /** A ring of chains is made by it. */
+  readonly ring?: boolean
+  /** `dc in first sc` to close the last loop. */
+  readonly by?: string
+}
+
+/** `Join B in any ch-2 sp`, `with A, sl st in first st`: where the hook begins. */
+export interface Start extends Span {
+  readonly node: 'start'
+  readonly target: Target
+}
+
+/** `leave rem sts unworked`: places left on purpose. */
+export interface Leave extends Span {
+  readonly node: 'leave'
+  readonly count?: Num
+}
+
+/** Words that change no count: `fasten off`, `change to B`, `(see Note)`. */
+export interface Aside extends Span {
+  readonly node: 'aside'
+  /** Yarn letters that it names. */
+  readonly yarn?: string
+}
+
+export interface Unreadable extends Span {
+  readonly node: 'unreadable'
+  readonly reason: string
+  /** `cannot`: a form that no arithmetic decides (X); `word`: a word that is not known. */
+  readonly why: 'cannot' | 'word'
+}
+
+/** A written count. */
+export interface Total extends Span {
+  readonly count?: Num
+  readonly kinds: readonly { readonly kind: string; readonly count: Num }[]
+  readonly spaces: readonly { readonly chains?: number; readonly count: Num }[]
+  readonly change?: Num
+  readonly rows?: Num
+  /** `each ch counts as 1 st` */
+  readonly chainsCount?: boolean
+  /** Groups counted by name: `12 shells`, `4 corners`. */
+  readonly groups: readonly { readonly name: string; readonly count: Num }[]
+}
+
+/** A row's text, read. */
+export interface RowText extends Span {
+  readonly items: readonly Instruction[]
+  readonly totals: readonly Total[]
+  /** Back loop or front loop said for the whole row. */
+  readonly loop?: 'back' | 'front' | 'third'
+  readonly sizeLists: readonly Num[]
+}

@@ -1,0 +1,71 @@
+import { runChecks } from '../checks/run-checks.ts'
+import type { PieceFacts } from '../checks/facts.ts'
+import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import { lexicon } from '../fabric/lexicon.ts'
+import { readRows } from '../fabric/real-rows.ts'
+import { workInConventions } from '../fabric/work-in-conventions.ts'
+import { countReferences } from '../measures/count-references.ts'
+import { textOf, type Source } from '../text/source.ts'
+import type { CheckedPattern, WorkedPiece } from './checked-pattern.ts'
+import type { Pattern } from './pattern.ts'
+import { readPattern } from './read-pattern.ts'
+import { saidConventions } from './said-conventions.ts'
+
+/** Reads a pattern, works every piece in every size, and checks it. Never throws for what a designer wrote. */
+export function checkPattern(source: Source): CheckedPattern {
+  const { pattern, diagnostics } = readPattern(source)
+  if (!pattern) return { source, pieces: [], diagnostics }
+  const { pieces, facts, undecided, words } = workAll(pattern)
+  const yarns = pattern.materials?.yarns.flatMap(({ letter }, index) => {
+    const span = pattern.places.get(`materials.yarns.${index}.letter`)
+    return letter !== undefined && span ? [{ letter, span }] : []
+  })
+  const defined = new Set(pattern.stitches.map(({ abbr }) => abbr))
+  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided }, pattern.sizes)
+  return { source, pattern, pieces, diagnostics: inOrder([...diagnostics, ...found, ...referencesNotFound(pattern, pieces)]) }
+}
+
+function workAll(pattern: Pattern) {
+  const { source, sizes } = pattern
+  const count = Math.max(1, sizes.length)
+  const words = lexicon(pattern.terms, pattern.stitches, count, (pattern.materials?.yarns ?? []).flatMap(({ letter }) => (letter === undefined ? [] : [letter])))
+  const read = pattern.pieces.map((piece) => ({ piece, ...readRows(source.text, piece.rows, words) }))
+  const conventions = saidConventions(pattern, read.flatMap(({ remarks }) => remarks).map(({ span }) => textOf(source, span)))
+  const pieces: WorkedPiece[] = []
+  const facts: PieceFacts[] = []
+  const undecided = new Map<string, ReturnType<typeof workInConventions>['undecided'][number]>()
+  for (let size = 0; size < count; size += 1) {
+    const together = workInConventions(read.map(({ piece, entries }) => {
+      const on = pattern.pieces.findIndex(({ name }) => name === piece.on)
+      return { entries, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }) }
+    }))
+    for (const point of together.undecided) undecided.set(point.name, point)
+    for (const [index, run] of together.runs.entries()) {
+      const { piece, entries, remarks } = read[index]!
+      const rows = together.inferred.length > 0 ? run.rows.map((row, at) => (at === 0 ? { ...row, assumed: [...row.assumed, ...together.inferred] } : row)) : run.rows
+      pieces.push({
+        piece, rows, ...(sizes[size] !== undefined && { size: sizes[size] }),
+        between: remarks.map(({ span, after }) => ({ text: textOf(source, span), at: span.start, afterRow: lastRowOf(rows, entries[after - 1]?.span.start) })),
+      })
+      facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge })
+    }
+  }
+  return { pieces, facts, undecided: [...undecided.values()], words }
+}
+
+/** Index of the last real row that a written row gave; -1 before the first. */
+function lastRowOf(rows: WorkedPiece['rows'], start: number | undefined): number {
+  return start === undefined ? -1 : rows.findLastIndex((row) => row.written.span.start <= start)
+}
+
+/** A `:count[…]` in the prose that names no row of the pattern. */
+function referencesNotFound(pattern: Pattern, pieces: readonly WorkedPiece[]): readonly Diagnostic[] {
+  const from = pattern.body.position?.start.offset ?? pattern.source.text.length
+  const counted = pieces.map(({ piece, rows }) => ({ name: piece.name, rows }))
+  return countReferences(pattern.source.text, from, counted).flatMap(({ span, is }): readonly Diagnostic[] =>
+    'counts' in is ? [] : [{ code: 'count-reference-unknown', message: is.reason, primary: { span, text: 'no count to print' }, secondary: [] }])
+}
+
+function inOrder(diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
+  return diagnostics.toSorted((a, b) => a.primary.span.start - b.primary.span.start)
+}
