@@ -61,6 +61,10 @@ function stitchesUsed(rows: string, prose: string, { terms, special }: Abbreviat
     return true
   }
   for (const [text, all] of [[rows, true], [prose, false]] as const) eachPhrase(text, (phrase) => note(phrase, all))
+  // The meaning of a stitch that is made of others names them, so they are explained as well.
+  for (const stitch of found.keys()) {
+    for (const [, us = ''] of stitch.meaning.matchAll(/\{([^}]+)\}/g)) note(wordFor(us, terms), true)
+  }
   const place = new Map([...stitches.keys()].map((us, index) => [us, index]))
   return [...found].sort(([a], [b]) => (place.get(a.us) ?? place.size) - (place.get(b.us) ?? place.size)).map(([stitch, word]) => ({
     kind: 'stitch',

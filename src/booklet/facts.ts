@@ -15,11 +15,11 @@ export function factsOf(pattern: Pattern, parts: readonly WorkedPart[], abbrevia
   const { gauge, materials, terms, level } = pattern
   const counting = parts[0]?.part.counting ?? 'Row'
   const facts: readonly (readonly [string, string])[] = [
-    ['Makes', makes(parts)],
+    ['Makes', makes(pattern, parts)],
     ['Size', sizesText(pattern)],
     ['Yarn', yarnText(pattern)],
     ['Hook', (materials?.hooks ?? []).map((mm) => hookLabel(mm, terms)).join('; ')],
-    [terms === 'UK' ? 'Tension' : 'Gauge', gauge === undefined ? '' : gaugeLine(gauge, counting)],
+    [terms === 'UK' ? 'Tension' : 'Gauge', gauge === undefined ? '' : gaugeLine(gauge, counting, terms)],
     ['Worked', worked(parts)],
     ['Level', capital(level ?? '')],
     ['You need', skills(abbreviations, pattern, text)],
@@ -28,10 +28,14 @@ export function factsOf(pattern: Pattern, parts: readonly WorkedPart[], abbrevia
   return facts.filter(([, value]) => value !== '').map(([label, value]) => ({ label, value }))
 }
 
-/** `One ball and one becket`. What goes on from another piece is part of it. */
-function makes(parts: readonly WorkedPart[]): string {
-  const things = parts.filter(({ piece }) => piece.on === undefined).map(({ piece }) =>
-    `${inWords(piece.make)} ${plural(shortName(piece.name), piece.make)}`)
+/** `One ball and one becket`. Pieces that go on from one another are one thing, by the last word of the title: `One hat`. */
+function makes({ title }: Pattern, parts: readonly WorkedPart[]): string {
+  const begun = parts.filter(({ piece }) => piece.on === undefined)
+  const whole = begun.length === 1 && parts.length > 1
+  const things = begun.map(({ piece }) => {
+    const name = whole ? (title.split(/\s+/).at(-1) ?? title).toLowerCase() : shortName(piece.name)
+    return `${inWords(piece.make)} ${plural(name, piece.make)}`
+  })
   return typeset(capital(listOf(things)))
 }
 

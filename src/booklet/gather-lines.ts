@@ -9,6 +9,11 @@ export interface GatheredLine {
   readonly before: readonly (WorkedRow | undefined)[]
 }
 
+/** Whether a row is made of chains alone: there is no stitch in it to count from. */
+export function isOnlyChains({ kinds }: WorkedRow): boolean {
+  return Object.entries(kinds).every(([kind, count]) => kind === 'ch' || count === 0)
+}
+
 interface Stretch {
   readonly key: string
   readonly written: WrittenRow

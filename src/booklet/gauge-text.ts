@@ -2,7 +2,7 @@ import { hookLabel } from '../measures/hooks.ts'
 import { inchesFromCm, quarterInchText } from '../measures/units.ts'
 import { lengthOf, widthOf } from '../measures/size.ts'
 import type { Gauge } from '../pattern/pattern.ts'
-import type { Terms } from '../stitches/terms.ts'
+import { wordFor, type Terms } from '../stitches/terms.ts'
 import type { GaugeText } from './booklet.ts'
 import { capital, figure, inWords, nbsp, sentence } from './figures.ts'
 import { typeset } from './typeset.ts'
@@ -11,8 +11,9 @@ import { typeset } from './typeset.ts'
 const windowSide = 5
 
 /** `16 sc and 16 rounds = 10 cm (4 in)` */
-export function gaugeLine({ stitch, sts, rows, over }: Gauge, counting: 'Row' | 'Round'): string {
-  return typeset(`${figure(sts)} ${stitch ?? 'sts'} and ${figure(rows)} ${counting.toLowerCase()}s = ${distance(over)}`)
+export function gaugeLine({ stitch, sts, rows, over }: Gauge, counting: 'Row' | 'Round', terms: Terms): string {
+  const what = stitch === undefined ? 'sts' : wordFor(stitch, terms)
+  return typeset(`${figure(sts)} ${what} and ${figure(rows)} ${counting.toLowerCase()}s = ${distance(over)}`)
 }
 
 /** What the gauge section says, and how the 5 cm window is marked. */
@@ -21,10 +22,11 @@ export function gaugeText(gauge: Gauge, counting: 'Row' | 'Round', terms: Terms)
   const window = windowOf(gauge)
   const after = gauge.after === undefined ? '' : `, ${gauge.after}`
   const hook = gauge.hook === undefined ? '' : `, with a ${hookLabel(gauge.hook, terms)} hook`
-  const first = sentence(`${gaugeLine(gauge, counting)}${hook}${after}`)
+  const first = sentence(`${gaugeLine(gauge, counting, terms)}${hook}${after}`)
   if (window === undefined) return { paragraphs: [first, sentence(remedy(word))] }
   const rows = `${counting.toLowerCase()}s`
-  const fill = `${inWords(window.stitches)} stitches and ${inWords(window.rows)} ${rows} fill it when your print is full size and your ${word} is right`
+  const number = Number.isInteger(window.stitches) && Number.isInteger(window.rows) ? inWords : figure
+  const fill = `${number(window.stitches)} stitches and ${number(window.rows)} ${rows} fill it when your print is full size and your ${word} is right`
   return {
     paragraphs: [first, `Lay your swatch on the window. ${sentence(capital(fill))} ${sentence(remedy(word))}`],
     window,

@@ -4,7 +4,7 @@ import type { Pattern, Piece } from '../pattern/pattern.ts'
 import { textOf } from '../text/source.ts'
 import type { InstructionLine, Part, PartLine } from './booklet.ts'
 import { sentence } from './figures.ts'
-import { gatherLines, type GatheredLine } from './gather-lines.ts'
+import { gatherLines, isOnlyChains, type GatheredLine } from './gather-lines.ts'
 import { mannerOf, type Manner } from './manner.ts'
 import { plainRuns } from './row-text.ts'
 import { rowLine } from './row-line.ts'
@@ -61,7 +61,7 @@ function partOf({ piece, worked, number, pattern, notes, ids }: PartMaking): Wor
     part: {
       number,
       name: piece.name,
-      line: partLine(piece, manner, begins.length <= besideHead ? begins : '', notes),
+      line: partLine({ piece, manner, begins: begins.length <= besideHead ? begins : '', notes, rows }),
       counting: manner === 'in rows' ? 'Row' : 'Round',
       sides: manner === 'in rows' ? rows.some((row) => row.side !== undefined) : rows.some((row) => row.side === 'WS'),
       lines: [
@@ -73,9 +73,9 @@ function partOf({ piece, worked, number, pattern, notes, ids }: PartMaking): Wor
   }
 }
 
-/** Chains alone make no stitch: they are said at the head of the part. A foundation of stitches is a row like any other. */
+/** A foundation of chains is said at the head of the part. One that is made of stitches is a row like any other. */
 function isFoundation({ rows }: GatheredLine): boolean {
-  return rows.flat().every((row) => row.number === undefined && row.makes === 0)
+  return rows.flat().every((row) => row.number === undefined && isOnlyChains(row))
 }
 
 function idOf(line: GatheredLine, piece: Piece, ids: Set<string>): string {
@@ -98,14 +98,24 @@ function progress(lines: readonly GatheredLine[]): readonly number[] {
   })
 }
 
-/** `Make 2. In rows, with A. Ch 41 (61).` */
-function partLine(piece: Piece, manner: Manner, begins: string, notes: string): string {
-  const [, colour, rest] = /^[Ww]ith ([A-Z]), (.+)$/.exec(begins) ?? []
+interface PartHead {
+  readonly piece: Piece
+  readonly manner: Manner
+  /** The foundation as written; empty when it is not said here. */
+  readonly begins: string
+  readonly notes: string
+  readonly rows: readonly WorkedRow[]
+}
+
+/** `Make 2. In rows, with A. Ch 41 (61).` The yarn is said of the whole piece when no row brings in another. */
+function partLine({ piece, manner, begins, notes, rows }: PartHead): string {
+  const [, yarn, rest] = /^[Ww]ith ([A-Z]), (.+)$/.exec(begins) ?? []
+  const alone = yarn !== undefined && rows.every((row) => row.yarns.every((named) => named.yarn === yarn))
   const way = manner === 'in a spiral' && /\bmarker\b/i.test(notes) ? 'in a spiral; move the marker up each round' : manner
   const sentences = [
     piece.on === undefined ? `make ${piece.make}` : `${piece.make > 1 ? `make ${piece.make}; go` : 'goes'} on from ${piece.on}`,
-    colour === undefined ? way : `${way}, with ${colour}`,
-    rest ?? begins,
+    alone ? `${way}, with ${yarn}` : way,
+    alone && rest !== undefined ? rest : begins,
   ]
   return typeset(sentences.map(sentence).filter((text) => text !== '').join(' '))
 }

@@ -4,7 +4,7 @@ import { wordFor, type Terms } from '../stitches/terms.ts'
 import { textOf, type Source } from '../text/source.ts'
 import type { RowLine, Run } from './booklet.ts'
 import { figure, nbsp, perSize } from './figures.ts'
-import type { GatheredLine } from './gather-lines.ts'
+import { isOnlyChains, type GatheredLine } from './gather-lines.ts'
 import { ahead, boxes, label } from './row-label.ts'
 import { joined, outerRepeats, rowRuns } from './row-text.ts'
 import { typeset } from './typeset.ts'
@@ -84,7 +84,7 @@ function changeText(line: GatheredLine): string {
     const before = line.before[size]
     const last = rows.at(-1)
     if (last === undefined) return undefined
-    return before === undefined || before.verdict === 'cannot-tell' || before.makes === 0 ? 0 : last.makes - before.makes
+    return before === undefined || before.verdict === 'cannot-tell' || isOnlyChains(before) ? 0 : last.makes - before.makes
   })
   const told = changes.findIndex((change) => change !== undefined)
   if (changes.every((change) => change === undefined || change === 0)) return ''

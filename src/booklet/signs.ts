@@ -2,8 +2,8 @@ import type { Abbreviation } from './booklet.ts'
 
 /** The signs that rows are written with: when one is there, and what it says. */
 const signs: readonly { readonly sign: string; readonly meaning: string; readonly stands: RegExp }[] = [
-  { sign: '* … ;', meaning: 'the part to repeat; it is underlined', stands: /\*[^*]+;/ },
-  { sign: '* … *', meaning: 'the part to repeat; it is underlined', stands: /\*[^*;]+\*(?!\*)/ },
+  { sign: '* … ;', meaning: 'the part to repeat; it is underlined', stands: /\*[^*\n]+(?:\*\*[^*\n]+)?;/ },
+  { sign: '* … *', meaning: 'the part to repeat; it is underlined', stands: /(?<!\*)\*[^*;\n]+\*(?!\*)/ },
   { sign: '**', meaning: 'where the last repeat stops', stands: /\*\*/ },
   { sign: '†', meaning: 'a second repeat, inside the first', stands: /†/ },
   { sign: '[ ] 2 times', meaning: 'work all that stands in the brackets as often as is said', stands: /\](?:,? (?:×|\d+\s(?:more\s)?times|twice|once|around|across))/ },
@@ -14,7 +14,9 @@ const signs: readonly { readonly sign: string; readonly meaning: string; readonl
 
 /** The signs that a text uses, its spaces all of one kind. With sizes, the brackets of the numbers are explained first. */
 export function signsIn(text: string, sizes: readonly string[]): readonly Abbreviation[] {
-  const found = signs.filter(({ stands }) => stands.test(text)).map(({ sign, meaning }) => ({ sign, meaning }))
+  // `rep from *` points back at a star and opens nothing.
+  const opening = text.replace(/\bfrom \*+/g, 'from')
+  const found = signs.filter(({ stands }) => stands.test(opening)).map(({ sign, meaning }) => ({ sign, meaning }))
   const bySize = sizes.length > 1 && /\d\s?[([]\d+(?:, ?\d+)*[)\]]/.test(text)
     ? [{ sign: '6 (8)', meaning: `numbers for the sizes: ${sizes[0]} first, in brackets ${sizes.slice(1).join(', ')}` }]
     : []

@@ -25,7 +25,8 @@ export function sizesText({ finished, sizes }: Pattern): string {
     const name = index > 0 && owner !== undefined ? `${owner.replace(/^the /i, '').toLowerCase()} ` : ''
     return `${name}${measurements(own, count)}`
   })
-  const named = sizes.length > 1 ? `${perSize(sizes)}: ` : ''
+  // Names are long: unlike their figures they may stand on more than one line.
+  const named = sizes.length > 1 ? `${sizes[0]} (${sizes.slice(1).join(', ')}): ` : ''
   return things.length === 0 ? '' : typeset(capital(`${named}${things.join('; ')}`))
 }
 

@@ -72,6 +72,16 @@ describe('abbreviations', () => {
     expect(listed('Sc in each st (do not turn).').filter((entry) => entry.includes('('))).toEqual([])
   })
 
+  test('a star that is only pointed back at opens no second kind of repeat', () => {
+    const rows = '*Sc in next st; rep from * across.\nCh 1, turn, *dc in next st; rep from * across.'
+    expect(listed(rows).filter((entry) => entry.startsWith('*'))).toEqual(['* … ; | * … ;'])
+    expect(listed('*2 sc, inc* 6 times.').filter((entry) => entry.startsWith('*'))).toEqual(['* … * | * … *'])
+  })
+
+  test('a stitch that the meaning of another names is explained as well', () => {
+    expect(listed('FPdc around next st.')).toEqual(['dc | tr', 'FPdc | FPtr', 'st | st'])
+  })
+
   test('numbers of the sizes are explained first of the signs', () => {
     const signs = search('*Sc in next 12 (14) sts; rep from * across.', { sizes: ['Narrow', 'Wide'] }).filter(({ kind }) => kind === 'sign')
     expect(signs.map(({ us }) => us)).toEqual(['6 (8)', '* … ;'])

@@ -37,7 +37,7 @@ export const ball: HandPiece = {
 export const becket: HandPiece = {
   name: 'The becket',
   lines: [
-    { written: 'Foundation:|With B, ch 25.', makes: [[0]], kinds: {} },
+    { written: 'Foundation:|With B, ch 25.', makes: [[25]], kinds: { ch: 25 } },
     { written: 'Row 1 (RS):|Sc in 2nd ch from hook and in each ch across.|(24)', numbers: [1], makes: [[24]], side: 'RS' },
     { written: 'Row 2:|Ch 1, turn, sc in each st\n      across.|(24)', numbers: [2], makes: [[24]], side: 'WS' },
     { written: 'Row 3:|Ch 1, turn, *sc in next 5 sts, inc; rep from * across.|(28)', numbers: [3], makes: [[28]], side: 'RS', repeats: [['*sc in next 5 sts, inc', 4]] },

@@ -24,6 +24,8 @@ export interface HandRow {
   readonly kinds?: Readonly<Record<string, number>>
   readonly saysKinds?: Readonly<Record<string, number>>
   readonly verdict?: WorkedRow['verdict']
+  /** Letters of the yarns that it names. */
+  readonly yarns?: readonly string[]
 }
 
 export interface HandPiece {
@@ -92,6 +94,9 @@ function workedRows(row: HandRow, at: number, source: Source, size: number): rea
     assumed: [], tally: [],
     repeats: (row.repeats ?? []).map(([repeated, ...times]) => ({ span: spanOf(source, written.text, repeated), times: times[size] ?? times[0]! })),
     troubles: [],
+    agreement: { total: true, kinds: true, change: true },
+    yarns: (row.yarns ?? []).map((yarn) => ({ yarn, span: written.text })),
+    fabric: { made: [], left: [], turned: false },
   }))
 }
 

@@ -106,6 +106,8 @@ describe('gauge', () => {
 
   test('in UK words it is a tension', () => {
     expect(gauge({ sts: 16, rows: 16, over: 10 }, 'UK').paragraphs[1]).toContain('your tension is right')
+    // The stitch of a gauge is kept in US words: a US dc is a UK tr.
+    expect(gauge({ stitch: 'dc', sts: 16, rows: 8, over: 10 }, 'UK').paragraphs[0]).toBe('16 tr and 8 rounds = 10 cm (4 in).')
   })
 })
 
@@ -145,7 +147,7 @@ describe('the facts block', () => {
 
   test('copies are counted, and what goes on from a piece is part of it', () => {
     const edge = { ...becket, name: 'Edge', piece: { on: 'The ball' } }
-    const two = facts({}, [{ ...ball, piece: { make: 2 } }, edge])
+    const two = facts({ title: 'Mooring Ball' }, [{ ...ball, piece: { make: 2 } }, edge])
     expect(two.Makes).toBe('Two balls')
     // By hand: 2 × 816 + 100 = 1,732 stitches; 48 rounds and 4 rows.
     expect(two.Length).toBe('48 rounds and 4 rows; 1,732 stitches')

@@ -127,6 +127,13 @@ describe('heads of parts', () => {
     expect(partsOf([{ ...round, name: 'Edge' }, { ...round, piece: { on: 'Edge' } }])[1]!.line).toBe('Goes on from Edge. In joined rounds.')
   })
 
+  test('a yarn is said of the whole piece only when no row brings in another', () => {
+    const foundation = { written: 'Foundation:|With A, ch 4.', makes: [[4]], kinds: { ch: 4 }, yarns: ['A'] }
+    const two = { written: 'Rnd 1:|Join B with sl st in ring, 6 sc in ring, join with sl st in first sc.|(6)', numbers: [1], makes: [[6]], yarns: ['B'] }
+    expect(plainSpaces(partsOf([{ ...round, lines: [foundation, ...round.lines] }])[0]!.line)).toBe('Make 1. In joined rounds, with A. Ch 4.')
+    expect(plainSpaces(partsOf([{ ...round, lines: [foundation, two] }])[0]!.line)).toBe('Make 1. In joined rounds. With A, ch 4.')
+  })
+
   test('a long foundation is a line of its own, and a foundation of stitches is a row', () => {
     const long = 'With A, ch 60 and join with sl st in first ch, being careful not to twist the chain.'
     const tube: HandPiece = { ...round, lines: [{ written: `Foundation:|${long}`, makes: [[0]], kinds: {} }, ...round.lines] }
