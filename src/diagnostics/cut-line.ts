@@ -12,21 +12,35 @@ const furthestContext = 30
 const worthCutting = 20
 
 /**
- * The cells of a line that are shown, longest unlabelled stretches out first until the line fits the width.
- * Cuts lie between words, and the row's own label stays:
+ * The cells of a line that are shown, longest unlabelled stretches out first until the line fits the width; after those
+ * the middle of stretches that are labelled from end to end. Cuts lie between words, and the row's own label stays:
  *
  *   8: … [ch 2, skip next 2 sts, dc in next 3 sts] 6 times. (17 dc, 5 ch-2 sps)
  */
 export function cutLine(cells: readonly Cell[], labelled: readonly Run[], width: number): readonly Cell[] {
-  let over = widthOf(cells) - width
+  const over = widthOf(cells) - width
   if (over <= 0) return cells
+  const between = enough(stretches(cells, labelled, width), over)
+  if (between.over <= 0) return withMarks(cells, between.dropped)
+  const within = enough(stretches(cells, labelled.flatMap(bothEnds), width), over)
+  return within.dropped.length === 0 ? cells : withMarks(cells, within.dropped)
+}
+
+function enough(candidates: ReturnType<typeof stretches>, width: number): { readonly dropped: readonly Run[]; readonly over: number } {
   const dropped: Run[] = []
-  for (const { stretch, saves } of stretches(cells, labelled, width)) {
+  let over = width
+  for (const { stretch, saves } of candidates) {
     if (over <= 0 || saves < worthCutting) break
     dropped.push(stretch)
     over -= saves
   }
-  return dropped.length === 0 ? cells : withMarks(cells, dropped)
+  return { dropped, over }
+}
+
+/** The first and the last words of a long labelled stretch; a short one whole. */
+function bothEnds(run: Run): readonly Run[] {
+  if (run.to - run.from <= 2 * furthestContext) return [run]
+  return [{ from: run.from, to: run.from + contextColumns }, { from: run.to - contextColumns, to: run.to }]
 }
 
 function stretches(cells: readonly Cell[], labelled: readonly Run[], width: number) {

@@ -115,14 +115,21 @@ function drawLine(line: string, marks: readonly Mark[], width: number, paint: Pa
   const shown = cutLine(cells, runs, width)
   const placed = marks.map((mark, index): PlacedMark => {
     const { from, to } = runs[index] ?? { from: 0, to: 0 }
-    const first = cells[from]
-    const before = first ? shown.findIndex((cell) => cell === first) : shown.length
-    return { ...mark, column: widthOf(shown.slice(0, before)), width: Math.max(1, widthOf(cells.slice(from, to))) }
+    const column = columnOf(shown, cells[from])
+    // The first and the last cell of a run are never cut away.
+    const last = to > from ? cells[to - 1] : undefined
+    const end = last ? columnOf(shown, last) + last.width : column
+    return { ...mark, column, width: Math.max(1, end - column) }
   })
   return {
     text: shown.map((cell) => cell.text).join(''),
     under: bandsOf(placed).flatMap((band) => drawBand(band, paint)),
   }
+}
+
+/** The column at which a cell is shown; without a cell, the one behind the last. */
+function columnOf(shown: readonly Cell[], cell: Cell | undefined): number {
+  return widthOf(cell ? shown.slice(0, shown.indexOf(cell)) : shown)
 }
 
 /** The cells that a stretch of the line touches. */

@@ -107,6 +107,15 @@ test('a narrower screen cuts earlier', () => {
   |                               ^^^^^^^ x`)
 })
 
+test('a label that is longer than the screen keeps its first and its last words', () => {
+  const source = sourceFrom('a.md', 2, [longRow])
+  const all = longRow.slice(longRow.indexOf('Ch 1'), longRow.indexOf('. (52'))
+  expect(drawn(source, labelOn(source, all, 'works over 36'))).toBe(`\
+  |
+2 |   Row 12 (RS): Ch 1, turn, sc in first st, … sc in last 4 sts. (52 sc)
+  |                ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ works over 36`)
+})
+
 // Characters with their columns by Unicode Standard Annex 11 (wide: 2; combining, with its base: no more), and our
 // own rule that a tab and what has no shape take one.
 const widths = new Map([
@@ -114,6 +123,8 @@ const widths = new Map([
 ])
 
 const anyLine = fc.array(fc.constantFrom(...widths.keys()), { maxLength: 160 })
+// Wide enough for any of them: of a label that is longer than the screen not every word is shown.
+const widest = 320
 
 test('every underline has the width of its span on that line', () => {
   fc.assert(fc.property(anyLine, fc.nat(160), fc.nat(160), fc.constantFrom('\n', '\r\n'), (characters, a, b, lineEnd) => {
@@ -122,7 +133,7 @@ test('every underline has the width of its span on that line', () => {
     const start = before.length + characters.slice(0, from).join('').length
     const end = start + characters.slice(from, to).join('').length
     const source = { path: 'a.md', text: `${before}${characters.join('')}${lineEnd}last` }
-    const row = drawn(source, { span: { start, end }, text: '' }).split('\n').at(-1) ?? ''
+    const row = drawn(source, { span: { start, end }, text: '' }, [], widest).split('\n').at(-1) ?? ''
     const wide = characters.slice(from, to).reduce((sum, character) => sum + (widths.get(character) ?? 0), 0)
     expect(row).toMatch(/^ {2}\| *\^+$/)
     expect(row.replaceAll(/[^^]/g, '')).toHaveLength(Math.max(1, wide))
