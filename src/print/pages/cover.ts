@@ -1,5 +1,5 @@
 import type { Booklet } from '../../booklet/booklet.ts'
-import { gaps, live, liveWidth, weights } from '../sheet/measures.ts'
+import { gaps, live, liveWidth, mmPerPoint, weights } from '../sheet/measures.ts'
 import type { Placed } from '../sheet/placed.ts'
 import type { Sheet } from '../sheet/sheet.ts'
 import { balancedLines } from '../type/balance.ts'
@@ -79,11 +79,12 @@ function placeSubtitle(sheet: Sheet, summary: string): void {
 /** A chain across the page: the ornament of the house. */
 function placeChainRule(sheet: Sheet): void {
   const count = Math.floor(liveWidth / 3.96)
-  const pitch = liveWidth / count
+  const [rx, ry] = [2.05, 0.8]
+  // The first and the last chain end on the margins, so the pitch is shared out between their middles.
+  const first = live.left + rx + (weights.chain * mmPerPoint) / 2
+  const pitch = (liveWidth - 2 * (first - live.left)) / (count - 1)
   sheet.y += 5
-  for (let at = 0; at < count; at++) {
-    sheet.ellipse({ x: live.left + (at + 0.5) * pitch, y: sheet.y + 0.8, rx: 2.05, ry: 0.8, weight: weights.chain })
-  }
+  for (let at = 0; at < count; at++) sheet.ellipse({ x: first + at * pitch, y: sheet.y + ry, rx, ry, weight: weights.chain })
   sheet.y += 1.6
 }
 

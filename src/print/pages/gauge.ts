@@ -1,5 +1,5 @@
 import type { GaugeText } from '../../booklet/booklet.ts'
-import { gaps, live, weights } from '../sheet/measures.ts'
+import { gaps, live, mmPerPoint, weights } from '../sheet/measures.ts'
 import type { Tag } from '../sheet/placed.ts'
 import type { Sheet } from '../sheet/sheet.ts'
 import { baselineIn, lineHeight, styles } from '../type/styles.ts'
@@ -54,8 +54,9 @@ function placeBlanks(sheet: Sheet): void {
 }
 
 function placeWindow(sheet: Sheet, { stitches, rows, label }: NonNullable<GaugeText['window']>, top: number): void {
-  const left = live.right - window.side
-  const right = live.right
+  // 50 mm from the middle of one line to the middle of the other; the outer half of the line stays on the margin.
+  const right = live.right - (weights.window * mmPerPoint) / 2
+  const left = right - window.side
   const bottom = top + window.side
   const alt = `A square that is 5 cm wide when the print is full size, with ${stitches} stitches marked along its width and ${rows} rows along its height.`
   const figure = sheet.tag(sheet.root, 'Figure', { alt })

@@ -32,7 +32,7 @@ export function placeHowToRead(sheet: Sheet, row: RowLine, counting: Part['count
   const list = sheet.tag(sheet.root, 'L', { numbering: 'None' })
   const first = sheet.tag(list, 'LI')
   placeSquare(sheet, top)
-  put(sheet, sheet.tag(first, 'LBody'), textLines('tick when done', caption, 20), caption, { at: live.left }, captionBaseline)
+  put(sheet, sheet.tag(first, 'LBody'), textLines('tick when done', caption, row.side === undefined ? 20 : 14), caption, { at: live.left }, captionBaseline)
   for (const [at, column] of columns.entries()) {
     const entry = sheet.tag(list, 'LI')
     put(sheet, sheet.tag(entry, 'Lbl'), column.lines, column.style, column.edge, baseline)
@@ -63,15 +63,21 @@ function columnsOf(row: RowLine, counting: Part['counting']): readonly Column[] 
   const start = hasSide ? 46 : 40
   const repeated = row.text.some(({ repeat }) => repeat)
   const counts = countsInOneLine({ stitches: row.stitches, spaces: '' })
-  const work = breakLines(row.text.map((run) => ({ ...run, font: styles.text.font })), { size: styles.text.size, width: 126 - start, hang: 4 })
+  // Figures for many sizes are wide: from right to left, each column moves out of the way of the next.
+  const wide = (text: string, style: TypeStyle) => oneLine(text, style).width
+  const countsLeft = live.right - wide(counts, styles.rowNumber)
+  const changeRight = Math.min(170, countsLeft - gaps.medium)
+  const repeatsRight = Math.min(144, changeRight - (row.change === '' ? 0 : wide(row.change, styles.figure) + gaps.medium))
+  const width = Math.min(126, repeatsRight - wide(row.repeats, styles.figure) - gaps.medium) - start
+  const work = breakLines(row.text.map((run) => ({ ...run, font: styles.text.font })), { size: styles.text.size, width, hang: 4 })
   const column = (text: string, style: TypeStyle, words: string, captionWidth: number, edge: Column['edge']): readonly Column[] =>
     text === '' ? [] : [{ lines: [oneLine(text, style)], style, caption: words, captionWidth, edge }]
   return [
     ...column(row.label, styles.rowNumber, '', 0, { to: 37 }),
     ...column(row.side ?? '', styles.side, 'side', 7, { at: 38.5 }),
-    { lines: work, style: styles.text, caption: repeated ? 'the underlined part is the repeat' : 'what to work', captionWidth: 126 - start, edge: { at: start } },
-    ...column(row.repeats, styles.figure, repeatsInWords(row.repeats), 24, { to: 144 }),
-    ...column(row.change, styles.figure, changeInWords(row.change, word), 22, { to: 170 }),
+    { lines: work, style: styles.text, caption: repeated ? 'the underlined part is the repeat' : 'what to work', captionWidth: width, edge: { at: start } },
+    ...column(row.repeats, styles.figure, repeatsInWords(row.repeats), 24, { to: repeatsRight }),
+    ...column(row.change, styles.figure, changeInWords(row.change, word), 22, { to: changeRight }),
     ...column(counts, styles.rowNumber, `${counts} stitches to count`, 24, { to: live.right }),
   ]
 }

@@ -8,7 +8,25 @@ import { placeColumnHeads } from './column-heads.ts'
 import { oneLine, placeHead, textLines } from './heads.ts'
 import { placeParagraph } from './prose.ts'
 
-const columns = { item: { x: 25, width: 40 }, for: { x: 67, width: 67 }, amount: { right: 176, width: 40 }, weight: { right: 196, width: 19 } }
+/** Columns in mm from the left edge of the page; figures end at `right`. */
+interface Columns {
+  readonly item: { readonly x: number; readonly width: number }
+  readonly for: { readonly x: number; readonly width: number }
+  readonly amount: { readonly right: number; readonly width: number }
+  readonly weight: { readonly right: number; readonly width: number }
+}
+
+/** Figures for many sizes are wide: their columns grow as the lines need, and what a thing is for gets what is left. */
+function columnsFor(materials: readonly MaterialLine[]): Columns {
+  const widest = (texts: readonly string[]) => Math.max(0, ...texts.map((text) => oneLine(text, styles.amountTotal).width))
+  const weight = Math.min(Math.max(20, widest(materials.map((line) => line.weight)) + gaps.medium), 45)
+  const right = live.right - weight
+  const amount = Math.min(Math.max(20, widest(materials.flatMap((line) => line.amount)) + gaps.medium), 60)
+  return {
+    item: { x: 25, width: 40 }, for: { x: 67, width: Math.min(69, right - amount - 67) }, amount: { right, width: amount }, weight: { right: live.right, width: weight - 1 },
+  }
+}
+
 const padding = { above: 1, below: 1.05 }
 const cautionWidth = 158
 
@@ -25,14 +43,15 @@ interface Measured {
 /** Sets the materials as a shopping list: a box on each line, and the yarn summed up over a double rule. Cautions stand under it. */
 export function placeMaterials(sheet: Sheet, materials: readonly MaterialLine[], cautions: readonly string[]): void {
   if (materials.length === 0 && cautions.length === 0) return
-  const rows = materials.map(measure)
+  const columns = columnsFor(materials)
+  const rows = materials.map((line) => measure(line, columns))
   placeHead(sheet, 'Materials', { follows: gaps.under + 6 + rows.slice(0, 2).reduce((sum, { height }) => sum + height, 0) })
   sheet.y += gaps.under
-  if (rows.length > 0) placeTable(sheet, rows)
+  if (rows.length > 0) placeTable(sheet, rows, columns)
   placeCautions(sheet, cautions)
 }
 
-function placeTable(sheet: Sheet, rows: readonly Measured[]): void {
+function placeTable(sheet: Sheet, rows: readonly Measured[], columns: Columns): void {
   const table = sheet.tag(sheet.root, 'Table')
   const heads = (place: Tag | 'pagination') => placeColumnHeads(sheet, place, [
     { lines: [], at: live.left },
@@ -52,7 +71,7 @@ function placeTable(sheet: Sheet, rows: readonly Measured[]): void {
       ruled = true
     }
     if (!ruled || row.line.kind === 'total') sheet.rule(sheet.y, row.line.kind === 'total' ? weights.middle : weights.hair)
-    placeRow(sheet, body, row)
+    placeRow(sheet, body, row, columns)
     sheet.y += row.height
     ruled = row.line.kind === 'total'
     if (ruled) sheet.y = sheet.doubleRule(sheet.y)
@@ -60,9 +79,8 @@ function placeTable(sheet: Sheet, rows: readonly Measured[]): void {
   sheet.rule(sheet.y, weights.heavy)
 }
 
-function measure(line: MaterialLine): Measured {
+function measure(line: MaterialLine, columns: Columns): Measured {
   const item = textLines(line.item, styles.item, columns.item.width)
-  // What a yarn is made of may run on over the empty column beside it no further than its own.
   const make = line.make === undefined ? [] : textLines(line.make, styles.note, columns.item.width)
   const figures = line.kind === 'total' ? styles.amountTotal : styles.amount
   const purpose = textLines(line.for, styles.text, columns.for.width)
@@ -75,7 +93,7 @@ function measure(line: MaterialLine): Measured {
   return { line, item, make, for: purpose, amount, weight, height }
 }
 
-function placeRow(sheet: Sheet, body: Tag, row: Measured): void {
+function placeRow(sheet: Sheet, body: Tag, row: Measured, columns: Columns): void {
   const tr = sheet.tag(body, 'TR')
   const top = sheet.y + padding.above
   const baseline = top + baselineIn(styles.text)

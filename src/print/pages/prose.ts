@@ -69,7 +69,9 @@ function placeList(sheet: Sheet, parent: Tag, list: Extract<Block, { kind: 'list
     const labelTag = sheet.tag(entry, 'Lbl')
     if (list.ordered) sheet.textTo(labelTag, label, styles.amount, live.left + indent + listIndent - 2, y)
     else sheet.text(labelTag, label, styles.text, live.left + indent + 1.5, y)
+    const before = sheet.y
     placeBlocks(sheet, sheet.tag(entry, 'LBody'), item, indent + listIndent)
+    if (sheet.y === before) sheet.y += lineHeight(styles.text)
   }
 }
 
