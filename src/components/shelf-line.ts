@@ -23,12 +23,17 @@ export function shelfLine(booklet: Booklet): ShelfLine {
     title: booklet.title,
     slug: booklet.slug,
     kind: [fact('Level'), fact('Worked')].filter((part) => part !== '').join(', ').toLowerCase(),
-    size: fact('Size'),
-    hook: fact('Hook'),
+    size: metric(fact('Size')),
+    hook: metric(fact('Hook')),
     yarn: booklet.materials.find(({ kind }) => kind === 'total')?.amount[0] ?? fact('Yarn'),
     rows: rows > 0 ? String(rows) : '',
     version: booklet.version,
   }
+}
+
+/** The metric figures alone, without inches and letters of hooks: the pattern's page has both. */
+function metric(text: string): string {
+  return text.replaceAll(/\s*\((?:[^()]*\sin|US\s[^()]*)\)/g, '').replaceAll(/(\scm), [^;]*?\sin\b/g, '$1')
 }
 
 /** Patterns in the order of the index: by the studio's own numbers, then by title. */
