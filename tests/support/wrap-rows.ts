@@ -40,9 +40,11 @@ export function wrapRows(rows: string, attributes: FenceAttributes): WrappedFenc
   }
 }
 
-function base({ last, lastround }: FenceAttributes): string[] {
-  if (last !== undefined) return [`${rowIndent}Base row of ${last} sc.`]
-  if (lastround !== undefined) return [`${rowIndent}Base round of ${lastround} sc.`]
+/** A base in sc; a UK pattern has its own word for the same stitch. */
+function base({ last, lastround, terms }: FenceAttributes): string[] {
+  const stitch = terms === 'UK' ? 'dc' : 'sc'
+  if (last !== undefined) return [`${rowIndent}Base row of ${last} ${stitch}.`]
+  if (lastround !== undefined) return [`${rowIndent}Base round of ${lastround} ${stitch}.`]
   return []
 }
 
