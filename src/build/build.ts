@@ -16,10 +16,12 @@ process.exitCode = await build()
 async function build(): Promise<0 | 1> {
   const started = performance.now()
   try {
-    const collected = await collectPatterns(root, 'patterns')
+    const collected = await collectPatterns({ root, folder: 'patterns' })
     if (collected.length === 0) return fail('There is no pattern in patterns/: nothing to publish.')
     const report = reportHindrances(collected, { colour: coloured(), width: process.stderr.columns ?? 100 })
     if (report !== '') return fail(`${report}\n\nNothing was built; dist/ is as it was.`)
+    const shared = sharedAddress(collected)
+    if (shared) return fail(`${shared}\n\nNothing was built; dist/ is as it was.`)
     handOver(collected)
     const papers: Paper[] = []
     await replaceFolder(join(root, 'dist'), async (fresh) => {
@@ -37,6 +39,13 @@ async function build(): Promise<0 | 1> {
 /** A pattern that is sold has no paper on the public site. */
 function free({ booklet, sold }: Collected) {
   return booklet && !sold ? [booklet] : []
+}
+
+/** Two files whose names differ only in signs and capitals would be one page. */
+function sharedAddress(collected: readonly Collected[]): string | undefined {
+  const twins = collected.find(({ slug }, at) => collected.findIndex((one) => one.slug === slug) < at)
+  const first = twins && collected.find(({ slug }) => slug === twins.slug)
+  return first && `${first.source.path} and ${twins.source.path} would both be the page /patterns/${twins.slug}/: rename one of them.`
 }
 
 function fail(words: string): 1 {

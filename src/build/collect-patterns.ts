@@ -1,45 +1,58 @@
-import { readdir } from 'node:fs/promises'
-import { join } from 'node:path'
+import { createHash } from 'node:crypto'
+import { readFile } from 'node:fs/promises'
+import { basename, join } from 'node:path'
 import type { Booklet } from '../booklet/booklet.ts'
 import { makeBooklet } from '../booklet/make-booklet.ts'
 import { severityOf } from '../diagnostics/codes.ts'
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
-import { checkPattern } from '../pattern/check-pattern.ts'
 import type { CheckedPattern } from '../pattern/checked-pattern.ts'
+import { slugOf } from '../pattern/slug.ts'
 import type { Source } from '../text/source.ts'
-import { readSource } from './read-source.ts'
+import { checkBytes } from './check-bytes.ts'
+import { patternsIn, type FileBytes } from './read-files.ts'
 
 /** One pattern file, worked through to its booklet. */
 export interface Collected {
   readonly source: Source
+  readonly slug: string
   readonly diagnostics: readonly Diagnostic[]
   /** Left out when there is nothing to put in print: the file could not be read as a pattern. */
   readonly booklet?: Booklet
   readonly sold: boolean
+  /** Of the file's bytes. */
+  readonly digest: string
 }
 
-/** Names of the pattern files in a folder, in the order of the alphabet. */
-export async function patternFiles(folder: string): Promise<readonly string[]> {
-  const entries = await readdir(folder, { withFileTypes: true })
-  return entries.filter((entry) => entry.isFile() && isPatternFile(entry.name)).map(({ name }) => name).sort()
+/** Where pattern files lie: a folder below the project's. */
+export interface Shelf {
+  readonly root: string
+  readonly folder: string
 }
 
-/** `skiff-cushion.md`, but not an editor's own `.#skiff-cushion.md`. */
-export function isPatternFile(name: string): boolean {
-  return name.endsWith('.md') && !name.startsWith('.')
+/** Paths of the pattern files as messages show them, in the order of the alphabet: `patterns/float.md`. */
+export async function patternPaths({ root, folder }: Shelf): Promise<readonly string[]> {
+  return (await patternsIn(join(root, folder))).map((path) => `${folder}/${basename(path)}`)
 }
 
-/** Works one pattern file. `folder` and `name` say where it lies below `root`; messages show it from there. */
-export async function collectPattern({ root, folder, name }: { root: string; folder: string; name: string }): Promise<Collected> {
-  const { source, unreadable } = await readSource(join(root, folder, name), `${folder}/${name}`)
-  if (unreadable) return { source, diagnostics: [unreadable], sold: false }
-  return collect(checkPattern(source))
+/** Reads one pattern file. */
+export async function patternBytes({ root }: Shelf, path: string): Promise<FileBytes> {
+  return { path, bytes: await readFile(join(root, path)) }
+}
+
+/** Works one pattern file. */
+export function collectPattern(file: FileBytes): Collected {
+  const checked = checkBytes(file)
+  const { source, pattern, diagnostics } = checked
+  const booklet = pattern && bookletOf(checked)
+  return {
+    source, diagnostics, slug: slugOf(file.path), digest: digestOf(file), sold: pattern?.access === 'sold', ...(booklet ? { booklet } : {}),
+  }
 }
 
 /** Works every pattern file of a folder. */
-export async function collectPatterns(root: string, folder: string): Promise<readonly Collected[]> {
+export async function collectPatterns(shelf: Shelf): Promise<readonly Collected[]> {
   const collected: Collected[] = []
-  for (const name of await patternFiles(join(root, folder))) collected.push(await collectPattern({ root, folder, name }))
+  for (const path of await patternPaths(shelf)) collected.push(collectPattern(await patternBytes(shelf, path)))
   return collected
 }
 
@@ -48,15 +61,17 @@ export function hindrances(diagnostics: readonly Diagnostic[]): readonly Diagnos
   return diagnostics.filter(({ code }) => severityOf(code) === 'error' || code === 'key-missing-to-publish')
 }
 
-function collect(checked: CheckedPattern): Collected {
-  const { source, pattern, diagnostics } = checked
-  if (!pattern) return { source, diagnostics, sold: false }
-  const sold = pattern.access === 'sold'
-  if (hindrances(diagnostics).length === 0) return { source, diagnostics, booklet: makeBooklet(checked), sold }
+/** Changes with every byte of a file. */
+export function digestOf({ bytes }: FileBytes): string {
+  return createHash('sha256').update(bytes).digest('hex')
+}
+
+function bookletOf(checked: CheckedPattern): Booklet | undefined {
+  if (hindrances(checked.diagnostics).length === 0) return makeBooklet(checked)
   // A pattern that does not come out may have gaps that no booklet expects. While it is being written, show what there is.
   try {
-    return { source, diagnostics, booklet: makeBooklet(checked), sold }
+    return makeBooklet(checked)
   } catch {
-    return { source, diagnostics, sold }
+    return undefined
   }
 }

@@ -10,8 +10,8 @@ export function handOver(collected: readonly Collected[]): void {
   shelf[key] = new Map(collected.map((one) => [one.source.path, one]))
 }
 
-/** A pattern that was worked already in this process from just this text. */
-export function handedOver({ path, text }: { readonly path: string; readonly text: string }): Collected | undefined {
+/** A pattern that was worked already in this process from just these bytes. */
+export function handedOver(path: string, digest: string): Collected | undefined {
   const found = shelf[key]?.get(path)
-  return found?.source.text === text ? found : undefined
+  return found?.digest === digest ? found : undefined
 }

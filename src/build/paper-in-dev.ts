@@ -1,4 +1,3 @@
-import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { AstroIntegration } from 'astro'
 
@@ -29,10 +28,11 @@ export function paperInDev(): AstroIntegration {
 }
 
 async function print(root: string, slug: string): Promise<Uint8Array | undefined> {
-  const { collectPattern, patternFiles } = await import('./collect-patterns.ts')
+  const { collectPattern, patternBytes, patternPaths } = await import('./collect-patterns.ts')
+  const { slugOf } = await import('../pattern/slug.ts')
   const { printPattern } = await import('../print/print-pattern.ts')
-  const name = (await patternFiles(join(root, folder))).find((file) => file === `${slug}.md`)
-  if (!name) return undefined
-  const { booklet } = await collectPattern({ root, folder, name })
+  const path = (await patternPaths({ root, folder })).find((one) => slugOf(one) === slug)
+  if (!path) return undefined
+  const { booklet } = collectPattern(await patternBytes({ root, folder }, path))
   return booklet && printPattern(booklet)
 }

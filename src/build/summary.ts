@@ -1,7 +1,8 @@
 import { readdir } from 'node:fs/promises'
 import { join } from 'node:path'
-import type { Booklet } from '../booklet/booklet.ts'
-import { severityOf } from '../diagnostics/codes.ts'
+import { rowsIn } from '../components/shelf-line.ts'
+import { counted } from '../diagnostics/words.ts'
+import { countFindings } from './closing-summary.ts'
 import type { Collected } from './collect-patterns.ts'
 import type { Paper } from './write-papers.ts'
 
@@ -19,28 +20,24 @@ export async function summary({ collected, papers, root, seconds }: Made): Promi
   const pages = (await readdir(join(root, 'dist'), { recursive: true })).filter((name) => name.endsWith('.html')).length
   const table = booklets.map((booklet, at) => [
     booklet.title,
-    count(rows[at] ?? 0, 'row'),
+    counted(rows[at]?.rows ?? 0, 'row'),
     ...paperCells(papers.find(({ slug }) => slug === booklet.slug)),
   ])
-  const warnings = collected.flatMap(({ diagnostics }) => diagnostics).filter(({ code }) => severityOf(code) === 'warning').length
-  const total = rows.reduce((sum, one) => sum + one, 0)
+  const warnings = countFindings(collected.flatMap(({ diagnostics }) => diagnostics)).warnings
+  const total = rows.reduce((sum, one) => sum + one.rows, 0)
+  const uncounted = rows.reduce((sum, one) => sum + one.uncounted, 0)
   return [
     ...columns(table),
     '',
-    `${count(booklets.length, 'pattern')}, ${count(total, 'row')}: every count comes out.`,
-    ...(warnings > 0 ? [`${count(warnings, 'warning')}: \`npm run check\` shows ${warnings === 1 ? 'it' : 'them'}.`] : []),
-    `${count(pages, 'page')} and ${count(papers.length, 'PDF')} in dist/, made in ${seconds.toFixed(1)} s.`,
+    `${counted(booklets.length, 'pattern')}, ${counted(total, 'row')}: ${uncounted === 0 ? 'every count comes out' : `${uncounted} could not be counted, the others come out`}.`,
+    ...(warnings > 0 ? [`${counted(warnings, 'warning')}: \`npm run check\` shows ${warnings === 1 ? 'it' : 'them'}.`] : []),
+    `${counted(pages, 'page')} and ${counted(papers.length, 'PDF')} in dist/, made in ${seconds.toFixed(1)} s.`,
   ].join('\n')
-}
-
-/** Real rows, each size's once: a range of five rows is five. */
-function rowsIn({ parts }: Booklet): number {
-  return parts.flatMap(({ lines }) => lines).reduce((sum, line) => sum + (line.kind === 'row' ? line.boxes.length : 0), 0)
 }
 
 function paperCells(paper: Paper | undefined): readonly string[] {
   if (!paper) return ['no paper: it is sold']
-  return [count(paper.pages, 'page'), `${Math.ceil(paper.bytes / 1000)} kB`, `dist/${paper.path}`]
+  return [counted(paper.pages, 'page'), `${Math.ceil(paper.bytes / 1000)} kB`, `dist/${paper.path}`]
 }
 
 function columns(table: readonly (readonly string[])[]): readonly string[] {
@@ -50,6 +47,3 @@ function columns(table: readonly (readonly string[])[]): readonly string[] {
   )
 }
 
-function count(number: number, noun: string): string {
-  return `${number.toLocaleString('en')} ${noun}${number === 1 ? '' : 's'}`
-}

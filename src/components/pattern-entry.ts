@@ -2,6 +2,7 @@ import type { Booklet } from '../booklet/booklet.ts'
 
 /** One pattern as its page gets it. */
 export interface PatternEntry {
+  readonly slug: string
   /** Left out when the file could not be read as a pattern; this happens only while it is being written. */
   readonly booklet?: Booklet
   /** A pattern that is sold: its rows never reach the public site. */

@@ -3,15 +3,15 @@ import type { Booklet } from '../booklet/booklet.ts'
 import type { HelpEntry } from './help-entry.ts'
 import type { PatternEntry } from './pattern-entry.ts'
 
-/** Every pattern, by its slug. */
-export async function patternEntries(): Promise<readonly { readonly slug: string; readonly entry: PatternEntry }[]> {
-  const entries: readonly { readonly id: string; readonly data: PatternEntry }[] = await getCollection('patterns')
-  return entries.map(({ id, data }) => ({ slug: data.booklet?.slug ?? id, entry: data }))
+/** Every pattern. */
+export async function patternEntries(): Promise<readonly PatternEntry[]> {
+  const entries: readonly { readonly data: PatternEntry }[] = await getCollection('patterns')
+  return entries.map(({ data }) => data)
 }
 
 /** Every booklet that there is. */
 export async function booklets(): Promise<readonly Booklet[]> {
-  return (await patternEntries()).flatMap(({ entry }) => (entry.booklet ? [entry.booklet] : []))
+  return (await patternEntries()).flatMap(({ booklet }) => (booklet ? [booklet] : []))
 }
 
 /** Every help page, by its code. */

@@ -17,7 +17,7 @@ export interface ShelfLine {
 /** What the index says of a pattern, all of it from what the pattern's own page says. */
 export function shelfLine(booklet: Booklet): ShelfLine {
   const fact = (label: string) => booklet.facts.find((one) => one.label === label)?.value ?? ''
-  const rows = booklet.parts.flatMap(({ lines }) => lines).reduce((sum, line) => sum + (line.kind === 'row' ? line.boxes.length : 0), 0)
+  const { rows } = rowsIn(booklet)
   return {
     number: booklet.number === undefined ? '' : String(booklet.number),
     title: booklet.title,
@@ -29,6 +29,13 @@ export function shelfLine(booklet: Booklet): ShelfLine {
     rows: rows > 0 ? String(rows) : '',
     version: booklet.version,
   }
+}
+
+/** Real rows to work, a range of five counted as five, and how many of them no count could be made of. */
+export function rowsIn({ parts }: Booklet): { readonly rows: number; readonly uncounted: number } {
+  const lines = parts.flatMap(({ lines }) => lines).filter((line) => line.kind === 'row')
+  const sum = (of: typeof lines) => of.reduce((total, { boxes }) => total + boxes.length, 0)
+  return { rows: sum(lines), uncounted: sum(lines.filter(({ stitches }) => stitches.includes('?'))) }
 }
 
 /** The metric figures alone, without inches and letters of hooks: the pattern's page has both. */
