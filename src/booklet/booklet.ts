@@ -104,7 +104,10 @@ export interface RowLine {
   readonly change: string
   /** The running count, one for each size (one entry for one size): `48`. `?` when it cannot be told. */
   readonly stitches: readonly string[]
-  /** `8 ch-2 sps`, when the row has spaces the next row may need to know; empty otherwise. */
+  /**
+   * What the count is made of: `8 ch-2 sps`, spaces that the next row may need to know, and before them the stitches by kind where
+   * the designer counts more than one kind: `28 dc, 4 ch-2 sps`. Empty otherwise.
+   */
   readonly spaces: string
   /** How far through the piece the row ends, by stitches, 0 to 1, first size. */
   readonly progress: number

@@ -15,11 +15,17 @@ export interface LineNames {
 /** `3`, `9–10`, for sizes that differ `9–12 (13, 14)`, for a row without a number its first word: `Next`. */
 export function label(line: GatheredLine, source: Source): string {
   const ranges = line.rows.filter((rows) => rows.length > 0).map((rows) => ({ first: rows[0]?.number, last: rows.at(-1)?.number }))
-  if (line.written.first === undefined && line.written.last === undefined) return unnumbered(textOf(source, line.written.label)).word
+  if (line.written.first === undefined && line.written.last === undefined) return unnumbered(labelText(line, source)).word
   const firsts = ranges.map(({ first }) => first)
   const shown = ranges.map(({ first, last }) => (first === last ? `${first}` : `${first}–${last}`))
   const sameStart = firsts.every((first) => first === firsts[0]) && ranges.every(({ first, last }) => first !== last)
   return sameStart ? `${firsts[0]}–${perSize(ranges.map(({ last }) => `${last}`))}` : perSize(shown)
+}
+
+/** What stands before the row in the source; a row that has no label is called as it was worked: `Base`, `Next`. */
+function labelText(line: GatheredLine, source: Source): string {
+  const written = textOf(source, line.written.label)
+  return written.trim() === '' ? line.rows.flat()[0]?.label ?? '' : written
 }
 
 /** The label of a row without a number, in its two parts: `Next 4 rows (RS):` is `Next` and `4 rows`, `Foundation:` is `Start`. */
@@ -37,7 +43,7 @@ function unnumbered(label: string): { readonly word: string; readonly howMany: s
 export function ahead(line: GatheredLine, { source, sizes }: LineNames): readonly Run[] {
   const working = sizes.filter((_, size) => (line.rows[size]?.length ?? 0) > 0)
   const numbered = line.written.first !== undefined || line.written.last !== undefined
-  const howMany = numbered ? '' : unnumbered(textOf(source, line.written.label)).howMany
+  const howMany = numbered ? '' : unnumbered(labelText(line, source)).howMany
   const said = [
     ...(working.length < sizes.length ? [`${plural('Size', working.length)} ${listOf(working)} only`] : []),
     ...(howMany === '' ? [] : [howMany]),

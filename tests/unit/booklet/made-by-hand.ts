@@ -14,6 +14,8 @@ export interface HandRow {
   /** As written: label, text and total are cut apart by `|`: `Rnd 3:|*Sc in next st, inc; rep from * around.|(18)`. */
   readonly written: string
   readonly numbers?: readonly number[]
+  /** What the row is called where no label is written. */
+  readonly name?: string
   /** For each size, what each real row makes. An empty list: the size leaves the line out. */
   readonly makes: readonly (readonly number[])[]
   readonly word?: 'row' | 'round'
@@ -81,7 +83,7 @@ function workedRows(row: HandRow, at: number, source: Source, size: number): rea
   }
   const says: Says = { span: { start: totalStart, end: totalStart + total.length }, kinds: row.saysKinds ?? {}, spaces: row.spaces ?? {} }
   return (row.makes[size] ?? row.makes[0] ?? []).map((makes, index) => ({
-    label: label.replace(/[:(].*/, ''),
+    label: row.name ?? label.replace(/[:(].*/, ''),
     word: row.word ?? (/^r(?:nd|ound)/i.test(label) ? 'round' : 'row'),
     ...(numbers[0] === undefined ? {} : { number: numbers[0] + index }),
     ...(row.side === undefined ? {} : { side: row.side }),

@@ -232,6 +232,11 @@ describe('sizes', () => {
     expect(seen(capRows[2]!)).toBe('2 (2, 3) rnds: Hdc in each st around.')
   })
 
+  test('a first line without a label is called as it was worked', () => {
+    const base: HandPiece = { name: 'Edge', lines: [{ written: '|12 sc.', makes: [[12]], name: 'Base' }] }
+    expect(rowsOf(partsOf([base])[0]!.lines)[0]!.label).toBe('Base')
+  })
+
   test('a box that only the larger sizes need says so', () => {
     expect(capRows[2]!.boxes.map(plainSpaces)).toEqual(['2', '3', '4 L'])
   })

@@ -1,0 +1,105 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { makeBooklet } from '../../../src/booklet/make-booklet.ts'
+import { checkPattern } from '../../../src/pattern/check-pattern.ts'
+import { plainSpaces } from './made-by-hand.ts'
+
+const checkedPattern = (slug: string) => checkPattern({ path: `patterns/${slug}.md`, text: readFileSync(`patterns/${slug}.md`, 'utf8') })
+
+/** Stitches of every row of a piece, in one size. */
+const counts = (slug: string, piece: string, size?: string) =>
+  checkedPattern(slug).pieces.find((worked) => worked.piece.name === piece && worked.size === size)!.rows
+    .filter((row) => row.number !== undefined).map(({ makes }) => makes)
+
+const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0)
+const times = (count: number, value: number) => Array.from({ length: count }, () => value)
+
+describe('counts of the collection, worked by hand with pencil and paper', () => {
+  // 6 × (1+…+8) + 9 × 48 + 6 × (7+…+1) = 216 + 432 + 168.
+  test('Float: 816 stitches in the ball, 100 in the becket', () => {
+    expect(counts('float', 'The ball')).toEqual([6, 12, 18, 24, 30, 36, 42, 48, ...times(9, 48), 42, 36, 30, 24, 18, 12, 6])
+    expect(sum(counts('float', 'The ball'))).toBe(816)
+    expect(counts('float', 'The becket')).toEqual([24, 24, 28, 24])
+  })
+
+  // Row 2: 1 + 17 × 2; Row 4: 2 + 16 × 2 + 1. Edging: 33 row-ends, 35 chains, 33 row-ends, 35 stitches.
+  test('Shingle Cloth: 33 rows of 35, and 136 round the edge', () => {
+    expect(counts('shingle-cloth', 'Cloth')).toEqual(times(33, 35))
+    expect(counts('shingle-cloth', 'Edging')).toEqual([136])
+  })
+
+  // Crown 8 a round; the body 56 (64, 72, 80, 88).
+  test.each([['Baby', 7, 8, 3, 840], ['Toddler', 8, 9, 3, 1056], ['Child', 9, 9, 4, 1296], ['Adult', 10, 10, 4, 1560], ['Large', 11, 10, 4, 1760]])(
+    'Bollard Hat, %s: %s rounds of crown, %s of sides, %s of brim, %s stitches', (size, crown, sides, brim, all) => {
+      expect(counts('bollard-hat', 'Crown', size)).toEqual(Array.from({ length: crown }, (_, index) => 8 * (index + 1)))
+      expect(counts('bollard-hat', 'Sides', size)).toEqual(times(sides, 8 * crown))
+      expect(counts('bollard-hat', 'Brim', size)).toEqual(times(brim, 8 * crown))
+      expect(sum(['Crown', 'Sides', 'Brim'].flatMap((piece) => counts('bollard-hat', piece, size)))).toBe(all)
+    })
+
+  // 12; 4 × 3 + 16; 16 + 4 × 4; 4 × 11 + 8; 4 × 13 + 16; 4 × 17 + 8.
+  test('Harbour Block: six rounds', () => {
+    expect(counts('harbour-block', 'Block')).toEqual([12, 28, 32, 52, 68, 76])
+  })
+})
+
+describe('the collection is clean', () => {
+  test.each(['bollard-hat', 'float', 'harbour-block', 'shingle-cloth'])('%s has nothing to look at', (slug) => {
+    expect(checkedPattern(slug).diagnostics.map(({ code, message }) => `${code}: ${message}`)).toEqual([])
+  })
+
+  test('no count is left open in print', () => {
+    for (const slug of ['bollard-hat', 'float', 'harbour-block', 'shingle-cloth']) {
+      const rows = makeBooklet(checkedPattern(slug)).parts.flatMap(({ lines }) => lines).filter((line) => line.kind === 'row')
+      expect(rows.length, slug).toBeGreaterThan(5)
+      expect(rows.filter(({ stitches }) => stitches.includes('?')), slug).toEqual([])
+    }
+  })
+})
+
+describe('finished sizes are counts ÷ gauge, to the nearest half centimetre', () => {
+  // By hand: 35 ÷ 1.4 = 25, 33 ÷ 1.3 = 25.38; 48 ÷ 1.6 ÷ π = 9.55; 19 ÷ 1.4 = 13.57; 56, 64, 72, 80, 88 ÷ 1.5 = 37.33, 42.67, 48, 53.33, 58.67.
+  test.each([
+    ['shingle-cloth', [[25], [25.5]]], ['float', [[9.5]]], ['harbour-block', [[13.5], [13.5]]], ['bollard-hat', [[37.5, 42.5, 48, 53.5, 58.5]]],
+  ])('%s', (slug, cm) => {
+    expect(checkedPattern(slug).pattern!.finished.map(({ is }) => is)).toEqual(cm)
+  })
+})
+
+describe('yarn is area × measured yarn use, and a tenth to spare', () => {
+  // Published measurements of yarn use (windchilde.com, worsted yarn, 5 mm hook): inches of yarn for a square inch of cloth,
+  // and for an inch of one row of sc 10.6. Soft figures: a designer weighs; the list may ask for up to a tenth more than the sum.
+  const [sc, hdc, dc] = [31.42, 32.08, 31.6]
+  const metres = (squareCm: number, use: number) => (squareCm / 2.54 ** 2) * use * 0.0254
+
+  test.each([
+    // 25 × 25.38 cm of sc and dc; the edging is an inch of row for each inch of 100.8 cm.
+    ['shingle-cloth', 0, [metres(25 * 25.38, dc)]],
+    ['shingle-cloth', 1, [(100.8 / 2.54) * 10.6 * 0.0254]],
+    // 576 and 240 + 100 stitches of 0.625 × 0.625 cm, and 15 cm of foundation chain at the 5 in to an inch that the same page gives.
+    ['float', 0, [metres(576 * 0.625 ** 2, sc)]],
+    ['float', 1, [metres(340 * 0.625 ** 2, sc) + 0.15 * 5]],
+    // Stitches of 10 ÷ 15 × 10 ÷ 11 cm.
+    ['bollard-hat', 0, [840, 1056, 1296, 1560, 1760].map((stitches) => metres((stitches * 100) / 165, hdc))],
+    // Squares of 5, 9.29 and 13.57 cm a side: the first and what lies outside the second are A, between them B.
+    ['harbour-block', 0, [metres(5 ** 2 + 13.57 ** 2 - 9.29 ** 2, dc)]],
+    ['harbour-block', 1, [metres(9.29 ** 2 - 5 ** 2, dc)]],
+  ])('%s, yarn %s', (slug, yarn, estimates) => {
+    const { needs, ball } = checkedPattern(slug).pattern!.materials!.yarns[yarn]!
+    expect(needs).toHaveLength(estimates.length)
+    needs.forEach((grams, size) => {
+      const listed = (grams * ball!.metres) / ball!.grams
+      expect(listed, `size ${size}`).toBeGreaterThanOrEqual(estimates[size]! * 1.1)
+      expect(listed, `size ${size}`).toBeLessThanOrEqual(estimates[size]! * 1.21)
+    })
+  })
+})
+
+// In US pattern text a US word stands, in UK text a UK word: the block is the one of the collection in UK terms.
+test('each pattern prints in its own terms', () => {
+  const tension = makeBooklet(checkedPattern('harbour-block'))
+  expect(tension.facts.map(({ label }) => label)).toContain('Tension')
+  expect(plainSpaces(tension.gauge!.paragraphs[0]!)).toMatch(/^14 tr and 8 rounds = 10 cm \(4 in\)/)
+  expect(tension.abbreviations.map(({ uk }) => uk)).toEqual(expect.arrayContaining(['ch', 'ss', 'dc', 'tr']))
+  expect(tension.abbreviations.map(({ uk }) => uk)).not.toContain('sc')
+})
