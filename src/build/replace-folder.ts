@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs'
 import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises'
+import { basename } from 'node:path'
 
 /**
  * Makes a folder anew and puts it in the older one's place only when all of it came out. `make` fills an empty folder beside it;
@@ -35,7 +36,7 @@ async function lock(file: string): Promise<() => Promise<void>> {
       await release()
       return lock(file)
     }
-    throw new Error('another build is running in this folder', { cause: error })
+    throw new Error(`another build is at work here; if none is, delete ${basename(file)}`, { cause: error })
   }
 }
 
