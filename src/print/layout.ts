@@ -1,16 +1,16 @@
 import type { Booklet } from '../booklet/booklet.ts'
-import { placeAbbreviations } from './pages/abbreviations.ts'
+import { abbreviationList, placeAbbreviations } from './pages/abbreviations.ts'
 import { placeCover, type CoverDrawing } from './pages/cover.ts'
-import { placeCredits } from './pages/credits.ts'
+import { placeCredits, placeCreditsAtFoot } from './pages/credits.ts'
 import { placeMoreFacts } from './pages/facts.ts'
 import { placeFooters } from './pages/footer.ts'
 import { placeGauge } from './pages/gauge.ts'
-import { countingOf, placeHowToRead } from './pages/how-to-read.ts'
+import { partOfKey, placeHowToRead } from './pages/how-to-read.ts'
 import { placeMaterials } from './pages/materials.ts'
 import { placePart } from './pages/part.ts'
 import { placeSection } from './pages/prose.ts'
 import { placeSpecialStitches } from './pages/special-stitches.ts'
-import { live } from './sheet/measures.ts'
+import { gaps, live } from './sheet/measures.ts'
 import type { LaidOut } from './sheet/placed.ts'
 import { Sheet } from './sheet/sheet.ts'
 
@@ -25,15 +25,29 @@ export function layOut(booklet: Booklet, drawing?: CoverDrawing): LaidOut {
   sheet.y = live.textBottom
   placeMoreFacts(sheet, moreFacts)
   placeMaterials(sheet, booklet.materials, booklet.cautions)
-  if (booklet.gauge) placeGauge(sheet, booklet.gauge)
-  placeAbbreviations(sheet, booklet.abbreviations, booklet.terms)
-  placeSpecialStitches(sheet, booklet.specialStitches)
-  if (booklet.key) placeHowToRead(sheet, booklet.key, countingOf(booklet))
+  if (booklet.gauge) placeGauge(sheet, booklet.gauge, booklet.terms)
+  placeWords(sheet, booklet)
   for (const section of booklet.before) placeSection(sheet, section)
-  if (booklet.parts.length > 0 && sheet.y > rowsMayBegin) sheet.newPage()
+  const rowsOnNewPage = booklet.parts.length > 0 && sheet.y > rowsMayBegin
+  const credited = rowsOnNewPage && placeCreditsAtFoot(sheet, booklet.credits)
+  if (rowsOnNewPage) sheet.newPage()
   for (const part of booklet.parts) placePart(sheet, part, booklet.sizes)
   for (const section of booklet.after) placeSection(sheet, section)
-  placeCredits(sheet, booklet.credits)
+  if (!credited) placeCredits(sheet, booklet.credits)
   placeFooters(sheet, booklet)
   return sheet
+}
+
+/** Abbreviations, special stitches, and how to read a row; the last comes first where the abbreviations need a page of their own to begin on. */
+function placeWords(sheet: Sheet, booklet: Booklet): void {
+  const list = abbreviationList(booklet.abbreviations, booklet.terms)
+  const { key } = booklet
+  const placeKey = () => {
+    if (key) placeHowToRead(sheet, key, partOfKey(booklet))
+  }
+  const keyFirst = list.height + gaps.section > sheet.room
+  if (keyFirst) placeKey()
+  placeAbbreviations(sheet, list)
+  placeSpecialStitches(sheet, booklet.specialStitches)
+  if (!keyFirst) placeKey()
 }

@@ -3,7 +3,7 @@ import { gaps, live, weights } from '../sheet/measures.ts'
 import type { Tag } from '../sheet/placed.ts'
 import type { Sheet } from '../sheet/sheet.ts'
 import type { Line } from '../type/break-lines.ts'
-import { baselineIn, lineHeight, styles } from '../type/styles.ts'
+import { baselineIn, lineHeight, styles, type TypeStyle } from '../type/styles.ts'
 import { oneLine, placeHead, textLines } from './heads.ts'
 
 const half = { width: 85, gap: 8 }
@@ -17,16 +17,19 @@ interface Entry {
   readonly height: number
 }
 
-/** Sets the abbreviations in two halves that fill downwards: stitches first, then words, then signs. The terms of this printing are bold. */
-export function placeAbbreviations(sheet: Sheet, abbreviations: readonly Abbreviation[], terms: Booklet['terms']): void {
-  if (abbreviations.length === 0) return
+/** The abbreviations set in their columns, without a place yet. `height` in mm, in two halves, head included. */
+export interface AbbreviationList extends Table {
+  readonly entries: readonly Entry[]
+  readonly height: number
+}
+
+/** Sets abbreviations in order: stitches first, then words, then signs. The terms of this printing are bold. */
+export function abbreviationList(abbreviations: readonly Abbreviation[], terms: Booklet['terms']): AbbreviationList {
   const order = { stitch: 0, word: 1, sign: 2 }
   const sorted = abbreviations.toSorted((a, b) => order[a.kind] - order[b.kind])
   const style = { us: terms === 'US' ? styles.wordStrong : styles.word, uk: terms === 'UK' ? styles.wordStrong : styles.word }
-  // An abbreviation is never broken, so a long one widens its column.
-  const widest = (key: 'us' | 'uk') => Math.max(...sorted.map((one) => oneLine(one[key], style[key]).width))
-  const us = columnWidth(widest('us'))
-  const uk = columnWidth(widest('uk'))
+  const us = columnWidth(sorted.map((one) => one.us), style.us)
+  const uk = columnWidth(sorted.map((one) => one.uk), style.uk)
   const edges = { us: 0, uk: us, meaning: us + uk }
   const entries = sorted.map((one): Entry => {
     const lines = {
@@ -36,17 +39,29 @@ export function placeAbbreviations(sheet: Sheet, abbreviations: readonly Abbrevi
     const tall = Math.max(lines.us.length, lines.uk.length, lines.meaning.length)
     return { ...lines, height: padding.above + tall * lineHeight(styles.fact) + padding.below }
   })
-  const needed = heightOf(entries.slice(0, splitAt(entries)))
-  placeHead(sheet, 'Abbreviations', { follows: gaps.under + headHeight + Math.min(needed, 40) })
+  const left = splitAt(entries)
+  const height = lineHeight(styles.head) + gaps.under + headHeight + Math.max(heightOf(entries.slice(0, left)), heightOf(entries.slice(left)))
+  return { entries, edges, style, height }
+}
+
+/** Places the list in two halves that fill downwards. A list to look things up in stays on one page if a page holds it. */
+export function placeAbbreviations(sheet: Sheet, list: AbbreviationList): void {
+  const { entries, height } = list
+  if (entries.length === 0) return
+  const follows = height - lineHeight(styles.head)
+  placeHead(sheet, 'Abbreviations', { follows: follows < 200 ? follows : gaps.under + headHeight + 40 })
   sheet.y += gaps.under
-  const table = { edges, style, root: sheet.root }
   for (let from = 0; from < entries.length;) {
-    from += placePage(sheet, table, entries.slice(from))
+    from += placePage(sheet, list, entries.slice(from))
     if (from < entries.length) sheet.newPage()
   }
 }
 
-const columnWidth = (widest: number) => Math.min(Math.max(14, widest + 2), 26)
+/** 14 mm, or more for a long abbreviation, which is never broken; two of them (`ch-sp, ch-sps`) may take two lines. */
+function columnWidth(texts: readonly string[], style: TypeStyle): number {
+  const widest = (all: readonly string[]) => Math.max(...all.map((text) => oneLine(text, style).width)) + 2
+  return Math.min(30, Math.max(14, widest(texts.flatMap((text) => text.split(' '))), Math.min(20, widest(texts))))
+}
 
 const heightOf = (entries: readonly Entry[]) => entries.reduce((sum, { height }) => sum + height, 0)
 

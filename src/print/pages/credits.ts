@@ -1,22 +1,38 @@
-import { gaps, live, proseWidth } from '../sheet/measures.ts'
+import { gaps, live, liveWidth } from '../sheet/measures.ts'
 import type { Sheet } from '../sheet/sheet.ts'
+import { breakLines, type Line } from '../type/break-lines.ts'
 import { baselineIn, lineHeight, styles } from '../type/styles.ts'
-import { oneLine, textLines } from './heads.ts'
 
-/** Sets, at the very end, where the published tables that the pattern shows come from. */
+const { note, noteStrong } = styles
+
+/** Sets where the published tables that the pattern shows come from, under what stands on the page. */
 export function placeCredits(sheet: Sheet, credits: readonly string[]): void {
-  if (credits.length === 0) return
-  const { note, noteStrong } = styles
-  const entries = credits.map((credit) => textLines(credit, note, proseWidth))
-  sheet.makeRoom(lineHeight(noteStrong) + (entries[0]?.length ?? 0) * lineHeight(note), gaps.section)
-  sheet.text(sheet.tag(sheet.root, 'P'), oneLine('Sources', noteStrong), noteStrong, live.left, sheet.y + baselineIn(noteStrong))
-  sheet.y += lineHeight(noteStrong)
-  for (const lines of entries) {
-    const tag = sheet.tag(sheet.root, 'P')
-    for (const line of lines) {
-      if (lineHeight(note) > sheet.room && !sheet.isFresh) sheet.newPage()
-      sheet.text(tag, line, note, live.left, sheet.y + baselineIn(note))
-      sheet.y += lineHeight(note)
-    }
+  const lines = linesOf(credits)
+  if (lines.length === 0) return
+  sheet.makeRoom(lines.length * lineHeight(note), gaps.section)
+  place(sheet, lines)
+}
+
+/** The same, at the foot of the page that comes before the rows, if there is room. Says whether there was. */
+export function placeCreditsAtFoot(sheet: Sheet, credits: readonly string[]): boolean {
+  const lines = linesOf(credits)
+  const top = live.textBottom - lines.length * lineHeight(note)
+  if (sheet.isFresh || top < sheet.y + gaps.section) return false
+  sheet.y = top
+  place(sheet, lines)
+  return true
+}
+
+function linesOf(credits: readonly string[]): readonly Line[] {
+  if (credits.length === 0) return []
+  return breakLines([{ text: 'Sources. ', font: noteStrong.font }, { text: credits.join(' '), font: note.font }], { size: note.size, width: liveWidth })
+}
+
+function place(sheet: Sheet, lines: readonly Line[]): void {
+  const tag = sheet.tag(sheet.root, 'P')
+  for (const line of lines) {
+    if (lineHeight(note) > sheet.room && !sheet.isFresh) sheet.newPage()
+    sheet.text(tag, line, note, live.left, sheet.y + baselineIn(note))
+    sheet.y += lineHeight(note)
   }
 }

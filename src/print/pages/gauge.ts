@@ -1,4 +1,4 @@
-import type { GaugeText } from '../../booklet/booklet.ts'
+import type { Booklet, GaugeText } from '../../booklet/booklet.ts'
 import { gaps, live, mmPerPoint, weights } from '../sheet/measures.ts'
 import type { Tag } from '../sheet/placed.ts'
 import type { Sheet } from '../sheet/sheet.ts'
@@ -10,12 +10,13 @@ const window = { side: 50, tick: 1.6, middleTick: 2.6 }
 const blank = { length: 32, gap: 2, between: 6 }
 
 /** Sets the gauge in words, two lines to write on, and a window of 5 cm to lay the swatch on. */
-export function placeGauge(sheet: Sheet, gauge: GaugeText): void {
+export function placeGauge(sheet: Sheet, gauge: GaugeText, terms: Booklet['terms']): void {
   const { text } = styles
   const paragraphs = gauge.paragraphs.map((paragraph) => textLines(paragraph, text, textWidth))
   const linesHeight = paragraphs.reduce((sum, lines) => sum + lines.length * lineHeight(text), 0)
   const textHeight = gaps.small + linesHeight + (paragraphs.length - 1) * gaps.under + gaps.section + lineHeight(styles.partLine)
-  placeHead(sheet, 'Gauge', { follows: Math.min(Math.max(textHeight, window.side - lineHeight(styles.head)), 200), width: textWidth })
+  // The UK's word for it is tension.
+  placeHead(sheet, terms === 'UK' ? 'Tension' : 'Gauge', { follows: Math.min(Math.max(textHeight, window.side - lineHeight(styles.head)), 200), width: textWidth })
   const headTop = sheet.y - lineHeight(styles.head)
   const { page } = sheet
   sheet.y += gaps.small

@@ -18,8 +18,10 @@ interface Column {
 const { caption } = styles
 
 /** Sets one real row of the pattern with a word on each of its parts. */
-export function placeHowToRead(sheet: Sheet, row: RowLine, counting: Part['counting']): void {
-  const columns = columnsOf(row, counting)
+export function placeHowToRead(sheet: Sheet, key: RowLine, part: Pick<Part, 'counting' | 'sides'> | undefined): void {
+  const { side, ...plain } = key
+  const row: RowLine = part?.sides === true && side !== undefined ? { ...plain, side } : plain
+  const columns = columnsOf(row, part?.counting ?? 'Row')
   const captions = columns.map((column) => textLines(column.caption, caption, column.captionWidth))
   const rowHeight = Math.max(pencilBox.side, ...columns.map(({ lines, style }) => lines.length * lineHeight(style)))
   const captionsHeight = Math.max(...captions.map((lines) => lines.length)) * lineHeight(caption)
@@ -67,7 +69,8 @@ function columnsOf(row: RowLine, counting: Part['counting']): readonly Column[] 
   const wide = (text: string, style: TypeStyle) => oneLine(text, style).width
   const countsLeft = live.right - wide(counts, styles.rowNumber)
   const changeRight = Math.min(170, countsLeft - gaps.medium)
-  const repeatsRight = Math.min(144, changeRight - (row.change === '' ? 0 : wide(row.change, styles.figure) + gaps.medium))
+  const changeWidth = Math.max(22, wide(row.change, styles.figure))
+  const repeatsRight = Math.min(144, changeRight - (row.change === '' ? 0 : changeWidth + gaps.under))
   const width = Math.min(126, repeatsRight - wide(row.repeats, styles.figure) - gaps.medium) - start
   const work = breakLines(row.text.map((run) => ({ ...run, font: styles.text.font })), { size: styles.text.size, width, hang: 4 })
   const column = (text: string, style: TypeStyle, words: string, captionWidth: number, edge: Column['edge']): readonly Column[] =>
@@ -77,7 +80,7 @@ function columnsOf(row: RowLine, counting: Part['counting']): readonly Column[] 
     ...column(row.side ?? '', styles.side, 'side', 7, { at: 38.5 }),
     { lines: work, style: styles.text, caption: repeated ? 'the underlined part is the repeat' : 'what to work', captionWidth: width, edge: { at: start } },
     ...column(row.repeats, styles.figure, repeatsInWords(row.repeats), 24, { to: repeatsRight }),
-    ...column(row.change, styles.figure, changeInWords(row.change, word), 22, { to: changeRight }),
+    ...column(row.change, styles.figure, changeInWords(row.change, word), changeWidth, { to: changeRight }),
     ...column(counts, styles.rowNumber, `${counts} stitches to count`, 24, { to: live.right }),
   ]
 }
@@ -95,8 +98,7 @@ function changeInWords(change: string, word: string): string {
   return `${amount} ${change.startsWith('−') ? 'fewer' : 'more'} than the ${word} before`
 }
 
-/** The word of the key row's part: the part that has a row of that name. */
-export function countingOf({ key, parts }: Pick<Booklet, 'key' | 'parts'>): Part['counting'] {
-  const own = parts.find(({ lines }) => lines.some((line) => line.kind === 'row' && line.id === key?.id))
-  return (own ?? parts[0])?.counting ?? 'Row'
+/** The part that the key row is taken from. */
+export function partOfKey({ key, parts }: Pick<Booklet, 'key' | 'parts'>): Part | undefined {
+  return parts.find(({ lines }) => lines.some((line) => line.kind === 'row' && line.id === key?.id)) ?? parts[0]
 }

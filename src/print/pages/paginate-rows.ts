@@ -15,24 +15,32 @@ export interface PageRange {
 /** At least so many rows of a part on each page, so that no row is stranded. */
 const fewest = 3
 
+/** Room in mm: `first` on the page where the sheet stands, `whole` on a new page, and `note` less on a page that is not the last. */
+export interface Rooms {
+  readonly first: number
+  readonly whole: number
+  readonly note: number
+}
+
 /**
- * Shares out the rows of a part over pages. `first` mm are left on the page where the sheet stands, `whole` on a new page.
+ * Shares out the rows of a part over pages.
  * No row is parted, nothing to do is parted from the row before it, and each page has three rows where the part has that many.
  */
-export function paginateRows(blocks: readonly Stackable[], first: number, whole: number): readonly PageRange[] {
-  const fresh = share(blocks, 0, whole, whole)
-  const here = share(blocks, 0, first, whole)
-  const startsHere = here.every((page) => rowsIn(blocks, page) >= fewest) || (here.length === 1 && first > 0)
+export function paginateRows(blocks: readonly Stackable[], rooms: Rooms): readonly PageRange[] {
+  const fresh = share(blocks, { ...rooms, first: rooms.whole })
+  const here = share(blocks, rooms)
+  const startsHere = here.every((page) => rowsIn(blocks, page) >= fewest) || (here.length === 1 && rooms.first > 0)
   // A part that a new page would hold whole is not begun at the foot of this one with a row or two.
   const pages = startsHere && (here[0]?.to ?? 0) > 0 ? here : fresh
   return pages.map((page, at) => ({ ...page, onNewPage: at > 0 || pages === fresh }))
 }
 
-function share(blocks: readonly Stackable[], start: number, first: number, whole: number): readonly { from: number; to: number }[] {
+function share(blocks: readonly Stackable[], { first, whole, note }: Rooms): readonly { from: number; to: number }[] {
   const pages: { from: number; to: number }[] = []
-  for (let from = start; from < blocks.length;) {
+  for (let from = 0; from < blocks.length;) {
     const room = pages.length === 0 ? first : whole
-    const to = breakAt(blocks, from, room)
+    const rest = blocks.slice(from).reduce((sum, { height }) => sum + height, 0)
+    const to = rest <= room ? blocks.length : breakAt(blocks, from, room - note)
     pages.push({ from, to })
     if (to === from) return pages
     from = to

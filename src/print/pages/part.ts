@@ -31,11 +31,11 @@ export function placePart(sheet: Sheet, part: Part, sizes: Booklet['sizes']): vo
   const heads = partHeadsHeight(columns, part, sizes)
   const pageRoom = live.textBottom - live.top
   const continued = headToRule + heads
-  const whole = pageRoom - Math.max(head.height + heads, continued) - goesOnHeight
-  const blocks = part.lines.flatMap((line): readonly PartBlock[] =>
-    line.kind === 'instruction' ? [instructionBlock(line)] : partRow(rowBlock(line, columns), whole))
+  const whole = pageRoom - Math.max(head.height + heads, continued)
+  const blocks = part.lines.flatMap((line, at): readonly PartBlock[] =>
+    line.kind === 'instruction' ? [instructionBlock(line, at === part.lines.length - 1)] : partRow(rowBlock(line, columns), whole - goesOnHeight))
   const gap = sheet.isFresh ? 0 : gaps.part
-  const pages = paginateRows(blocks, sheet.room - gap - head.height - heads - goesOnHeight, whole)
+  const pages = paginateRows(blocks, { first: sheet.room - gap - head.height - heads, whole, note: goesOnHeight })
   const context = { part, columns, sizes, blocks }
   let body: Tag | undefined
   for (const [at, page] of pages.entries()) {
@@ -52,10 +52,12 @@ export function placePart(sheet: Sheet, part: Part, sizes: Booklet['sizes']): vo
   }
 }
 
-function instructionBlock(line: InstructionLine): InstructionBlock {
+/** The last words of a part need no air under them: what comes next brings its own. */
+function instructionBlock(line: InstructionLine, isLast: boolean): InstructionBlock {
   const spans = line.text.map((run) => ({ text: run.text, repeat: run.repeat, font: styles.text.font }))
   const lines = breakLines(spans, { size: styles.text.size, width: liveWidth })
-  return { kind: 'instruction', lines, height: aroundInstruction.above + lines.length * lineHeight(styles.text) + aroundInstruction.below }
+  const below = isLast ? 0 : aroundInstruction.below
+  return { kind: 'instruction', lines, height: aroundInstruction.above + lines.length * lineHeight(styles.text) + below }
 }
 
 interface PartHead {
@@ -167,10 +169,7 @@ function placeRange(sheet: Sheet, context: Context, { from, to }: { from: number
 function placeInstruction(sheet: Sheet, block: InstructionBlock, body: Tag | undefined, columns: PartColumns): void {
   const cell = body ? sheet.tag(sheet.tag(body, 'TR'), 'TD', { colSpan: cellCount(columns) }) : sheet.root
   const paragraph = sheet.tag(cell, 'P')
-  sheet.y += aroundInstruction.above
-  for (const line of block.lines) {
-    sheet.text(paragraph, line, styles.text, live.left, sheet.y + baselineIn(styles.text))
-    sheet.y += lineHeight(styles.text)
-  }
-  sheet.y += aroundInstruction.below
+  const top = sheet.y + aroundInstruction.above + baselineIn(styles.text)
+  for (const [at, line] of block.lines.entries()) sheet.text(paragraph, line, styles.text, live.left, top + at * lineHeight(styles.text))
+  sheet.y += block.height
 }

@@ -40,10 +40,15 @@ export function placeParagraph(
   const lines = breakLines(spans, { size: style.size, width: width - indent })
   const height = lineHeight(style)
   for (const [at, line] of lines.entries()) {
-    const together = at === 0 || at === lines.length - 2 ? Math.min(2, lines.length - at) : 1
-    if (together * height > sheet.room && !sheet.isFresh) sheet.newPage()
+    if (togetherFrom(at, lines.length) * height > sheet.room && !sheet.isFresh) sheet.newPage()
     placeLine(sheet, tag, line, style, live.left + indent)
   }
+}
+
+/** How many lines must stand together from a line on: two at the start of a paragraph and two at its end, so three stay whole. */
+function togetherFrom(at: number, count: number): number {
+  if (at === 0) return count <= 3 ? count : 2
+  return at === 1 || at === count - 1 ? 0 : Math.min(2, count - at)
 }
 
 function placeLine(sheet: Sheet, tag: Tag, line: Line, style: TypeStyle, x: number): void {
@@ -64,7 +69,7 @@ function placeList(sheet: Sheet, parent: Tag, list: Extract<Block, { kind: 'list
     if (at > 0 && !sheet.isFresh) sheet.y += gaps.tiny
     const entry = sheet.tag(tag, 'LI')
     const label = oneLine(list.ordered ? `${at + 1}.` : '–', list.ordered ? styles.amount : styles.text)
-    if (2 * lineHeight(styles.text) > sheet.room && !sheet.isFresh) sheet.newPage()
+    if (firstLines(item, indent + listIndent) * lineHeight(styles.text) > sheet.room && !sheet.isFresh) sheet.newPage()
     const y = sheet.y + baselineIn(styles.text)
     const labelTag = sheet.tag(entry, 'Lbl')
     if (list.ordered) sheet.textTo(labelTag, label, styles.amount, live.left + indent + listIndent - 2, y)
@@ -73,6 +78,12 @@ function placeList(sheet: Sheet, parent: Tag, list: Extract<Block, { kind: 'list
     placeBlocks(sheet, sheet.tag(entry, 'LBody'), item, indent + listIndent)
     if (sheet.y === before) sheet.y += lineHeight(styles.text)
   }
+}
+
+/** How many lines a list's entry must begin with, so that its label is not left behind. */
+function firstLines([first]: readonly Block[], indent: number): number {
+  if (first === undefined || first.kind === 'list') return 2
+  return togetherFrom(0, breakLines(spansOf(first.inlines, 'text'), { size: styles.text.size, width: proseWidth - indent }).length)
 }
 
 /** Inlines as spans. On paper a link cannot be followed, so its address stands behind it. */

@@ -9,7 +9,7 @@ const counted = /^[(\[*]*(?:rows?|rounds?|rnds?|steps?|sizes?|pages?|parts?|ch|n
 
 /**
  * Between which words a line may not break, as the places after the words that hold on to the next one:
- * a number and its unit, a word and its number, a star and what it begins, a bracket of sizes, and `rep from * around.`
+ * a number and its unit, a word and its number, a star and the words beside it, a bracket of sizes, and `rep from * around.`
  */
 export function gluedAfter(words: readonly string[]): ReadonlySet<number> {
   const glued = new Set<number>()
@@ -23,7 +23,7 @@ export function gluedAfter(words: readonly string[]): ReadonlySet<number> {
     if (
       inSizes || word.endsWith('*') || (isNumber && (unit.test(next) || sizesStart.test(next) || next === '×'))
       || (sizesEnd.test(word) && (unit.test(next) || next === '×')) || (word === '×' && number.test(next.replace(/[.,;:)]+$/, '')))
-      || (counted.test(word) && /^[(\[]?\d/.test(next))
+      || /^\*+[,;.]?$/.test(next) || (counted.test(word) && /^[(\[]?\d/.test(next))
     ) glued.add(at)
     if (/^rep(?:eat)?$/i.test(word) && next === 'from') holdRepeat(words, at, glued)
   }
