@@ -6,7 +6,8 @@ import { parseArgs } from 'node:util'
  * the engine prints; carets stay as a hand wrote them, so that a report taken on unread cannot hide a wrong place.
  */
 const { values } = parseArgs({ options: { update: { type: 'boolean' } } })
-const pages = ['tests/spec.test.ts', 'tests/docs.test.ts', 'tests/catalogue.test.ts']
+const withReports = ['tests/docs.test.ts', 'tests/catalogue.test.ts']
+const pages = values.update ? withReports : ['tests/spec.test.ts', ...withReports]
 const { status } = spawnSync(
   process.execPath,
   ['node_modules/vitest/vitest.mjs', 'run', '--config', 'tests/support/vitest.config.ts', ...pages],

@@ -11,6 +11,9 @@ import type { JsonReport } from '../../src/build/json-report.ts'
 const program = resolve('src/build/check.ts')
 let folder = ''
 
+// The six spaces of the block and the 31 columns of `Rnd 2: 2 sc in each st around. ` stand before the total.
+const totalColumn = 38
+
 const right = `---
 title: Pebble Coaster
 terms: US
@@ -50,7 +53,7 @@ function json(words: readonly string[]) {
 
 describe('without an error', () => {
   test('it ends with 0 and one calm line', () => {
-    expect(check(['right.md'])).toEqual({ status: 0, stdout: expect.stringMatching(/^right\.md: 1 piece, 2 rows: all add up/), stderr: '' })
+    expect(check(['right.md'])).toEqual({ status: 0, stdout: expect.stringMatching(/^right\.md: 1 piece, 2 rows: all add up/m), stderr: '' })
   })
 
   test('without a file it checks the patterns of the working folder, and only those', () => {
@@ -63,12 +66,12 @@ describe('with an error', () => {
     const { status, stdout, stderr } = check(['wrong.md'])
     expect({ status, stderr }).toEqual({ status: 1, stderr: '' })
     expect(stdout).toMatch(/^error\[total-mismatch\]: /)
-    expect(stdout).toContain('\n --> wrong.md:8:39\n')
+    expect(stdout).toContain(`\n --> wrong.md:8:${totalColumn}\n`)
     expect(stdout).toContain('\n8 |       Rnd 2: 2 sc in each st around. (13)\n')
   })
 
   test('the short form is one line a finding', () => {
-    expect(check(['--short', 'wrong.md']).stdout.split('\n')[0]).toMatch(/^wrong\.md:8:39: error\[total-mismatch\]: [^\n]*$/)
+    expect(check(['--short', 'wrong.md']).stdout.split('\n')[0]).toMatch(/^wrong\.md:8:38: error\[total-mismatch\]: [^\n]*$/)
   })
 
   test('one wrong file among right ones is enough', () => {
@@ -83,14 +86,14 @@ describe('with an error', () => {
     // Two in each of six are twelve.
     expect(report.files[0]?.pieces[0]?.rows[1]).toMatchObject({ label: 'Rnd 2', line: 8, offers: 6, worksOver: 6, leaves: 0, makes: 12, says: 13, verdict: 'does-not' })
     expect(report.files[0]?.diagnostics.find(({ severity }) => severity === 'error')).toMatchObject({
-      code: 'total-mismatch', size: null, line: 8, column: 39, endLine: 8, endColumn: 43,
+      code: 'total-mismatch', size: null, line: 8, column: totalColumn, endLine: 8, endColumn: totalColumn + '(13)'.length,
     })
   })
 
   test('a file that is not UTF-8 is a finding about that file', () => {
     const { status, report } = json(['latin.md', 'right.md'])
     expect(status).toBe(1)
-    expect(report.files[0]).toMatchObject({ path: 'latin.md', errors: 1, warnings: 0, pieces: [], diagnostics: [{ code: 'file-unreadable', line: 2 }] })
+    expect(report.files[0]).toMatchObject({ path: 'latin.md', errors: 1, warnings: 0, pieces: [], diagnostics: [{ code: 'file-unreadable', line: 2, column: 11 }] })
     expect(report.files[1]?.errors).toBe(0)
   })
 })

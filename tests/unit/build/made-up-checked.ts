@@ -11,7 +11,8 @@ export function madeUpRow(source: Source, words: string, told: Partial<WorkedRow
   const span = { start, end: start + words.length }
   return {
     label: words.split(':')[0] ?? '', word: 'row', written: { span, label: span, text: span }, offers: 1, worksOver: 1, leaves: 0, makes: 1,
-    kinds: {}, spaces: {}, verdict: 'adds-up', assumed: [], tally: [], repeats: [], troubles: [], ...told,
+    kinds: {}, spaces: {}, verdict: 'adds-up', assumed: [], tally: [], repeats: [], troubles: [],
+    agreement: { total: true, kinds: true, change: true }, yarns: [], fabric: { made: [], left: [], turned: false }, ...told,
   }
 }
 
