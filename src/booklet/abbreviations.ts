@@ -79,9 +79,9 @@ function eachPhrase(text: string, take: (phrase: string) => boolean): void {
   const words = [...text.matchAll(/[A-Za-z0-9]+(?:[-’'][A-Za-z0-9]+)*/g)]
   for (let at = 0; at < words.length;) {
     const taken = [3, 2, 1].find((length) => {
-      const last = words[at + length - 1]
-      if (last === undefined) return false
-      const phrase = text.slice(words[at]!.index, last.index + last[0].length)
+      const [first, last] = [words[at], words[at + length - 1]]
+      if (first === undefined || last === undefined) return false
+      const phrase = text.slice(first.index, last.index + last[0].length)
       return /^[^\s]+(?: [^\s]+)*$/.test(phrase) && !/[,;.()[\]*]/.test(phrase) && take(phrase)
     })
     at += taken ?? 1

@@ -1,9 +1,11 @@
 /** The space at which no line is broken. */
 export const nbsp = '\u00a0'
 
+const english = new Intl.NumberFormat('en-US', { maximumFractionDigits: 2 })
+
 /** A number as it is printed: `1,046.5`, `−6`; a comma at the thousands, a true minus, two decimal places at the most. */
 export function figure(value: number): string {
-  return value.toLocaleString('en-US', { maximumFractionDigits: 2 }).replace('-', '−')
+  return english.format(value).replace('-', '−')
 }
 
 /** Figures of the sizes, smallest first and outside the brackets: `48 (64, 80)`. One figure when all are the same. */

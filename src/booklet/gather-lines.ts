@@ -26,22 +26,31 @@ interface Stretch {
  * lines is the same in all of them, since all were written once.
  */
 export function gatherLines(sizes: readonly (readonly WorkedRow[])[]): readonly GatheredLine[] {
-  const stretches = sizes.map(inStretches)
-  const order: string[] = []
-  for (const size of stretches) {
-    let at = 0
-    for (const { key } of size) {
-      const known = order.indexOf(key)
-      if (known === -1) order.splice(at, 0, key)
-      at = (known === -1 ? at : known) + 1
-    }
-  }
-  return order.flatMap((key) => {
-    const bySize = stretches.map((size) => size.find((stretch) => stretch.key === key))
+  const stretches = sizes.map((rows) => new Map(inStretches(rows).map((stretch) => [stretch.key, stretch])))
+  return inOrder(stretches.map((size) => [...size.keys()])).flatMap((key) => {
+    const bySize = stretches.map((size) => size.get(key))
     const written = bySize.find((stretch) => stretch !== undefined)?.written
     if (written === undefined) return []
     return [{ written, rows: bySize.map((stretch) => stretch?.rows ?? []), before: bySize.map((stretch) => stretch?.before) }]
   })
+}
+
+/** All keys once, in an order that each of the lists agrees with. */
+function inOrder(lists: readonly (readonly string[])[]): readonly string[] {
+  const [order = [], ...others] = lists.map((list) => [...list])
+  const known = new Set(order)
+  for (const list of others) {
+    let at = 0
+    for (const key of list) {
+      if (known.has(key)) at = order.indexOf(key, at) + 1
+      else {
+        order.splice(at, 0, key)
+        known.add(key)
+        at += 1
+      }
+    }
+  }
+  return order
 }
 
 /** Real rows that follow each other and come from one written row. `Row 2 and all WS rows` gives a stretch each time it comes round. */

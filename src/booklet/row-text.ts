@@ -15,12 +15,18 @@ export interface OuterRepeat {
 
 /** The repeats that are underlined, in reading order. A repeat inside another is part of its line and gets none of its own. */
 export function outerRepeats(source: Source, text: Span, rows: readonly WorkedRow[]): readonly OuterRepeat[] {
-  const own = rows.flatMap((row) => row.repeats).filter(({ span }) => span.start >= text.start && span.end <= text.end)
-  const outer = own.filter(({ span }) => !own.some((other) => holds(other.span, span)))
-  return [...new Set(outer.map(({ span }) => span.start))].sort((a, b) => a - b).map((start) => {
-    const same = outer.filter(({ span }) => span.start === start)
-    return { span: underlined(source, text, same[0]!.span), times: same.map(({ times }) => times) }
-  })
+  const found = new Map<string, { readonly span: Span; readonly times: number[] }>()
+  for (const { span, times } of rows.flatMap((row) => row.repeats)) {
+    if (span.start < text.start || span.end > text.end) continue
+    const key = `${span.start}-${span.end}`
+    const known = found.get(key)
+    if (known) known.times.push(times)
+    else found.set(key, { span, times: [times] })
+  }
+  const own = [...found.values()]
+  return own.filter(({ span }) => !own.some((other) => holds(other.span, span)))
+    .sort((a, b) => a.span.start - b.span.start)
+    .map(({ span, times }) => ({ span: underlined(source, text, span), times }))
 }
 
 function holds(larger: Span, smaller: Span): boolean {
@@ -33,8 +39,8 @@ function underlined(source: Source, text: Span, repeat: Span): Span {
   const closes = opens === '(' || opens === '[' || opens === '{' ? ')]}' : '*;†'
   const inside = textOf(source, repeat).trimEnd()
   if (closes.includes(inside.at(-1) ?? '') && inside.length > 1) return { start: repeat.start, end: repeat.start + inside.length }
-  const after = /^\s*(\*+|[;†)\]}])/.exec(source.text.slice(repeat.end, text.end))
-  const end = after && closes.includes(after[1]![0]!) ? repeat.end + after[0].length : repeat.start + inside.length
+  const [after = ''] = /^\s*(?:\*+|[;†)\]}])/.exec(source.text.slice(repeat.end, text.end)) ?? []
+  const end = after !== '' && closes.includes(after.at(-1) ?? '') ? repeat.end + after.length : repeat.start + inside.length
   return { start: repeat.start, end }
 }
 
