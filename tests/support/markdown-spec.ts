@@ -10,9 +10,13 @@ import { readCases, type FenceCase, type SingleRowsCase, type SpecCase } from '.
 import { writeReport } from './write-report.ts'
 import { wrapRows } from './wrap-rows.ts'
 
-/** The cases of a Markdown file, read from disk. */
+const casesByFile = new Map<string, readonly SpecCase[]>()
+
+/** The cases of a Markdown file, read from disk once. */
 export function casesOf(file: string): readonly SpecCase[] {
-  return readCases(readFileSync(file, 'utf8'), basename(file))
+  const cases = casesByFile.get(file) ?? readCases(readFileSync(file, 'utf8'), basename(file))
+  casesByFile.set(file, cases)
+  return cases
 }
 
 /**
