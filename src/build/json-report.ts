@@ -85,10 +85,11 @@ function rowOf(row: WorkedRow, source: Source): JsonRow {
   return {
     label: row.label,
     line: placeOf(source, row.written.span.start).line,
+    // What the rows below hold out is known even where this row cannot be read.
     offers: told(row.offers),
-    worksOver: told(row.worksOver),
-    leaves: told(row.leaves),
-    makes: told(row.makes),
+    worksOver: told(row.worksOver, row),
+    leaves: told(row.leaves, row),
+    makes: told(row.makes, row),
     kinds: { ...row.kinds },
     spaces: { ...row.spaces },
     says: totalOf(row.says),
@@ -98,9 +99,9 @@ function rowOf(row: WorkedRow, source: Source): JsonRow {
   }
 }
 
-/** JSON has no word for a number that is none. */
-function told(count: number): number | null {
-  return Number.isFinite(count) ? count : null
+/** A row that was not counted has no numbers of its own: what it is taken to make, it only says. */
+function told(count: number, row?: WorkedRow): number | null {
+  return Number.isFinite(count) && !row?.uncounted ? count : null
 }
 
 /** Where only kinds are stated, `(9 sc, 48 dc)`, they are the total: that is how a maker adds them up. */

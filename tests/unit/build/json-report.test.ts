@@ -29,12 +29,12 @@ test('a file as other programs read it', () => {
 })
 
 test('what there is none of is null, and survives being written and read as JSON', () => {
-  const row = madeUpRow(source, 'Row 1: sc 50.', { verdict: 'cannot-tell', reason: 'why', makes: NaN, worksOver: NaN, assumed: ['a'] })
+  const row = madeUpRow(source, 'Row 1: sc 50.', { verdict: 'cannot-tell', reason: 'why', uncounted: true, offers: 50, makes: 42, assumed: ['a'] })
   const report = jsonReport([madeUpChecked(source, [madeUpPiece('Front', [row])], [finding(source, 'sc', 'row-not-checked')])])
   expect(JSON.parse(JSON.stringify(report))).toEqual(report)
   expect(report.files[0]).toMatchObject({
     errors: 0, warnings: 1,
-    pieces: [{ size: null, rows: [{ line: 3, makes: null, worksOver: null, leaves: 0, says: null, reason: 'why', assumed: ['a'] }] }],
+    pieces: [{ size: null, rows: [{ line: 3, offers: 50, makes: null, worksOver: null, leaves: null, says: null, reason: 'why', assumed: ['a'] }] }],
     diagnostics: [{ severity: 'warning', size: null, hint: null, line: 3, column: 10, endColumn: 12 }],
   })
 })
