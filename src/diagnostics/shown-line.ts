@@ -16,7 +16,8 @@ const plainLine = /^[\u0020-\u007E]*$/
 export function cellsOf(line: string): readonly Cell[] {
   if (plainLine.test(line)) return Array.from(line, (text, at) => ({ start: at, end: at + 1, text, width: 1 }))
   return Array.from(graphemes.segment(line), ({ segment, index }) => {
-    const text = visible(segment)
+    // A byte order mark at the very start is no sign of the writer's.
+    const text = segment === '\uFEFF' && index === 0 ? '' : visible(segment)
     return { start: index, end: index + segment.length, text, width: stringWidth(text) }
   })
 }

@@ -62,6 +62,10 @@ test('Windows line ends are not part of a line', () => {
   expect(drawn(source, { span: { start: 5, end: 19 }, text: 'all of it' })).toBe('  |\n2 | Row 1: sc 3.\n  | ^^^^^^^^^^^^ all of it')
 })
 
+test('a byte order mark at the start of a file is not shown and moves nothing', () => {
+  expect(drawn({ path: 'a.md', text: '\uFEFF---' }, { span: { start: 1, end: 4 }, text: 'x' })).toBe('  |\n1 | ---\n  | ^^^ x')
+})
+
 test('a place of no width still gets one mark, also behind the last character', () => {
   const source = { path: 'a.md', text: 'sc' }
   expect(drawn(source, { span: { start: 2, end: 2 }, text: 'ends' })).toBe('  |\n1 | sc\n  |   ^ ends')
