@@ -1,0 +1,96 @@
+import type { Diagnostic, Label } from '../diagnostics/diagnostic.ts'
+import type { Hint } from '../diagnostics/diagnostic.ts'
+import type { Span } from '../text/span.ts'
+import { didYouMean, meant } from './did-you-mean.ts'
+import { entryAt, leaveOut, putText, textAt, type Entry, type KeysEntry } from './entry.ts'
+import { quoted } from './shown.ts'
+import type { PatternValues } from './schema/pattern.ts'
+
+/** Every name that a piece has in the file, those included that are left out later because something else in them is wrong. */
+export function writtenPieceNames(root: KeysEntry): ReadonlySet<string> {
+  const pieces = entryAt(root, ['pieces'])
+  const names = pieces?.kind === 'list' ? pieces.items.map((piece) => textAt(piece, ['name'])) : []
+  return new Set(names.filter((name) => name !== undefined))
+}
+
+/**
+ * Names of sizes and pieces are each given once, and a piece that is named is there. A piece that goes on from one that
+ * is not there cannot be worked, so it is left out.
+ */
+export function nameFindings(root: KeysEntry, values: PatternValues, written: ReadonlySet<string>): readonly Diagnostic[] {
+  return [
+    ...twice(root, 'size', (values.sizes ?? []).map((name, index) => ({ name, path: ['sizes', index] }))),
+    ...twice(root, 'piece', values.pieces.map(({ name }, index) => ({ name, path: ['pieces', index, 'name'] }))),
+    ...onFindings(root, values, written),
+    ...seamFindings(root, values, written),
+  ]
+}
+
+function twice(root: KeysEntry, what: string, names: readonly { readonly name: string; readonly path: readonly (string | number)[] }[]): readonly Diagnostic[] {
+  const first = new Map<string, Span>()
+  return names.flatMap(({ name, path }) => {
+    const span = entryAt(root, path)?.span
+    const before = first.get(name)
+    if (!span) return []
+    if (before) return [wrong(`two ${what}s are called ${quoted(name)}`, { span, text: 'the second' }, { secondary: [{ span: before, text: 'the first' }] })]
+    first.set(name, span)
+    return []
+  })
+}
+
+function onFindings(root: KeysEntry, values: PatternValues, written: ReadonlySet<string>): readonly Diagnostic[] {
+  const pieces = entryAt(root, ['pieces'])
+  const all = pieces?.kind === 'list' ? [...pieces.items] : []
+  const diagnostics: Diagnostic[] = []
+  const placeOf = new Map<string, number>()
+  values.pieces.forEach(({ name }, index) => placeOf.has(name) || placeOf.set(name, index))
+  const gone = new Set<number>()
+  values.pieces.forEach(({ name, on }, index) => {
+    const entry = entryAt(root, ['pieces', index, 'on']) ?? all[index]
+    if (on === undefined || !entry) return
+    const likely = placeOf.has(on) || written.has(on) ? on : meant(on, written)
+    const at = likely === undefined ? undefined : placeOf.get(likely)
+    const primary = { span: onEntry(all[index])?.span ?? entry.span, text: '' }
+    if (!placeOf.has(on) && !written.has(on)) {
+      diagnostics.push(wrong(`${quoted(name)} goes on from ${quoted(on)}, but no piece has that name`, { ...primary, text: 'no such piece' }, didYouMean(on, written)))
+    } else if (at === index) {
+      diagnostics.push(wrong(`${quoted(name)} goes on from itself`, { ...primary, text: 'the piece itself' }))
+    } else if (at !== undefined && at > index) {
+      diagnostics.push(wrong(`${quoted(name)} goes on from ${quoted(on)}, which is worked after it`, { ...primary, text: 'stands further down' }))
+    }
+    if (at === undefined || at >= index || gone.has(at)) gone.add(index)
+    else if (likely !== undefined && likely !== on) putText(all[index], 'on', likely, primary.span)
+  })
+  for (const index of gone) leaveOut(pieces, index, all[index])
+  return diagnostics
+}
+
+function onEntry(piece: Entry | undefined): Entry | undefined {
+  return piece && entryAt(piece, ['on'])
+}
+
+function seamFindings(root: KeysEntry, values: PatternValues, written: ReadonlySet<string>): readonly Diagnostic[] {
+  const seams = entryAt(root, ['seams'])
+  const all = seams?.kind === 'list' ? [...seams.items] : []
+  const pieces = entryAt(root, ['pieces'])
+  const there = new Set(pieces?.kind === 'list' ? pieces.items.map((piece) => textAt(piece, ['name'])) : [])
+  const diagnostics: Diagnostic[] = []
+  values.seams?.forEach(({ join }, index) => {
+    const names = entryAt(all[index] ?? root, ['join'])
+    join.forEach((name, place) => {
+      const span = names?.kind === 'list' ? names.items[place]?.span : undefined
+      if (there.has(name) || !span) return
+      const likely = meant(name, written)
+      if (!written.has(name)) {
+        diagnostics.push(wrong(`a seam joins ${quoted(name)}, but no piece has that name`, { span, text: 'no such piece' }, didYouMean(name, written)))
+      }
+      if (likely !== undefined && there.has(likely)) putText(names, place, likely, span)
+      else leaveOut(seams, index, all[index])
+    })
+  })
+  return diagnostics
+}
+
+function wrong(message: string, primary: Label, more: { readonly secondary?: readonly Label[]; readonly hint?: Hint } = {}): Diagnostic {
+  return { code: 'value-wrong', message, primary, secondary: [], ...more }
+}

@@ -1,0 +1,12 @@
+import * as z from 'zod'
+import { choice, keys } from './fields.ts'
+
+const counted = (meaning: string) => choice(['counted', 'not counted'], meaning)
+
+/** What the pattern says, once for all rows, about the things that rows leave open. */
+export const conventions = keys({
+  'turning-chains': z.record(z.string(), counted('Whether that turning chain is a stitch of its row.'), 'must be stitches with `counted` or `not counted` such as `{ sc: not counted, dc: counted }`')
+    .describe('By the stitch at whose height the turning chain stands, in the terms of the pattern: does it count as a stitch?').optional(),
+  'slip-stitches': counted('Whether slip stitches worked into stitches count in a row\'s total.').optional(),
+  chains: counted('Whether chains count as stitches in totals.').optional(),
+}, 'What holds for all rows and is not said in each.')

@@ -1,0 +1,15 @@
+import * as z from 'zod'
+import { choice, keys, text, whole } from './fields.ts'
+
+const must = 'must hold rows, each on a line of its own'
+
+/** One thing worked from one start. */
+export const piece = keys({
+  name: text('What the piece is called, as `Front`. Each piece has a name of its own.'),
+  make: whole('How many of it are worked.', { from: 1 }).default(1),
+  shape: choice(['flat', 'tube', 'cone', 'ball'], 'How the piece is drawn. Left out: as the fabric lies.').optional(),
+  on: text('The piece that this one goes on from, on the same fabric, where that one ended.').optional(),
+  note: text('A sentence or two that is printed above the rows.').optional(),
+  rows: z.string(must).regex(/\S/, must)
+    .describe('The rows, in a `|` block: each on a line of its own that begins with its label, as `Row 1 (RS): Sc in each st across. (40)`.'),
+}, 'One thing worked from one start: a front, a sleeve, a border.')

@@ -1,0 +1,85 @@
+import type { Root } from 'mdast'
+import type { Source } from '../text/source.ts'
+import type { Span } from '../text/span.ts'
+import { entryAt, placesOf, type KeysEntry, type Path } from './entry.ts'
+import type { Conventions, Gauge, Materials, Pattern, SpecialStitch } from './pattern.ts'
+import { said } from './said.ts'
+import { slugOf } from './slug.ts'
+import { usWord } from './stitch-words.ts'
+import type { PatternValues } from './schema/pattern.ts'
+
+/** The pattern from values that passed, with the places of what they were read from. Stitches get their US words here. */
+export function toPattern(source: Source, { root, values, body }: {
+  readonly root: KeysEntry
+  readonly values: PatternValues
+  readonly body: Root
+}): Pattern {
+  const spanOf = (...path: Path): Span => entryAt(root, path)?.span ?? root.span
+  const own = (values.stitches ?? []).map(({ abbr }) => abbr)
+  const us = (word: string): string => usWord(word, values.terms, own) ?? word
+  const sizes = values.sizes ?? []
+  return said({
+    source,
+    slug: slugOf(source.path),
+    title: values.title,
+    number: values.number,
+    summary: values.summary,
+    designer: values.designer,
+    version: values.version,
+    date: values.date,
+    access: values.access,
+    terms: values.terms,
+    level: values.level,
+    madeFor: values['made-for'],
+    sizes,
+    gauge: values.gauge && gaugeOf(values.gauge, us),
+    conventions: conventionsOf(values.conventions ?? {}, us),
+    materials: values.materials && materialsOf(values.materials),
+    stitches: (values.stitches ?? []).map((stitch, index) => specialStitchOf(stitch, us, spanOf('stitches', index))),
+    pieces: values.pieces.map(({ rows: _, ...piece }, index) => ({
+      ...said(piece),
+      rows: spanOf('pieces', index, 'rows'),
+      nameSpan: spanOf('pieces', index, 'name'),
+    })),
+    seams: (values.seams ?? []).map(({ join, by, ease, ...seam }, index) =>
+      said({ join, by, wrongSides: seam['wrong-sides'], ease, span: spanOf('seams', index) })),
+    finished: (values.finished ?? []).map(({ what, of, is }, index) =>
+      said({ what, of, is: forEachSize(is, sizes.length), span: spanOf('finished', index) })),
+    changes: values.changes ?? [],
+    body,
+    places: placesOf(root),
+  })
+}
+
+function gaugeOf(gauge: NonNullable<PatternValues['gauge']>, us: (word: string) => string): Gauge {
+  return said({ ...gauge, stitch: gauge.stitch === undefined ? undefined : us(gauge.stitch) })
+}
+
+function conventionsOf(conventions: NonNullable<PatternValues['conventions']>, us: (word: string) => string): Conventions {
+  const counts = (says: 'counted' | 'not counted' | undefined) => (says === undefined ? undefined : says === 'counted')
+  const chains = Object.entries(conventions['turning-chains'] ?? {})
+  return said({
+    turningChains: Object.fromEntries(chains.map(([stitch, says]) => [us(stitch), says === 'counted'])),
+    slipStitchesCount: counts(conventions['slip-stitches']),
+    chainsCount: counts(conventions.chains),
+  })
+}
+
+function materialsOf({ yarns = [], hooks = [], notions = [] }: NonNullable<PatternValues['materials']>): Materials {
+  return {
+    yarns: yarns.map(({ needs = [], ...yarn }) => ({ ...said(yarn), needs })),
+    hooks,
+    notions: notions.map(said),
+  }
+}
+
+function specialStitchOf(stitch: NonNullable<PatternValues['stitches']>[number], us: (word: string) => string, span: Span): SpecialStitch {
+  const { abbr, name, makes, height, how } = stitch
+  return said({ abbr, name, worksOver: stitch['works-over'], makes, height: height === undefined ? undefined : us(height), how, span })
+}
+
+/** One length alone holds for every size. */
+function forEachSize(lengths: readonly number[], sizes: number): readonly number[] {
+  const [only] = lengths
+  return lengths.length === 1 && only !== undefined && sizes > 1 ? Array.from({ length: sizes }, () => only) : lengths
+}
