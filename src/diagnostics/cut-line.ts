@@ -10,10 +10,11 @@ export interface Run {
 const contextColumns = 6
 const furthestContext = 30
 const worthCutting = 20
+const longestTotal = 45
 
 /**
  * The cells of a line that are shown, longest unlabelled stretches out first until the line fits the width; after those
- * the middle of stretches that are labelled from end to end. Cuts lie between words, and the row's own label stays:
+ * the middle of stretches that are labelled from end to end. Cuts lie between words; the row's own label and its total stay:
  *
  *   8: … [ch 2, skip next 2 sts, dc in next 3 sts] 6 times. (17 dc, 5 ch-2 sps)
  */
@@ -46,7 +47,7 @@ function bothEnds(run: Run): readonly Run[] {
 function stretches(cells: readonly Cell[], labelled: readonly Run[], width: number) {
   const kept = labelled.length === 0
     ? [{ from: 0, to: endOfContext(cells, Math.max(0, width - furthestContext)) }]
-    : [{ from: 0, to: endOfHead(cells) }, ...labelled.map((run) => withContext(cells, run))]
+    : [{ from: 0, to: endOfHead(cells) }, ...labelled.map((run) => withContext(cells, run)), { from: startOfTotal(cells), to: cells.length }]
   kept.sort((a, b) => a.from - b.from)
   const found: Run[] = []
   let reached = 0
@@ -64,6 +65,14 @@ function stretches(cells: readonly Cell[], labelled: readonly Run[], width: numb
 function endOfHead(cells: readonly Cell[]): number {
   const text = cells.slice(0, 40).map((cell) => cell.text[0] ?? ' ').join('')
   return /^\s*(?:- )?(?:[^\s:]+(?: [^\s:]+){0,4}:(?:\s+|$))?/.exec(text)?.[0].length ?? 0
+}
+
+/** Where the total at the row's end begins, `(17 dc, 5 ch-2 sps)`; the end of a row that says none, or a long one. */
+function startOfTotal(cells: readonly Cell[]): number {
+  const from = Math.max(0, cells.length - longestTotal)
+  const text = cells.slice(from).map((cell) => cell.text[0] ?? ' ').join('')
+  const found = /[([{](?:[^()]|\([^()]*\))*[)\]}][.\s]*$/.exec(text)
+  return found ? from + found.index : cells.length
 }
 
 function withContext(cells: readonly Cell[], run: Run): Run {

@@ -95,12 +95,14 @@ test('a long line keeps its label, its marks and some words around them, and is 
   |                            the first`)
 })
 
-test('a long line without a cut end keeps its start', () => {
+test('a long line keeps its start and its total, whatever is labelled', () => {
   const source = sourceFrom('a.md', 2, [longRow])
   expect(drawn(source, labelOn(source, 'Row 12', 'this one'))).toBe(`\
   |
-2 |   Row 12 (RS): …
+2 |   Row 12 (RS): … (52 sc)
   |   ^^^^^^ this one`)
+  const noTotal = sourceFrom('a.md', 2, [longRow.replace(' (52 sc)', '')])
+  expect(drawn(noTotal, labelOn(noTotal, 'Row 12', 'this one'))).toContain('\n2 |   Row 12 (RS): …\n')
 })
 
 test('a narrower screen cuts earlier', () => {
