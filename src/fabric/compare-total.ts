@@ -18,9 +18,19 @@ export interface Comparison {
   readonly totalAgrees: boolean
   /** Every kind and space that is said agrees. */
   readonly kindsAgree: boolean
+  /** The first kind or space that does not. */
+  readonly kindSlip?: KindSlip
   readonly changeAgrees: boolean
   /** Chains had to be counted as stitches for the total to agree. */
   readonly chainsCounted: boolean
+}
+
+/** A kind of stitch, a kind of space (`ch-2`) or a group of which a row makes another number than it says. */
+export interface KindSlip {
+  readonly name: string
+  readonly says: number
+  readonly makes: number
+  readonly sort: 'stitch' | 'space' | 'group'
 }
 
 /** Compares a row's written totals with what it made. `before` is what the row before made. */
@@ -33,12 +43,13 @@ export function compareTotal(totals: readonly Total[], made: Made, size: number,
   const makes = chainsCounted ? withChains : made.stitches
   const kinds = Object.entries(says.kinds)
   const total = says.count ?? (kinds.length > 0 && kinds.every(([kind]) => lexicon.stitch(kind)) && onlyStitches(kinds, made, lexicon) ? sum(says.kinds) : undefined)
-  const kindsAgree = kinds.every(([kind, count]) => kindCount(kind, made, lexicon, chainsCounted) === count || kindsByBase(kind, made, lexicon) === count || groupCount(kind, made).includes(count))
-    && Object.entries(says.spaces).every(([space, count]) => spaceAgrees(space, count, made))
+  const kindSlip = kinds.map(([kind, count]) => stitchSlip(kind, count, made, lexicon, chainsCounted)).find((slip) => slip) ?? Object.entries(says.spaces).map(([space, count]) => spaceSlip(space, count, made)).find((slip) => slip)
+  const kindsAgree = kindSlip === undefined
   return {
     says,
     totalAgrees: total === undefined || total === makes || total === made.stitches && !counted || says.count === undefined && kindsAgree,
     kindsAgree,
+    ...(kindSlip && { kindSlip }),
     changeAgrees: says.change === undefined || before === undefined || makes - before === says.change,
     chainsCounted,
   }
@@ -48,6 +59,13 @@ export function compareTotal(totals: readonly Total[], made: Made, size: number,
 function onlyStitches(kinds: readonly (readonly [string, number])[], made: Made, lexicon: Lexicon): boolean {
   const said = new Set(kinds.map(([kind]) => kind))
   return Object.keys(made.kinds).every((kind) => said.has(kind) || said.has(lexicon.stitch(kind)?.base ?? kind))
+}
+
+function stitchSlip(kind: string, says: number, made: Made, lexicon: Lexicon, chainsCounted: boolean): KindSlip | undefined {
+  const [own, byBase, groups] = [kindCount(kind, made, lexicon, chainsCounted), kindsByBase(kind, made, lexicon), groupCount(kind, made)]
+  if (own === says || byBase === says || groups.includes(says)) return undefined
+  const group = own === 0 && byBase === 0 && groups.some((count) => count > 0)
+  return { name: kind, says, makes: group ? Math.max(...groups) : byBase, sort: group ? 'group' : 'stitch' }
 }
 
 function kindCount(kind: string, made: Made, lexicon: Lexicon, chainsCounted: boolean): number {
@@ -73,10 +91,9 @@ function groupCount(kind: string, made: Made): readonly number[] {
   return [named, sizes.length, sizes.filter((size) => size === largest).length, sizes.filter((size) => size < largest).length]
 }
 
-function spaceAgrees(space: string, count: number, made: Made): boolean {
-  if (space === 'chains') return made.chains === count
-  if (space === 'any') return sum(made.spaces) === count
-  return (made.spaces[space] ?? 0) === count
+function spaceSlip(space: string, says: number, made: Made): KindSlip | undefined {
+  const makes = space === 'chains' ? made.chains : space === 'any' ? sum(made.spaces) : (made.spaces[space] ?? 0)
+  return makes === says ? undefined : { name: space, says, makes, sort: 'space' }
 }
 
 function sum(counts: Readonly<Record<string, number>>): number {

@@ -230,6 +230,7 @@ function fromHook(walk: Walk, span: Span, nthFromHook: number, work: WorkInto): 
     return
   }
   const index = nthFromHook - 1
+  walk.firstChain = index
   if (walk.last === index && walk.at === index + 1) return work(index)
   take(walk, index, span, work, 1)
 }

@@ -92,6 +92,10 @@ export class Walk {
   readonly noneFrom = new Map<string, number>()
   /** Places added because a space was worked chain by chain; the space is still one place of what was offered. */
   opened = 0
+  /** Index of the first foundation chain that was worked into. */
+  firstChain = 1
+  /** The last place holds stitches from the other side already and may be left. */
+  lastMayWait = false
   /** Places that the row itself put before the edge (chains at its start that are worked into). */
   prefixed = 0
   /** The row has worked into spaces: then stitches may be passed over at its end. */

@@ -170,11 +170,11 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     label: row.label, word: row.round ? 'round' : 'row', ...(row.number !== undefined && { number: row.number }), written: writtenOf(row),
     offers: tried.offers, worksOver: tried.worksOver, leaves: tried.leaves, makes: tried.makes, kinds: tried.made.kinds, spaces: tried.made.spaces,
     ...(says && { says }), verdict, ...(blamed && { reason: 'the count of the row below is in doubt' }), assumed, tally: tried.steps, repeats: tried.repeats, troubles,
-    agreement: { total: tried.comparison.totalAgrees || blamed, kinds: tried.comparison.kindsAgree || blamed, change: tried.comparison.changeAgrees || blamed },
+    agreement: { total: tried.comparison.totalAgrees || blamed, kinds: tried.comparison.kindsAgree || blamed, change: tried.comparison.changeAgrees || blamed, ...(tried.comparison.kindSlip && { kindSlip: tried.comparison.kindSlip }) },
     yarns: tried.yarns, fabric: tried.row,
   }
   const after: State = {
-    edge: tried.next, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: !tried.comesOut, before: tried.makes, kind: mainKind(tried, setting),
+    edge: tried.next, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: !tried.comesOut && !(tried.troubles.length === 0 && tried.comparison.totalAgrees), before: tried.makes, kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
   return { worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
@@ -190,9 +190,16 @@ function lookBack(toWork: RowToWork, setting: RowSetting, tried: RowTry): State[
 
 /** After a slip the next row may be worked on what the row says instead. */
 function bySaying(tried: RowTry, says: Says | undefined): State['others'] {
-  const count = says?.count ?? (says && Object.keys(says.kinds).length > 0 ? Object.values(says.kinds).reduce((sum, n) => sum + n, 0) : undefined)
+  const count = tried.comparison.totalAgrees ? undefined : saidCount(says)
   if (count === undefined || count === tried.makes || count > 100_000) return []
   return [{ edge: { ...tried.next, places: resized(tried.next.places, count) }, words: `the row below is taken to have the ${count} stitches it says` }]
+}
+
+/** Stitches that a row says it has: its total, or all its kinds together. */
+function saidCount(says: Says | undefined): number | undefined {
+  if (says?.count !== undefined) return says.count
+  const kinds = Object.entries(says?.kinds ?? {}).filter(([kind]) => kind !== 'sh')
+  return kinds.length === 0 ? undefined : kinds.reduce((sum, [, count]) => sum + count, 0)
 }
 
 /** The same places with stitches left off or added at the end, to so many. */
@@ -223,7 +230,7 @@ function mainKind(tried: RowTry, setting: RowSetting): string {
 /** A row that cannot be counted: the next one stands on what it says, when it says something. */
 function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWork, reason: string, tried?: RowTry): Step {
   const says = saysOf(row.entry.read.totals, setting.size)
-  const count = says?.count ?? (says ? Object.values(says.kinds).reduce((sum, n) => sum + n, 0) || undefined : undefined)
+  const count = saidCount(says)
   const attempt = tried ?? workRow(toWork, setting)
   const kind = Object.keys(says?.kinds ?? {})[0] ?? state.kind
   const known = count !== undefined && count < 100_000

@@ -111,6 +111,7 @@ function leftPlaces(walk: Walk): number {
     walk.at = walk.edge.length
     return 0
   }
+  if (walk.lastMayWait && walk.at === walk.edge.length - 1) return 0
   let left = 0
   for (let index = walk.at; index < walk.edge.length; index += 1) {
     const place = walk.edge[index]!

@@ -4,9 +4,26 @@ import type { Walk } from './walk.ts'
 
 /** `Join B in any ch-2 sp`: the row begins there. On a round the places before it wait at its end. */
 export function workStart(walk: Walk, item: Start): void {
+  if (item.target.walk === 'other-side') return turnTheEnd(walk, item)
   const index = item.target.walk === 'last' ? walk.edge.length - 1 : findNext(walk, walk.at, item.target.thing)
   if (index >= walk.edge.length) return
   begin(walk, index)
+}
+
+/**
+ * Along the other side of the foundation chain, back to the first chain that was worked. That chain holds stitches from above
+ * already; the row may work into it again or not.
+ */
+function turnTheEnd(walk: Walk, item: Start): void {
+  if (!walk.foundation) {
+    walk.trouble({ kind: 'no-such-place', span: item, what: 'the other side of a foundation chain' })
+    return
+  }
+  const last = walk.foundation.length - 1
+  const under = walk.foundation.slice(walk.firstChain, last).toReversed()
+  walk.edge = [...walk.edge.slice(0, walk.at), ...under]
+  walk.noneFrom.clear()
+  walk.lastMayWait = true
 }
 
 /** Makes the place at `index` the row's first place. */

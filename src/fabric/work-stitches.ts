@@ -27,7 +27,7 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   const doing = doingOf(walk, item)
   if (item.target?.walk === 'from-hook') skippedChains(walk, item, doing)
   if (closesLoop(walk, item, rest)) return
-  if (doing.from === 'nothing') return fromNothing(walk, item, doing)
+  if (doing.from === 'nothing' || beginsOnNothing(walk, item)) return fromNothing(walk, item, doing)
   const target = targetOf(walk, item)
   const each = target.each
   const loop = item.loop ?? walk.setting.loop
@@ -103,6 +103,11 @@ function intoPlace(walk: Walk, doing: Doing, each: number, index: number, loop: 
     noteGroup(walk, from, group)
   }
   if (doing.group) walk.groups.push({ name: doing.group, size: doing.makes })
+}
+
+/** `Base row of 43 sc`, `Base row: *sc, ch 5; …`: stitches told before anything lies below them. */
+function beginsOnNothing(walk: Walk, item: Work): boolean {
+  return walk.edge.length === 0 && walk.inPlace === undefined && (item.target === undefined || item.target.walk === 'next')
 }
 
 /** Foundation stitches, and the stitches of a row that has nothing below it. */

@@ -1,4 +1,5 @@
 import type { Span } from '../text/span.ts'
+import type { KindSlip } from './compare-total.ts'
 import type { Place } from './place.ts'
 
 /**
@@ -34,7 +35,7 @@ export interface WorkedRow {
   readonly repeats: readonly { readonly span: Span; readonly times: number }[]
   readonly troubles: readonly Trouble[]
   /** Whether what it says agrees with what it makes; true where it says nothing. */
-  readonly agreement: { readonly total: boolean; readonly kinds: boolean; readonly change: boolean }
+  readonly agreement: { readonly total: boolean; readonly kinds: boolean; readonly change: boolean; readonly kindSlip?: KindSlip }
   /** Yarns that the row names. */
   readonly yarns: readonly { readonly yarn: string; readonly span: Span }[]
   /** The row could not be counted: its numbers stand for nothing but what it says. */

@@ -7,7 +7,7 @@ import type { Chain, Instruction, Join, Num, Skip, Thing } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return turn(reader) ?? picot(reader) ?? chain(reader) ?? skip(reader) ?? leave(reader) ?? join(reader, before) ?? inPlace(reader, before)
+  return turn(reader) ?? otherSide(reader) ?? picot(reader) ?? chain(reader) ?? skip(reader) ?? leave(reader) ?? join(reader, before) ?? inPlace(reader, before)
 }
 
 function turn(reader: Reader): readonly Instruction[] | undefined {
@@ -17,6 +17,24 @@ function turn(reader: Reader): readonly Instruction[] | undefined {
   }
   if (reader.take('turn', 'work|the?', 'work?') || reader.take('turning')) return [{ node: 'turn', turns: true, start, end: reader.end }]
   return undefined
+}
+
+/** `Working along opposite side of ch`, `other side:`: what follows goes into the underside of the foundation chain. */
+function otherSide(reader: Reader): readonly Instruction[] | undefined {
+  const start = reader.start
+  const at = reader.at
+  reader.take('now|continue|continuing')
+  reader.take('work|working|worked')
+  reader.take('in|along|on|up|down|around|across|into|over')
+  reader.take('the')
+  const side = reader.take('opposite|other|bottom|lower|under|second|2nd', 'side|edge|loops|lps') || reader.take('underside') || reader.take('unused|free|remaining|rem', 'loops|lps', 'of', 'the?', 'foundation|beg|starting|base?', 'ch|chain')
+  if (!side || reader.take('of', 'the?', 'work|piece|row|square|motif|neck|head|body')) {
+    reader.at = at
+    return undefined
+  }
+  reader.take('of|on', 'the?', 'foundation|beginning|beg|starting|initial|base|original?', 'ch|chain|chs?', 'edge?')
+  reader.take(':')
+  return [{ node: 'start', target: { walk: 'other-side', start, end: reader.end }, start, end: reader.end }]
 }
 
 /** `Ch 3, sl st in 3rd ch from hook (picot made)` and the word `picot`: no stitch and no space. */
@@ -258,9 +276,10 @@ function inPlace(reader: Reader, before: readonly Instruction[]): readonly Instr
   const at = reader.at
   if (!/^(in|into|working)$/.test(reader.word())) return undefined
   const target = takeTarget(reader)
-  const colon = reader.take(':|,')
+  const placed = before.at(-1)?.node === 'work' || before.at(-1)?.node === 'group'
+  const colon = reader.take(placed ? ':' : ':|,')
   const worked = reader.take('work|make')
-  if (!target || target.thing === undefined && target.walk === 'next' || before.at(-1)?.node === 'work' && !colon && !worked && reader.word() !== '(' && reader.word() !== '[') {
+  if (!target || target.thing === undefined && target.walk === 'next' || placed && !colon && !worked && reader.word() !== '(' && reader.word() !== '[') {
     reader.at = at
     return undefined
   }

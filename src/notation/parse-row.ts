@@ -15,6 +15,7 @@ export interface ReadRow extends RowText {
 export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary): ReadRow {
   const all = new Reader(withoutGaps(tokens(text, start, end)), vocabulary)
   const { totals, rest } = takeTotals(all)
+  rest.take('base|foundation', 'row|round|rnd', 'of')
   const loop = takeRowLoop(rest)
   const reference = takeReference(rest)
   const items = reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)

@@ -197,6 +197,8 @@ function counted(reader: Reader, draft: Draft, count: Num): boolean {
 }
 
 function kind(reader: Reader, draft: Draft, count: Num): boolean {
+  const half = reader.take('half')
+  reader.take('full|whole|complete')
   const thing = takeThing(reader)
   if (!thing) {
     const name = /^(corners?|sides?|picots?|petals?|v|points?|spokes?|ripples?|blocks?|squares?|leaves|groups?|bobbles?|loops?|arches|tiles?)$/i.exec(reader.word())
@@ -206,10 +208,11 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
     return true
   }
   if (thing.kind === 'space') draft.spaces.push(spaceOf(thing.chains, count))
+  else if (thing.kind === 'stitch' && thing.stitch === 'sh') draft.groups.push({ name: half ? 'half' : 'sh', count })
   else if (thing.kind === 'stitch' && thing.stitch) draft.kinds.push({ kind: thing.stitch, count })
   else if (thing.kind === 'stitch') draft.count ??= count
   else if (thing.kind === 'chain') draft.spaces.push({ chains: -1, count })
-  else draft.groups.push({ name: thing.stitch ?? thing.kind, count })
+  else draft.groups.push({ name: half ? 'half' : (thing.stitch ?? thing.kind), count })
   if (thing.where === 'corner') return true
   if (changed(reader, draft, count)) return true
   takeManner(reader)
