@@ -1,10 +1,12 @@
 /** A number as a pattern writes it: `6`, `1,200`, `2.5`, `3¾`, `9–10`, `−6`, with an opening bracket or star before it. */
-const number = /^[(\[*“"]*[+−–-]?\d[\d.,/×–]*[½¼¾⅓⅔⅛⅜⅝⅞]?$|^[(\[]*[½¼¾⅓⅔⅛⅜⅝⅞]$/
+const number = /^[(\[*“"]*[+−–-]?(?:\d(?:[\d.,/×–]*\d)?[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓⅔⅛⅜⅝⅞])$/
 /** The end of a bracket of sizes: `(8)`, `12)`. */
 const sizesEnd = /\d[½¼¾⅓⅔⅛⅜⅝⅞]?\)$/
 const sizesStart = /^\(\d/
-/** What a number counts or measures. */
-const unit = /^(?:[a-zA-Z%]{1,4}s?|inch(?:es)?|stitch(?:es)?|rounds?|metres?|yards?|balls?|skeins?|times|repeats?|loops?|chains?)(?![a-zA-Z])/
+/** What a number counts or measures: lengths and weights, stitches by name and by abbreviation, rows. */
+const measures = 'mm|cm|m|km|in|inch|inches|ft|yds?|metres?|yards?|g|kg|oz|lb|grams?|%|times|more|balls?|skeins?|repeats?'
+const stitches = 'sts?|stitch|stitches|ch|chs|chains?|sps?|spaces?|loops?|lps?|ss|sl|inc|dec|rows?|rounds?|rnds?|[a-zA-Z]{0,5}(?:sc|dc|tr|hdc|htr)(?:\\d*tog)?'
+const unit = new RegExp(`^(?:${measures}|${stitches})(?![a-zA-Z])`)
 const counted = /^[(\[*]*(?:rows?|rounds?|rnds?|steps?|sizes?|pages?|parts?|ch|no\.|versions?)$/i
 
 /**
