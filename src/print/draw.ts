@@ -6,7 +6,7 @@ import { fromBottom, points } from './pdf/numbers.ts'
 import { takeOverFile } from './pdf/object-file.ts'
 import { StructureWriter, type Kid } from './pdf/structure.ts'
 import { beginText, endText, missingBox, startPage, TextWriter, type PageText } from './pdf/text-operators.ts'
-import { page as sheetPage } from './sheet/measures.ts'
+import { live, page as sheetPage } from './sheet/measures.ts'
 import { isTag, type LaidOut, type Placed, type PlacedBox, type PlacedText, type Tag } from './sheet/placed.ts'
 
 /** A page while it is drawn. */
@@ -44,9 +44,11 @@ export function draw(laidOut: LaidOut, description: Description): Uint8Array {
   for (const { title, page, y } of laidOut.bookmarks) {
     document.outline.addItem(title, { pageNumber: page, top: points(y), left: points(sheetPage.width) })
   }
+  // A form names a font; the footer's is in every document.
   texts.font('count')
   document.font('count')
   drawing.boxes.end()
+  texts.end()
   document.end()
   return fileBytes()
 }
@@ -87,7 +89,8 @@ function drawContent({ pages, texts, structure }: Drawing, tag: Tag, element: Re
   const plain = placed.every((one) => one.kind === 'text' && !one.missing)
   if (plain) beginText(text)
   else endText(text)
-  text.operators.push(`/${tag.type} <</MCID ${mcid}>> BDC`)
+  const actual = tag.actual === undefined ? '' : ` /ActualText ${hexText(tag.actual)}`
+  text.operators.push(`/${tag.type} <</MCID ${mcid}${actual}>> BDC`)
   drawTexts(texts, placed.filter((one) => one.kind === 'text'), text)
   if (!plain) {
     endText(text)
@@ -99,10 +102,11 @@ function drawContent({ pages, texts, structure }: Drawing, tag: Tag, element: Re
 
 function drawTexts(texts: TextWriter, placed: readonly PlacedText[], page: PageText): void {
   for (const text of placed) {
-    if (text.missing) {
-      endText(page)
-      page.operators.push(`/Span <</ActualText ${hexText(text.text)}>> BDC\n${missingBox(text)}\nEMC`)
-    } else texts.show(text, page)
+    // Readers look among glyphs for what an actual text replaces; a space gives them one.
+    texts.show(text.missing ? { ...text, text: ' ' } : text, page)
+    if (!text.missing) continue
+    endText(page)
+    page.operators.push(missingBox(text))
   }
 }
 
@@ -136,19 +140,29 @@ function drawLinks({ document, pages, structure }: Drawing, tag: Tag, element: R
   })
 }
 
+function drawArtifact(texts: TextWriter, page: PageText, properties: string, placed: readonly PlacedText[]): void {
+  if (placed.length === 0) return
+  endText(page)
+  page.operators.push(`/Artifact <<${properties}>> BDC`)
+  drawTexts(texts, placed, page)
+  endText(page)
+  page.operators.push('EMC')
+}
+
 /** Adds what is no content, and hands the page's operators over. Ruling lies under the text. */
 function finishPage({ document, pages, texts }: Drawing, index: number, ruling: readonly Placed[], pagination: readonly Placed[]): void {
   const { page, text, squares } = pages[index] as DrawnPage
   endText(text)
-  text.operators.push('/Artifact <</Type /Pagination>> BDC')
-  drawTexts(texts, pagination.filter((one) => one.kind === 'text'), text)
-  endText(text)
+  const repeated = pagination.filter((one) => one.kind === 'text')
+  const footers = repeated.filter(({ y }) => y > live.footerRule)
+  drawArtifact(texts, text, '/Type /Pagination', repeated.filter((one) => !footers.includes(one)))
+  drawArtifact(texts, text, '/Type /Pagination /Subtype /Footer /Attached [/Bottom]', footers)
   for (const role of text.fonts) page.fonts[texts.font(role).id] = texts.font(role).ref()
   document.switchToPage(index)
   document.addContent([
     // PDFKit begins each page upside down; what is placed here counts from the bottom, as PDF does.
     `1 0 0 -1 0 ${points(sheetPage.height)} cm`,
     '/Artifact <</Type /Layout>> BDC', drawLines([...ruling, ...squares]), 'EMC',
-    ...text.operators, 'EMC',
+    ...text.operators,
   ].join('\n'))
 }

@@ -100,6 +100,14 @@ describe('tables', () => {
 
 })
 
+describe('characters that no font has', () => {
+  test('say what they are: U+1F6DF is D83D DEDF in UTF-16 (Unicode 3.9, D91)', async () => {
+    const [cover = ''] = contentStreams(await printPattern(titled('Buoy 🛟')))
+    expect(cover).toMatch(/\/Span <<\/MCID \d+ \/ActualText <FEFFD83DDEDF>>> BDC/)
+    expect(tagsOf(layOut(titled('Buoy 🛟')).root, 'Span').map(({ actual }) => actual)).toContain('🛟')
+  })
+})
+
 describe('heads', () => {
   test('begin at the first level and skip none on the way down (ISO 14289-1, 7.4.2)', () => {
     for (const booklet of Object.values(booklets)) {

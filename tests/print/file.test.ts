@@ -67,6 +67,8 @@ describe('the file', () => {
     expect(fonts.length).toBeGreaterThanOrEqual(7)
     expect(fonts.filter((name) => !/^(Besley|SourceSerif4|SourceSans3)-/.test(name ?? ''))).toEqual([])
     expect(file.match(/\/FontFile2 /g)).toHaveLength(fonts.length)
+    // A list of glyphs would have to be complete (ISO 14289-1, 7.21.4.2), and is not asked for.
+    expect(file).not.toContain('/CIDSet')
   })
 })
 

@@ -45,8 +45,7 @@ function placeTopLine(sheet: Sheet, booklet: Booklet): void {
   const { capitals } = styles
   sheet.rule(live.top + 0.25, weights.heavy)
   const y = live.top + 0.5 + 2 + baselineIn(capitals)
-  const tag = sheet.tag(sheet.root, 'P')
-  sheet.text(tag, oneLine(booklet.publisher.toUpperCase(), capitals), capitals, live.left, y)
+  if (booklet.publisher !== '') sheet.text(sheet.tag(sheet.root, 'P'), oneLine(booklet.publisher.toUpperCase(), capitals), capitals, live.left, y)
   if (booklet.number !== undefined) {
     sheet.textTo(sheet.tag(sheet.root, 'P'), oneLine(`Pattern ${booklet.number}`.toUpperCase(), capitals), capitals, live.right, y)
   }

@@ -37,8 +37,9 @@ export function placeHowToRead(sheet: Sheet, key: RowLine, part: Pick<Part, 'cou
   put(sheet, sheet.tag(first, 'LBody'), textLines('tick when done', caption, row.side === undefined ? 20 : 14), caption, { at: live.left }, captionBaseline)
   for (const [at, column] of columns.entries()) {
     const entry = sheet.tag(list, 'LI')
-    put(sheet, sheet.tag(entry, 'Lbl'), column.lines, column.style, column.edge, baseline)
-    if ((captions[at]?.length ?? 0) > 0) put(sheet, sheet.tag(entry, 'LBody'), captions[at] ?? [], caption, column.edge, captionBaseline)
+    const explained = column.caption !== ''
+    put(sheet, sheet.tag(entry, explained ? 'Lbl' : 'LBody'), column.lines, column.style, column.edge, baseline)
+    if (explained) put(sheet, sheet.tag(entry, 'LBody'), captions[at] ?? [], caption, column.edge, captionBaseline)
   }
   sheet.y = top + rowHeight + 1.2 + Math.max(captionsHeight, 2 * lineHeight(caption))
 }

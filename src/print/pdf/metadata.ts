@@ -42,8 +42,7 @@ export function describeWell(document: PDFDocument, description: Description): v
 <xmp:CreatorTool>${producer}</xmp:CreatorTool>
 </rdf:Description>
 <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
-${alternatives('title', title)}<dc:creator><rdf:Seq><rdf:li>${escaped(author)}</rdf:li></rdf:Seq></dc:creator>
-${alternatives('description', subject)}<dc:language><rdf:Bag><rdf:li>${language}</rdf:li></rdf:Bag></dc:language>
+${alternatives('title', title)}${author === '' ? '' : `<dc:creator><rdf:Seq><rdf:li>${escaped(author)}</rdf:li></rdf:Seq></dc:creator>\n`}${alternatives('description', subject)}<dc:language><rdf:Bag><rdf:li>${language}</rdf:li></rdf:Bag></dc:language>
 </rdf:Description>
 <rdf:Description rdf:about="" xmlns:pdf="http://ns.adobe.com/pdf/1.3/">
 <pdf:Producer>${producer}</pdf:Producer>

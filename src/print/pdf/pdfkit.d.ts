@@ -23,6 +23,8 @@ declare module 'pdfkit' {
     /** Glyphs as four hexadecimal digits each, and how far each goes on, in thousandths of an em. */
     encode(text: string): readonly [readonly string[], readonly { xAdvance: number; xOffset: number; yOffset: number; advanceWidth: number }[]]
     ref(): Reference
+    /** Writes the font into the document, once. */
+    finalize(): void
   }
 
   export interface Page {
@@ -70,6 +72,8 @@ declare module 'pdfkit' {
     readonly _font: EmbeddedFont
     readonly _id: Uint8Array
     _info: Reference
+    /** The part of the standard that is kept to: 1 for PDF/UA-1. */
+    subset: number
     _ended: boolean
     readonly _offsets: readonly (number | null)[]
     _addInfo: () => void

@@ -1,6 +1,8 @@
 import type PDFDocument from 'pdfkit'
 import type { PdfValue, Reference } from 'pdfkit'
-import type { Tag } from '../sheet/placed.ts'
+import { mmPerPoint } from '../sheet/measures.ts'
+import { isTag, type Placed, type Tag } from '../sheet/placed.ts'
+import { fromBottom, points } from './numbers.ts'
 
 /** A kid of a structure element: another element, a piece of a page, or an annotation. */
 export type Kid =
@@ -58,6 +60,7 @@ export class StructureWriter {
     Object.assign(element.data, { S: tag.type, P: parent ?? this.#root })
     if (page && 'page' in page) element.data['Pg'] = page.page
     if (tag.alt !== undefined) element.data['Alt'] = new String(tag.alt)
+    if (tag.actual !== undefined) element.data['ActualText'] = new String(tag.actual)
     const attributes = attributesOf(tag)
     if (attributes) element.data['A'] = attributes
     const values = kids.map((kid) => valueOf(kid, element.data['Pg'] as Reference | undefined))
@@ -77,8 +80,28 @@ function valueOf(kid: Kid, page: Reference | undefined): PdfValue {
   return kid.page === page ? kid.mcid : { Type: 'MCR', Pg: kid.page, MCID: kid.mcid }
 }
 
-function attributesOf({ scope, colSpan, rowSpan, numbering }: Tag): PdfValue | undefined {
+function attributesOf(tag: Tag): PdfValue | undefined {
+  const { scope, colSpan, rowSpan, numbering } = tag
+  if (tag.type === 'Figure') return { O: 'Layout', Placement: 'Block', BBox: boundsOf(tag) }
   if (numbering) return { O: 'List', ListNumbering: numbering }
   if (scope === undefined && colSpan === undefined && rowSpan === undefined) return undefined
   return { O: 'Table', Scope: scope, ColSpan: colSpan, RowSpan: rowSpan }
+}
+
+/** The rectangle that a figure fills, in points: left, bottom, right, top. */
+function boundsOf(figure: Tag): readonly number[] {
+  const corners = figure.children.flatMap((child) => (isTag(child) ? [] : cornersOf(child)))
+  const [xs, ys] = [corners.map(({ x }) => points(x)), corners.map(({ y }) => fromBottom(y))]
+  const edges = [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)]
+  return edges.map((edge) => Math.round(edge * 100) / 100)
+}
+
+function cornersOf(one: Placed): readonly { readonly x: number; readonly y: number }[] {
+  if (one.kind === 'line') return [{ x: one.x1, y: one.y1 }, { x: one.x2, y: one.y2 }]
+  if (one.kind === 'ellipse') {
+    const reach = Math.max(one.rx, one.ry)
+    return [{ x: one.x - reach, y: one.y - reach }, { x: one.x + reach, y: one.y + reach }]
+  }
+  const [width, height] = one.kind === 'text' ? [one.width, -one.size * mmPerPoint] : [one.side, one.side]
+  return [{ x: one.x, y: one.y }, { x: one.x + width, y: one.y + height }]
 }

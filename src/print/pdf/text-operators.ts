@@ -57,6 +57,17 @@ export class TextWriter {
     return font
   }
 
+  /**
+   * Writes the fonts. PDFKit lists the glyphs of each, which no part of the standard asks for, and leaves out those that are only parts
+   * of an accented letter, which the standard forbids (ISO 14289-1, 7.21.4.2); it lists none when it takes the file for an ordinary one.
+   */
+  end(): void {
+    const { subset } = this.#document
+    this.#document.subset = 0
+    for (const font of this.#fonts.values()) font.finalize()
+    this.#document.subset = subset
+  }
+
   /** Shows text. Where it stands is said from where the last text stood: the columns of a table then repeat, and pack well. */
   show(text: PlacedText, page: PageText): void {
     const { operators } = page

@@ -77,6 +77,8 @@ export interface Tag {
   readonly numbering?: 'Decimal' | 'None'
   /** Of a figure, in words. */
   readonly alt?: string
+  /** What a box stands for that is drawn in the place of a character. */
+  readonly actual?: string
   /** Of a link. */
   readonly href?: string
 }

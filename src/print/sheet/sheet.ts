@@ -59,7 +59,9 @@ export class Sheet implements LaidOut {
   /** Sets a line with its start at `x` and its baseline at `y`, and underlines what is repeated. */
   text(place: Place, line: Line, style: TypeStyle, x: number, y: number): void {
     for (const run of line.runs) {
-      this.#put(place, {
+      // A character that cannot be drawn is an element of its own, because not every reader finds a text that is said inside a piece.
+      const own = run.missing && place !== 'pagination' ? this.tag(place, 'Span', { actual: run.text }) : place
+      this.#put(own, {
         kind: 'text', page: this.page, x: x + run.x, y, width: run.width, text: run.spaceAfter && !run.missing ? `${run.text} ` : run.text, font: run.font, size: style.size,
         ...(style.tracking === undefined ? {} : { tracking: style.tracking }),
         ...(run.missing ? { missing: true as const } : {}),
