@@ -26,7 +26,8 @@ function remark(diagnostic: Diagnostic, source: Collected['source']): Remark {
     severity: severityOf(diagnostic.code),
     message: diagnostic.message,
     place: `${source.path}:${line}:${column}`,
-    report: reportText([diagnostic], source, { colour: false, width: 88 }).trim(),
+    // The first two lines are message and place, which the page sets as its own words.
+    report: reportText([diagnostic], source, { colour: false, width: 88 }).trimEnd().split('\n').slice(2).join('\n'),
   }
 }
 

@@ -18,6 +18,6 @@ export interface Remark {
   readonly message: string
   /** `patterns/skiff.md:33:71` */
   readonly place: string
-  /** The report as text, with the source's own lines in it. */
+  /** The source's own lines with what is to be said of them, the tally, note and hint: text of one width. */
   readonly report: string
 }
