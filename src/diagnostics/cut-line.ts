@@ -10,6 +10,7 @@ export interface Run {
 const contextColumns = 6
 const furthestContext = 30
 const worthCutting = 20
+const longestHead = 45
 const longestTotal = 45
 
 /**
@@ -61,10 +62,10 @@ function stretches(cells: readonly Cell[], labelled: readonly Run[], width: numb
     .sort((a, b) => b.saves - a.saves)
 }
 
-/** After the indentation and the row's own label, `Row 12 (RS): `. */
+/** After the indentation and the row's own label, `Row 12 (RS): ` or `Rnds 2-3 (2-4, 2-4): `. */
 function endOfHead(cells: readonly Cell[]): number {
-  const text = cells.slice(0, 40).map((cell) => cell.text[0] ?? ' ').join('')
-  return /^\s*(?:- )?(?:[^\s:]+(?: [^\s:]+){0,4}:(?:\s+|$))?/.exec(text)?.[0].length ?? 0
+  const text = cells.slice(0, longestHead).map((cell) => cell.text[0] ?? ' ').join('')
+  return /^\s*(?:- )?(?:[^\s:][^:]*:(?:\s+|$))?/.exec(text)?.[0].length ?? 0
 }
 
 /** Where the total at the row's end begins, `(17 dc, 5 ch-2 sps)`; the end of a row that says none, or a long one. */

@@ -105,6 +105,11 @@ test('a long line keeps its start and its total, whatever is labelled', () => {
   expect(drawn(noTotal, labelOn(noTotal, 'Row 12', 'this one'))).toContain('\n2 |   Row 12 (RS): …\n')
 })
 
+test('a label with numbers for every size is kept', () => {
+  const source = sourceFrom('a.md', 2, [longRow.replace('Row 12 (RS)', 'Rnds 2-3 (2-4, 2-4, 2-5, 2-5)')])
+  expect(drawn(source, labelOn(source, '(52 sc)', 'x'))).toContain('\n2 |   Rnds 2-3 (2-4, 2-4, 2-5, 2-5): … sc in last 4 sts. (52 sc)\n')
+})
+
 test('a narrower screen cuts earlier', () => {
   const source = sourceFrom('a.md', 2, ['  Row 3: Sc in next 15 sts, 2 sc in next st, sc in next 18 sts. (35 sc)'])
   expect(drawn(source, labelOn(source, '(35 sc)', 'x'), [], 60)).toBe(`\
