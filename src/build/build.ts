@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { styleText } from 'node:util'
@@ -16,7 +17,7 @@ process.exitCode = await build()
 async function build(): Promise<0 | 1> {
   const started = performance.now()
   try {
-    const collected = await collectPatterns({ root, folder: 'patterns' })
+    const collected = existsSync(join(root, 'patterns')) ? await collectPatterns({ root, folder: 'patterns' }) : []
     if (collected.length === 0) return fail('There is no pattern in patterns/: nothing to publish.')
     const report = reportHindrances(collected, { colour: coloured(), width: process.stderr.columns ?? 100 })
     if (report !== '') return fail(`${report}\n\nNothing was built; dist/ is as it was.`)

@@ -67,16 +67,22 @@ function watch(loading: Loading, watcher: Watcher): void {
   const { context, shelf } = loading
   unwatch.get(watcher)?.()
   const pathOf = (file: string) => relative(shelf.root, file).split(sep).join('/')
-  const reload = async (file: string) => {
-    const path = pathOf(file)
-    if (!path.startsWith(`${shelf.folder}/`) || !(await patternPaths(shelf)).includes(path)) return
+  const reload = async (path: string) => {
     try {
-      await loadOne({ ...loading, path })
+      if ((await patternPaths(shelf)).includes(path)) await loadOne({ ...loading, path })
     } catch (error) {
       context.logger.error(`${path}: ${error instanceof Error ? error.message : String(error)}`)
     }
   }
-  const remove = (file: string) => context.store.delete(pathOf(file))
-  watcher.on('change', reload).on('add', reload).on('unlink', remove)
-  unwatch.set(watcher, () => watcher.off('change', reload).off('add', reload).off('unlink', remove))
+  // Editors empty a file before they write it: what stands there a moment later is what was meant.
+  const waiting = new Map<string, NodeJS.Timeout>()
+  const changed = (file: string) => {
+    const path = pathOf(file)
+    if (!path.startsWith(`${shelf.folder}/`)) return
+    clearTimeout(waiting.get(path))
+    waiting.set(path, setTimeout(() => void reload(path), 60))
+  }
+  const removed = (file: string) => context.store.delete(pathOf(file))
+  watcher.on('change', changed).on('add', changed).on('unlink', removed)
+  unwatch.set(watcher, () => watcher.off('change', changed).off('add', changed).off('unlink', removed))
 }
