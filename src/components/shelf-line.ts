@@ -23,9 +23,9 @@ export function shelfLine(booklet: Booklet): ShelfLine {
     title: booklet.title,
     slug: booklet.slug,
     kind: [fact('Level'), fact('Worked')].filter((part) => part !== '').join(', ').toLowerCase(),
-    size: metric(fact('Size')),
+    size: metric(fact('Size')).replace(/^[^:]*\):\s/, ''),
     hook: metric(fact('Hook')),
-    yarn: booklet.materials.find(({ kind }) => kind === 'total')?.amount[0] ?? fact('Yarn'),
+    yarn: yarnInAll(booklet) ?? fact('Yarn'),
     rows: rows > 0 ? String(rows) : '',
     version: booklet.version,
   }
@@ -36,6 +36,12 @@ export function rowsIn({ parts }: Booklet): { readonly rows: number; readonly un
   const lines = parts.flatMap(({ lines }) => lines).filter((line) => line.kind === 'row')
   const sum = (of: typeof lines) => of.reduce((total, { boxes }) => total + boxes.length, 0)
   return { rows: sum(lines), uncounted: sum(lines.filter(({ stitches }) => stitches.includes('?'))) }
+}
+
+/** Metres of all yarns together, when they are known. */
+function yarnInAll({ materials }: Booklet): string | undefined {
+  const [yarn, ...others] = materials.filter(({ kind }) => kind === 'yarn')
+  return others.length > 0 ? materials.find(({ kind }) => kind === 'total')?.amount[0] : yarn?.amount[0]
 }
 
 /** The metric figures alone, without inches and letters of hooks: the pattern's page has both. */
