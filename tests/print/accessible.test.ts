@@ -6,11 +6,12 @@ import { isTag, type Tag } from '../../src/print/sheet/placed.ts'
 import { float, row } from './booklets/float.ts'
 import { gangway } from './booklets/gangway.ts'
 import { bare, hostileTitles, longRange, titled } from './booklets/hostile.ts'
+import { prose } from './booklets/prose.ts'
 import { contentStreams, openPdf, operatorNames, operatorsOf, pagesOf, type StructureNode } from './read-pdf.ts'
 import { tagsOf } from './placed-tree.ts'
 
 const booklets: Readonly<Record<string, Booklet>> = {
-  float, bare, 'two sizes': gangway(2), 'five sizes': gangway(5), 'a range of 700 rows': longRange(700), emoji: titled(hostileTitles.emoji),
+  float, bare, prose, 'two sizes': gangway(2), 'five sizes': gangway(5), 'a range of 700 rows': longRange(700), emoji: titled(hostileTitles.emoji),
 }
 
 /** Operators that put ink on paper (ISO 32000-1, tables 60, 87, 109). */

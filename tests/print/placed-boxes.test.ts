@@ -4,11 +4,12 @@ import { layOut } from '../../src/print/layout.ts'
 import type { LaidOut, Placed, PlacedText } from '../../src/print/sheet/placed.ts'
 import { float } from './booklets/float.ts'
 import { gangway } from './booklets/gangway.ts'
+import { prose } from './booklets/prose.ts'
 import { bare, hostileTitles, longPiece, longRange, titled } from './booklets/hostile.ts'
 import { frameOf, leaves, onPage, overlap, tagsOf, wordsOf } from './placed-tree.ts'
 
 const booklets: Readonly<Record<string, Booklet>> = {
-  float, bare,
+  float, bare, prose,
   'one size': gangway(1), 'two sizes': gangway(2), 'three sizes': gangway(3), 'five sizes': gangway(5),
   '400 rows': longPiece(400), 'a range of 700 rows': longRange(700),
   ...Object.fromEntries(Object.entries(hostileTitles).map(([name, title]) => [`title: ${name}`, titled(title)])),

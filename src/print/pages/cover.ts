@@ -22,9 +22,10 @@ export interface CoverDrawing {
   readonly caption: string
 }
 
-/** The zone that the drawing may fill, in mm; a drawing narrower than `narrow` leaves room for wider facts. */
-const zone = { width: 118, height: 152, narrow: 96 }
-const factsWidth = { beside: 54, alone: 74 }
+/** The room that a drawing may fill at the left of the cover, in mm. */
+export const drawingZone = { width: 118, height: 152 }
+/** Width of the facts in mm: wide beside a narrow drawing or none. */
+const factsWidth = { narrow: 54, wide: 74 }
 
 /** Sets the cover: who publishes, the title, the facts, and the bar that shows whether the print is full size. Gives the facts it had no room for. */
 export function placeCover(sheet: Sheet, booklet: Booklet, drawing?: CoverDrawing): Booklet['facts'] {
@@ -35,7 +36,8 @@ export function placeCover(sheet: Sheet, booklet: Booklet, drawing?: CoverDrawin
   placeChainRule(sheet)
   const top = sheet.y + gaps.large - 1
   if (drawing) placeDrawing(sheet, drawing, top)
-  const width = drawing && drawing.width > zone.narrow - factsWidth.alone + factsWidth.beside ? factsWidth.beside : factsWidth.alone
+  const leftForFacts = liveWidth - (drawing?.width ?? 0) - gaps.large
+  const width = leftForFacts < factsWidth.wide ? factsWidth.narrow : factsWidth.wide
   const left = placeFacts(sheet, booklet.facts, { x: live.right - width, top, width, bottom: bandTop - gaps.section })
   placeCheckYourPrint(sheet, drawing)
   return left
@@ -89,7 +91,5 @@ function placeChainRule(sheet: Sheet): void {
 
 function placeDrawing(sheet: Sheet, drawing: CoverDrawing, top: number): void {
   const figure = sheet.tag(sheet.root, 'Figure', { alt: drawing.alt })
-  const dx = live.left + Math.max(0, (zone.width - drawing.width) / 2)
-  const dy = top + Math.max(0, (Math.min(zone.height, bandTop - gaps.medium - top) - drawing.height) / 2)
-  for (const box of drawing.boxes) sheet.put(figure, box, dx, dy)
+  for (const box of drawing.boxes) sheet.put(figure, box, live.left, top)
 }
