@@ -1,7 +1,10 @@
+import { readFileSync } from 'node:fs'
+import { create } from 'fontkit'
 import { describe, expect, test } from 'vitest'
 import { layOut } from '../../src/print/layout.ts'
 import { drawingZone, type CoverDrawing } from '../../src/print/pages/cover.ts'
 import { printPattern } from '../../src/print/print-pattern.ts'
+import type { PlacedText, Tag } from '../../src/print/sheet/placed.ts'
 import { float } from './booklets/float.ts'
 import { prose } from './booklets/prose.ts'
 import { leaves, onPage, tagsOf, wordsOf } from './placed-tree.ts'
@@ -38,6 +41,23 @@ describe('prose', () => {
     const links = (await Promise.all(pages.map((page) => page.getAnnotations()))).flat().filter(({ subtype }) => subtype === 'Link')
     expect(new Set(links.map(({ url }) => url))).toEqual(new Set(['https://saltmarsh.example/office?a=1&b=2', 'mailto:ropes@saltmarsh.example']))
     expect(links.every(({ contentsObj }) => contentsObj.str !== '')).toBe(true)
+  })
+})
+
+describe('the title', () => {
+  test.each(['Shingle', 'Gangway by Jetty', 'Spring'])('%s keeps its descenders off the words under it', (title) => {
+    const { root } = layOut({ ...float, title, summary: 'Hoist it high' })
+    const last = leaves(tagsOf(root, 'H1')[0] as Tag).at(-1) as PlacedText
+    const subtitle = leaves(tagsOf(root, 'P').find((tag) => wordsOf(tag) === 'Hoist it high') as Tag)[0] as PlacedText
+    const font = create(readFileSync(new URL('../../node_modules/@expo-google-fonts/besley/500Medium/Besley_500Medium.ttf', import.meta.url)))
+    const bottom = last.y - (font.layout(last.text).bbox.minY / font.unitsPerEm) * last.size * (25.4 / 72)
+    // The tallest letters of Source Serif 4 Italic reach 0.75 em over their baseline, measured in the file.
+    expect(subtitle.y - 0.75 * subtitle.size * (25.4 / 72) - bottom).toBeGreaterThan(0.8)
+  })
+
+  test.each([['Float', 74, 1], ['Bollard Hat', 74, 1], ['Gangway Runner', 50, 1], ['Harbourmaster of the Northern Isles', 50, 2]])('%s is set in %i points on %i line(s)', (title, size, lines) => {
+    const words = leaves(tagsOf(layOut({ ...float, title }).root, 'H1')[0] as Tag) as PlacedText[]
+    expect(words.map((one) => one.size)).toEqual(Array.from({ length: lines }, () => size))
   })
 })
 

@@ -3,6 +3,7 @@ import { gaps, live, liveWidth, mmPerPoint, weights } from '../sheet/measures.ts
 import type { Placed } from '../sheet/placed.ts'
 import type { Sheet } from '../sheet/sheet.ts'
 import { balancedLines } from '../type/balance.ts'
+import { depthOf } from '../type/shape.ts'
 import { baselineIn, lineHeight, styles } from '../type/styles.ts'
 import { bandTop, placeCheckYourPrint } from './check-your-print.ts'
 import { placeFacts } from './facts.ts'
@@ -65,7 +66,12 @@ function placeTitle(sheet: Sheet, title: string): void {
   for (const [at, line] of setting.lines.entries()) {
     sheet.text(tag, line, style, live.left - titleHang, sheet.y + baselineIn(style) + at * lineHeight(style))
   }
-  sheet.y += setting.lines.length * lineHeight(style) + 3.2
+  const bottom = sheet.y + setting.lines.length * lineHeight(style)
+  const last = setting.lines.at(-1)?.runs ?? []
+  const depth = Math.max(0, ...last.map((run) => (run.missing ? 0 : depthOf(run.font, run.text)))) * setting.size * mmPerPoint
+  // Set tight, a large g or y hangs under its own line, and would touch the letters of the next.
+  const ink = bottom - lineHeight(style) + baselineIn(style) + depth
+  sheet.y = Math.max(bottom + 3.2, ink + gaps.tiny)
 }
 
 function placeSubtitle(sheet: Sheet, summary: string): void {

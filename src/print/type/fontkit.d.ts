@@ -16,6 +16,8 @@ declare module 'fontkit' {
   export interface GlyphRun {
     readonly glyphs: readonly Glyph[]
     readonly positions: readonly GlyphPosition[]
+    /** The ink of the whole run, in units of the font. */
+    readonly bbox: { readonly minY: number; readonly maxY: number }
   }
 
   export interface Font {

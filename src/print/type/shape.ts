@@ -67,3 +67,9 @@ export function widthOf(role: FontRole, text: string): number {
   }
   return width
 }
+
+/** How far the ink of a text reaches under its baseline, in em. */
+export function depthOf(role: FontRole, text: string): number {
+  const font = fontOf(role)
+  return text.trim() === '' ? 0 : Math.max(0, -font.layout(text).bbox.minY / font.unitsPerEm)
+}
