@@ -8,6 +8,15 @@ export function placesLeftOver({ source, row, before }: RowFacts): Diagnostic | 
   const trouble = row.troubles.find((found) => found.kind === 'left-over')
   if (!trouble || row.troubles.some(({ kind }) => kind === 'overrun' || kind === 'does-not-divide')) return undefined
   const left = counted(trouble.count, 'stitch')
+  if (trouble.said !== undefined) {
+    return {
+      code: 'places-left-over',
+      message: `${rowName(row)} says that ${trouble.said} ${trouble.said === 1 ? 'is' : 'are'} left, but ${trouble.count} ${trouble.count === 1 ? 'is' : 'are'}`,
+      primary: { span: trouble.span, text: `says ${trouble.said}, leaves ${trouble.count}` },
+      secondary: [],
+      tally: tallyOf(source, row),
+    }
+  }
   return {
     code: 'places-left-over',
     message: `${rowName(row)} works over ${row.worksOver} of the ${counted(row.offers, 'stitch')} of ${belowName(before)} and says nothing of the ${trouble.count === 1 ? 'one' : trouble.count} left`,

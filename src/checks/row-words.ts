@@ -1,6 +1,7 @@
 import type { TallyLine } from '../diagnostics/diagnostic.ts'
 import type { WorkedRow } from '../fabric/worked-row.ts'
 import { textOf, type Source } from '../text/source.ts'
+import type { Span } from '../text/span.ts'
 
 /** How a sentence names a row: `row 3`, `round 14`, `the foundation`. */
 export function rowName(row: WorkedRow): string {
@@ -11,6 +12,12 @@ export function rowName(row: WorkedRow): string {
 /** How a sentence names the row below; the very first row has a chain or nothing below it. */
 export function belowName(row: WorkedRow | undefined): string {
   return row ? rowName(row) : 'the row below'
+}
+
+/** A row's text without the full stop at its end. */
+export function withoutStop(source: Source, span: Span): Span {
+  const text = textOf(source, span)
+  return { start: span.start, end: span.start + text.replace(/[\s.,;]+$/, '').length }
 }
 
 /** The row's arithmetic as it is shown under a message. */

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { patternChecks, pieceChecks, rowChecks } from './all-checks.ts'
-import type { PatternFacts, PieceFacts } from './facts.ts'
+import type { PatternFacts, PieceFacts, RowFacts } from './facts.ts'
+import { withoutStop } from './row-words.ts'
 
 /** Runs every check over a pattern in all its sizes. One slip, one finding: the same code at the same place is told once, with its sizes. */
 export function runChecks(facts: PatternFacts, sizes: readonly string[]): readonly Diagnostic[] {
@@ -22,13 +23,21 @@ export function runChecks(facts: PatternFacts, sizes: readonly string[]): readon
   return [...told, ...across]
 }
 
+/** A row that copies another is at fault where it stands itself; the words it copies are shown beside. */
+function atTheRow({ source, row }: RowFacts, diagnostic: Diagnostic): Diagnostic {
+  const { written } = row
+  const { primary } = diagnostic
+  if (primary.span.start >= written.span.start && primary.span.end <= written.span.end) return diagnostic
+  return { ...diagnostic, primary: { span: withoutStop(source, written.text), text: primary.text }, secondary: [{ span: primary.span, text: 'these are the words it copies' }, ...diagnostic.secondary] }
+}
+
 function rowFindings(piece: PieceFacts): readonly Diagnostic[] {
   const { source, lexicon, rows } = piece
   return rows.flatMap((row, index) => {
     const facts = { source, row, before: rows[index - 1], lexicon }
     for (const check of rowChecks) {
       const diagnostic = check(facts)
-      if (diagnostic) return [diagnostic]
+      if (diagnostic) return [atTheRow(facts, diagnostic)]
     }
     return []
   })

@@ -43,16 +43,23 @@ export function compareTotal(totals: readonly Total[], made: Made, size: number,
   const makes = chainsCounted ? withChains : made.stitches
   const kinds = Object.entries(says.kinds)
   const total = says.count ?? (kinds.length > 0 && kinds.every(([kind]) => lexicon.stitch(kind)) && onlyStitches(kinds, made, lexicon) ? sum(says.kinds) : undefined)
+  const partial = says.count === undefined && kinds.length > 0 && kinds.every(([kind]) => isCounted(kind, lexicon)) && sum(says.kinds) !== makes && sum(says.kinds) !== made.stitches
   const kindSlip = kinds.map(([kind, count]) => stitchSlip(kind, count, made, lexicon, chainsCounted)).find((slip) => slip) ?? Object.entries(says.spaces).map(([space, count]) => spaceSlip(space, count, made)).find((slip) => slip)
   const kindsAgree = kindSlip === undefined
   return {
     says,
-    totalAgrees: total === undefined || total === makes || total === made.stitches && !counted || says.count === undefined && kindsAgree,
+    totalAgrees: !partial && (total === undefined || total === makes || total === made.stitches && !counted || says.count === undefined && kindsAgree),
     kindsAgree,
     ...(kindSlip && { kindSlip }),
     changeAgrees: says.change === undefined || before === undefined || makes - before === says.change,
     chainsCounted,
   }
+}
+
+/** Kinds that are stitches of the row, each counted once: a list of them is the whole row. Groups (V-sts, shells) are not. */
+function isCounted(kind: string, lexicon: Lexicon): boolean {
+  const stitch = lexicon.stitch(kind)
+  return stitch !== undefined && stitch.makes === 1 && kind !== 'cl'
 }
 
 /** Whether the kinds that are said are meant as all of the row's stitches: `(34 sc)`. */

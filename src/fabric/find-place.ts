@@ -95,7 +95,7 @@ export function findNext(walk: Walk, from: number, thing: Thing | undefined): nu
 /** Nothing of that name is left: take the next of the same sort, or none. */
 function nextUnnamed(walk: Walk, from: number, thing: Thing): number {
   const { edge } = walk
-  if (thing.kind === 'stitch' || thing.kind === 'group' || thing.kind === 'chain' || thing.kind === 'turning-chain' && walk.setting.rowIndex === 0) {
+  if (thing.kind === 'stitch' || thing.kind === 'group' || thing.kind === 'turning-chain' && walk.setting.rowIndex === 0) {
     let index = from
     while (index < edge.length && isSpace(edge[index]!)) index += 1
     return index

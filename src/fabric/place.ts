@@ -1,3 +1,5 @@
+import type { Chain } from '../notation/syntax.ts'
+
 /** Anything that a hook can go into. Places are never changed once they are made, so that rows can share them. */
 export interface Place {
   /** A stitch's US word, `ch` (a chain of the foundation, or one chain named singly), `space`, `ring`, `gap`. */
@@ -30,6 +32,8 @@ export interface Edge {
   readonly round: boolean
   /** The foundation chain, while it may still be worked along its other side; from the hook outwards. */
   readonly foundation?: readonly Place[]
+  /** A turning chain already made that counts as the next row's first stitch. */
+  readonly carry?: Chain
   /** The next row works the chain itself: its first chains are for turning. */
   readonly chain: boolean
 }

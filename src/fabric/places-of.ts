@@ -45,16 +45,16 @@ function next(walk: Walk, target: Target, span: Span, count: number, work: WorkI
   const passes = over > 1 && count >= over ? Math.floor(count / over) : count
   if (over > 1 && count > over && count % over !== 0) walk.trouble({ kind: 'does-not-divide', span, room: count, each: over, before: 0, after: 0 })
   for (let pass = 0; pass < passes; pass += 1) {
-    openChains(walk, target.thing)
+    if (target.thing?.kind === 'chain' || count > 1 && eachChain(walk, target.thing)) openChains(walk)
     take(walk, findNext(walk, walk.at, target.thing), span, work, over)
     if (walk.overrun && pass > walk.setting.room) return
   }
 }
 
 /** `in next 3 ch` where a space lies: its chains become places of their own. */
-function openChains(walk: Walk, thing: Thing | undefined): void {
-  if (thing?.kind !== 'chain') return
-  const index = findNext(walk, walk.at, thing)
+function openChains(walk: Walk): void {
+  const index = findNext(walk, walk.at, { kind: 'chain' })
+  if (index > walk.at) return
   const space = walk.edge[index]
   if (space?.kind !== 'space') return
   const chains: Place[] = Array.from({ length: space.chains ?? 1 }, () => ({ kind: 'ch', row: space.row }))
@@ -65,7 +65,8 @@ function openChains(walk: Walk, thing: Thing | undefined): void {
 
 function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {
   if (target.thing?.kind === 'gap') return gaps(walk, span, work)
-  if (target.thing?.kind === 'chain' && walk.edge.some((place) => place.kind === 'space')) openAll(walk)
+  if (eachChain(walk, target.thing)) openAll(walk)
+  withoutClosingChain(walk)
   const limit = limitOf(walk, target, rest)
   const thing = named(walk, target.thing, limit, span)
   if (thing === 'none') return
@@ -84,6 +85,22 @@ function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto
   noneWorked(walk, from, limit, span)
 }
 
+/** Whether the chains of the spaces ahead are worked one by one: named so, or taken so when `each st` meets spaces. */
+function eachChain(walk: Walk, thing: Thing | undefined): boolean {
+  if (walk.edge.every((place) => place.kind !== 'space')) return false
+  if (thing?.kind === 'chain') return true
+  const plain = thing === undefined || thing.kind === 'stitch' && thing.stitch === undefined && thing.where === undefined
+  return plain && walk.choose('chains-as-places', ['chain spaces are passed over', 'each chain is worked as a stitch']) === 1
+}
+
+/** `Ch 61, join (60)`: some add one chain that the join uses up. Then it is no place. */
+function withoutClosingChain(walk: Walk): void {
+  if (!walk.chain || !walk.closedChain || walk.at > 1 || walk.edge.length < 4 || walk.shortened) return
+  if (walk.choose('closing-chain', ['every chain of the circle is a place', 'one chain is used up by the join']) === 0) return
+  walk.shortened = true
+  walk.edge = walk.edge.slice(0, -1)
+}
+
 /** A row that fills "each st" of nothing has nothing below it. */
 function noneWorked(walk: Walk, from: number, limit: number, span: Span): void {
   if (from >= limit && walk.edge.length === 0) walk.trouble({ kind: 'no-such-place', span, what: 'a row to work into' })
@@ -97,6 +114,7 @@ function lastOf(walk: Walk, index: number, over: number): number {
 
 /** Where a fill stops: before what is kept back, or before what the rest of the row needs. */
 function limitOf(walk: Walk, target: Target, rest: Rest): number {
+  if (target.until) return Math.min(walk.edge.length, findNext(walk, walk.at, target.until))
   if (target.keepBack) return indexBefore(walk, inSize(target.keepBack, walk.setting.size))
   const limit = indexBefore(walk, rest.uses)
   // The row does not tell where the marker is: any place will do, since the rest of the row takes what is left.
@@ -115,8 +133,8 @@ function named(walk: Walk, thing: Thing | undefined, limit: number, span: Span):
     else if (isStitch(place)) others = true
     if (some && others) break
   }
-  if (!some && (thing.kind === 'space' || thing.kind === 'turning-chain') && walk.at < walk.edge.length) {
-    walk.trouble({ kind: 'no-such-place', span, what: thing.kind === 'space' ? 'a chain space' : 'a turning chain' })
+  if (!some && (thing.kind === 'space' || thing.kind === 'turning-chain' || thing.kind === 'chain') && walk.at < walk.edge.length) {
+    walk.trouble({ kind: 'no-such-place', span, what: thing.kind === 'space' ? 'a chain space' : thing.kind === 'chain' ? 'a chain' : 'a turning chain' })
     return 'none'
   }
   if (!some && thing.kind === 'stitch') return { kind: 'stitch' }
@@ -194,6 +212,7 @@ function last(walk: Walk, target: Target, span: Span, count: number, work: WorkI
     let needed = 0
     for (let index = walk.at; index < start; index += 1) if (!isSpace(walk.edge[index]!)) needed += 1
     if (needed > 0) walk.trouble({ kind: 'left-over', span, count: needed })
+    walk.missed += needed
     walk.at = start
   }
   const passes = over > 1 ? Math.max(1, Math.floor(count / over)) : count

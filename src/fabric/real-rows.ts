@@ -168,12 +168,12 @@ function sourceOf(read: ReadRow, index: number, number: number | undefined, know
   if (!reference || reference.kind === 'piece') return own
   if (reference.kind === 'even') return { items: read.items, even: true }
   if (reference.kind === 'copy') {
-    // `As Rnd 7, but (5 sc, inc) x 6`: the change is worked instead.
-    if (read.items.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')) return own
     const sequence = reference.blocks.flatMap((block) => repeated(block.rows, block.times && block.rows.length > 0 ? block.times.values[0]! : 1))
     const wanted = sequence[index % Math.max(1, sequence.length)]
     if (wanted === undefined || number !== undefined && wanted >= number - index) return { ...own, missing: wanted === undefined ? 'no row' : wanted === number || wanted >= number! - index ? 'itself' : `${wanted}` }
     const found = known.get(wanted)
+    // `As Rnd 7, but (5 sc, inc) x 6`: the change is worked instead.
+    if (found && read.items.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')) return own
     return found ? { items: found.items, loop: found.loop, even: found.even } : { ...own, missing: `${wanted}` }
   }
   const count = reference.count.values[0] ?? 1

@@ -1,3 +1,4 @@
+import type { Chain } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import type { Lexicon } from './lexicon.ts'
@@ -70,11 +71,19 @@ export class Walk {
   readonly groups: { name: string; size: number }[] = []
   /** Yes when the row says that it leaves places unworked. */
   leaves = false
+  /** Places passed over on the way to the last ones, and not said to be. */
+  missed = 0
+  /** A turning chain made at this row's end that counts in the next row. */
+  carry: Chain | undefined
+  /** Picots, by the way they are counted. */
+  picots = 0
   turned: boolean | undefined
   joined = false
   ring = false
   /** The foundation chain was closed to a circle. */
   closedChain = false
+  /** One chain of the circle was used up by its join. */
+  shortened = false
   /** Chains of the foundation that this row laid. */
   laid = 0
   chain = false
@@ -84,7 +93,7 @@ export class Walk {
   travelled = 0
   skipped: number[] = []
   /** The row has words that no arithmetic decides. */
-  undecided: string | undefined
+  undecided: { readonly reason: string; readonly span: Span } | undefined
   groupCount = 0
   worked = false
   overrun = false
@@ -109,6 +118,7 @@ export class Walk {
     this.round = edge.round
     this.foundation = edge.foundation
     this.chain = edge.chain
+    this.closedChain = edge.chain && edge.round
   }
 
   /** Which way to read what can be read in `words.length` ways. The first is the usual one. */

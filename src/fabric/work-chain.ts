@@ -6,14 +6,24 @@ import type { Rest } from './work-items.ts'
 /**
  * A chain is a foundation, a turning chain, the start of more stitches at the row's edge, or a space, by where it stands.
  */
+/** A turning chain that the row below made at its end, said to count in this row. */
+export function beginWithCarried(walk: Walk, item: Chain): void {
+  const stitch = item.counts?.stitch
+  if (stitch !== undefined && stitch !== 'this') takeFirst(walk, stitch, item)
+}
+
 export function workChain(walk: Walk, item: Chain, rest: Rest): void {
   const count = inSize(item.count, walk.setting.size)
   if (count > walk.setting.room) throw new TooLarge()
   if (walk.edge.length === 0 && !walk.worked && rest.group === undefined) return layFoundation(walk, count)
-  const starts = !walk.worked && rest.group === undefined
-  if (starts && entersItsOwnChain(rest.items)) return addAtStart(walk, count)
+  const starts = rest.group === undefined && walk.made.every((place) => place.travel)
+  if (starts && !walk.chain && entersItsOwnChain(rest.items)) return addAtStart(walk, count)
   if (starts) return beginRow(walk, item, count, rest)
-  if (beforeTurn(rest.items)) return
+  if (beforeTurn(rest.items)) {
+    if (item.counts?.stitch !== undefined) walk.carry = item
+    return
+  }
+  if (rest.group === undefined && walk.left === 0 && walk.edge.length > 0 && entersChains(rest.items)) return addAtEnd(walk, count)
   walk.makeChains(count, rest.group)
 }
 
@@ -31,6 +41,18 @@ function addAtStart(walk: Walk, count: number): void {
   walk.edge = [...chain, ...walk.edge]
   walk.prefixed += count
   walk.chain = true
+}
+
+/** `Ch 14; dc in each of 14 ch` when no place is left: the chain goes on from the edge. */
+function addAtEnd(walk: Walk, count: number): void {
+  const chain: Place[] = Array.from({ length: count }, () => ({ kind: 'ch', row: walk.setting.rowIndex }))
+  walk.edge = [...walk.edge, ...chain]
+  walk.noneFrom.clear()
+}
+
+function entersChains(items: readonly Instruction[]): boolean {
+  const next = items.find((item) => item.node !== 'aside')
+  return next?.node === 'work' && next.target?.thing?.kind === 'chain'
 }
 
 function entersItsOwnChain(items: readonly Instruction[]): boolean {
@@ -66,10 +88,17 @@ function beginRow(walk: Walk, item: Chain, count: number, rest: Rest): void {
     if (chains) walk.makeChains(inSize(chains, walk.setting.size), undefined)
     return
   }
+  if (joinsNextStitch(rest.items)) return
   // A ch-1 turning chain is no stitch unless the row says so (common practice, no source).
   if (count <= 1 && walk.setting.conventions.turningChains['sc'] !== true) return
   const next = nextStitch(walk, rest.items)
   unsaid(walk, item, count, next)
+}
+
+/** `Ch 2, 2-dc cl in same sp (counts as 3-dc cl)`: the chain is part of the stitch that follows. */
+function joinsNextStitch(items: readonly Instruction[]): boolean {
+  const next = items.find((item) => item.node !== 'aside' && item.node !== 'turn')
+  return next?.node === 'work' && next.counts?.stitch !== undefined && next.target?.walk !== 'from-hook'
 }
 
 /** The chain's meaning is not said in the row: the pattern's convention decides, or both readings are kept. */

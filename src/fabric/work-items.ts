@@ -1,5 +1,6 @@
 import type { Instruction } from '../notation/syntax.ts'
 import { inSize } from '../notation/syntax.ts'
+import { isStitch } from './place.ts'
 import { usesOf } from './uses.ts'
 import type { Walk } from './walk.ts'
 import { workChain } from './work-chain.ts'
@@ -30,12 +31,22 @@ export function workItems(walk: Walk, items: readonly Instruction[], rest: Rest)
     const together = eachByKind(items, index)
     const next = together ? index + together.items.length : index + 1
     const after: Rest = { ...rest, uses: usesOf(items.slice(next), walk) + rest.uses, items: next < items.length ? items.slice(next) : rest.items }
+    if (item.node === 'repeat' && item.prefixed && index === 0 && items.length > 1 && item.times.kind === 'in-all' && multipliesAll(walk, item)) {
+      const all: Instruction = { ...item, prefixed: false, items: [...item.items, ...items.slice(1)], end: items.at(-1)!.end }
+      workItem(walk, all, rest)
+      return
+    }
     const before = { at: walk.at, made: countMade(walk) }
     if (together) workEachByKind(walk, together.instructions, together.between)
     else workItem(walk, item, after)
     index = next - 1
     if (!rest.quiet) noteStep(walk, item, items[index]!, before)
   }
+}
+
+/** `[2x inc, 3 sc] x 4`: two increases and 3 sc, or both of them twice. */
+function multipliesAll(walk: Walk, item: Instruction): boolean {
+  return walk.choose(`multiplies ${item.start}`, ['the number before multiplies the next stitch', 'the number before multiplies all that follows in the bracket']) === 1
 }
 
 function workItem(walk: Walk, item: Instruction, rest: Rest): void {
@@ -60,7 +71,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     }
     case 'leave': {
       walk.leaves = true
-      if (item.count && inSize(item.count, walk.setting.size) !== walk.left && walk.left > 0) walk.assumed.push(`${inSize(item.count, walk.setting.size)} said to be left, ${walk.left} are left`)
+      if (item.count && inSize(item.count, walk.setting.size) !== leftHere(walk)) walk.trouble({ kind: 'left-over', span: item, count: leftHere(walk), said: inSize(item.count, walk.setting.size) })
       return
     }
     case 'aside': {
@@ -68,10 +79,17 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
       return
     }
     case 'unreadable': {
-      if (item.why === 'cannot') walk.undecided ??= item.reason
+      if (item.why === 'cannot') walk.undecided ??= { reason: item.reason, span: { start: item.start, end: item.end } }
       else walk.trouble({ kind: 'unreadable', span: item, reason: item.reason })
     }
   }
+}
+
+/** Stitches that are left from here on. */
+function leftHere(walk: Walk): number {
+  let left = 0
+  for (let index = walk.at; index < walk.edge.length; index += 1) if (isStitch(walk.edge[index]!)) left += 1
+  return left
 }
 
 /** `Ch 5, join`: a chain that is all there is becomes a ring to work into or round. */

@@ -47,6 +47,8 @@ interface State {
   readonly others: readonly { readonly edge: Edge; readonly words: string }[]
   readonly before: number | undefined
   readonly kind: string
+  /** The written row that the row below came from. */
+  readonly entry?: WrittenEntry
   /** What rows so far said of turning chains. */
   readonly stated: Readonly<Record<string, boolean>>
 }
@@ -104,16 +106,18 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const { usual, others } = workRowInEveryReading(toWork, setting)
   const chosen = usual.comesOut ? usual : (others[0] ?? usual)
   if (chosen.undecided !== undefined || chosen.troubles.some((trouble) => trouble.kind === 'unreadable' || trouble.kind === 'unknown-stitch')) {
-    return cannot(row, state, setting, toWork, chosen.undecided ?? 'a part of it cannot be read', chosen)
+    return cannot(row, state, setting, toWork, chosen.undecided?.reason ?? 'a part of it cannot be read', chosen)
   }
-  if (!chosen.comesOut) {
+  // The rows of one range are no witnesses of one another: they say the same by being written once.
+  const sameRange = state.entry === row.entry
+  if (!chosen.comesOut && !sameRange) {
     for (const other of state.others) {
       const there = workRowInEveryReading({ ...toWork, edge: other.edge }, setting)
       const found = there.usual.comesOut ? there.usual : there.others[0]
       if (found) return step(row, { ...found, assumed: [other.words, ...found.assumed] }, toWork, setting, state, false)
     }
   }
-  return step(row, chosen, toWork, setting, state, state.trust)
+  return step(row, chosen, toWork, setting, state, state.trust && !sameRange)
 }
 
 function settingOf(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): RowSetting {
@@ -174,7 +178,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     yarns: tried.yarns, fabric: tried.row,
   }
   const after: State = {
-    edge: tried.next, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: !tried.comesOut && !(tried.troubles.length === 0 && tried.comparison.totalAgrees), before: tried.makes, kind: mainKind(tried, setting),
+    edge: tried.next, entry: row.entry, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: !tried.comesOut && !(tried.troubles.length === 0 && tried.comparison.totalAgrees), before: tried.makes, kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
   return { worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
@@ -241,11 +245,11 @@ function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWo
     assumed: known ? [`it is taken to make the ${count} stitches it says`] : [], tally: [], repeats: [], uncounted: true,
     troubles: attempt.troubles.filter((trouble) => trouble.kind === 'unreadable' || trouble.kind === 'unknown-stitch'),
     agreement: { total: true, kinds: true, change: true }, yarns: attempt.yarns, fabric: { made: places, left: [], turned: !setting.round },
-    ...(row.missing !== undefined && { missing: row.missing }),
+    ...(row.missing !== undefined && { missing: row.missing }), ...(attempt.undecided && { undecided: attempt.undecided.span }),
   }
   return {
     worked, points: [], fine: false, stitches: 0, turned: attempt.row.turned,
-    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known, others: [], before: known ? count : undefined, kind, stated: state.stated },
+    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known, others: [], before: known ? count : undefined, kind, stated: state.stated, entry: row.entry },
   }
 }
 
@@ -256,6 +260,7 @@ function writtenOf(row: RealRow): WorkedRow['written'] {
     span: entry.span,
     label: entry.label ? { start: entry.label.start, end: entry.label.end } : { start: entry.span.start, end: entry.span.start },
     text: { start: entry.text.start, end: entry.read.totals.length > 0 ? Math.max(entry.text.start, Math.min(...entry.read.totals.map(({ start }) => start))) : entry.text.end },
+    totalled: entry.read.totals.length > 0,
     ...(numbers.length > 0 && { first: numbers[0]!, last: numbers.at(-1)! }),
   }
 }

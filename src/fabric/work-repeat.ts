@@ -90,13 +90,9 @@ function toEnd(walk: Walk, item: Repeat, rest: Rest): void {
     break
   }
   if (shortened(item)) dropTail(walk, item, last[0], kept, rest)
-  else if (item.ending && last[0] && endingReplaces(walk, item)) {
-    last[0]()
-    passFits(walk, withoutTail(item), 0, rest)
-    outcome = 'whole'
-  }
+  else if (item.ending && endingReplaces(walk, item)) outcome = replaceTail(walk, item, outcome === 'over' ? undefined : last[0], rest)
   if (outcome === 'over' || times === 0 && room <= 0 && walk.edge.length > 0) {
-    walk.trouble({ kind: 'does-not-divide', span: item.unit, room: Math.max(0, room), each: eachPass(walk, item, rest), before: from, after: kept })
+    walk.trouble({ kind: 'does-not-divide', span: item.body, room: Math.max(0, room), each: eachPass(walk, item, rest), before: from, after: kept })
   } else if (onlyPassedOver(walk, limit())) walk.at = Math.max(walk.at, limit())
   finish(walk, item, rest)
   note(walk, item, times)
@@ -129,6 +125,18 @@ function eachPass(walk: Walk, item: Repeat, rest: Rest): number {
   return fits && used > 0 ? used : usesOf(item.items, walk)
 }
 
+/** The ending stands for as many of the last pass's instructions as use the same places. `back` undoes the last whole pass. */
+function replaceTail(walk: Walk, item: Repeat, back: (() => void) | undefined, rest: Rest): 'whole' | 'over' {
+  back?.()
+  const wanted = walk.edge.length - rest.uses - usesOf(item.ending ?? [], walk)
+  for (let kept = item.items.length - 1; kept >= 0; kept -= 1) {
+    const again = walk.mark()
+    if (passFits(walk, item.items.slice(0, kept), 0, rest) && walk.at === wanted) return 'whole'
+    again()
+  }
+  return 'over'
+}
+
 /** Every pass was whole although the last one should be shorter: it is worked again without its tail. */
 function dropTail(walk: Walk, item: Repeat, back: (() => void) | undefined, kept: number, rest: Rest): void {
   const cut = shortened(item)
@@ -138,9 +146,10 @@ function dropTail(walk: Walk, item: Repeat, back: (() => void) | undefined, kept
   back()
   workItems(walk, cut, quietly(kept, rest))
   if (walk.at === at) return
-  // The tail uses places: the words meant another pass, which the places do not give. Keep what was worked.
+  // The tail uses places, so the row would not end at the mark: it does not divide. What was worked stays.
   walk.at = at
   walk.made = made
+  walk.trouble({ kind: 'does-not-divide', span: item.body, room: walk.edge.length - kept, each: usesOf(item.items, walk), before: 0, after: kept })
 }
 
 /** Only what no stitch of this repeat goes into is left: spaces on the way to the end, or stitches after the last space. */

@@ -2,6 +2,7 @@ import { inSize, type Instruction, type RowText } from '../notation/syntax.ts'
 import { compareTotal, type Comparison, type Made } from './compare-total.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import { Walk, type ReadingPoint, type RowSetting } from './walk.ts'
+import { beginWithCarried } from './work-chain.ts'
 import { workItems } from './work-items.ts'
 import type { Step, Trouble } from './worked-row.ts'
 
@@ -21,7 +22,7 @@ export interface RowTry {
   readonly yarns: Walk['yarns']
   readonly stated: Walk['stated']
   /** Why it cannot be counted, when it cannot. */
-  readonly undecided?: string
+  readonly undecided?: NonNullable<Walk['undecided']>
   readonly next: Edge
   /** All that the row made, slip stitches at its ends included, and the places it left: what edges are made of. */
   readonly row: { readonly made: readonly Place[]; readonly left: readonly Place[]; readonly turned: boolean }
@@ -39,6 +40,7 @@ export interface RowToWork {
 /** Works a row on an edge in the reading that the setting asks for. */
 export function workRow({ text, items, edge, before }: RowToWork, setting: RowSetting): RowTry {
   const walk = new Walk({ ...edge, round: setting.round }, setting)
+  if (edge.carry) beginWithCarried(walk, edge.carry)
   workItems(walk, items, { uses: 0, items: [] })
   settleSlips(walk)
   const left = leftPlaces(walk)
@@ -46,7 +48,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   if (left > 0 && !walk.leaves) walk.trouble({ kind: 'left-over', span: lastSpan(items, text), count: left })
   const made = whatWasMade(walk)
   const comparison = compareTotal(text.totals, made, setting.size, before, setting.conventions.chainsCount, setting.lexicon)
-  const worksOver = walk.at - walk.opened
+  const worksOver = walk.at - walk.opened - walk.missed
   const troubles = walk.troubles.map((trouble) => (trouble.kind === 'overrun' && trouble.wants === 0 ? { ...trouble, wants: worksOver, offers: walk.edge.length - walk.opened } : trouble))
   const turned = walk.turned ?? !setting.round
   const lays = !walk.worked && walk.laid > 0
@@ -54,7 +56,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   return {
     offers: lays ? 0 : walk.edge.length - walk.opened,
     worksOver: Math.max(0, worksOver),
-    leaves: lays ? 0 : Math.max(0, walk.edge.length - walk.at),
+    leaves: lays ? 0 : Math.max(0, walk.edge.length - walk.at) + walk.missed,
     makes,
     made,
     comparison,
@@ -66,7 +68,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     yarns: walk.yarns,
     stated: walk.stated,
     ...(walk.undecided !== undefined && { undecided: walk.undecided }),
-    next: nextEdge(walk, setting, turned),
+    next: { ...nextEdge(walk, setting, turned), ...(walk.carry && { carry: walk.carry }) },
     row: { made: walk.made, left: walk.edge.slice(walk.at), turned },
     comesOut: troubles.length === 0 && comparison.totalAgrees && comparison.kindsAgree && comparison.changeAgrees,
   }
@@ -111,7 +113,11 @@ function leftPlaces(walk: Walk): number {
     walk.at = walk.edge.length
     return 0
   }
-  if (walk.lastMayWait && walk.at === walk.edge.length - 1) return 0
+  if (walk.lastMayWait && walk.at === walk.edge.length - 1) {
+    // Its other side holds the stitches of the first corner: it is no place of its own then.
+    walk.edge = walk.edge.slice(0, -1)
+    return 0
+  }
   let left = 0
   for (let index = walk.at; index < walk.edge.length; index += 1) {
     const place = walk.edge[index]!

@@ -14,7 +14,11 @@ export function workSkip(walk: Walk, item: Skip): void {
     return
   }
   if (item.list) {
-    for (const { count, thing } of item.list) pass(walk, item, thing, inSize(count, walk.setting.size))
+    for (const [index, { count, thing }] of item.list.entries()) {
+      // The counted turning chain has passed the first place already.
+      if (index === 0 && item.from === 'first' && walk.tookFirst && walk.at > 0 && inSize(count, walk.setting.size) === 1) continue
+      pass(walk, item, thing, inSize(count, walk.setting.size))
+    }
     return
   }
   const count = inSize(item.count, walk.setting.size)

@@ -4,6 +4,12 @@ import type { Walk } from './walk.ts'
 
 /** `Join B in any ch-2 sp`: the row begins there. On a round the places before it wait at its end. */
 export function workStart(walk: Walk, item: Start): void {
+  if (item.target.walk === 'ring') {
+    walk.edge = [{ kind: 'ring', row: walk.setting.rowIndex }]
+    walk.at = 0
+    walk.ring = true
+    return
+  }
   if (item.target.walk === 'other-side') return turnTheEnd(walk, item)
   const index = item.target.walk === 'last' ? walk.edge.length - 1 : findNext(walk, walk.at, item.target.thing)
   if (index >= walk.edge.length) return

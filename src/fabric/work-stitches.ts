@@ -28,6 +28,7 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   if (item.target?.walk === 'from-hook') skippedChains(walk, item, doing)
   if (closesLoop(walk, item, rest)) return
   if (doing.from === 'nothing' || beginsOnNothing(walk, item)) return fromNothing(walk, item, doing)
+  takeWithChain(walk, item)
   const target = targetOf(walk, item)
   const each = target.each
   const loop = item.loop ?? walk.setting.loop
@@ -52,6 +53,7 @@ function doingOf(walk: Walk, item: Work): Doing {
 function overSaid(walk: Walk, item: Work, stitch: Stitch | undefined): number {
   const said = inSize(item.over!, walk.setting.size)
   const own = stitch?.worksOver ?? 1
+  if (own > 1 && said % own !== 0) walk.trouble({ kind: 'does-not-divide', span: item, room: said, each: own, before: 0, after: 0 })
   return own > 1 && said % own === 0 && said > own ? own : said
 }
 
@@ -105,6 +107,13 @@ function intoPlace(walk: Walk, doing: Doing, each: number, index: number, loop: 
   if (doing.group) walk.groups.push({ name: doing.group, size: doing.makes })
 }
 
+/** `Ch 2, dc in next st (counts as dc2tog)`: the chain stands in the first place, and both together are one stitch. */
+function takeWithChain(walk: Walk, item: Work): void {
+  const counted = item.counts?.stitch === undefined ? undefined : walk.setting.lexicon.stitch(item.counts.stitch)
+  if (!counted || counted.worksOver < 2 || walk.made.length > 0 || item.target?.walk === 'from-hook') return
+  for (let place = 1; place < counted.worksOver; place += 1) walk.take(walk.at, item)
+}
+
 /** `Base row of 43 sc`, `Base row: *sc, ch 5; …`: stitches told before anything lies below them. */
 function beginsOnNothing(walk: Walk, item: Work): boolean {
   return walk.edge.length === 0 && walk.inPlace === undefined && (item.target === undefined || item.target.walk === 'next')
@@ -132,7 +141,7 @@ function skippedChains(walk: Walk, item: Work, doing: Doing): void {
   const stitch = walk.setting.lexicon.stitch(doing.kind)?.base ?? doing.kind
   const height = walk.setting.lexicon.stitch(doing.kind)?.height ?? 0
   const habit = stitch !== 'hdc' && stitch !== 'sc' && skipped >= height
-  const declared = walk.setting.conventions.turningChains[stitch]
+  const declared = walk.setting.conventions.turningChains[stitch] ?? (stitch === 'sc' ? false : undefined)
   const yes = `the ${skipped} skipped chains count as ${stitch}`
   const no = `the ${skipped} skipped chains are not a stitch`
   const counts = declared ?? (walk.choose(`turning-chain ${stitch}`, habit ? [yes, no] : [no, yes], item) === 0 ? habit : !habit)

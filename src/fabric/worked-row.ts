@@ -40,6 +40,8 @@ export interface WorkedRow {
   readonly yarns: readonly { readonly yarn: string; readonly span: Span }[]
   /** The row could not be counted: its numbers stand for nothing but what it says. */
   readonly uncounted?: boolean
+  /** The words that cannot be decided. */
+  readonly undecided?: Span
   /** The row that it refers to and that is not there; `itself` when it refers to itself. */
   readonly missing?: string
   /** All that it made, in the order of making, and the places that it left: what edges are made of. */
@@ -58,6 +60,8 @@ export interface WrittenRow {
   /** The first and last number of a range; equal for one row; undefined for an unnumbered row. */
   readonly first?: number
   readonly last?: number
+  /** It states a count, if only for the last row of a range. */
+  readonly totalled?: boolean
 }
 
 /** What the designer wrote about the row's count. */
@@ -88,7 +92,7 @@ export interface Step {
 /** Something that did not come out, as a fact with numbers. */
 export type Trouble =
   | { readonly kind: 'overrun'; readonly span: Span; readonly wants: number; readonly offers: number }
-  | { readonly kind: 'left-over'; readonly span: Span; readonly count: number }
+  | { readonly kind: 'left-over'; readonly span: Span; readonly count: number; readonly said?: number }
   | { readonly kind: 'does-not-divide'; readonly span: Span; readonly room: number; readonly each: number; readonly before: number; readonly after: number }
   | { readonly kind: 'no-such-place'; readonly span: Span; readonly what: string }
   | { readonly kind: 'unreadable'; readonly span: Span; readonly reason: string }

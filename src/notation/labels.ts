@@ -27,7 +27,7 @@ const only = /^(?:for\s+)?sizes?\s+([\p{L}\d ,&/-]+?)\s+only\s*[:,–-]\s*/iu
 const numbered = new RegExp(String.raw`^(${rowWord}|r)\s*\.?\s*#?(\d{1,5})(?![\d½¼]|\s*(?:st|nd|rd|th)\b)`, 'i')
 const ordinal = new RegExp(String.raw`^(\d{1,5})(?:st|nd|rd|th)(?:${dash}(\d{1,5})(?:st|nd|rd|th)|\s+and\s+(\d{1,5})(?:st|nd|rd|th))?\s+(${rowWord})\b`, 'i')
 const bare = new RegExp(String.raw`^(\d{1,5})(?:${dash}(\d{1,5}))?\s*(?:[.:)]\s+(?=[\p{L}(*[\d])|:)`, 'iu')
-const more = new RegExp(String.raw`^(?:(?:\s*(?:,|and|&)+\s*)(?:${rowWord}|r)?\s*(\d{1,5})(?!\d|\s*[\p{L}])|${dash}(?:${rowWord}|r)?\s*(\d{1,5})(?!\d))`, 'iu')
+const more = new RegExp(String.raw`^(?:(?:\s*(?:,|and|&)+\s*)(?:${rowWord}|r)?\s*(\d{1,5})(?=\s*(?:,|and\b|&|:|[(.[]|-|–|—))|${dash}(?:${rowWord}|r)?\s*(\d{1,5})(?!\d))`, 'iu')
 const named = new RegExp(String.raw`^((?:next|last|first|inc|increase|dec|decrease|set-?\s?up|setup|foundation|base|joining|edging|border|final|beginning|starting|divide|dividing|rib|ribbing|eyelet|buttonhole|mesh|shell|work(?:ing)?|short)\b[\p{L}’' -]{0,24}?)?\s*(?:(\d{1,4}(?:\s*\([\d, -]+\))?)\s+)?(${rowWord}|chain|ring)\s*(?=[:(.]|\s*\()`, 'iu')
 const plain = /^((?:foundation|base|set-?up|start|beginning|ring|divide|foundation ch(?:ain)?|[A-Z][\p{L}’']{2,}(?: [\p{L}\d’']+){0,3}))\s*:\s+/u
 const notLabels = /^(note|notes|with|working|work|along|in|into|repeat|rep|join|turn|ch|chain|skip|sk|miss|sc|dc|hdc|tr|sl|fasten|next|then|do|end|inc|dec|over|on|make|size|sizes|now)\b/i

@@ -2,6 +2,7 @@ import { numberAhead, takeNumber } from './numbers.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
 import { deepest, parseItems } from './parse-items.ts'
 import { takeTarget } from './parse-target.ts'
+import { bodyOf } from './parse-star.ts'
 import { takeTimes } from './parse-times.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, Repeat } from './syntax.ts'
@@ -38,7 +39,7 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
   const items = inside(reader, end)
   const unit = { start: unitStart, end: reader.end }
   if (!items.some((item) => item.node !== 'unreadable' && item.node !== 'aside' && item.node !== 'turn' && item.node !== 'leave')) return loose(items, start, reader.end)
-  if (prefix) return [{ node: 'repeat', items, times: { kind: 'in-all', count: prefix }, unit, start, end: reader.end }]
+  if (prefix) return [{ node: 'repeat', items, times: { kind: 'in-all', count: prefix }, unit, body: bodyOf(items, unit), start, end: reader.end }]
   return [after(reader, items, unit, start)]
 }
 
@@ -57,24 +58,25 @@ function inside(reader: Reader, end: number): readonly Instruction[] {
 /** What follows the bracket says what it is. */
 function after(reader: Reader, items: readonly Instruction[], unit: Repeat['unit'], start: number): Instruction {
   const at = reader.at
+  reader.take(',', 'rep|repeat') && (reader.at -= 1)
   const times = takeTimes(reader)
   if (times) {
     // `(…) 6 times in ring`, `(…) twice in next sp`: repeated, and all of it in one place.
     const target = /^(in|into)$/.test(reader.word()) ? takeTarget(reader) : undefined
     if (target && (target.walk !== 'each' || target.thing)) {
-      const inner: Repeat = { node: 'repeat', items, times, unit, start, end: reader.end }
+      const inner: Repeat = { node: 'repeat', items, times, unit, body: bodyOf(items, unit), start, end: reader.end }
       return { node: 'group', items: [inner], target, start, end: reader.end }
     }
-    return { node: 'repeat', items, times, unit, start, end: reader.end }
+    return { node: 'repeat', items, times, unit, body: bodyOf(items, unit), start, end: reader.end }
   }
   const target = takeTarget(reader)
   if (target && !(target.walk === 'each' && !target.thing && !target.every)) {
     const group: Instruction = { node: 'group', items, target, start, end: reader.end }
     const again = takeTimes(reader)
-    return again ? { node: 'repeat', items: [group], times: again, unit, start, end: reader.end } : group
+    return again ? { node: 'repeat', items: [group], times: again, unit, body: unit, start, end: reader.end } : group
   }
   reader.at = at
-  return { node: 'repeat', items, times: { kind: 'once' }, unit, start, end: reader.end }
+  return { node: 'repeat', items, times: { kind: 'once' }, unit, body: bodyOf(items, unit), start, end: reader.end }
 }
 
 /** The bracket holds no instruction: keep what could matter (a turn, places left), and the rest as an aside. */

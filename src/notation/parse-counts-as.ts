@@ -1,5 +1,5 @@
 import { takeNumber } from './numbers.ts'
-import { takeStitchName } from './parse-target.ts'
+import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { CountsAs } from './syntax.ts'
 

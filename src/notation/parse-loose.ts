@@ -1,5 +1,6 @@
 import { numberAhead } from './numbers.ts'
-import { takeLoop, takeToEnd } from './parse-target.ts'
+import { takeToEnd } from './parse-reach.ts'
+import { takeLoop } from './parse-target.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 
@@ -13,7 +14,7 @@ const asides: readonly (readonly string[])[] = [
   ['adjust'], ['tighten'], ['hold'], ['holding'], ['laying'], ['for', 'the|a'], ['take'], ['put'], ['sew'], ['thread'], ['leave'], ['leaving'], ['to', 'turn'], ['count', 'your'],
   ['when'], ['if'], ['make', 'sure'], ['repeat', 'marker'], ['spiral'], ['in', 'a', 'spiral'], ['in', 'rounds|rows|spirals'], ['work', 'in', 'rounds|rows|spiral|a|continuous'],
   ['continuous'], ['the', 'skipped'], ['turning', 'ch'], ['and', 'turn'], ['so', 'that'], ['ready'], ['remember'], ['you', 'should|will|have'], ['it'], ['colour|color'], ['yarn'], ['now', 'on'], ['wrap'], ['from', 'here|now'], ['always'],
-  ['working', 'loosely|tightly|over|behind|in', 'rounds|rows|the|front|a?'],
+  ['working', 'loosely|tightly|over|behind|from|in', 'rounds|rows|the|front|a?'], ['from', 'left|right'],
 ]
 
 /** What no arithmetic decides; kept as text and reported. */

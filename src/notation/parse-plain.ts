@@ -1,13 +1,18 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
+import { takeRing } from './parse-target.ts'
+import { parseJoin, toSeparator } from './parse-join.ts'
+import { parseSkip } from './parse-skip.ts'
 import { parseItems } from './parse-items.ts'
-import { takeTarget, takeThing, takeToEnd } from './parse-target.ts'
+import { takeToEnd } from './parse-reach.ts'
+import { takeTarget } from './parse-target.ts'
+import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Chain, Instruction, Join, Num, Skip, Thing } from './syntax.ts'
+import type { Chain, Instruction, Num } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return turn(reader) ?? otherSide(reader) ?? picot(reader) ?? chain(reader) ?? skip(reader) ?? leave(reader) ?? join(reader, before) ?? inPlace(reader, before)
+  return turn(reader) ?? otherSide(reader) ?? ringStart(reader) ?? picot(reader) ?? chain(reader) ?? parseSkip(reader) ?? leave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
 }
 
 function turn(reader: Reader): readonly Instruction[] | undefined {
@@ -17,6 +22,19 @@ function turn(reader: Reader): readonly Instruction[] | undefined {
   }
   if (reader.take('turn', 'work|the?', 'work?') || reader.take('turning')) return [{ node: 'turn', turns: true, start, end: reader.end }]
   return undefined
+}
+
+/** `Magic ring, 9 sc in ring`, `Make a magic circle, ch 1, …`, `In a magic ring, ch 2, 10 dc`. */
+function ringStart(reader: Reader): readonly Instruction[] | undefined {
+  const start = reader.start
+  const at = reader.at
+  reader.take('in|into|with|form|begin|start?', 'with?')
+  const magic = /^(a|an|magic|adjustable|mr|ring)$/.test(reader.word())
+  if (!magic || !takeRing(reader) || !reader.done && !/^[,.:;]$/.test(reader.word())) {
+    reader.at = at
+    return undefined
+  }
+  return [{ node: 'start', target: { walk: 'ring', start, end: reader.end }, start, end: reader.end }]
 }
 
 /** `Working along opposite side of ch`, `other side:`: what follows goes into the underside of the foundation chain. */
@@ -106,73 +124,6 @@ function chainCounts(reader: Reader): Pick<Chain, 'counts' | 'notCounted'> {
   return counts.stitch === undefined && !counts.chains ? { notCounted: true } : { counts }
 }
 
-const skipWords = new Set(['skip', 'sk', 'miss', 'skipping', 'missing', 'skp', 'omit'])
-
-/** `Sk 2 sts`, `miss next dc`, `skip first st`, `skip next dc and ch-1`, `sk (sc, ch-2 sp, sc)`. */
-function skip(reader: Reader): readonly Instruction[] | undefined {
-  const start = reader.start
-  if (!reader.takeOne(skipWords)) return undefined
-  const list = skipList(reader)
-  if (list) return [finishSkip(reader, { node: 'skip', count: one(reader), from: 'next', list, start, end: reader.end })]
-  let from: Skip['from'] = 'next'
-  let count: Num | undefined
-  for (;;) {
-    if (reader.take('the') || reader.take('over') || reader.take('of') || reader.take('next|foll|following')) continue
-    if (reader.take('first|same')) from = 'first'
-    else if (reader.take('last')) from = 'last'
-    else if (!count && numberAhead(reader) !== undefined && reader.word(1) !== '-') count = takeNumber(reader)
-    else break
-  }
-  const thing = takeThing(reader)
-  reader.take('at', 'base', 'of', 'ch|tch', '-?') && takeNumber(reader)
-  reader.take('behind', 'it|post?', 'st?')
-  const more = also(reader, thing)
-  const whole: Skip = { node: 'skip', count: count ?? one(reader), ...(thing && { thing }), from, start, end: reader.end,
-    ...(more && { list: [{ count: count ?? one(reader), thing: thing! }, ...more] }) }
-  return [finishSkip(reader, whole)]
-}
-
-function finishSkip(reader: Reader, whole: Skip): Skip {
-  const counts = takeCountsAs(reader)
-  if (!counts) reader.take(',?', 'leave', 'st?', 'behind', 'unworked')
-  return { ...whole, ...(counts && { counts }), end: reader.end }
-}
-
-function one(reader: Reader): Num {
-  return { values: [1], start: reader.end, end: reader.end }
-}
-
-/** `skip next dc and ch-1`: a further thing, named with no instruction of its own. */
-function also(reader: Reader, first: Thing | undefined): Skip['list'] {
-  const at = reader.at
-  if (!first || !reader.take('and', 'next?')) return undefined
-  const count = numberAhead(reader) !== undefined && reader.word(1) !== '-' ? takeNumber(reader) : undefined
-  const thing = takeThing(reader)
-  if (!thing || numberAhead(reader) !== undefined || /^(in|into|across|around)$/.test(reader.word())) {
-    reader.at = at
-    return undefined
-  }
-  return [{ count: count ?? one(reader), thing }]
-}
-
-/** `(sc, ch-2 sp, sc)` after `sk`. */
-function skipList(reader: Reader): Skip['list'] {
-  const at = reader.at
-  if (!reader.take('next?', '(')) return undefined
-  const list: { count: Num; thing: Thing }[] = []
-  while (!reader.take(')')) {
-    const count = numberAhead(reader) !== undefined && reader.word(1) !== '-' ? takeNumber(reader) : undefined
-    const thing = takeThing(reader)
-    if (!thing) {
-      reader.at = at
-      return undefined
-    }
-    list.push({ count: count ?? one(reader), thing })
-    reader.take(',|and')
-  }
-  return list
-}
-
 /** `leave rem sts unworked`, `leaving 33 sts unworked`, `(10 left)`, `5 sts rem unworked`. */
 function leave(reader: Reader): readonly Instruction[] | undefined {
   const start = reader.start
@@ -195,75 +146,6 @@ function leave(reader: Reader): readonly Instruction[] | undefined {
     reader.at = at
   }
   return undefined
-}
-
-const ringWords = ['to|and', 'form|make', 'a|the?', 'ring|circle|loop']
-
-/** `join with sl st in first sc`, `join`, `sl st in first ch to form ring`, `sl st to top of beg ch-3`. */
-function join(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  const start = reader.start
-  const at = reader.at
-  if (reader.take('join|joining')) return joinWord(reader, start, before)
-  if (reader.take('close', 'with|rnd|round?', 'sl?')) return closing(reader, start)
-  if (!reader.take('with?', 'a?', 'sl', '-?', 'st|stitch') && !reader.take('with?', 'a?', 'ss|slst')) {
-    reader.at = at
-    return undefined
-  }
-  const join = slipJoin(reader, start, before)
-  if (!join) reader.at = at
-  return join && [join]
-}
-
-function joinWord(reader: Reader, start: number, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  const yarn = yarnLetter(reader)
-  const target = joinTail(reader)
-  const ring = reader.take(...ringWords)
-  const begins = !before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat' || item.node === 'chain' || item.node === 'shape')
-  if (begins && (target || yarn !== undefined)) {
-    const aside: Instruction = { node: 'aside', ...(yarn !== undefined && { yarn }), start, end: reader.end }
-    return target ? [aside, { node: 'start', target, start, end: reader.end }] : [aside]
-  }
-  toSeparator(reader)
-  return [{ node: 'join', ...(ring && { ring }), start, end: reader.end }]
-}
-
-/** After `join`: `with sl st`, `in first sc`, `to top of ch-3`, `being careful not to twist`. */
-function joinTail(reader: Reader) {
-  reader.take('yarn|rnd|round')
-  reader.take('with|using|by', 'a|an?', 'sl|ss|slst|standing?', '-?', 'st?')
-  reader.take('yarn')
-  return takeTarget(reader)
-}
-
-function yarnLetter(reader: Reader): string | undefined {
-  reader.take('yarn|color|colour|new', 'color|colour?')
-  const word = reader.peek()?.text ?? ''
-  if (!reader.vocabulary.yarns.includes(word) && !/^[A-Z]$/.test(word)) return undefined
-  reader.at += 1
-  return word
-}
-
-function slipJoin(reader: Reader, start: number, before: readonly Instruction[]): Join | undefined {
-  const target = takeTarget(reader)
-  const ring = reader.take(...ringWords)
-  const tojoin = reader.take('to', 'join|close')
-  const worked = before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')
-  const atStart = target?.walk === 'nth' || target?.walk === 'first' && (target.count?.values[0] ?? 1) === 1 || target?.thing?.kind === 'turning-chain'
-    || target?.walk === 'from-hook' && worked
-  if (!ring && !tojoin && !(worked && atStart) && reader.word() !== 'join') return undefined
-  if (!target && !tojoin && !ring) return undefined
-  reader.take('join')
-  toSeparator(reader)
-  return { node: 'join', ...(ring && { ring }), start, end: reader.end }
-}
-
-function closing(reader: Reader, start: number): readonly Join[] {
-  toSeparator(reader)
-  return [{ node: 'join', start, end: reader.end }]
-}
-
-function toSeparator(reader: Reader): void {
-  while (!reader.done && !/^[,;.()[\]{}]$/.test(reader.word())) reader.at += 1
 }
 
 /**

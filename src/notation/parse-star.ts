@@ -18,8 +18,13 @@ export function parseStar(reader: Reader, _before: readonly Instruction[]): read
   const unit = { start: token.start, end: Math.max(body.end, token.end) }
   const closing = closes(reader, mark, body.closed)
   const tail = takeEnding(reader, body)
-  const repeat: Repeat = { node: 'repeat', items: body.items, times: closing, unit, ...tail, start: token.start, end: reader.end }
+  const repeat: Repeat = { node: 'repeat', items: body.items, times: closing, unit, body: bodyOf(body.items, unit), ...tail, start: token.start, end: reader.end }
   return [repeat]
+}
+
+/** From the first to the last instruction of what is repeated. */
+export function bodyOf(items: readonly Instruction[], unit: Repeat['unit']): Repeat['body'] {
+  return items.length === 0 ? unit : { start: items[0]!.start, end: items.at(-1)!.end }
 }
 
 interface Body {

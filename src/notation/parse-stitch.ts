@@ -1,6 +1,8 @@
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
-import { takeLoop, takeStitchName, takeTarget, takeToEnd } from './parse-target.ts'
+import { takeToEnd } from './parse-reach.ts'
+import { takeLoop, takeTarget } from './parse-target.ts'
+import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, Num, Repeat, Shape, Target, Work } from './syntax.ts'
 
@@ -25,6 +27,9 @@ function stitches(reader: Reader): readonly Instruction[] | undefined {
   if (count) draft.count = count
   if (!draft.loop) takeLoop(reader, draft)
   reader.take('more')
+  // `last dc in top of tch`, `stacked sc`, `chainless starting dc`: words before the stitch that change no count.
+  reader.take('last|final')
+  for (let word = reader.takeOne(beginnings); word && reader.vocabulary.stitchAt([word, reader.word()])?.words !== 2; word = reader.takeOne(beginnings));
   if (!takeName(reader, draft)) {
     reader.at = at
     return undefined
@@ -35,7 +40,7 @@ function stitches(reader: Reader): readonly Instruction[] | undefined {
   const work = { ...(draft as Work), start, end: reader.end }
   if (times && count) {
     const { count: _, ...single } = work
-    return [times2([single], count, start, reader.end)]
+    return [{ ...times2([single], count, start, reader.end), prefixed: true }]
   }
   return [multiplied(reader, work)]
 }
@@ -56,7 +61,7 @@ function multiplies(reader: Reader): boolean {
 }
 
 function times2(items: readonly Instruction[], count: Num, start: number, end: number): Repeat {
-  return { node: 'repeat', items, times: { kind: 'in-all', count }, unit: { start, end }, start, end }
+  return { node: 'repeat', items, times: { kind: 'in-all', count }, unit: { start, end }, body: { start, end }, start, end }
 }
 
 /** `inc x 6`, `dec 6 times`, `sc2tog twice` */
@@ -64,13 +69,14 @@ function multiplied(reader: Reader, work: Work): Instruction {
   const at = reader.at
   const word = takeTimesWord(reader)
   if (word) return times2([work], word, work.start, reader.end)
-  const sign = reader.take('x|×|*')
+  const sign = reader.take('x|×')
   const count = sign || numberAhead(reader) !== undefined ? takeNumber(reader) : undefined
   if (count && (reader.take('times|time|x|×') || sign)) return times2([work], count, work.start, reader.end)
   reader.at = at
   return work
 }
 
+const beginnings = new Set(['stacked', 'chainless', 'standing', 'starting', 'chain-less', 'full'])
 const incWords = ['inc|incs|increase|increases']
 const decWords = ['dec|decs|decrease|decreases|invdec']
 
@@ -119,7 +125,7 @@ function unknownName(reader: Reader, draft: Draft): boolean {
   const after = reader.word(2)
   const used = /^(in|into)$/.test(next) && /^(next|each|same|first|last|ring|ch|the|every|\d+nd|\d+th|\d+rd|\d+st|top|st|sp|magic)$/.test(after)
     || draft.count !== undefined && /^(in|into|,|;|\.|\)|\])?$/.test(next)
-  if (!used || /^(row|rows|rnd|rnds|round|rounds|times|more|st|sts|stitches|ch|rep|repeat|from|to|in|cm|mm|g|m|and|sps?)$/i.test(token.text)) return false
+  if (!used || /^(row|rows|rnd|rnds|round|rounds|times|more|st|sts|stitches|ch|rep|repeat|from|to|in|cm|mm|g|m|and|sps?|pm|sm|rm|place|leg|first|second)$/i.test(token.text)) return false
   draft.stitch = token.text.toLowerCase()
   draft.unknown = true
   reader.at += 1
@@ -143,8 +149,11 @@ function takeAfterName(reader: Reader, draft: Draft): void {
     if (!draft.loop) takeLoop(reader, draft)
   }
   over(reader, draft)
+  const to = reader.word() === 'to'
   const target = takeTarget(reader)
-  if (target) place(draft, target)
+  // `dc to centre ch-2 sp` ends before it; `sl st to first sc` goes into it.
+  if (target && to && target.thing && target.walk !== 'each' && draft.stitch !== 'sl st') place(draft, { walk: 'each', until: target.thing, start: target.start, end: target.end })
+  else if (target) place(draft, target)
   // `over next 2 sts` may follow the place, and `across` may follow `over`.
   over(reader, draft)
 }
@@ -175,7 +184,8 @@ function place(draft: Draft, target: Target): void {
  *                         ^
  */
 function again(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  if (!/^(in|into|on)$/.test(reader.word())) return undefined
+  const more = reader.word(-1) === 'and' && /^(next|each|last|first|foll|following)$/.test(reader.word())
+  if (!more && !/^(in|into|on)$/.test(reader.word())) return undefined
   const last = before.at(-1)
   const at = reader.at
   const start = reader.start
@@ -202,7 +212,7 @@ function startsWork(reader: Reader): boolean {
 function shape(reader: Reader): readonly Shape[] | undefined {
   const start = reader.start
   const at = reader.at
-  const by = reader.take(...incWords) ? 'inc' : reader.take(...decWords) ? 'dec' : undefined
+  const by = reader.take('inc|incs|increase|increases|increasing') ? 'inc' : reader.take('dec|decs|decrease|decreases|decreasing') ? 'dec' : undefined
   if (!by) return undefined
   const count = takeNumber(reader)
   reader.take('st|sts|stitch|stitches|sc|dc|hdc')

@@ -1,165 +1,10 @@
 import { numberAhead, takeNumber } from './numbers.ts'
+import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
+import { chainWords, takeThing, thingHere } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Num, Target, Thing } from './syntax.ts'
+import type { Num, Target } from './syntax.ts'
 
 type Draft = { -readonly [K in keyof Target]?: Target[K] }
-
-const stitchWords = new Set(['st', 'sts', 'stitch', 'stitches', 'sitch'])
-const spaceWords = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops', 'arch', 'arches', 'arc', 'arcs'])
-const chainWords = new Set(['ch', 'chs', 'chain', 'chains'])
-const turningWords = new Set(['tch', 't-ch', 'tch’s'])
-const groupWords: Readonly<Record<string, string>> = {
-  shell: 'sh', shells: 'sh', sh: 'sh', cl: 'cl', cls: 'cl', cluster: 'cl', clusters: 'cl', tile: 'tile', tiles: 'tile', square: 'square',
-}
-const ends: readonly (readonly string[])[] = [
-  ['across', 'the?', 'row?'], ['around'], ['round'], ['all', 'around'], ['all', 'across'], ['all', 'round'], ['all', 'the', 'way', 'around|across|round'],
-  ['to', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?'], ['until', 'the?', 'end'], ['along'], ['to', 'the?', 'beg|beginning'],
-]
-
-/** Takes `across`, `around`, `to the end of the row`. */
-export function takeToEnd(reader: Reader): boolean {
-  return ends.some((words) => reader.take(...words)) && endTail(reader)
-}
-
-function endTail(reader: Reader): true {
-  reader.take('of', 'the?', 'row|rnd|round|chain|ch')
-  return true
-}
-
-/** Takes `to last 3 sts`, `to within 2 sts of marker`, `until 5 sts rem`, `to 2 sts before m`: how many places are kept back. */
-export function takeKeepBack(reader: Reader): Num | undefined {
-  const at = reader.at
-  if (reader.take('across?', 'to|until|till', 'the?', 'last|final')) {
-    const num = takeNumber(reader) ?? one(reader)
-    takeThing(reader)
-    return num
-  }
-  if (reader.take('across?', 'to|till|until', 'within?')) {
-    const num = takeNumber(reader)
-    if (num) {
-      takeThing(reader)
-      if (reader.take('rem|remain|remains|remaining|left', 'unworked?') || reader.take('of|before|from', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?')
-        || reader.take('are', 'left|unworked')) return num
-    }
-  }
-  reader.at = at
-  return undefined
-}
-
-/** Takes `to marker`, `to marked st`, `to 2 sts before m`. */
-function takeToMarker(reader: Reader): boolean {
-  const at = reader.at
-  if (reader.take('across?', 'to|until', 'the?', 'within?')) {
-    if (takeNumber(reader)) {
-      takeThing(reader)
-      if (!reader.take('before|of|from')) {
-        reader.at = at
-        return false
-      }
-      reader.take('the|each|next')
-    } else reader.take('next|first|the|st', 'before?')
-    if (reader.take('marker|m|marked|markers', 'st|stitch|sc|dc|hdc?')) return true
-  }
-  reader.at = at
-  return false
-}
-
-function one(reader: Reader): Num {
-  return { values: [1], start: reader.end, end: reader.end }
-}
-
-/** Takes the name of what is worked into: `st`, `dc`, `ch-2 sp`, `corner`, `shell`, `tch`. */
-export function takeThing(reader: Reader): Thing | undefined {
-  const at = reader.at
-  const adjective = takeAdjectives(reader)
-  const found = thingHere(reader)
-  if (found) return adjective ? { ...found, where: adjective } : found
-  if (adjective) return { kind: 'space', where: adjective }
-  reader.at = at
-  return undefined
-}
-
-const adjectives = new Set(['corner', 'corners', 'side', 'beg', 'beginning', 'center', 'centre', 'middle', 'rem', 'remaining', 'unworked', 'foundation', 'starting', 'base', 'previous', 'prev', 'made'])
-
-function takeAdjectives(reader: Reader): 'corner' | 'side' | undefined {
-  let where: 'corner' | 'side' | undefined
-  for (let word = reader.takeOne(adjectives); word; word = reader.takeOne(adjectives)) {
-    if (word.startsWith('corner')) where = 'corner'
-    if (word === 'side') where = 'side'
-  }
-  return where
-}
-
-function thingHere(reader: Reader): Thing | undefined {
-  if (reader.takeOne(stitchWords)) return { kind: 'stitch' }
-  const loops = chainLoop(reader)
-  if (loops) return loops
-  if (reader.takeOne(turningWords) || reader.take('t', '-', 'ch') || reader.take('turning', 'ch|chain')) return { kind: 'turning-chain' }
-  if (reader.take('row', '-?', 'end|ends') || reader.take('end|ends', 'of', 'row|rows')) return { kind: 'row-end' }
-  if (reader.take('sp|sps|space|spaces|gap|gaps', 'between')) {
-    reader.take('each?', 'the?', 'next?')
-    takeThing(reader)
-    return { kind: 'gap' }
-  }
-  if (reader.takeOne(spaceWords)) return { kind: 'space' }
-  const stitch = takeStitchName(reader)
-  if (stitch) {
-    const space = reader.takeOne(spaceWords)
-    return space ? { kind: 'space' } : { kind: 'stitch', stitch }
-  }
-  const group = groupWords[reader.word()]
-  if (group) {
-    reader.at += 1
-    return { kind: 'group', stitch: group }
-  }
-  if (reader.take('ring') || reader.take('circle')) return { kind: 'ring' }
-  return undefined
-}
-
-/** `ch-2 sp`, `2-ch sp`, `ch sp`, `ch-5 lp`, `next ch-3`, `ch`. */
-function chainLoop(reader: Reader): Thing | undefined {
-  const at = reader.at
-  const before = numberAhead(reader) !== undefined && (reader.word(1) === '-' ? chainWords.has(reader.word(2)) && reader.touches(1) : chainWords.has(reader.word(1)) && reader.touches(1))
-  if (before) {
-    const chains = takeNumber(reader)
-    reader.take('-')
-    reader.at += 1
-    if (reader.takeOne(spaceWords)) return { kind: 'space', ...(chains && { chains }) }
-    reader.at = at
-    return undefined
-  }
-  if (!chainWords.has(reader.word())) return undefined
-  reader.at += 1
-  if ((reader.word() === '-' || reader.word() === '–') && numberAhead(reader, 1) !== undefined) {
-    reader.at += 1
-    const chains = takeNumber(reader)
-    reader.take('-')
-    reader.takeOne(spaceWords)
-    return { kind: 'space', ...(chains && { chains }) }
-  }
-  reader.take('-')
-  if (numberAhead(reader) !== undefined && spaceWords.has(reader.word(1))) {
-    const chains = takeNumber(reader)
-    reader.at += 1
-    return { kind: 'space', ...(chains && { chains }) }
-  }
-  if (reader.takeOne(spaceWords)) return { kind: 'space' }
-  return { kind: 'chain' }
-}
-
-/** Takes a stitch's name and gives its US word. Plurals are read (`dcs`). */
-export function takeStitchName(reader: Reader): string | undefined {
-  const words: string[] = []
-  for (let ahead = 0; ahead < 6; ahead += 1) {
-    const token = reader.peek(ahead)
-    if (!token) break
-    words.push(token.text.toLowerCase())
-  }
-  const found = reader.vocabulary.stitchAt(words)
-  if (!found) return undefined
-  reader.at += found.words
-  return found.stitch
-}
 
 const intoWords = new Set(['in', 'into', 'on', 'around', 'round', 'under', 'through', 'over', 'along', 'at', 'to', 'from', 'evenly'])
 
@@ -207,7 +52,7 @@ export function takeLoop(reader: Reader, draft: { loop?: 'back' | 'front' | 'thi
 /** Fills the draft with how the places are walked. */
 function fill(reader: Reader, draft: Draft): boolean {
   reader.take('the')
-  if (reader.take('ring') || reader.take('magic|adjustable|yarn|slip', 'ring|circle|loop') || reader.take('mr|ar|mc') || reader.take('center|centre', 'of', 'ring')) {
+  if (takeRing(reader)) {
     draft.walk = 'ring'
     return true
   }
@@ -237,6 +82,12 @@ function fill(reader: Reader, draft: Draft): boolean {
     return true
   }
   return counted(reader, draft)
+}
+
+/** Takes `ring`, `a magic ring`, `an adjustable loop`, `MR`, `a loop`. */
+export function takeRing(reader: Reader): boolean {
+  return reader.take('a|an?', 'magic|adjustable|yarn|slip|sliding', 'ring|circle|loop') || reader.take('ring|circle') || reader.take('mr|ar|mc')
+    || reader.take('a', 'ring|circle|loop') || reader.take('center|centre', 'of', 'ring')
 }
 
 function same(reader: Reader, draft: Draft): boolean {

@@ -1,5 +1,5 @@
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
-import { takeKeepBack, takeToEnd } from './parse-target.ts'
+import { takeKeepBack, takeToEnd } from './parse-reach.ts'
 import type { Reader } from './reader.ts'
 import type { Times } from './syntax.ts'
 
@@ -26,7 +26,8 @@ function countTimes(reader: Reader, meaning: 'in-all' | 'either'): Times | undef
   const at = reader.at
   const word = takeTimesWord(reader)
   if (word) return reader.take('more') ? { kind: 'more', count: word } : { kind: meaning, count: word }
-  const sign = reader.take('x|×|✕|*')
+  const glued = reader.peek(-1)?.end === reader.peek()?.start && /^[)\]}]$/.test(reader.word(-1)) && reader.peek()?.kind === 'number'
+  const sign = reader.take('x|×|✕|*') || glued
   const count = sign || numberAhead(reader) !== undefined || /^[–-]$/.test(reader.word()) ? takeNumber(reader) : undefined
   if (count) {
     const more = reader.take('more|further|additional')

@@ -1,6 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { parseItems } from './parse-items.ts'
-import { takeThing } from './parse-target.ts'
+import { takeThing } from './parse-thing.ts'
 import { Reader } from './reader.ts'
 import type { Num, Total } from './syntax.ts'
 
@@ -47,9 +47,19 @@ const opens: Readonly<Record<string, string>> = { ')': '(', ']': '[', '}': '{', 
 function atEnd(all: Reader['all'], reader: Reader): Found | undefined {
   const kept = withoutTrailing(all)
   const open = openOf(kept, kept.length - 1)
-  if (open === undefined) return undefined
+  if (open === undefined || endsSizeList(kept, open, reader)) return undefined
   const total = totalIn(kept, open, kept.length - 1, reader)
   return total && { total, rest: withoutTrailing(kept.slice(0, open)) }
+}
+
+/** `Ch 70 (80, 90)`: the bracket gives the other sizes of the number before it, and is no total. */
+function endsSizeList(all: Reader['all'], open: number, reader: Reader): boolean {
+  const { sizes } = reader.vocabulary
+  if (all[open - 1]?.kind !== 'number') return false
+  const inside = all.slice(open + 1, -1)
+  const numbers = inside.filter(({ kind }) => kind === 'number').length
+  const pure = inside.every(({ kind, text }) => kind === 'number' || /^[,:;\/–—-]$/.test(text))
+  return pure && (numbers > 1 || numbers + 1 === sizes)
 }
 
 /** `(26 sc) Turn.`: only words that change no count follow the total. */
@@ -226,7 +236,7 @@ function spaceOf(chains: Num | undefined, count: Num): { chains?: number; count:
 }
 
 function takeManner(reader: Reader): void {
-  reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'side|end|edge')
+  reader.take('at', 'end|ends', 'of?', 'row|rnd|round?') && (takeNumber(reader), true) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'side|end|edge')
     || reader.take('each|per', 'side|edge|corner') || reader.take('in', 'the?', 'ring')
 }
 

@@ -47,6 +47,8 @@ export interface Target extends Span {
   readonly loop?: 'back' | 'front' | 'third'
   /** `across`, `around`, `to end`: said that it goes to the end. */
   readonly toEnd?: boolean
+  /** `to centre ch-2 sp`: it ends before the next of these. */
+  readonly until?: Thing
   /** `to marker`, `to 2 sts before m`: it ends at a marker, whose place the row does not tell. */
   readonly toMarker?: boolean
 }
@@ -137,6 +139,10 @@ export interface Repeat extends Span {
   readonly times: Times
   /** From the star or bracket to the end of what is repeated: what is underlined. */
   readonly unit: Span
+  /** What is repeated, without the star or brackets around it. */
+  readonly body: Span
+  /** `2x inc`: the number stands before what it multiplies, which may be the next stitch or all of the bracket. */
+  readonly prefixed?: boolean
   /** `ending last rep at **`: how many of the items the last pass has. */
   readonly lastPass?: number
   /** `ending with dc in last 2 sts`: worked after the last pass, or instead of its tail. */

@@ -1,0 +1,72 @@
+import { takeTarget } from './parse-target.ts'
+import type { Reader } from './reader.ts'
+import type { Instruction, Join } from './syntax.ts'
+
+const ringWords = ['to|and', 'form|make', 'a|the?', 'ring|circle|loop']
+
+/** `join with sl st in first sc`, `join`, `sl st in first ch to form ring`, `sl st to top of beg ch-3`. */
+export function parseJoin(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
+  const start = reader.start
+  const at = reader.at
+  if (reader.take('join|joining')) return joinWord(reader, start, before)
+  if (reader.take('close', 'with|rnd|round?', 'sl?')) return closing(reader, start)
+  if (!reader.take('with?', 'a?', 'sl', '-?', 'st|stitch') && !reader.take('with?', 'a?', 'ss|slst')) {
+    reader.at = at
+    return undefined
+  }
+  const join = slipJoin(reader, start, before)
+  if (!join) reader.at = at
+  return join && [join]
+}
+
+function joinWord(reader: Reader, start: number, before: readonly Instruction[]): readonly Instruction[] | undefined {
+  const yarn = yarnLetter(reader)
+  const target = joinTail(reader)
+  const ring = reader.take(...ringWords)
+  const begins = !before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat' || item.node === 'chain' || item.node === 'shape')
+  if (begins && (target || yarn !== undefined)) {
+    const aside: Instruction = { node: 'aside', ...(yarn !== undefined && { yarn }), start, end: reader.end }
+    return target ? [aside, { node: 'start', target, start, end: reader.end }] : [aside]
+  }
+  toSeparator(reader)
+  return [{ node: 'join', ...(ring && { ring }), start, end: reader.end }]
+}
+
+/** After `join`: `with sl st`, `in first sc`, `to top of ch-3`, `being careful not to twist`. */
+function joinTail(reader: Reader) {
+  reader.take('yarn|rnd|round')
+  reader.take('with|using|by', 'a|an?', 'sl|ss|slst|standing?', '-?', 'st?')
+  reader.take('yarn')
+  return takeTarget(reader)
+}
+
+function yarnLetter(reader: Reader): string | undefined {
+  reader.take('yarn|color|colour|new', 'color|colour?')
+  const word = reader.peek()?.text ?? ''
+  if (!reader.vocabulary.yarns.includes(word) && !/^[A-Z]$/.test(word)) return undefined
+  reader.at += 1
+  return word
+}
+
+function slipJoin(reader: Reader, start: number, before: readonly Instruction[]): Join | undefined {
+  const target = takeTarget(reader)
+  const ring = reader.take(...ringWords)
+  const tojoin = reader.take('to', 'join|close')
+  const worked = before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')
+  const atStart = target?.walk === 'nth' || target?.walk === 'first' && (target.count?.values[0] ?? 1) === 1 || target?.thing?.kind === 'turning-chain'
+    || target?.walk === 'from-hook' && worked
+  if (!ring && !tojoin && !(worked && atStart) && reader.word() !== 'join') return undefined
+  if (!target && !tojoin && !ring) return undefined
+  reader.take('join')
+  toSeparator(reader)
+  return { node: 'join', ...(ring && { ring }), start, end: reader.end }
+}
+
+function closing(reader: Reader, start: number): readonly Join[] {
+  toSeparator(reader)
+  return [{ node: 'join', start, end: reader.end }]
+}
+
+export function toSeparator(reader: Reader): void {
+  while (!reader.done && !/^[,;.()[\]{}]$/.test(reader.word())) reader.at += 1
+}

@@ -1,0 +1,61 @@
+import { takeNumber } from './numbers.ts'
+import { takeThing } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+import type { Num } from './syntax.ts'
+
+const ends: readonly (readonly string[])[] = [
+  ['across', 'the?', 'row?'], ['around'], ['round'], ['all', 'around'], ['all', 'across'], ['all', 'round'], ['all', 'the', 'way', 'around|across|round'],
+  ['to', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?'], ['until', 'the?', 'end'], ['along'], ['to', 'the?', 'beg|beginning'],
+]
+
+/** Takes `across`, `around`, `to the end of the row`. */
+export function takeToEnd(reader: Reader): boolean {
+  return ends.some((words) => reader.take(...words)) && endTail(reader)
+}
+
+function endTail(reader: Reader): true {
+  reader.take('of', 'the?', 'row|rnd|round|chain|ch')
+  return true
+}
+
+/** Takes `to last 3 sts`, `to within 2 sts of marker`, `until 5 sts rem`, `to 2 sts before m`: how many places are kept back. */
+export function takeKeepBack(reader: Reader): Num | undefined {
+  const at = reader.at
+  if (reader.take('across?', 'to|until|till', 'the?', 'last|final')) {
+    const num = takeNumber(reader) ?? one(reader)
+    takeThing(reader)
+    return num
+  }
+  if (reader.take('across?', 'to|till|until', 'within?')) {
+    const num = takeNumber(reader)
+    if (num) {
+      takeThing(reader)
+      if (reader.take('rem|remain|remains|remaining|left', 'unworked?') || reader.take('of|before|from', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?')
+        || reader.take('are', 'left|unworked')) return num
+    }
+  }
+  reader.at = at
+  return undefined
+}
+
+/** Takes `to marker`, `to marked st`, `to 2 sts before m`. */
+export function takeToMarker(reader: Reader): boolean {
+  const at = reader.at
+  if (reader.take('across?', 'to|until', 'the?', 'within?')) {
+    if (takeNumber(reader)) {
+      takeThing(reader)
+      if (!reader.take('before|of|from')) {
+        reader.at = at
+        return false
+      }
+      reader.take('the|each|next')
+    } else reader.take('next|first|the|st', 'before?')
+    if (reader.take('marker|m|marked|markers', 'st|stitch|sc|dc|hdc?')) return true
+  }
+  reader.at = at
+  return false
+}
+
+function one(reader: Reader): Num {
+  return { values: [1], start: reader.end, end: reader.end }
+}

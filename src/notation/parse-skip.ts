@@ -1,0 +1,72 @@
+import { numberAhead, takeNumber } from './numbers.ts'
+import { takeCountsAs } from './parse-counts-as.ts'
+import { takeThing } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+import type { Instruction, Num, Skip, Thing } from './syntax.ts'
+
+const skipWords = new Set(['skip', 'sk', 'miss', 'skipping', 'missing', 'skp', 'omit'])
+
+/** `Sk 2 sts`, `miss next dc`, `skip first st`, `skip next dc and ch-1`, `sk (sc, ch-2 sp, sc)`. */
+export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
+  const start = reader.start
+  if (!reader.takeOne(skipWords)) return undefined
+  const list = skipList(reader)
+  if (list) return [finishSkip(reader, { node: 'skip', count: one(reader), from: 'next', list, start, end: reader.end })]
+  let from: Skip['from'] = 'next'
+  let count: Num | undefined
+  for (;;) {
+    if (reader.take('the') || reader.take('over') || reader.take('of') || reader.take('next|foll|following')) continue
+    if (reader.take('first|same')) from = 'first'
+    else if (reader.take('last')) from = 'last'
+    else if (!count && numberAhead(reader) !== undefined && reader.word(1) !== '-') count = takeNumber(reader)
+    else break
+  }
+  const thing = takeThing(reader)
+  reader.take('at', 'base', 'of', 'ch|tch', '-?') && takeNumber(reader)
+  reader.take('behind', 'it|post?', 'st?')
+  const more = also(reader, thing)
+  const whole: Skip = { node: 'skip', count: count ?? one(reader), ...(thing && { thing }), from, start, end: reader.end,
+    ...(more && { list: [{ count: count ?? one(reader), thing: thing! }, ...more] }) }
+  return [finishSkip(reader, whole)]
+}
+
+function finishSkip(reader: Reader, whole: Skip): Skip {
+  const counts = takeCountsAs(reader)
+  if (!counts) reader.take(',?', 'leave', 'st?', 'behind', 'unworked')
+  return { ...whole, ...(counts && { counts }), end: reader.end }
+}
+
+function one(reader: Reader): Num {
+  return { values: [1], start: reader.end, end: reader.end }
+}
+
+/** `skip next dc and ch-1`: a further thing, named with no instruction of its own. */
+function also(reader: Reader, first: Thing | undefined): Skip['list'] {
+  const at = reader.at
+  if (!first || !reader.take('and', 'next?')) return undefined
+  const count = numberAhead(reader) !== undefined && reader.word(1) !== '-' ? takeNumber(reader) : undefined
+  const thing = takeThing(reader)
+  if (!thing || numberAhead(reader) !== undefined || /^(in|into|across|around)$/.test(reader.word())) {
+    reader.at = at
+    return undefined
+  }
+  return [{ count: count ?? one(reader), thing }]
+}
+
+/** `(sc, ch-2 sp, sc)` after `sk`. */
+function skipList(reader: Reader): Skip['list'] {
+  const at = reader.at
+  if (!reader.take('next?', '(')) return undefined
+  const list: { count: Num; thing: Thing }[] = []
+  while (!reader.take(')')) {
+    const count = numberAhead(reader) !== undefined && reader.word(1) !== '-' ? takeNumber(reader) : undefined
+    const thing = takeThing(reader)
+    if (!thing) {
+      reader.at = at
+      return undefined
+    }
+    list.push({ count: count ?? one(reader), thing })
+    reader.take(',|and')
+  }
+  return list
+}

@@ -1,0 +1,104 @@
+import { numberAhead, takeNumber } from './numbers.ts'
+import type { Reader } from './reader.ts'
+import type { Thing } from './syntax.ts'
+
+const stitchWords = new Set(['st', 'sts', 'stitch', 'stitches', 'sitch'])
+const spaceWords = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops', 'arch', 'arches', 'arc', 'arcs'])
+export const chainWords = new Set(['ch', 'chs', 'chain', 'chains'])
+const turningWords = new Set(['tch', 't-ch', 'tch’s'])
+const groupWords: Readonly<Record<string, string>> = {
+  shell: 'sh', shells: 'sh', sh: 'sh', cl: 'cl', cls: 'cl', cluster: 'cl', clusters: 'cl', tile: 'tile', tiles: 'tile', square: 'square',
+}
+
+/** Takes the name of what is worked into: `st`, `dc`, `ch-2 sp`, `corner`, `shell`, `tch`. */
+export function takeThing(reader: Reader): Thing | undefined {
+  const at = reader.at
+  const adjective = takeAdjectives(reader)
+  const found = thingHere(reader)
+  if (found) return adjective ? { ...found, where: adjective } : found
+  if (adjective) return { kind: 'space', where: adjective }
+  reader.at = at
+  return undefined
+}
+
+const adjectives = new Set(['corner', 'corners', 'side', 'beg', 'beginning', 'center', 'centre', 'middle', 'rem', 'remaining', 'unworked', 'foundation', 'starting', 'base', 'previous', 'prev', 'made'])
+
+function takeAdjectives(reader: Reader): 'corner' | 'side' | undefined {
+  let where: 'corner' | 'side' | undefined
+  for (let word = reader.takeOne(adjectives); word; word = reader.takeOne(adjectives)) {
+    if (word.startsWith('corner')) where = 'corner'
+    if (word === 'side') where = 'side'
+  }
+  return where
+}
+
+export function thingHere(reader: Reader): Thing | undefined {
+  if (reader.takeOne(stitchWords)) return { kind: 'stitch' }
+  const loops = chainLoop(reader)
+  if (loops) return loops
+  if (reader.takeOne(turningWords) || reader.take('t', '-', 'ch') || reader.take('turning', 'ch|chain')) return { kind: 'turning-chain' }
+  if (reader.take('row', '-?', 'end|ends') || reader.take('end|ends', 'of', 'row|rows')) return { kind: 'row-end' }
+  if (reader.take('sp|sps|space|spaces|gap|gaps', 'between')) {
+    reader.take('each?', 'the?', 'next?')
+    takeThing(reader)
+    return { kind: 'gap' }
+  }
+  if (reader.takeOne(spaceWords)) return { kind: 'space' }
+  const stitch = takeStitchName(reader)
+  if (stitch) {
+    const space = reader.takeOne(spaceWords)
+    return space ? { kind: 'space' } : { kind: 'stitch', stitch }
+  }
+  const group = groupWords[reader.word()]
+  if (group) {
+    reader.at += 1
+    return { kind: 'group', stitch: group }
+  }
+  if (reader.take('ring') || reader.take('circle')) return { kind: 'ring' }
+  return undefined
+}
+
+/** `ch-2 sp`, `2-ch sp`, `ch sp`, `ch-5 lp`, `next ch-3`, `ch`. */
+function chainLoop(reader: Reader): Thing | undefined {
+  const at = reader.at
+  const before = numberAhead(reader) !== undefined && (reader.word(1) === '-' ? chainWords.has(reader.word(2)) && reader.touches(1) : chainWords.has(reader.word(1)) && reader.touches(1))
+  if (before) {
+    const chains = takeNumber(reader)
+    reader.take('-')
+    reader.at += 1
+    if (reader.takeOne(spaceWords)) return { kind: 'space', ...(chains && { chains }) }
+    reader.at = at
+    return undefined
+  }
+  if (!chainWords.has(reader.word())) return undefined
+  reader.at += 1
+  if ((reader.word() === '-' || reader.word() === '–') && numberAhead(reader, 1) !== undefined) {
+    reader.at += 1
+    const chains = takeNumber(reader)
+    reader.take('-')
+    reader.takeOne(spaceWords)
+    return { kind: 'space', ...(chains && { chains }) }
+  }
+  reader.take('-')
+  if (numberAhead(reader) !== undefined && spaceWords.has(reader.word(1))) {
+    const chains = takeNumber(reader)
+    reader.at += 1
+    return { kind: 'space', ...(chains && { chains }) }
+  }
+  if (reader.takeOne(spaceWords)) return { kind: 'space' }
+  return { kind: 'chain' }
+}
+
+/** Takes a stitch's name and gives its US word. Plurals are read (`dcs`). */
+export function takeStitchName(reader: Reader): string | undefined {
+  const words: string[] = []
+  for (let ahead = 0; ahead < 6; ahead += 1) {
+    const token = reader.peek(ahead)
+    if (!token) break
+    words.push(token.text.toLowerCase())
+  }
+  const found = reader.vocabulary.stitchAt(words)
+  if (!found) return undefined
+  reader.at += found.words
+  return found.stitch
+}
