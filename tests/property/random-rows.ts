@@ -25,7 +25,8 @@ export function rowOver(draw: Draw, places: readonly Place[], flat: boolean, pal
   if (plain) ways.push(() => [{ step: 'each', stitch: oneOf(draw, palette), keepBack: 0 }], () => eachBetween(draw, places, palette))
   if (places.length <= 16) ways.push(() => cover(draw, places, palette))
   if (plain && flat && places.length >= 10) ways.push(() => shortRow(draw, places, palette))
-  return oneOf(draw, ways)() ?? [{ step: 'everything', stitch: oneOf(draw, palette) }]
+  const stitch = oneOf(draw, palette)
+  return oneOf(draw, ways)() ?? [plain ? { step: 'each', stitch, keepBack: 0 } : { step: 'everything', stitch }]
 }
 
 /** Some stitches, one in each as far as the last few, then those. */

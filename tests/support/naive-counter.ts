@@ -99,13 +99,14 @@ export function countNaively(below: readonly Place[], steps: readonly Step[], fl
         top.push({ stitch: step.stitch }, { chains: step.chains }, { stitch: step.stitch })
         return
       case 'everything':
+        if (!left.some((place) => 'chains' in place)) throw new Unclear('spaces are named and there are none')
         while (left.length > 0) {
           take()
           top.push({ stitch: step.stitch })
         }
         return
       case 'each':
-        if (left.length < step.keepBack) throw new NotThere('fewer are left than are kept back')
+        if (left.length <= step.keepBack) throw new NotThere('no stitch is left for it')
         while (left.length > step.keepBack) {
           takeStitch()
           top.push({ stitch: step.stitch })
