@@ -10,7 +10,7 @@ export interface Ratio {
   readonly detail: string
 }
 
-export const rows = Array.from({ length: 120 }, (_, at): RowLine => ({
+const rows = Array.from({ length: 120 }, (_, at): RowLine => ({
   kind: 'row', id: `hawser-${at + 1}`, label: String(at + 1), boxes: [String(at + 1)], repeats: '6 ×', change: at % 2 === 0 ? '+6' : '−6', spaces: '', progress: 0,
   stitches: [String(48 + 6 * (at % 2 === 0 ? 1 : 0))],
   text: [
@@ -19,7 +19,7 @@ export const rows = Array.from({ length: 120 }, (_, at): RowLine => ({
   ],
 }))
 
-export const booklet: Booklet = {
+const booklet: Booklet = {
   slug: 'hawser', title: 'Hawser', number: 21, publisher: 'Saltmarsh Yarnworks', version: '1.0', date: '2027-03-14', dateText: '14 March 2027', terms: 'US',
   sizes: [], facts: [], gauge: { paragraphs: [] }, abbreviations: [], specialStitches: [], cautions: [], before: [], after: [], credits: [],
   materials: Array.from({ length: 10 }, (_, at) => ({
@@ -32,7 +32,7 @@ export const booklet: Booklet = {
  * A developer's first loop: the same title, table and row lines with PDFKit's own calls, each line in a structure element, boxes as
  * plain squares that cannot be ticked, no line breaking, no check of glyphs, the same font objects. It has every text of ours but the column heads.
  */
-export function bareLoop(): Promise<Uint8Array> {
+function bareLoop(): Promise<Uint8Array> {
   const document = new PDFDocument({
     pdfVersion: '1.7', subset: 'PDF/UA', tagged: true, lang: 'en-US', displayTitle: true, bufferPages: true, autoFirstPage: false, font: null,
     size: [595.28, 792], margin: 0, info: { Title: booklet.title, CreationDate: new Date(0) },

@@ -17,7 +17,7 @@ export function placeSection(sheet: Sheet, section: Section): void {
 }
 
 /** Sets blocks one under the other, `indent` mm from the left margin. */
-export function placeBlocks(sheet: Sheet, parent: Tag, blocks: readonly Block[], indent: number): void {
+function placeBlocks(sheet: Sheet, parent: Tag, blocks: readonly Block[], indent: number): void {
   for (const [at, block] of blocks.entries()) {
     if (at > 0) sheet.y += sheet.isFresh ? 0 : gaps.under
     if (block.kind === 'list') placeList(sheet, parent, block, indent)
@@ -87,7 +87,7 @@ function firstLines([first]: readonly Block[], indent: number): number {
 }
 
 /** Inlines as spans. On paper a link cannot be followed, so its address stands behind it. */
-export function spansOf(inlines: readonly Inline[], font: 'text' | 'textStrong'): readonly Span[] {
+function spansOf(inlines: readonly Inline[], font: 'text' | 'textStrong'): readonly Span[] {
   return inlines.flatMap(({ text, strong, emphasis, href }): readonly Span[] => {
     const role: FontRole = strong ? 'textStrong' : emphasis ? 'textItalic' : font
     if (href === undefined || !/^(https?:|mailto:)/i.test(href)) return [{ text, font: role }]

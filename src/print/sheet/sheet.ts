@@ -1,7 +1,7 @@
 import type { Line, LineRun } from '../type/break-lines.ts'
 import { widthOf } from '../type/shape.ts'
 import type { TypeStyle } from '../type/styles.ts'
-import { gaps, live, mmPerPoint, weights } from './measures.ts'
+import { live, mmPerPoint, weights } from './measures.ts'
 import type { Bookmark, LaidOut, LineUse, PageFurniture, Placed, PlacedEllipse, Tag, TagType } from './placed.ts'
 
 /** Where a line of text goes: into the structure tree, or to what is repeated on each page. */
@@ -139,5 +139,5 @@ function moved(placed: Placed, dx: number, dy: number, page: number): Placed {
   return { ...placed, page, x: placed.x + dx, y: placed.y + dy }
 }
 
-/** The distance from the top of a head to the rule under it, in mm: the head's own line, then a gap. */
-export const headToRule = 6.35 + gaps.under
+/** The distance from the top of a part's head to the rule under it, in mm. */
+export const headToRule = 8.7

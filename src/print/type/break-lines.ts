@@ -42,7 +42,7 @@ export interface Setting {
 }
 
 /** A character that no font has is drawn as a box this wide, in thousandths of an em. */
-export const missingWidth = 620
+const missingWidth = 620
 
 interface Part {
   text: string

@@ -15,7 +15,6 @@ export const styles = {
   head: { font: 'head', size: 15, leading: 18 },
   subhead: { font: 'textStrong', size: 10.5, leading: 14 },
   text: { font: 'text', size: 10.5, leading: 14 },
-  check: { font: 'textItalic', size: 10.5, leading: 14 },
   item: { font: 'textStrong', size: 10.5, leading: 14 },
   rowNumber: { font: 'countBold', size: 11, leading: 14 },
   countsLine: { font: 'countBold', size: 10.5, leading: 14 },
