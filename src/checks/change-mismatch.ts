@@ -11,7 +11,7 @@ export function changeMismatch({ source, row, before }: RowFacts): Diagnostic | 
   return {
     code: 'change-mismatch',
     message: `${rowName(row)} changes the count by ${signed(change)}, but it says ${signed(says.change)}`,
-    primary: { span: says.span, text: `says ${signed(says.change)}, is ${signed(change)}` },
+    primary: { span: says.changeSpan ?? says.span, text: `says ${signed(says.change)}, is ${signed(change)}` },
     secondary: [],
     tally: tallyOf(source, row),
     note: `${rowName(before)} makes ${before.makes}, ${rowName(row)} makes ${row.makes}`,

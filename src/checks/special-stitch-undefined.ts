@@ -23,7 +23,7 @@ export function specialStitchUndefined({ pieces, defined }: PatternFacts): reado
 
 function visit(items: readonly Instruction[], each: (stitch: string, span: { start: number; end: number }) => void): void {
   for (const item of items) {
-    if (item.node === 'work') each(item.stitch, { start: item.start, end: item.end })
+    if (item.node === 'work') each(item.stitch, item.name ?? { start: item.start, end: item.end })
     else if (item.node === 'repeat' || item.node === 'group') visit(item.items, each)
   }
 }

@@ -10,6 +10,8 @@ export interface Made {
   /** Chains of all its spaces together. */
   readonly chains: number
   readonly groups: readonly { readonly name: string; readonly size: number }[]
+  /** Stitches by kind that stand alone in their place: beside `6 V-sts` they are counted so. */
+  readonly loose: Readonly<Record<string, number>>
 }
 
 export interface Comparison {
@@ -42,7 +44,7 @@ export function compareTotal(totals: readonly Total[], made: Made, size: number,
   const chainsCounted = counted || says.count !== undefined && chainsCount === undefined && says.count !== made.stitches && says.count === withChains
   const makes = chainsCounted ? withChains : made.stitches
   const kinds = Object.entries(says.kinds)
-  const total = says.count ?? (kinds.length > 0 && kinds.every(([kind]) => lexicon.stitch(kind)) && onlyStitches(kinds, made, lexicon) ? sum(says.kinds) : undefined)
+  const total = says.count ?? (kinds.length > 0 && kinds.every(([kind]) => isCounted(kind, lexicon)) && onlyStitches(kinds, made, lexicon) ? sum(says.kinds) : undefined)
   const partial = says.count === undefined && kinds.length > 0 && kinds.every(([kind]) => isCounted(kind, lexicon)) && sum(says.kinds) !== makes && sum(says.kinds) !== made.stitches
   const kindSlip = kinds.map(([kind, count]) => stitchSlip(kind, count, made, lexicon, chainsCounted)).find((slip) => slip) ?? Object.entries(says.spaces).map(([space, count]) => spaceSlip(space, count, made)).find((slip) => slip)
   const kindsAgree = kindSlip === undefined
@@ -70,7 +72,7 @@ function onlyStitches(kinds: readonly (readonly [string, number])[], made: Made,
 
 function stitchSlip(kind: string, says: number, made: Made, lexicon: Lexicon, chainsCounted: boolean): KindSlip | undefined {
   const [own, byBase, groups] = [kindCount(kind, made, lexicon, chainsCounted), kindsByBase(kind, made, lexicon), groupCount(kind, made)]
-  if (own === says || byBase === says || groups.includes(says)) return undefined
+  if (own === says || byBase === says || groups.includes(says) || made.loose[kind] === says) return undefined
   const group = own === 0 && byBase === 0 && groups.some((count) => count > 0)
   return { name: kind, says, makes: group ? Math.max(...groups) : byBase, sort: group ? 'group' : 'stitch' }
 }
@@ -127,6 +129,7 @@ export function saysOf(totals: readonly Total[], size: number): Says | undefined
     }
     for (const part of total.groups) if (part.name === 'sh') kinds['sh'] = inSize(part.count, size)
   }
+  const changed = totals.find((total) => total.change)
   const span = { start: totals[0]!.start, end: totals.at(-1)!.end }
-  return { span, kinds, spaces, ...(count !== undefined && { count }), ...(change !== undefined && { change }), ...(rows !== undefined && { rows }) }
+  return { span, kinds, spaces, ...(count !== undefined && { count }), ...(change !== undefined && changed && { change, changeSpan: { start: changed.start, end: changed.end } }), ...(rows !== undefined && { rows }) }
 }

@@ -7,6 +7,7 @@ export function isThing(walk: Walk, place: Place, thing: Thing | undefined): boo
   if (!thing || thing.kind === 'any') return isStitch(place)
   if (thing.kind === 'stitch') return thing.where === 'corner' ? isCornerStitch(walk, place) : isNamed(walk, place, thing.stitch)
   if (thing.kind === 'chain') return place.kind === 'ch' || place.kind === 'space'
+  if (thing.kind === 'space' && thing.where === 'corner' && corners(walk.edge).longest === 0) return isCornerStitch(walk, place)
   if (thing.kind === 'space') return isSpaceNamed(walk, place, thing)
   if (thing.kind === 'gap') return place.kind === 'gap'
   if (thing.kind === 'turning-chain') return place.turning === true

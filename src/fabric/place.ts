@@ -36,6 +36,8 @@ export interface Edge {
   readonly carry?: Chain
   /** The next row works the chain itself: its first chains are for turning. */
   readonly chain: boolean
+  /** The chain was closed by a slip stitch in its first chain. */
+  readonly closedInFirst?: boolean
 }
 
 /** Before anything is worked. */

@@ -12,6 +12,7 @@ export type WorkInto = (index: number) => void
  */
 export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over = 1): void {
   if (walk.inPlace !== undefined) return work(walk.inPlace)
+  if (target.ofRow !== undefined) goToRow(walk, target, span)
   if (target.thing?.kind === 'space' || target.thing?.kind === 'gap') walk.worksSpaces = true
   const count = target.count ? inSize(target.count, walk.setting.size) : 1
   switch (target.walk) {
@@ -32,6 +33,18 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   }
 }
 
+/** `in each front loop of Rnd 1`, `in unworked sts of Row 20`: the hook goes on along places that an older row left. */
+export function goToRow(walk: Walk, target: Target, span: Span): void {
+  if (walk.onRow === target.ofRow) return
+  const older = walk.setting.rowsBefore.get(target.ofRow ?? -1)
+  if (!older) return walk.trouble({ kind: 'no-such-place', span, what: `row ${target.ofRow}` })
+  walk.onRow = target.ofRow
+  walk.edge = older.left.length > 0 && target.loop === undefined ? older.left : older.made.filter((place) => !place.travel)
+  walk.noneFrom.clear()
+  walk.at = 0
+  walk.last = -1
+}
+
 /** Takes `over` places from `index` on and works there. */
 function take(walk: Walk, index: number, span: Span, work: WorkInto, over: number): void {
   walk.take(index, span)
@@ -42,6 +55,7 @@ function take(walk: Walk, index: number, span: Span, work: WorkInto, over: numbe
 }
 
 function next(walk: Walk, target: Target, span: Span, count: number, work: WorkInto, over: number): void {
+  if (target.together) return take(walk, findNext(walk, walk.at, target.thing), span, work, count)
   const passes = over > 1 && count >= over ? Math.floor(count / over) : count
   if (over > 1 && count > over && count % over !== 0) walk.trouble({ kind: 'does-not-divide', span, room: count, each: over, before: 0, after: 0 })
   for (let pass = 0; pass < passes; pass += 1) {
@@ -95,7 +109,7 @@ function eachChain(walk: Walk, thing: Thing | undefined): boolean {
 
 /** `Ch 61, join (60)`: some add one chain that the join uses up. Then it is no place. */
 function withoutClosingChain(walk: Walk): void {
-  if (!walk.chain || !walk.closedChain || walk.at > 1 || walk.edge.length < 4 || walk.shortened) return
+  if (!walk.chain || !walk.closedInFirst || walk.at > 1 || walk.edge.length < 4 || walk.shortened) return
   if (walk.choose('closing-chain', ['every chain of the circle is a place', 'one chain is used up by the join']) === 0) return
   walk.shortened = true
   walk.edge = walk.edge.slice(0, -1)

@@ -33,6 +33,8 @@ export interface RowSetting {
   readonly readings: ReadonlyMap<string, number>
   /** Stitches that may still be made. */
   readonly room: number
+  /** Earlier rows by number: what they made, and what of it the next row left. */
+  readonly rowsBefore: ReadonlyMap<number, { readonly made: readonly Place[]; readonly left: readonly Place[] }>
 }
 
 /** What one reading decided, and how many ways there were. */
@@ -77,11 +79,17 @@ export class Walk {
   carry: Chain | undefined
   /** Picots, by the way they are counted. */
   picots = 0
+  /** Places that one stitch takes: 2 when two layers are worked at once. */
+  layers = 1
+  /** The older row whose places are worked now. */
+  onRow: number | undefined
   turned: boolean | undefined
   joined = false
   ring = false
   /** The foundation chain was closed to a circle. */
   closedChain = false
+  /** It was closed by a slip stitch said to go into the first chain. */
+  closedInFirst = false
   /** One chain of the circle was used up by its join. */
   shortened = false
   /** Chains of the foundation that this row laid. */
@@ -119,6 +127,7 @@ export class Walk {
     this.foundation = edge.foundation
     this.chain = edge.chain
     this.closedChain = edge.chain && edge.round
+    this.closedInFirst = edge.closedInFirst === true
   }
 
   /** Which way to read what can be read in `words.length` ways. The first is the usual one. */

@@ -6,25 +6,37 @@ import type { Rest } from './work-items.ts'
 /**
  * A chain is a foundation, a turning chain, the start of more stitches at the row's edge, or a space, by where it stands.
  */
-/** A turning chain that the row below made at its end, said to count in this row. */
-export function beginWithCarried(walk: Walk, item: Chain): void {
-  const stitch = item.counts?.stitch
-  if (stitch !== undefined && stitch !== 'this') takeFirst(walk, stitch, item)
+/** A chain that the row below made at its end, before the turn: it belongs to this row, unless this row makes its own. */
+export function beginWithCarried(walk: Walk, item: Chain, items: readonly Instruction[]): void {
+  if (items.find(({ node }) => node !== 'aside' && node !== 'turn')?.node === 'chain') return
+  workChain(walk, item, { uses: 0, items })
 }
 
 export function workChain(walk: Walk, item: Chain, rest: Rest): void {
   const count = inSize(item.count, walk.setting.size)
   if (count > walk.setting.room) throw new TooLarge()
-  if (walk.edge.length === 0 && !walk.worked && rest.group === undefined) return layFoundation(walk, count)
+  if (walk.edge.length === 0 && !walk.worked && rest.group === undefined) return item.counts && entersRing(rest.items) ? standInRing(walk, item) : layFoundation(walk, count)
   const starts = rest.group === undefined && walk.made.every((place) => place.travel)
   if (starts && !walk.chain && entersItsOwnChain(rest.items)) return addAtStart(walk, count)
   if (starts) return beginRow(walk, item, count, rest)
   if (beforeTurn(rest.items)) {
-    if (item.counts?.stitch !== undefined) walk.carry = item
+    walk.carry = item
     return
   }
   if (rest.group === undefined && walk.left === 0 && walk.edge.length > 0 && entersChains(rest.items)) return addAtEnd(walk, count)
   walk.makeChains(count, rest.group)
+}
+
+/** `Ch 3 (counts as dc), 11 dc in magic ring`: the chain begins the round in a ring that is made with it. */
+function standInRing(walk: Walk, item: Chain): void {
+  walk.edge = [{ kind: 'ring', row: walk.setting.rowIndex }]
+  walk.ring = true
+  const stitch = item.counts?.stitch
+  if (stitch !== undefined) takeFirst(walk, stitch === 'this' ? walk.setting.base : stitch, item)
+}
+
+function entersRing(items: readonly Instruction[]): boolean {
+  return items.some((item) => (item.node === 'work' || item.node === 'group') && item.target?.walk === 'ring' || item.node === 'repeat' && entersRing(item.items))
 }
 
 function layFoundation(walk: Walk, count: number): void {

@@ -1,4 +1,4 @@
-import type { Instruction } from '../notation/syntax.ts'
+import type { Instruction, Join } from '../notation/syntax.ts'
 import { inSize } from '../notation/syntax.ts'
 import { isStitch } from './place.ts'
 import { usesOf } from './uses.ts'
@@ -66,7 +66,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     case 'join': {
       walk.joined = true
       if (item.ring) walk.ring = true
-      closeFoundation(walk)
+      closeFoundation(walk, item)
       return
     }
     case 'leave': {
@@ -93,9 +93,10 @@ function leftHere(walk: Walk): number {
 }
 
 /** `Ch 5, join`: a chain that is all there is becomes a ring to work into or round. */
-function closeFoundation(walk: Walk): void {
+function closeFoundation(walk: Walk, item: Join): void {
   if (!walk.chain || walk.worked) return
   walk.closedChain = true
+  walk.closedInFirst = item.inFirst === true
   if (walk.ring) {
     walk.edge = [{ kind: 'ring', row: walk.setting.rowIndex }]
     walk.at = 0

@@ -49,6 +49,7 @@ interface State {
   readonly kind: string
   /** The written row that the row below came from. */
   readonly entry?: WrittenEntry
+  readonly rowsBefore: Map<number, { made: readonly Place[]; left: readonly Place[] }>
   /** What rows so far said of turning chains. */
   readonly stated: Readonly<Record<string, boolean>>
 }
@@ -58,7 +59,7 @@ export function workPiece(piece: PieceToWork): PieceRun {
   const rows = realRows(piece.entries, piece.size, piece.sizeNames, 100_000)
   const worked: WorkedRow[] = []
   const open = new Map<string, ReadingPoint>()
-  let state: State = { edge: piece.start ?? nothing, trust: false, unknown: false, others: [], before: undefined, kind: 'sc', stated: {} }
+  let state: State = { edge: piece.start ?? nothing, trust: false, unknown: false, others: [], before: undefined, kind: 'sc', stated: {}, rowsBefore: new Map() }
   let room = piece.room ?? mostStitches
   let slips = 0
   let side: 'RS' | 'WS' | undefined
@@ -123,7 +124,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
 function settingOf(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): RowSetting {
   const plain = plainStitches(row.items, piece.lexicon)
   return {
-    lexicon: piece.lexicon, size: piece.size, rowIndex: index, conventions: { ...piece.conventions, turningChains: { ...state.stated, ...piece.conventions.turningChains } }, readings: piece.readings, room,
+    lexicon: piece.lexicon, size: piece.size, rowIndex: index, conventions: { ...piece.conventions, turningChains: { ...state.stated, ...piece.conventions.turningChains } }, readings: piece.readings, room, rowsBefore: state.rowsBefore,
     base: plain.find((stitch) => stitch !== 'sl st') ?? state.kind, round: row.round, loop: row.loop, slipFabric: plain.length > 0 && plain.every((stitch) => stitch === 'sl st'),
   }
 }
@@ -177,11 +178,21 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     agreement: { total: tried.comparison.totalAgrees || blamed, kinds: tried.comparison.kindsAgree || blamed, change: tried.comparison.changeAgrees || blamed, ...(tried.comparison.kindSlip && { kindSlip: tried.comparison.kindSlip }) },
     yarns: tried.yarns, fabric: tried.row,
   }
+  remember(state.rowsBefore, row, tried)
   const after: State = {
+    rowsBefore: state.rowsBefore,
     edge: tried.next, entry: row.entry, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: !tried.comesOut && !(tried.troubles.length === 0 && tried.comparison.totalAgrees), before: tried.makes, kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
   return { worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
+}
+
+/** Keeps what a row made, and what it left of the row below, for rows that come back to them. */
+function remember(rows: State['rowsBefore'], row: RealRow, tried: RowTry): void {
+  if (row.number === undefined) return
+  const below = rows.get(row.number - 1)
+  if (below) below.left = tried.row.left
+  rows.set(row.number, { made: tried.row.made, left: [] })
 }
 
 /** Where the row states no total, its other readings are kept for the next row to decide. */
@@ -249,7 +260,7 @@ function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWo
   }
   return {
     worked, points: [], fine: false, stitches: 0, turned: attempt.row.turned,
-    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known, others: [], before: known ? count : undefined, kind, stated: state.stated, entry: row.entry },
+    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known, others: [], before: known ? count : undefined, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore },
   }
 }
 

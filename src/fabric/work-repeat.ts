@@ -129,7 +129,7 @@ function eachPass(walk: Walk, item: Repeat, rest: Rest): number {
 function replaceTail(walk: Walk, item: Repeat, back: (() => void) | undefined, rest: Rest): 'whole' | 'over' {
   back?.()
   const wanted = walk.edge.length - rest.uses - usesOf(item.ending ?? [], walk)
-  for (let kept = item.items.length - 1; kept >= 0; kept -= 1) {
+  for (let kept = 0; kept < item.items.length; kept += 1) {
     const again = walk.mark()
     if (passFits(walk, item.items.slice(0, kept), 0, rest) && walk.at === wanted) return 'whole'
     again()

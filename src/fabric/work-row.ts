@@ -40,10 +40,11 @@ export interface RowToWork {
 /** Works a row on an edge in the reading that the setting asks for. */
 export function workRow({ text, items, edge, before }: RowToWork, setting: RowSetting): RowTry {
   const walk = new Walk({ ...edge, round: setting.round }, setting)
-  if (edge.carry) beginWithCarried(walk, edge.carry)
+  if (edge.carry) beginWithCarried(walk, edge.carry, items)
   workItems(walk, items, { uses: 0, items: [] })
   settleSlips(walk)
-  const left = leftPlaces(walk)
+  const idle = !items.some((item) => item.node !== 'aside' && item.node !== 'turn' && item.node !== 'join' && item.node !== 'unreadable')
+  const left = idle ? 0 : leftPlaces(walk)
   if (left > 0 && left === keptBackAtEnd(items, setting.size)) walk.leaves = true
   if (left > 0 && !walk.leaves) walk.trouble({ kind: 'left-over', span: lastSpan(items, text), count: left })
   const made = whatWasMade(walk)
@@ -54,8 +55,8 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   const lays = !walk.worked && walk.laid > 0
   const makes = comparison.chainsCounted ? made.stitches + made.chains : made.stitches
   return {
-    offers: lays ? 0 : walk.edge.length - walk.opened,
-    worksOver: Math.max(0, worksOver),
+    offers: lays ? 0 : (walk.edge.length - walk.opened) * walk.layers,
+    worksOver: Math.max(0, worksOver) * walk.layers,
     leaves: lays ? 0 : Math.max(0, walk.edge.length - walk.at) + walk.missed,
     makes,
     made,
@@ -141,14 +142,22 @@ function whatWasMade(walk: Walk): Made {
       stitches += 1
     }
   }
-  if (walk.laid > 0 && !walk.worked && !walk.ring) return { stitches: walk.laid, kinds: { ch: walk.laid }, spaces, chains: 0, groups: [] }
-  return { stitches, kinds, spaces, chains, groups: walk.groups }
+  if (walk.laid > 0 && !walk.worked && !walk.ring) return { stitches: walk.laid, kinds: { ch: walk.laid }, spaces, chains: 0, groups: [], loose: {} }
+  return { stitches, kinds, spaces, chains, groups: walk.groups, loose: standingAlone(walk) }
+}
+
+function standingAlone(walk: Walk): Readonly<Record<string, number>> {
+  const sizes = new Map<number, number>()
+  for (const { group } of walk.made) if (group !== undefined) sizes.set(group, (sizes.get(group) ?? 0) + 1)
+  const loose: Record<string, number> = {}
+  for (const { kind, group, travel } of walk.made) if (!travel && kind !== 'space' && (group === undefined || sizes.get(group) === 1)) loose[kind] = (loose[kind] ?? 0) + 1
+  return loose
 }
 
 function nextEdge(walk: Walk, setting: RowSetting, turned: boolean): Edge {
   if (!walk.worked) {
     const ring = walk.ring && walk.edge[0]?.kind === 'ring'
-    return { places: walk.edge, round: walk.closedChain || ring, chain: walk.chain && !ring, ...(walk.foundation && { foundation: walk.foundation }) }
+    return { places: walk.edge, round: walk.closedChain || ring, chain: walk.chain && !ring, ...(walk.closedInFirst && { closedInFirst: true }), ...(walk.foundation && { foundation: walk.foundation }) }
   }
   const places = withoutTravel(walk.made)
   if (!turned) return { places, round: setting.round, chain: false }

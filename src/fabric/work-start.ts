@@ -1,9 +1,11 @@
 import type { Start } from '../notation/syntax.ts'
 import { findNext } from './find-place.ts'
+import { goToRow } from './places-of.ts'
 import type { Walk } from './walk.ts'
 
 /** `Join B in any ch-2 sp`: the row begins there. On a round the places before it wait at its end. */
 export function workStart(walk: Walk, item: Start): void {
+  if (item.target.walk === 'layers') return layLayers(walk, item)
   if (item.target.walk === 'ring') {
     walk.edge = [{ kind: 'ring', row: walk.setting.rowIndex }]
     walk.at = 0
@@ -11,9 +13,17 @@ export function workStart(walk: Walk, item: Start): void {
     return
   }
   if (item.target.walk === 'other-side') return turnTheEnd(walk, item)
+  if (item.target.ofRow !== undefined) return goToRow(walk, item.target, item)
   const index = item.target.walk === 'last' ? walk.edge.length - 1 : findNext(walk, walk.at, item.target.thing)
   if (index >= walk.edge.length) return
   begin(walk, index)
+}
+
+/** A flat tube closed through both layers: two places make one. */
+function layLayers(walk: Walk, item: Start): void {
+  if (walk.edge.length % 2 !== 0) walk.trouble({ kind: 'does-not-divide', span: item, room: walk.edge.length, each: 2, before: 0, after: 0 })
+  walk.edge = walk.edge.slice(0, Math.floor(walk.edge.length / 2))
+  walk.layers = 2
 }
 
 /**

@@ -154,7 +154,7 @@ function skippedChains(walk: Walk, item: Work, doing: Doing): void {
 function closesLoop(walk: Walk, item: Work, rest: Rest): boolean {
   if (!walk.round || rest.group !== undefined || walk.made.at(-1)?.kind !== 'space') return false
   const { target } = item
-  const top = target?.walk === 'first' || target?.thing?.kind === 'turning-chain'
+  const top = item.joins === true || target?.walk === 'first' || target?.thing?.kind === 'turning-chain'
   if (!top || rest.items.some((next) => next.node === 'work' || next.node === 'group' || next.node === 'repeat')) return false
   if (findNext(walk, walk.at, undefined) < walk.end && !walk.nothingNeeded(walk.at, true) && !walk.worksSpaces) return false
   walk.at = Math.max(walk.at, walk.end)

@@ -75,6 +75,7 @@ export interface Says {
   readonly spaces: Readonly<Record<string, number>>
   /** `(+6)`: the change against the row before. */
   readonly change?: number
+  readonly changeSpan?: Span
   /** `[6 rnds]`: how many rows a range has. */
   readonly rows?: number
 }

@@ -59,7 +59,7 @@ function slipJoin(reader: Reader, start: number, before: readonly Instruction[])
   if (!target && !tojoin && !ring) return undefined
   reader.take('join')
   toSeparator(reader)
-  return { node: 'join', ...(ring && { ring }), start, end: reader.end }
+  return { node: 'join', ...(ring && { ring }), ...(target?.walk === 'first' && { inFirst: true }), start, end: reader.end }
 }
 
 function closing(reader: Reader, start: number): readonly Join[] {

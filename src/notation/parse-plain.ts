@@ -12,7 +12,7 @@ import type { Chain, Instruction, Num } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return turn(reader) ?? otherSide(reader) ?? ringStart(reader) ?? picot(reader) ?? chain(reader) ?? parseSkip(reader) ?? leave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
+  return turn(reader) ?? layers(reader) ?? otherSide(reader) ?? ringStart(reader) ?? picot(reader) ?? chain(reader) ?? parseSkip(reader) ?? leave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
 }
 
 function turn(reader: Reader): readonly Instruction[] | undefined {
@@ -22,6 +22,18 @@ function turn(reader: Reader): readonly Instruction[] | undefined {
   }
   if (reader.take('turn', 'work|the?', 'work?') || reader.take('turning')) return [{ node: 'turn', turns: true, start, end: reader.end }]
   return undefined
+}
+
+/** `Working through both layers,`: every stitch takes a place of each. */
+function layers(reader: Reader): readonly Instruction[] | undefined {
+  const start = reader.start
+  const at = reader.at
+  reader.take('inserting', 'the?', 'hook') || reader.take('working|work|going')
+  if (!reader.take('through', 'both', 'layers|thicknesses|pieces|sides')) {
+    reader.at = at
+    return undefined
+  }
+  return [{ node: 'start', target: { walk: 'layers', start, end: reader.end }, start, end: reader.end }]
 }
 
 /** `Magic ring, 9 sc in ring`, `Make a magic circle, ch 1, …`, `In a magic ring, ch 2, 10 dc`. */
@@ -112,6 +124,12 @@ function chain(reader: Reader): readonly Instruction[] | undefined {
     return undefined
   }
   reader.take('for', 'turning|beg|foundation?', 'ch?')
+  if (reader.take('to', 'close|complete|finish|lock|secure')) {
+    // The chain that closes a cluster belongs to it and is no space.
+    reader.take('the?', 'cl|cluster|st|popcorn|puff')
+    return [{ node: 'aside', start, end: reader.end }]
+  }
+  if (reader.take('joined')) toSeparator(reader)
   const counts = chainCounts(reader)
   const between = reader.take('between')
   if (between) toSeparator(reader)

@@ -10,6 +10,8 @@ const ends: readonly (readonly string[])[] = [
 
 /** Takes `across`, `around`, `to the end of the row`. */
 export function takeToEnd(reader: Reader): boolean {
+  // `around next st` goes round a post; `around` alone goes to the end.
+  if (/^(around|round|along)$/.test(reader.word()) && /^(next|each|post|posts|the|first|last|same|\d+|sc|dc|hdc|tr|st|foll|following|both|edge|front|back)$/.test(reader.word(1))) return false
   return ends.some((words) => reader.take(...words)) && endTail(reader)
 }
 

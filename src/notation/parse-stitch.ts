@@ -22,18 +22,21 @@ function stitches(reader: Reader): readonly Instruction[] | undefined {
   const at = reader.at
   const draft: Draft = { node: 'work' }
   takeLoop(reader, draft)
-  const count = takeCount(reader)
+  const legged = namesLegs(reader)
+  const count = legged ? undefined : takeCount(reader)
   const times = count && multiplies(reader)
   if (count) draft.count = count
   if (!draft.loop) takeLoop(reader, draft)
   reader.take('more')
   // `last dc in top of tch`, `stacked sc`, `chainless starting dc`: words before the stitch that change no count.
+  const nameFrom = reader.at
   reader.take('last|final')
   for (let word = reader.takeOne(beginnings); word && reader.vocabulary.stitchAt([word, reader.word()])?.words !== 2; word = reader.takeOne(beginnings));
   if (!takeName(reader, draft)) {
     reader.at = at
     return undefined
   }
+  draft.name = { start: reader.all[nameFrom]?.start ?? start, end: reader.end }
   takeAfterName(reader, draft)
   const counts = takeCountsAs(reader)
   if (counts) draft.counts = counts
@@ -43,6 +46,13 @@ function stitches(reader: Reader): readonly Instruction[] | undefined {
     return [{ ...times2([single], count, start, reader.end), prefixed: true }]
   }
   return [multiplied(reader, work)]
+}
+
+/** `3-dc cl`, `4-dc bobble`: the number belongs to the stitch's name. */
+function namesLegs(reader: Reader): boolean {
+  if (reader.peek()?.kind !== 'number' || !/^[-–]$/.test(reader.word(1)) && reader.peek(1)?.kind !== 'word') return false
+  const words = [0, 1, 2, 3].map((ahead) => reader.word(ahead))
+  return (reader.vocabulary.stitchAt(words)?.words ?? 0) > 2
 }
 
 /** `3 sc`, `a dc`, `6 (7, 8) sc` */
@@ -83,12 +93,18 @@ const decWords = ['dec|decs|decrease|decreases|invdec']
 /** The stitch's name, inc and dec in their spellings, or an unknown word that stands where a stitch would. */
 function takeName(reader: Reader, draft: Draft): boolean {
   const at = reader.at
+  if (reader.word(1) === 'evenly' && /^(inc|dec|increase|decrease)$/.test(reader.word())) return false
   if (reader.take('inv|invisible|invis?', ...decWords) || (reader.take('invisible|inv', '.', ...decWords))) {
     draft.stitch = 'dec'
     return true
   }
   if (reader.take(...incWords)) {
     draft.stitch = 'inc'
+    return true
+  }
+  if (letterName(reader, draft)) return true
+  if (reader.take('pull|draw', 'up', 'a|1|one?', 'lp|loop|lps|loops')) {
+    draft.stitch = 'lp'
     return true
   }
   // `inc3`, `sc3inc`: three in one place.
@@ -117,18 +133,35 @@ function takeName(reader: Reader, draft: Draft): boolean {
   return true
 }
 
+/** Letters for stitches, as many toy patterns write them: X sc, V inc, A dec, W 3 in one, M 3 together, T hdc, F dc. */
+const letters: Readonly<Record<string, Pick<Work, 'stitch' | 'of' | 'base'>>> = {
+  X: { stitch: 'sc' }, V: { stitch: 'inc', base: 'sc' }, A: { stitch: 'dec', base: 'sc' }, W: { stitch: 'inc', base: 'sc', of: 3 }, M: { stitch: 'dec', base: 'sc', of: 3 },
+  T: { stitch: 'hdc' }, F: { stitch: 'dc' },
+}
+
+function letterName(reader: Reader, draft: Draft): boolean {
+  const text = reader.peek()?.text ?? ''
+  const meaning = letters[text]
+  // A letter is a stitch only where the row writes its plain stitch as X, and no yarn has that letter.
+  if (!meaning || reader.vocabulary.yarns.includes(text) || !reader.all.some((token) => token.text === 'X')) return false
+  reader.at += 1
+  Object.assign(draft, meaning)
+  return true
+}
+
 /** A word that is no known stitch but is used as one: `3 sx in next st`, `dcx in each dc`. */
 function unknownName(reader: Reader, draft: Draft): boolean {
   const token = reader.peek()
   if (token?.kind !== 'word' || token.text.length > 20) return false
   const next = reader.word(1)
   const after = reader.word(2)
-  const used = /^(in|into)$/.test(next) && /^(next|each|same|first|last|ring|ch|the|every|\d+nd|\d+th|\d+rd|\d+st|top|st|sp|magic)$/.test(after)
+  const used = /^(st|stitch)$/.test(next) && draft.count === undefined && /^(in|across|around)$/.test(after) || /^(in|into)$/.test(next) && /^(next|each|same|first|last|ring|ch|the|every|\d+nd|\d+th|\d+rd|\d+st|top|st|sp|magic)$/.test(after)
     || draft.count !== undefined && /^(in|into|,|;|\.|\)|\])?$/.test(next)
   if (!used || /^(row|rows|rnd|rnds|round|rounds|times|more|st|sts|stitches|ch|rep|repeat|from|to|in|cm|mm|g|m|and|sps?|pm|sm|rm|place|leg|first|second)$/i.test(token.text)) return false
   draft.stitch = token.text.toLowerCase()
   draft.unknown = true
   reader.at += 1
+  reader.take('st|stitch')
   return true
 }
 
@@ -152,6 +185,7 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   const to = reader.word() === 'to'
   const target = takeTarget(reader)
   // `dc to centre ch-2 sp` ends before it; `sl st to first sc` goes into it.
+  if (target && reader.take('to', 'join|close')) draft.joins = true
   if (target && to && target.thing && target.walk !== 'each' && draft.stitch !== 'sl st') place(draft, { walk: 'each', until: target.thing, start: target.start, end: target.end })
   else if (target) place(draft, target)
   // `over next 2 sts` may follow the place, and `across` may follow `over`.

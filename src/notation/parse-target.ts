@@ -57,6 +57,14 @@ function fill(reader: Reader, draft: Draft): boolean {
     return true
   }
   if (ordinal(reader, draft)) return true
+  if (reader.take('center|centre|middle', 'ch|st|sc|dc|hdc|tr', 'of')) {
+    reader.take('the')
+    reader.take('next|each|same')
+    const inside = takeThing(reader)
+    draft.walk = 'nth'
+    if (inside) draft.thing = inside
+    return true
+  }
   if (reader.take('top|tops', 'of')) {
     reader.take('the')
     reader.take('beg|beginning|starting|first')
@@ -167,7 +175,17 @@ function counted(reader: Reader, draft: Draft): boolean {
     if (word === 'rem' || word === 'remaining') each = true
     if (word === 'next' || word === 'foll' || word === 'following') first = false
   }
-  const thing = takeThing(reader)
+  if (reader.take('skipped|missed')) {
+    takeThing(reader)
+    draft.walk = 'skipped'
+    if (count) draft.count = count
+    return true
+  }
+  reader.take('unworked|free|unused')
+  reader.take('post|posts', 'of', 'the?', 'next?')
+  const row = takeRowPrefix(reader)
+  if (row !== undefined) draft.ofRow = row
+  const thing = takeThing(reader) ?? (takesLoop(reader, draft) ? { kind: 'stitch' as const } : undefined)
   if (!thing && !named) {
     reader.at = at
     delete draft.walk
@@ -175,7 +193,8 @@ function counted(reader: Reader, draft: Draft): boolean {
   }
   if (thing) draft.thing = thing
   if (count) draft.count = count
-  if (each && !count) draft.walk = 'each'
+  if (each && count && thing?.where === 'corner') delete draft.count
+  if (each && (!count || thing?.where === 'corner')) draft.walk = 'each'
   if (first && count === undefined && each) draft.walk = 'each'
   if (draft.every && !count) draft.walk = 'each'
   return true
@@ -186,9 +205,41 @@ function looksLikeChainLoop(reader: Reader): boolean {
   return numberAhead(reader) !== undefined && reader.word(1) === '-' && chainWords.has(reader.word(2))
 }
 
+/** `front loop of Rnd 1`: the loop is what is named. */
+function takesLoop(reader: Reader, draft: Draft): boolean {
+  if (draft.loop !== undefined) return false
+  takeLoop(reader, draft)
+  return draft.loop !== undefined
+}
+
+/** `next Rnd-2 dc` */
+function takeRowPrefix(reader: Reader): number | undefined {
+  if (!/^(rnd|row|round)$/.test(reader.word()) || reader.word(1) !== '-' || reader.peek(2)?.kind !== 'number') return undefined
+  const row = reader.peek(2)!.value
+  reader.at += 3
+  return row
+}
+
+/** `of Rnd 2`, `of the previous row` */
+function takeRowOf(reader: Reader, draft: Draft): void {
+  if (reader.take('of|on|from', 'the?', 'prev|previous|last', 'row|rnd|round')) return
+  const at = reader.at
+  if (reader.take('of|on|from|left', 'of|on|from|in?', 'row|rnd|round')) {
+    const number = reader.peek()
+    if (number?.kind === 'number') {
+      reader.at += 1
+      draft.ofRow = number.value ?? 0
+      return
+    }
+  }
+  reader.at = at
+}
+
 /** What may follow: `across`, `to last 3 sts`, `of ch-3`, `around`, `below`, `BLO`. */
 function takeTail(reader: Reader, draft: Draft): void {
   if (draft.loop === undefined) takeLoop(reader, draft)
+  takeRowOf(reader, draft)
+  if (reader.take('held', 'tog|together')) draft.together = true
   const back = takeKeepBack(reader)
   if (back) {
     draft.keepBack = back

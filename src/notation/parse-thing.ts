@@ -43,6 +43,10 @@ export function thingHere(reader: Reader): Thing | undefined {
     takeThing(reader)
     return { kind: 'gap' }
   }
+  if (/^(lp|lps|loop|loops)$/.test(reader.word()) && reader.all.some(({ text }) => text === 'held')) {
+    reader.at += 1
+    return { kind: 'stitch', stitch: 'lp' }
+  }
   if (reader.takeOne(spaceWords)) return { kind: 'space' }
   const stitch = takeStitchName(reader)
   if (stitch) {

@@ -19,7 +19,7 @@ export function takeTotals(reader: Reader): { readonly totals: readonly Total[];
   const totals: Total[] = []
   let all = [...reader.all]
   for (;;) {
-    const found = atEnd(all, reader) ?? beforeTurn(all, reader) ?? afterSign(all, reader)
+    const found = sentence(all, reader) ?? atEnd(all, reader) ?? beforeTurn(all, reader) ?? afterSign(all, reader)
     if (!found) break
     totals.unshift(found.total)
     all = found.rest
@@ -42,6 +42,20 @@ function withoutTrailing(all: Reader['all']): Reader['all'][number][] {
 }
 
 const opens: Readonly<Record<string, string>> = { ')': '(', ']': '[', '}': '{', '>': '<' }
+
+/** `At end of Rnd 9 there should be 54 sts.`, `You should now have 36 sts.` */
+function sentence(all: Reader['all'], reader: Reader): Found | undefined {
+  const kept = withoutTrailing(all)
+  const should = kept.findLastIndex(({ text }) => text.toLowerCase() === 'should')
+  if (should < 1) return undefined
+  let from = should
+  while (from > 0 && !/^[.;]$/.test(kept[from - 1]!.text)) from -= 1
+  const number = kept.findIndex(({ kind }, at) => at > should && kind === 'number')
+  const quiet = kept.slice(should + 1, number).every(({ text }) => /^(now|then|have|be|be|you|there)$/i.test(text))
+  if (number === -1 || !quiet) return undefined
+  const total = totalIn(kept, number - 1, kept.length, reader)
+  return total && { total: { ...total, start: kept[number]!.start }, rest: withoutTrailing(kept.slice(0, from)) }
+}
 
 /** `… across. (26 sc)` */
 function atEnd(all: Reader['all'], reader: Reader): Found | undefined {
@@ -68,7 +82,7 @@ function beforeTurn(all: Reader['all'], reader: Reader): Found | undefined {
     if (!(all[close]!.text in opens)) continue
     const open = openOf(all, close)
     if (open === undefined) return undefined
-    const total = totalIn(all, open, close, reader)
+    const total = endsSizeList(all.slice(0, close + 1), open, reader) ? undefined : totalIn(all, open, close, reader)
     if (!total) return undefined
     const after = new Reader(all.slice(close + 1), reader.vocabulary)
     const items = parseItems(after, () => false)

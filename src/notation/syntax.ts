@@ -45,6 +45,10 @@ export interface Target extends Span {
   /** `every 3rd st` */
   readonly every?: number
   readonly loop?: 'back' | 'front' | 'third'
+  /** `of Rnd 2`: the row whose places are meant; else the row below. */
+  readonly ofRow?: number
+  /** `5 lps held tog`: all of them are one place. */
+  readonly together?: boolean
   /** `across`, `around`, `to end`: said that it goes to the end. */
   readonly toEnd?: boolean
   /** `to centre ch-2 sp`: it ends before the next of these. */
@@ -81,6 +85,10 @@ export interface Work extends Span {
   /** US word; `inc` and `dec` stand for the stitch in hand. An unknown word stands as it is written. */
   readonly stitch: string
   readonly unknown?: boolean
+  /** The stitch's name as it is written. */
+  readonly name?: Span
+  /** `dc in first sc to join`: it closes the round. */
+  readonly joins?: boolean
   /** `2 sc in next st`: 2. `Sc in next 2 sts`: undefined. `2 sc`: 2, and no target. */
   readonly count?: Num
   /** `8 sc` puts the number first, `sc 8` last. */
@@ -173,8 +181,8 @@ export interface Join extends Span {
   readonly node: 'join'
   /** A ring of chains is made by it. */
   readonly ring?: boolean
-  /** `dc in first sc` to close the last loop. */
-  readonly by?: string
+  /** `sl st in first ch`: said where the join goes. */
+  readonly inFirst?: boolean
 }
 
 /** `Join B in any ch-2 sp`, `with A, sl st in first st`: where the hook begins. */
