@@ -3,7 +3,7 @@ import type { Booklet } from '../../src/booklet/booklet.ts'
 import { layOut } from '../../src/print/layout.ts'
 import type { PlacedLine, PlacedText, Tag } from '../../src/print/sheet/placed.ts'
 import { isTag } from '../../src/print/sheet/placed.ts'
-import { float } from './booklets/float.ts'
+import { float, row } from './booklets/float.ts'
 import { gangway } from './booklets/gangway.ts'
 import { longPiece } from './booklets/hostile.ts'
 import { frameOf, leaves, tagsOf, wordsOf } from './placed-tree.ts'
@@ -96,6 +96,14 @@ describe('a repeat', () => {
       expect(under?.weight).toBe(0.45)
     }
   })
+})
+
+test('a label too wide for the number column stands whole over the text', () => {
+  const lines = [row('net', { label: 'Foundation', text: 'Ch 41.', stitches: ['41'] })]
+  const cells = cellsOf({ ...float, parts: [{ number: 1, name: 'The net', line: '', counting: 'Row', sides: true, lines }] }, 'Foundation')
+  const [label, words] = [leaves(cells[1] as Tag)[0], leaves(cells[3] as Tag)[0]] as PlacedText[]
+  expect([label?.x, words?.x]).toEqual([43, 43])
+  expect((words?.y ?? 0) - (label?.y ?? 0)).toBeCloseTo(4.94, 2)
 })
 
 describe('a range', () => {

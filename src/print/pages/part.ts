@@ -13,6 +13,7 @@ import { partRow, placeRowBlock, rowBlock, type RowBlock } from './row-block.ts'
 interface InstructionBlock {
   readonly kind: 'instruction'
   readonly lines: readonly Line[]
+  readonly above: number
   readonly height: number
 }
 
@@ -33,7 +34,7 @@ export function placePart(sheet: Sheet, part: Part, sizes: Booklet['sizes']): vo
   const continued = headToRule + heads
   const whole = pageRoom - Math.max(head.height + heads, continued)
   const blocks = part.lines.flatMap((line, at): readonly PartBlock[] =>
-    line.kind === 'instruction' ? [instructionBlock(line, at === part.lines.length - 1)] : partRow(rowBlock(line, columns), whole - goesOnHeight))
+    line.kind === 'instruction' ? [instructionBlock(line, part.lines[at - 1]?.kind === 'instruction', at === part.lines.length - 1)] : partRow(rowBlock(line, columns), whole - goesOnHeight))
   const gap = sheet.isFresh ? 0 : gaps.part
   const pages = paginateRows(blocks, { first: sheet.room - gap - head.height - heads, whole, note: goesOnHeight })
   const context = { part, columns, sizes, blocks }
@@ -53,11 +54,12 @@ export function placePart(sheet: Sheet, part: Part, sizes: Booklet['sizes']): vo
 }
 
 /** The last words of a part need no air under them: what comes next brings its own. */
-function instructionBlock(line: InstructionLine, isLast: boolean): InstructionBlock {
+function instructionBlock(line: InstructionLine, followsWords: boolean, isLast: boolean): InstructionBlock {
   const spans = line.text.map((run) => ({ text: run.text, repeat: run.repeat, font: styles.text.font }))
   const lines = breakLines(spans, { size: styles.text.size, width: liveWidth })
+  const above = followsWords ? 0 : aroundInstruction.above
   const below = isLast ? 0 : aroundInstruction.below
-  return { kind: 'instruction', lines, height: aroundInstruction.above + lines.length * lineHeight(styles.text) + below }
+  return { kind: 'instruction', lines, above, height: above + lines.length * lineHeight(styles.text) + below }
 }
 
 interface PartHead {
@@ -169,7 +171,7 @@ function placeRange(sheet: Sheet, context: Context, { from, to }: { from: number
 function placeInstruction(sheet: Sheet, block: InstructionBlock, body: Tag | undefined, columns: PartColumns): void {
   const cell = body ? sheet.tag(sheet.tag(body, 'TR'), 'TD', { colSpan: cellCount(columns) }) : sheet.root
   const paragraph = sheet.tag(cell, 'P')
-  const top = sheet.y + aroundInstruction.above + baselineIn(styles.text)
+  const top = sheet.y + block.above + baselineIn(styles.text)
   for (const [at, line] of block.lines.entries()) sheet.text(paragraph, line, styles.text, live.left, top + at * lineHeight(styles.text))
   sheet.y += block.height
 }

@@ -12,7 +12,6 @@ import { placeBoxLine, rangeBoxes, type BoxLine } from './range-boxes.ts'
 export interface RowBlock {
   readonly kind: 'row'
   readonly row: RowLine
-  readonly label: readonly Line[]
   readonly strips: readonly Strip[]
   readonly repeats: readonly Line[]
   readonly change: readonly Line[]
@@ -41,6 +40,8 @@ export function rowBlock(row: RowLine, columns: PartColumns): RowBlock {
   const counts = columns.stitches.length > 0 ? [] : textLines(countsInOneLine(row), styles.countsLine, width)
   const boxLines = rangeBoxes(row.boxes, width)
   const strips: Strip[] = [
+    // A label too wide for its column stands over the text instead.
+    ...(isWide(row, columns) ? [{ kind: 'text', line: { runs: [], width: 0 }, style: styles.text, height: tall } as const] : []),
     ...text.map((line): Strip => ({ kind: 'text', line, style: styles.text, height: tall })),
     ...counts.map((line): Strip => ({ kind: 'text', line, style: styles.countsLine, height: tall })),
     ...boxLines.map((line, at): Strip => {
@@ -58,9 +59,8 @@ export function rowBlock(row: RowLine, columns: PartColumns): RowBlock {
   const beside = Math.max(
     figures.repeats.length * tall, figures.change.length * tall, tall + figures.spaces.length * lineHeight(styles.note), pencilBox.side,
   )
-  const label = labelLines(row, columns)
-  const own = Math.max(strips.reduce((sum, { height }) => sum + height, 0), beside, label.length * tall)
-  return { kind: 'row', row, label, strips, ...figures, height: padding.above + own + padding.below, begins: true }
+  const own = Math.max(strips.reduce((sum, { height }) => sum + height, 0), beside)
+  return { kind: 'row', row, strips, ...figures, height: padding.above + own + padding.below, begins: true }
 }
 
 /** `48 (56, 64, 72)`, and the spaces after it. */
@@ -68,16 +68,14 @@ export function countsInOneLine({ stitches: [first = '', ...others], spaces }: P
   return `${first}${others.length > 0 ? ` (${others.join(', ')})` : ''}${spaces === '' ? '' : `, ${spaces}`}`
 }
 
-function labelLines(row: RowLine, columns: PartColumns): readonly Line[] {
-  return textLines(row.label, styles.rowNumber, labelEnd(row, columns) - labelStart(row))
-}
+const labelLine = (row: RowLine) => oneLine(row.label, styles.rowNumber)
+const isWide = (row: RowLine, columns: PartColumns) => labelLine(row).width > labelEnd(row, columns) - labelStart(row)
 
 const isRange = (row: RowLine) => row.boxes.length > 1
 const labelStart = (row: RowLine) => live.left + (isRange(row) ? 0 : pencilBox.side + gaps.tiny)
 /** A label that is too wide for the number column may run on over an empty side column. */
 function labelEnd(row: RowLine, { number, range }: PartColumns): number {
-  const width = oneLine(row.label, styles.rowNumber).width
-  return row.side === undefined && width > number - labelStart(row) ? range : number
+  return row.side === undefined && labelLine(row).width > number - labelStart(row) ? range : number
 }
 
 /** Parts a row that is taller than a page: strips that fit in `room` mm, then the rest. All other rows stay whole. */
@@ -114,7 +112,9 @@ export function placeRowBlock(sheet: Sheet, body: Tag, block: RowBlock, { column
   const down = (cell: Tag, lines: readonly Line[], style: TypeStyle, right: number, from = baseline) => {
     for (const [at, line] of lines.entries()) sheet.textTo(cell, line, style, right, from + at * lineHeight(style))
   }
-  down(sheet.tag(tr, 'TH', { scope: 'Row' }), block.label, styles.rowNumber, labelEnd(row, columns))
+  const head = sheet.tag(tr, 'TH', { scope: 'Row' })
+  if (isWide(row, columns)) sheet.text(head, labelLine(row), styles.rowNumber, columns.work.start, baseline)
+  else sheet.textTo(head, labelLine(row), styles.rowNumber, labelEnd(row, columns), baseline)
   if (columns.side !== undefined) {
     const cell = sheet.tag(tr, 'TD')
     if (row.side !== undefined && block.begins) sheet.text(cell, oneLine(row.side, styles.side), styles.side, columns.side, baseline)

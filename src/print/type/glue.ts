@@ -25,7 +25,7 @@ export function gluedAfter(words: readonly string[]): ReadonlySet<number> {
     if (
       inSizes || word.endsWith('*') || (isNumber && (unit.test(next) || sizesStart.test(next) || next === '×'))
       || (sizesEnd.test(word) && (unit.test(next) || next === '×')) || (word === '×' && number.test(next.replace(/[.,;:)]+$/, '')))
-      || /^\*+[,;.]?$/.test(next) || (counted.test(word) && /^[(\[]?\d/.test(next))
+      || /^\*+[,;.]?$/.test(next) || (/^ch-\d+$/.test(word) && /^sps?\b/.test(next)) || (counted.test(word) && /^[(\[]?\d/.test(next))
     ) glued.add(at)
     if (/^rep(?:eat)?$/i.test(word) && next === 'from') holdRepeat(words, at, glued)
   }
