@@ -101,6 +101,8 @@ function groupCount(kind: string, made: Made): readonly number[] {
 }
 
 function spaceSlip(space: string, says: number, made: Made): KindSlip | undefined {
+  // `20 lps` are the loops of a Tunisian or broomstick row, which stand on the hook and are its stitches.
+  if (space === 'any' && sum(made.spaces) === 0 && (made.kinds['lp'] ?? made.kinds['tss']) !== undefined) return says === made.stitches ? undefined : { name: 'lp', says, makes: made.stitches, sort: 'group' }
   const makes = space === 'chains' ? made.chains : space === 'any' ? sum(made.spaces) : (made.spaces[space] ?? 0)
   return makes === says ? undefined : { name: space, says, makes, sort: 'space' }
 }

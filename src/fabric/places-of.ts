@@ -10,7 +10,7 @@ export type WorkInto = (index: number) => void
 /**
  * Walks to every place that a target means and works there. `over` is how many places one stitch uses up: 2 for `sc2tog`.
  */
-export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over = 1): void {
+export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over = 1, spikes = true): void {
   if (walk.inPlace !== undefined) return work(walk.inPlace)
   if (target.ofRow !== undefined) goToRow(walk, target, span)
   if (target.thing?.kind === 'space' || target.thing?.kind === 'gap') walk.worksSpaces = true
@@ -26,7 +26,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'ring': return ring(walk, span, work)
     case 'skipped': return skipped(walk, span, count, work)
     case 'marked': return next(walk, { ...target, walk: 'next' }, span, 1, work, over)
-    case 'below': return below(walk, span, rest, count, work)
+    case 'below': return below(walk, span, rest, count, work, over === 1 && target.loop === undefined && spikes)
     case 'layers': return layers(walk, span, work)
     case 'edge':
     case 'other-side': return walk.trouble({ kind: 'no-such-place', span, what: 'an edge' })
@@ -39,10 +39,13 @@ export function goToRow(walk: Walk, target: Target, span: Span): void {
   const older = walk.setting.rowsBefore.get(target.ofRow ?? -1)
   if (!older) return walk.trouble({ kind: 'no-such-place', span, what: `row ${target.ofRow}` })
   walk.onRow = target.ofRow
-  walk.edge = older.left.length > 0 && target.loop === undefined ? older.left : older.made.filter((place) => !place.travel)
+  const places = older.left.length > 0 && target.loop === undefined ? older.left : older.made.filter((place) => !place.travel)
+  // What the row has worked so far stays worked; the older places come after it.
+  const before = walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at)
+  if (walk.made.length === 0) walk.at = 0
+  walk.edge = [...before, ...places]
   walk.noneFrom.clear()
-  walk.at = 0
-  walk.last = -1
+  walk.last = walk.at - 1
 }
 
 /** Takes `over` places from `index` on and works there. */
@@ -291,9 +294,9 @@ function skipped(walk: Walk, span: Span, count: number, work: WorkInto): void {
   walk.at = at
 }
 
-/** A stitch put in a row below uses up the top in front of it, unless the row says that it skips that one. */
-function below(walk: Walk, span: Span, rest: Rest, count: number, work: WorkInto): void {
-  const skips = rest.items.find((item) => item.node !== 'aside')?.node === 'skip'
+/** A spike takes the top in front of it with it; a post stitch in a row below leaves it, so that the row must skip it. */
+function below(walk: Walk, span: Span, rest: Rest, count: number, work: WorkInto, spike: boolean): void {
+  const skips = rest.items.find((item) => item.node !== 'aside')?.node === 'skip' || !spike
   for (let pass = 0; pass < count; pass += 1) {
     if (skips) work(walk.at)
     else take(walk, findNext(walk, walk.at, undefined), span, work, 1)

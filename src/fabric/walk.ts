@@ -29,6 +29,8 @@ export interface RowSetting {
   readonly loop?: 'back' | 'front' | 'third' | undefined
   /** The row is slip stitches throughout: then they are its stitches. */
   readonly slipFabric: boolean
+  /** The row has no stitches but slip stitches between chains: they only fasten the chains. */
+  readonly slipsFasten: boolean
   /** Readings chosen for this try, by the name of the place where the row can be read in two ways. */
   readonly readings: ReadonlyMap<string, number>
   /** Stitches that may still be made. */
@@ -85,6 +87,8 @@ export class Walk {
   onRow: number | undefined
   turned: boolean | undefined
   joined = false
+  /** A tall stitch closed the last loop of the round, and leaves the hook in the middle of that loop. */
+  closedByStitch = false
   ring = false
   /** The foundation chain was closed to a circle. */
   closedChain = false

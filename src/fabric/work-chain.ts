@@ -101,6 +101,8 @@ function beginRow(walk: Walk, item: Chain, count: number, rest: Rest): void {
     return
   }
   if (joinsNextStitch(rest.items)) return
+  // At the head of a repeat a chain is a space like those of the other passes.
+  if (rest.quiet) return walk.makeChains(count, undefined)
   // A ch-1 turning chain is no stitch unless the row says so (common practice, no source).
   if (count <= 1 && walk.setting.conventions.turningChains['sc'] !== true) return
   const next = nextStitch(walk, rest.items)

@@ -19,6 +19,11 @@ export interface WorkedTogether {
 export function workInConventions(pieces: readonly PieceToWork[]): WorkedTogether {
   const work = (readings: ReadonlyMap<string, number>): readonly PieceRun[] => workAll(pieces, readings)
   const usual = work(new Map())
+  const minds = chainMinds(usual)
+  if (minds === 'both' && pieces[0]?.conventions.chainsCount === undefined) {
+    // One convention must hold for the whole pattern: chains are no stitches unless every total says so.
+    return workInConventions(pieces.map((piece) => ({ ...piece, conventions: { ...piece.conventions, chainsCount: false } })))
+  }
   const names = [...new Set(usual.flatMap(({ open }) => open.map(({ name }) => name)))].slice(0, 5)
   if (names.length === 0) return { runs: usual, inferred: [], undecided: [] }
   const points = new Map(usual.flatMap(({ open }) => open).toReversed().map((point) => [point.name, point] as const))
@@ -32,6 +37,18 @@ export function workInConventions(pieces: readonly PieceToWork[]): WorkedTogethe
   }
   const inferred = [...best.readings].filter(([, way]) => way > 0).map(([name, way]) => points.get(name)?.words[way] ?? name)
   return { runs: best.runs, inferred, undecided: [] }
+}
+
+/** Whether the totals count chains as stitches: some rows may fit only with them, others only without. */
+function chainMinds(runs: readonly PieceRun[]): 'both' | 'one' {
+  let counted = false
+  let not = false
+  for (const row of runs.flatMap(({ rows }) => rows)) {
+    if (row.says?.count === undefined || row.verdict !== 'adds-up' || Object.keys(row.spaces).length === 0) continue
+    if (row.assumed.includes('each chain counts as a stitch')) counted = true
+    else not = true
+  }
+  return counted && not ? 'both' : 'one'
 }
 
 /** A piece that goes on from another begins on its edge. */

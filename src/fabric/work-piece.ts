@@ -123,10 +123,16 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
 
 function settingOf(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): RowSetting {
   const plain = plainStitches(row.items, piece.lexicon)
+  const onlySlips = plain.length > 0 && plain.every((stitch) => stitch === 'sl st')
   return {
     lexicon: piece.lexicon, size: piece.size, rowIndex: index, conventions: { ...piece.conventions, turningChains: { ...state.stated, ...piece.conventions.turningChains } }, readings: piece.readings, room, rowsBefore: state.rowsBefore,
-    base: plain.find((stitch) => stitch !== 'sl st') ?? state.kind, round: row.round, loop: row.loop, slipFabric: plain.length > 0 && plain.every((stitch) => stitch === 'sl st'),
+    base: plain.find((stitch) => stitch !== 'sl st') ?? state.kind, round: row.round, loop: row.loop, slipFabric: onlySlips && !hasChains(row.items), slipsFasten: onlySlips && hasChains(row.items),
   }
+}
+
+/** Whether chains stand among the row's instructions, the one that begins it apart. */
+function hasChains(items: readonly Instruction[], first = true): boolean {
+  return items.some((item, index) => item.node === 'chain' && !(first && index === 0) || (item.node === 'repeat' || item.node === 'group') && hasChains(item.items, false))
 }
 
 /** Plain stitches that a row names, in order: the first is what its inc and dec are made of. */

@@ -89,7 +89,7 @@ function keptBackAtEnd(items: readonly Instruction[], size: number): number | un
 
 /** Slip stitches at the end of a flat row step in at that edge, as those at its start do. Whether they count is the pattern's matter. */
 function settleSlips(walk: Walk): void {
-  if (walk.setting.slipFabric || walk.round) return
+  if (walk.setting.slipFabric || walk.setting.slipsFasten || walk.round) return
   let tail = walk.made.length
   while (tail > 0 && walk.made[tail - 1]!.kind === 'sl st' && !walk.made[tail - 1]!.travel) tail -= 1
   const trailing = tail > 0 && tail < walk.made.length
@@ -159,7 +159,8 @@ function nextEdge(walk: Walk, setting: RowSetting, turned: boolean): Edge {
     const ring = walk.ring && walk.edge[0]?.kind === 'ring'
     return { places: walk.edge, round: walk.closedChain || ring, chain: walk.chain && !ring, ...(walk.closedInFirst && { closedInFirst: true }), ...(walk.foundation && { foundation: walk.foundation }) }
   }
-  const places = withoutTravel(walk.made)
+  const worked = withoutTravel(walk.made)
+  const places = walk.closedByStitch ? [worked.at(-1)!, ...worked.slice(0, -1)] : worked
   if (!turned) return { places, round: setting.round, chain: false }
   const back = places.toReversed()
   // After a join the turned round begins in the stitch of the join again.

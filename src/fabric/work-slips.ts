@@ -9,7 +9,7 @@ import type { Rest } from './work-items.ts'
  * stitches like others until the row's end shows that nothing follows them.
  */
 export function workSlips(walk: Walk, item: Work, rest: Rest): void {
-  if (walk.worked && !onlyTravel(walk)) return stitch(walk, item, rest)
+  if (walk.setting.slipsFasten || walk.worked && !onlyTravel(walk)) return stitch(walk, item, rest)
   if (walk.round) return moveStart(walk, item, rest)
   placesOf(walk, targetOf(walk, item), item, rest, (index) => {
     walk.make({ kind: 'sl st', into: walk.place(index), travel: true })
@@ -28,7 +28,9 @@ function targetOf(walk: Walk, item: Work): NonNullable<Work['target']> {
 }
 
 function stitch(walk: Walk, item: Work, rest: Rest): void {
-  placesOf(walk, targetOf(walk, item), item, rest, (index) => walk.make({ kind: 'sl st', into: walk.place(index), ...(rest.group !== undefined && { group: rest.group }) }))
+  placesOf(walk, targetOf(walk, item), item, rest, (index) => {
+    walk.make({ kind: 'sl st', into: walk.place(index), ...(walk.setting.slipsFasten && { travel: true }), ...(rest.group !== undefined && { group: rest.group }) })
+  })
 }
 
 /** The round now begins at the place of the last slip stitch; the places before it wait at the round's end. */

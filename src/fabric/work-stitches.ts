@@ -21,7 +21,7 @@ export interface Doing {
 /** Works stitches of one kind where their target says, or one after another into the next places. */
 export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   if (item.unknown) {
-    walk.trouble({ kind: 'unknown-stitch', span: { start: item.start, end: item.start + item.stitch.length }, word: item.stitch })
+    walk.trouble({ kind: 'unknown-stitch', span: item.name ?? item, word: item.stitch })
   }
   if (item.stitch === 'sl st' && !walk.setting.slipFabric) return workSlips(walk, item, rest)
   const doing = doingOf(walk, item)
@@ -32,7 +32,7 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   const target = targetOf(walk, item)
   const each = target.each
   const loop = item.loop ?? walk.setting.loop
-  placesOf(walk, target.target, item, rest, (index) => intoPlace(walk, doing, each, index, loop, rest.group), doing.over)
+  placesOf(walk, target.target, item, rest, (index) => intoPlace(walk, doing, each, index, loop, rest.group), doing.over, walk.setting.lexicon.stitch(item.stitch)?.into === 'below' || /^spike|^sc$/.test(item.stitch))
 }
 
 function doingOf(walk: Walk, item: Work): Doing {
@@ -159,5 +159,6 @@ function closesLoop(walk: Walk, item: Work, rest: Rest): boolean {
   if (findNext(walk, walk.at, undefined) < walk.end && !walk.nothingNeeded(walk.at, true) && !walk.worksSpaces) return false
   walk.at = Math.max(walk.at, walk.end)
   walk.joined = true
+  walk.closedByStitch = true
   return true
 }

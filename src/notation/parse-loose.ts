@@ -14,7 +14,7 @@ const asides: readonly (readonly string[])[] = [
   ['adjust'], ['tighten'], ['hold'], ['holding'], ['laying'], ['for', 'the|a'], ['take'], ['put'], ['sew'], ['thread'], ['leave'], ['leaving'], ['to', 'turn'], ['count', 'your'],
   ['when'], ['if'], ['make', 'sure'], ['repeat', 'marker'], ['spiral'], ['in', 'a', 'spiral'], ['in', 'rounds|rows|spirals'], ['work', 'in', 'rounds|rows|spiral|a|continuous'],
   ['continuous'], ['the', 'skipped'], ['turning', 'ch'], ['and', 'turn'], ['so', 'that'], ['ready'], ['remember'], ['you', 'should|will|have'], ['it'], ['colour|color'], ['yarn'], ['now', 'on'], ['wrap'], ['from', 'here|now'], ['always'],
-  ['surface'], ['slide'], ['add', 'a?', 'bead|sequin'], ['return', 'pass'], ['work', 'return'], ['working', 'loosely|tightly|over|behind|from|in', 'rounds|rows|the|front|a?'], ['from', 'left|right'],
+  ['surface'], ['along', 'row|rnd|round'], ['both', 'fronts|sides|pieces|halves'], ['working', 'both'], ['slide'], ['add', 'a?', 'bead|sequin'], ['return', 'pass'], ['work', 'return'], ['working', 'loosely|tightly|over|behind|from|in', 'rounds|rows|the|front|a?'], ['from', 'left|right'],
 ]
 
 /** What no arithmetic decides; kept as text and reported. */
@@ -58,7 +58,7 @@ function ahead(reader: Reader, words: readonly string[]): boolean {
 function aside(reader: Reader, words: readonly string[], start: number): readonly Instruction[] {
   let yarn: string | undefined
   const naming = /^(with|change|changing|using|switch|colour|color|yarn|attach|drop|cut|break|fasten|carry|pick)$/.test(words[0] ?? '')
-  while (!reader.done && !/^[,;.()[\]{}:*]$/.test(reader.word())) {
+  while (!reader.done && !/^[,;.()[\]{}:*]$/.test(reader.word()) && !(reader.word() === 'ch' && reader.peek(1)?.kind === 'number')) {
     const text = reader.peek()?.text ?? ''
     if (naming && isYarn(reader, text)) yarn = text
     reader.at += 1

@@ -12,7 +12,7 @@ import type { Chain, Instruction, Num } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return turn(reader) ?? layers(reader) ?? otherSide(reader) ?? ringStart(reader) ?? picot(reader) ?? chain(reader) ?? parseSkip(reader) ?? leave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
+  return turn(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? ringStart(reader) ?? picot(reader) ?? chain(reader) ?? parseSkip(reader) ?? leave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
 }
 
 function turn(reader: Reader): readonly Instruction[] | undefined {
@@ -21,6 +21,24 @@ function turn(reader: Reader): readonly Instruction[] | undefined {
     return [{ node: 'turn', turns: false, start, end: reader.end }]
   }
   if (reader.take('turn', 'work|the?', 'work?') || reader.take('turning')) return [{ node: 'turn', turns: true, start, end: reader.end }]
+  return undefined
+}
+
+/** `Work Row 1 of Chart A over next 24 sts`: the chart has its own counts; here so many stitches are worked on. */
+function chartRows(reader: Reader): readonly Instruction[] | undefined {
+  const start = reader.start
+  const at = reader.at
+  reader.take('work|working')
+  if (reader.take('row|rows|rnd|rnds')) {
+    while (!reader.done && !/^(over|across|,|;)$/.test(reader.word()) && reader.at - at < 12) reader.at += 1
+    const chart = reader.all.slice(at, reader.at).some(({ text }) => /^chart$/i.test(text))
+    if (chart && reader.take('over|across', 'the?', 'next')) {
+      const count = takeNumber(reader)
+      reader.take('st|sts|stitches')
+      if (count) return [{ node: 'work', stitch: 'sc', target: { walk: 'next', count, start, end: reader.end }, start, end: reader.end }]
+    }
+  }
+  reader.at = at
   return undefined
 }
 

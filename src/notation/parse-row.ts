@@ -17,6 +17,13 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const { totals, rest } = takeTotals(all)
   rest.take('base|foundation', 'row|round|rnd', 'of')
   const loop = takeRowLoop(rest)
+  const both = rest.all.findIndex(({ text }, index) => index > 0 && /^at$/i.test(text) && /^same$/i.test(rest.all[index + 2]?.text ?? '') && /^[,;.]$/.test(rest.all[index - 1]!.text))
+  if (both !== -1) {
+    // Two schedules in one row: which rows they meet in, the words do not tell.
+    const last = rest.all.findLast(({ text: token }) => token !== '.') ?? rest.all.at(-1)!
+    const item: Instruction = { node: 'unreadable', why: 'cannot', reason: 'two instructions run at the same time', start: rest.all[0]!.start, end: last.end }
+    return { items: [item], totals, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
+  }
   const reference = takeReference(rest)
   const items = reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)
   return { items, totals, ...(loop && { loop }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }

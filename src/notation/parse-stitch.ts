@@ -67,7 +67,8 @@ function takeCount(reader: Reader): Num | undefined {
 
 /** `2x inc`: the number multiplies what follows. */
 function multiplies(reader: Reader): boolean {
-  return reader.take('x|×')
+  // In letter code a large X is the stitch itself.
+  return reader.peek()?.text !== 'X' && reader.take('x|×')
 }
 
 function times2(items: readonly Instruction[], count: Num, start: number, end: number): Repeat {
@@ -79,7 +80,7 @@ function multiplied(reader: Reader, work: Work): Instruction {
   const at = reader.at
   const word = takeTimesWord(reader)
   if (word) return times2([work], word, work.start, reader.end)
-  const sign = reader.take('x|×')
+  const sign = reader.peek()?.text !== 'X' && reader.take('x|×')
   const count = sign || numberAhead(reader) !== undefined ? takeNumber(reader) : undefined
   if (count && (reader.take('times|time|x|×') || sign)) return times2([work], count, work.start, reader.end)
   reader.at = at

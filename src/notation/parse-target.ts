@@ -20,9 +20,11 @@ export function takeTarget(reader: Reader, needsWord = true): Target | undefined
   const into = reader.takeOne(intoWords)
   if (!into && needsWord && !/^(next|each|last|first|same|every|ea|foll|following)$/.test(reader.word())) return undefined
   takeLoop(reader, draft)
+  if (draft.loop !== undefined) takeRowOf(reader, draft)
   reader.take('of')
   if (!fill(reader, draft)) {
     if (draft.loop !== undefined) {
+      takeRowOf(reader, draft)
       // `in BLO`, `in BLO around`
       const whole = takeToEnd(reader)
       return { ...draft, walk: whole ? 'each' : 'next', ...(whole && { toEnd: true }), start, end: reader.end }
@@ -224,7 +226,7 @@ function takeRowPrefix(reader: Reader): number | undefined {
 function takeRowOf(reader: Reader, draft: Draft): void {
   if (reader.take('of|on|from', 'the?', 'prev|previous|last', 'row|rnd|round')) return
   const at = reader.at
-  if (reader.take('of|on|from|left', 'of|on|from|in?', 'row|rnd|round')) {
+  if (reader.take('unworked|left?', 'of|on|from|left|in', 'of|on|from?', 'row|rnd|round')) {
     const number = reader.peek()
     if (number?.kind === 'number') {
       reader.at += 1

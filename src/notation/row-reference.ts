@@ -63,6 +63,7 @@ function pointing(reader: Reader, start: number): RowReference | undefined {
     return { kind: 'last', count, ...(times.count && { times: times.count }), start, end: reader.end }
   }
   const blocks = takeBlocks(reader)
+  if (blocks && reader.word() === 'of') return undefined
   if (blocks) {
     const until = takeUntil(reader)
     return { kind: 'copy', blocks, ...(until !== undefined && { until }), start, end: reader.end }
