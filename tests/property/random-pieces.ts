@@ -38,9 +38,9 @@ export function pieceOf(draw: Draw, fewest: number, most: number): RandomPiece {
   return { flat, base, palette, rows }
 }
 
-/** Words of a fence for a piece: what lies below. */
+/** Words of a fence for a piece: what lies below, and that chains are no stitches. */
 export function fenceOf({ flat, base }: RandomPiece): string {
-  return flat ? `last=${base}` : `lastround=${base}`
+  return `${flat ? 'last' : 'lastround'}=${base} chains=not`
 }
 
 /** A whole row: label, how it begins, its words, its total. */

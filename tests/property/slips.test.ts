@@ -75,6 +75,8 @@ function worksOn(piece: RandomPiece, row: number): readonly Place[] {
   return piece.flat ? below.toReversed() : below
 }
 
+const shown = (counts: Readonly<Record<string, number>>): string => Object.entries(counts).map(([kind, count]) => `${count} ${kind}`).sort().join()
+
 describe('a row with a slip in it', () => {
   test('is never said to add up when a finger does not come out, and is when it does', () => {
     let judged = 0
@@ -92,7 +94,7 @@ describe('a row with a slip in it', () => {
       const before = piece.rows.slice(0, last).map((other) => lineOf(other, manner, false))
       const total = totalOf(row.count, manner)
       const text = [...before, lineOf({ ...row, steps, count }, manner, false, total)].join('\n')
-      const sameSpaces = JSON.stringify(count.spaces) === JSON.stringify(row.count.spaces)
+      const sameSpaces = shown(count.spaces) === shown(row.count.spaces)
       const comesOut = count.trouble === undefined && count.makes === row.count.makes && sameSpaces
       const worked = workRows(text, fenceOf(piece))
       const { verdict } = worked.row(row.label)

@@ -60,7 +60,11 @@ export function countNaively(below: readonly Place[], steps: readonly Step[], fl
   const takeStitch = (): void => {
     if ('chains' in take()) throw new Unclear('a stitch is wanted and a space comes')
   }
-  const pass = (made: readonly Step[]): void => made.forEach(one)
+  const pass = (made: readonly Step[]): void => {
+    // Handbooks write `rep from * around, skip last sc`: some keep the tail back, some would run out of stitches.
+    if (made.slice(0, -1).some(toTheEnd)) throw new Unclear('something comes after the end')
+    made.forEach(one)
+  }
   const one = (step: Step): void => {
     switch (step.step) {
       case 'work':
@@ -106,7 +110,8 @@ export function countNaively(below: readonly Place[], steps: readonly Step[], fl
         }
         return
       case 'each':
-        if (left.length <= step.keepBack) throw new NotThere('no stitch is left for it')
+        if (left.length < step.keepBack) throw new NotThere('fewer are left than are kept back')
+        if (left.length === step.keepBack) throw new Unclear('no stitch is left for it')
         while (left.length > step.keepBack) {
           takeStitch()
           top.push({ stitch: step.stitch })
@@ -133,6 +138,8 @@ export function countNaively(below: readonly Place[], steps: readonly Step[], fl
   let unclear: string | undefined
   try {
     pass(steps)
+    const last = steps.at(-1)
+    if (last && (last.step === 'each' || last.step === 'fill') && last.keepBack > 0) unclear = 'it ends where some are kept back, and that may be meant'
     if (left.length > 0 && !leftOnPurpose) trouble = `${left.length} are left`
     if (left.length === 0 && leftOnPurpose) unclear = 'some are to be left and none are'
     if (top.some((place, index) => 'chains' in place && 'chains' in (top[index + 1] ?? {}))) unclear = 'chains run together'
@@ -156,6 +163,11 @@ export function countNaively(below: readonly Place[], steps: readonly Step[], fl
     ...(trouble === undefined ? {} : { trouble }),
     ...(unclear === undefined ? {} : { unclear }),
   }
+}
+
+function toTheEnd(step: Step): boolean {
+  if (step.step === 'times') return step.steps.some(toTheEnd)
+  return step.step === 'everything' || ((step.step === 'each' || step.step === 'fill') && step.keepBack === 0)
 }
 
 function tallied(names: readonly string[]): Record<string, number> {
