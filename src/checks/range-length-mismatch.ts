@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { counted } from '../diagnostics/words.ts'
-import { inSize } from '../notation/syntax.ts'
+import { rowsFilled, rowsSaid } from '../fabric/row-ranges.ts'
 import type { PieceFacts } from './facts.ts'
 
 /** `Rnds 7-12 (6 rnds)`: the range must have the length that it says; a repeat of rows must fill its range. */
@@ -12,9 +12,7 @@ export function rangeLengthMismatch({ entries, size }: PieceFacts): readonly Dia
     const length = range ? range.last - range.first + 1 : numbers.length
     if (!label || length === 0) continue
     const word = label.word === 'round' ? 'round' : 'row'
-    const totalRows = read.totals.find(({ rows }) => rows)
-    const said = label.rowsSaid ?? (totalRows?.rows && inSize(totalRows.rows, size))
-    const place = label.rowsSaid === undefined && totalRows ? totalRows : label
+    const { said, place } = rowsSaid(label, read.totals, size)
     if (said !== undefined && said !== length && length > 1) {
       found.push({
         code: 'range-length-mismatch',
@@ -24,7 +22,7 @@ export function rangeLengthMismatch({ entries, size }: PieceFacts): readonly Dia
       })
       continue
     }
-    const filled = filledBy(read.reference, size)
+    const filled = rowsFilled(read.reference, size)
     if (filled !== undefined && length > 1 && filled !== length) {
       found.push({
         code: 'range-length-mismatch',
@@ -35,11 +33,4 @@ export function rangeLengthMismatch({ entries, size }: PieceFacts): readonly Dia
     }
   }
   return found
-}
-
-/** How many rows a repeat of rows comes to, when it says how often; both readings of a bare number of times are let pass. */
-function filledBy(reference: PieceFacts['entries'][number]['read']['reference'], size: number): number | undefined {
-  if (reference?.kind === 'last' && reference.times) return inSize(reference.count, size) * inSize(reference.times, size)
-  if (reference?.kind !== 'copy' || !reference.blocks.every(({ times }) => times)) return undefined
-  return reference.blocks.reduce((sum, { rows, times }) => sum + rows.length * inSize(times!, size), 0)
 }

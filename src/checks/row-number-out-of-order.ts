@@ -8,6 +8,9 @@ export function rowNumberOutOfOrder({ entries, size }: PieceFacts): readonly Dia
   const filled = new Set<number>()
   let last: number | undefined
   let alternates: number | undefined
+  const all = new Set(entries.flatMap((entry) => numbersOf(entry, size)))
+  // Rows listed apart (`Rows 3, 5 and 9`) stand out of order as they are written, and in order as they are worked.
+  const lists = entries.some((entry) => isList(numbersOf(entry, size)))
   for (const entry of entries) {
     const numbers = numbersOf(entry, size)
     if (numbers.length === 0) {
@@ -16,7 +19,7 @@ export function rowNumberOutOfOrder({ entries, size }: PieceFacts): readonly Dia
     }
     if (entry.label?.alternate) alternates = numbers[0]! % 2
     const first = numbers[0]!
-    const slip = last === undefined ? undefined : slipBetween(last, first, alternates, filled)
+    const slip = last === undefined ? undefined : slipBetween(last, first, alternates, filled, all, lists)
     if (slip && !entry.label?.onlySizes && numbers.length === numbers.at(-1)! - first + 1) found.push(diagnostic(entry, slip, first, last!))
     for (const number of numbers) filled.add(number)
     last = numbers.at(-1)!
@@ -29,6 +32,10 @@ function numbersOf(entry: WrittenEntry, size: number): readonly number[] {
   return range ? [range.first, range.last] : (entry.label?.numbers ?? [])
 }
 
+function isList(numbers: readonly number[]): boolean {
+  return numbers.length > 1 && numbers.at(-1)! - numbers[0]! !== numbers.length - 1
+}
+
 /** `Next 4 rows` moves the numbers on by 4. */
 function hidden(entry: WrittenEntry): number {
   return entry.label?.howMany?.[0] ?? (entry.read.reference ? 0 : 1)
@@ -36,15 +43,15 @@ function hidden(entry: WrittenEntry): number {
 
 type Slip = 'missing' | 'twice' | 'back'
 
-function slipBetween(last: number, first: number, alternates: number | undefined, filled: ReadonlySet<number>): Slip | undefined {
+function slipBetween(last: number, first: number, alternates: number | undefined, filled: ReadonlySet<number>, all: ReadonlySet<number>, lists: boolean): Slip | undefined {
   if (first === last + 1) return undefined
   // Another section may begin again at 1.
   if (first === 1 && last > 1) return undefined
   if (filled.has(first)) return 'twice'
-  if (first < last) return 'back'
   // A line such as `Row 2 and all even rows` stands for those that are not written, and rows told without numbers may lie between.
   const missing = Array.from({ length: Math.min(first - last - 1, 1000) }, (_, index) => last + index + 1)
-  return missing.every((number) => filled.has(number) || alternates !== undefined && number % 2 === alternates) ? undefined : 'missing'
+  if (first < last) return filled.has(first - 1) && lists ? undefined : 'back'
+  return missing.every((number) => filled.has(number) || lists && all.has(number) || alternates !== undefined && number % 2 === alternates) ? undefined : 'missing'
 }
 
 function diagnostic(entry: WrittenEntry, slip: Slip, first: number, last: number): Diagnostic {

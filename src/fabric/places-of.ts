@@ -1,7 +1,9 @@
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, indexBefore, isThing } from './find-place.ts'
-import { isSpace, isStitch, type Place } from './place.ts'
+import { goToRow } from './older-row.ts'
+import { eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
+import { isSpace, isStitch } from './place.ts'
 import type { Walk } from './walk.ts'
 import type { Rest } from './work-items.ts'
 
@@ -33,21 +35,6 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   }
 }
 
-/** `in each front loop of Rnd 1`, `in unworked sts of Row 20`: the hook goes on along places that an older row left. */
-export function goToRow(walk: Walk, target: Target, span: Span): void {
-  if (walk.onRow === target.ofRow) return
-  const older = walk.setting.rowsBefore.get(target.ofRow ?? -1)
-  if (!older) return walk.trouble({ kind: 'no-such-place', span, what: `row ${target.ofRow}` })
-  walk.onRow = target.ofRow
-  const places = older.left.length > 0 && target.loop === undefined ? older.left : older.made.filter((place) => !place.travel)
-  // What the row has worked so far stays worked; the older places come after it.
-  const before = walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at)
-  if (walk.made.length === 0) walk.at = 0
-  walk.edge = [...before, ...places]
-  walk.noneFrom.clear()
-  walk.last = walk.at - 1
-}
-
 /** Takes `over` places from `index` on and works there. */
 function take(walk: Walk, index: number, span: Span, work: WorkInto, over: number): void {
   walk.take(index, span)
@@ -66,18 +53,6 @@ function next(walk: Walk, target: Target, span: Span, count: number, work: WorkI
     take(walk, findNext(walk, walk.at, target.thing), span, work, over)
     if (walk.overrun && pass > walk.setting.room) return
   }
-}
-
-/** `in next 3 ch` where a space lies: its chains become places of their own. */
-function openChains(walk: Walk): void {
-  const index = findNext(walk, walk.at, { kind: 'chain' })
-  if (index > walk.at) return
-  const space = walk.edge[index]
-  if (space?.kind !== 'space') return
-  const chains: Place[] = Array.from({ length: space.chains ?? 1 }, () => ({ kind: 'ch', row: space.row }))
-  walk.edge = [...walk.edge.slice(0, index), ...chains, ...walk.edge.slice(index + 1)]
-  walk.opened += chains.length - 1
-  walk.noneFrom.clear()
 }
 
 function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {
@@ -100,22 +75,6 @@ function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto
   }
   walk.at = Math.max(walk.at, limit)
   noneWorked(walk, from, limit, span)
-}
-
-/** Whether the chains of the spaces ahead are worked one by one: named so, or taken so when `each st` meets spaces. */
-function eachChain(walk: Walk, thing: Thing | undefined): boolean {
-  if (walk.edge.every((place) => place.kind !== 'space')) return false
-  if (thing?.kind === 'chain') return true
-  const plain = thing === undefined || thing.kind === 'stitch' && thing.stitch === undefined && thing.where === undefined
-  return plain && walk.choose('chains-as-places', ['chain spaces are passed over', 'each chain is worked as a stitch']) === 1
-}
-
-/** `Ch 61, join (60)`: some add one chain that the join uses up. Then it is no place. */
-function withoutClosingChain(walk: Walk): void {
-  if (!walk.chain || !walk.closedInFirst || walk.at > 1 || walk.edge.length < 4 || walk.shortened) return
-  if (walk.choose('closing-chain', ['every chain of the circle is a place', 'one chain is used up by the join']) === 0) return
-  walk.shortened = true
-  walk.edge = walk.edge.slice(0, -1)
 }
 
 /** A row that fills "each st" of nothing has nothing below it. */
@@ -173,18 +132,6 @@ function everyNth(walk: Walk, nth: number, limit: number, span: Span, work: Work
     else walk.make({ kind: walk.setting.base, into: walk.place(index) })
   }
   walk.at = Math.max(walk.at, limit)
-}
-
-function openAll(walk: Walk): void {
-  const opened: Place[] = []
-  for (let index = 0; index < walk.edge.length; index += 1) {
-    const place = walk.edge[index]!
-    if (index < walk.at || place.kind !== 'space') opened.push(place)
-    else for (let chain = 0; chain < (place.chains ?? 1); chain += 1) opened.push({ kind: 'ch', row: place.row })
-  }
-  walk.opened += opened.length - walk.edge.length
-  walk.edge = opened
-  walk.noneFrom.clear()
 }
 
 /** Between the posts: one place fewer than posts in a row, as many as posts in a round. */

@@ -2,9 +2,10 @@ import type { RowLabel } from '../notation/labels.ts'
 import { parseRow, type ReadRow } from '../notation/parse-row.ts'
 import type { RowReference } from '../notation/row-reference.ts'
 import { splitRows } from '../notation/split-rows.ts'
-import { inSize, type Instruction } from '../notation/syntax.ts'
+import type { Instruction } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import type { Lexicon } from './lexicon.ts'
+import { planRows, type PlannedRow } from './plan-rows.ts'
 
 /** A row as it is written, read once for all sizes. */
 export interface WrittenEntry {
@@ -41,71 +42,43 @@ export interface RealRow {
   readonly side?: 'RS' | 'WS'
   /** What is worked, after following references. */
   readonly items: readonly Instruction[]
-  readonly loop?: 'back' | 'front' | 'third'
-  /** The row's total is stated here: of a range that changes the count it holds for the last row only. */
+  readonly loop?: 'back' | 'front' | 'third' | undefined
+  /** The last row of what is written: the total of a range that changes its count holds for this one. */
   readonly last: boolean
   /** `work even`: one stitch in each, of the kind below. */
   readonly even: boolean
-  /** The row it copies was not found. */
+  /** Told by a rule: so many stitches more or fewer; `as-set` goes on as the row before did. */
+  readonly change?: number | 'as-set'
+  /** A copy with its shaping reversed: what lay on its left lies on its right. */
+  readonly mirrored?: boolean
+  /** The row that it copies, where it is not there; `itself` where it copies itself. */
   readonly missing?: string
-  /** Index within its range. */
   readonly index: number
 }
 
-interface Known {
-  readonly items: readonly Instruction[]
-  readonly loop?: 'back' | 'front' | 'third' | undefined
-  readonly even: boolean
-}
+/** Rows of the other pieces, by the piece's name: for `as for Front`. */
+export type OtherPieces = (name: string) => readonly RealRow[] | undefined
 
 /** Expands the written rows of a piece in one size to the rows that are really worked. */
-export function realRows(entries: readonly WrittenEntry[], size: number, sizeNames: readonly string[], most: number): readonly RealRow[] {
+export function realRows(entries: readonly WrittenEntry[], size: number, sizeNames: readonly string[], most: number, others: OtherPieces = () => undefined): readonly RealRow[] {
   const rows: RealRow[] = []
-  const known = new Map<number, Known>()
-  const alternates: { parity: number; entry: WrittenEntry }[] = []
-  let number = 0
+  const known = new Map<number, RealRow>()
   let round = false
-  const push = (row: RealRow): void => {
+  const lengthOf = (piece: string, to?: number): number => (others(piece) ?? []).filter(({ number }) => to === undefined || (number ?? 0) <= to).length
+  for (const planned of planRows(entries, size, sizeNames, lengthOf)) {
+    if (rows.length >= most) return rows
+    const { entry, number } = planned
+    const source = sourceOf(planned, known, rows, others)
+    round = isRound(entry, source, round)
+    const row: RealRow = {
+      entry, ...source, round, last: planned.last, index: planned.index,
+      label: number === undefined ? (source.label ?? entry.label?.name ?? startName(entry, rows)) : `${prefixOf(entry.label, round)} ${number}`,
+      ...(number !== undefined && { number }), ...(entry.label?.side && planned.index === 0 && { side: entry.label.side }),
+    }
     rows.push(row)
-    if (row.number !== undefined) {
-      known.set(row.number, { items: row.items, loop: row.loop, even: row.even })
-      number = row.number
-    }
-  }
-  for (const entry of entries) {
-    const { label, read } = entry
-    if (!holdsFor(label, size, sizeNames)) continue
-    round = isRound(entry, round)
-    const plan = numbersOf(entry, size, number)
-    for (const alternate of alternates) fillAlternate(alternate, plan[0], number, round, push)
-    if (label?.alternate) alternates.push({ parity: (label.numbers[0] ?? 0) % 2, entry })
-    for (const [index, planned] of plan.entries()) {
-      if (rows.length >= most) return rows
-      const source = sourceOf(read, index, planned, known, rows, number)
-      push({
-        entry, label: planned === undefined ? (label?.name ?? startName(entry, rows)) : `${prefixOf(label, round)} ${planned}`, ...(planned !== undefined && { number: planned }), round,
-        ...sideOf(label, index, rows), items: source.items, ...(source.loop && { loop: source.loop }), last: index === plan.length - 1, even: source.even,
-        ...(source.missing !== undefined && { missing: source.missing }), index,
-      })
-    }
+    if (number !== undefined) known.set(number, row)
   }
   return rows
-}
-
-/** `Row 2 and all even rows`: the rows between two written ones are worked by it. */
-function fillAlternate(alternate: { parity: number; entry: WrittenEntry }, until: number | undefined, from: number, round: boolean, push: (row: RealRow) => void): void {
-  const { entry, parity } = alternate
-  if (until === undefined) return
-  for (let number = from + 1; number < until; number += 1) {
-    if (number % 2 === parity % 2) {
-      push({ entry, label: `${prefixOf(entry.label, round)} ${number}`, number, round, items: entry.read.items, ...(entry.read.loop && { loop: entry.read.loop }), last: true, even: false, index: 0 })
-    }
-  }
-}
-
-function holdsFor(label: RowLabel | undefined, size: number, names: readonly string[]): boolean {
-  if (!label?.onlySizes || names.length === 0) return true
-  return label.onlySizes.some((name) => name.toLowerCase() === names[size]?.toLowerCase())
 }
 
 function prefixOf(label: RowLabel | undefined, round: boolean): string {
@@ -119,73 +92,71 @@ function startName(entry: WrittenEntry, rows: readonly RealRow[]): string {
 }
 
 /** A row is a round when it says so, when it works into a ring, or when it goes on from rounds without saying that it is a row. */
-function isRound(entry: WrittenEntry, before: boolean): boolean {
+function isRound(entry: WrittenEntry, source: Source, before: boolean): boolean {
   const word = entry.label?.word
   if (word === 'round') return true
   if (word === 'row') return entry.read.items.some((item) => item.node === 'join') && before
-  return before || ring(entry.read.items)
+  return before || source.round === true || inRounds(entry.read.items) || /^base (?:round|rnd)/i.test(entry.label?.name ?? '')
 }
 
-function ring(items: readonly Instruction[]): boolean {
-  return items.some((item) => (item.node === 'work' || item.node === 'group') && item.target?.walk === 'ring' || item.node === 'join' || (item.node === 'repeat' && ring(item.items)))
+function inRounds(items: readonly Instruction[]): boolean {
+  return items.some((item) => (item.node === 'work' || item.node === 'group') && item.target?.walk === 'ring' || item.node === 'start' && item.target.walk === 'ring' || item.node === 'join'
+    || item.node === 'repeat' && inRounds(item.items))
 }
 
-/** Numbers of the real rows that a written row stands for; undefined for a row without a number. */
-function numbersOf(entry: WrittenEntry, size: number, last: number): readonly (number | undefined)[] {
-  const { label, read } = entry
-  if (label && label.numbers.length > 0) {
-    const range = label.bySize?.[size]
-    if (range) return span(range.first, range.last)
-    return label.alternate ? label.numbers.slice(0, 1) : label.numbers
-  }
-  const rows = countOf(read.reference, label, size)
-  const numbered = label === undefined ? read.reference !== undefined : label.word !== 'unsaid' || label.howMany !== undefined
-  const hidden = numbered && (last > 0 || label !== undefined) && !/foundation|base|set|start|begin/i.test(label?.name ?? '')
-  return Array.from({ length: rows }, (_, index) => (hidden ? last + index + 1 : undefined))
-}
+type Source = Pick<RealRow, 'items' | 'loop' | 'even' | 'change' | 'missing' | 'mirrored'> & { readonly round?: boolean; readonly label?: string }
 
-function span(first: number, last: number): readonly number[] {
-  return Array.from({ length: Math.max(0, Math.min(last - first + 1, 20_000)) }, (_, index) => first + index)
-}
-
-/** How many rows an unnumbered row stands for. */
-function countOf(reference: RowReference | undefined, label: RowLabel | undefined, size: number): number {
-  if (label?.howMany) return label.howMany.length === 1 ? label.howMany[0]! : (label.howMany[size] ?? 1)
-  if (!reference) return 1
-  if (reference.kind === 'last') return inSize(reference.count, size) * (reference.times ? inSize(reference.times, size) : 1)
-  if (reference.kind === 'even') return reference.rows ? inSize(reference.rows, size) : 1
-  if (reference.kind === 'copy') return reference.blocks.reduce((sum, block) => sum + block.rows.length * (block.times ? inSize(block.times, size) : 1), 0)
-  return 1
-}
-
-interface Source extends Known {
-  readonly missing?: string
-}
-
-function sourceOf(read: ReadRow, index: number, number: number | undefined, known: ReadonlyMap<number, Known>, rows: readonly RealRow[], _last: number): Source {
+/** What a planned row works: its own words, or those of the row that it points at. */
+function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<number, RealRow>, rows: readonly RealRow[], others: OtherPieces): Source {
+  const { read } = entry
   const { reference } = read
   const own: Source = { items: read.items, loop: read.loop, even: false }
-  if (!reference || reference.kind === 'piece') return own
-  if (reference.kind === 'even') return { items: read.items, even: true }
-  if (reference.kind === 'copy') {
-    const sequence = reference.blocks.flatMap((block) => repeated(block.rows, block.times && block.rows.length > 0 ? block.times.values[0]! : 1))
-    const wanted = sequence[index % Math.max(1, sequence.length)]
-    if (wanted === undefined || number !== undefined && wanted >= number - index) return { ...own, missing: wanted === undefined ? 'no row' : wanted === number || wanted >= number! - index ? 'itself' : `${wanted}` }
-    const found = known.get(wanted)
-    // `As Rnd 7, but (5 sc, inc) x 6`: the change is worked instead.
-    if (found && read.items.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')) return own
-    return found ? { items: found.items, loop: found.loop, even: found.even } : { ...own, missing: `${wanted}` }
+  switch (reference?.kind) {
+    case undefined: return own
+    case 'even': return { items: read.items, even: true }
+    case 'schedule': return { items: [], even: false, change: reference.changes.length === 0 ? 'as-set' : (reference.changes[index] ?? (reference.until === undefined ? 0 : reference.changes[0]!)) }
+    case 'last': {
+      const count = reference.count.values[0] ?? 1
+      return copied(rows[rows.length - count], 'a row before')
+    }
+    case 'piece': return ofPiece(reference, index, number, others)
+    case 'copy': return copyOf(reference, entry, index, number, known, own)
   }
-  const count = reference.count.values[0] ?? 1
-  const source = rows[rows.length - (index % count) - count + (index % count)] ?? rows.at(-1)
-  return source ? { items: source.items, loop: source.loop, even: source.even } : { ...own, missing: 'a row before' }
+}
+
+function copied(row: RealRow | undefined, missing: string): Source {
+  if (!row) return { items: [], even: false, missing }
+  return { items: row.items, loop: row.loop, even: row.even, ...(row.change !== undefined && { change: row.change }) }
+}
+
+function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, index: number, number: number | undefined, others: OtherPieces): Source {
+  const rows = others(reference.name)
+  const row = number === undefined ? rows?.[index] : (rows?.find((other) => other.number === number) ?? rows?.[index])
+  const source = copied(row, `of ${reference.name}`)
+  return { ...source, ...(row && { round: row.round, ...(row.number === undefined && { label: row.label }) }), ...(reference.reversing && { mirrored: true }) }
+}
+
+function copyOf(reference: Extract<RowReference, { kind: 'copy' }>, entry: WrittenEntry, index: number, number: number | undefined, known: ReadonlyMap<number, RealRow>, own: Source): Source {
+  const sequence = reference.blocks.flatMap(({ rows, times }) => repeated(rows, times?.values[0] ?? 1))
+  const first = entry.label?.numbers[0] ?? number
+  if (first !== undefined && sequence.some((wanted) => wanted >= first)) return { ...own, missing: sequence.includes(first) ? 'itself' : `${sequence.find((wanted) => wanted >= first)}` }
+  const wanted = sequence[index % Math.max(1, sequence.length)]
+  const found = wanted === undefined ? undefined : known.get(wanted)
+  // `As Rnd 7, but (5 sc, inc) x 6`: the change is worked instead.
+  if (found && own.items.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')) return own
+  const source = copied(found, `${wanted ?? 'no row'}`)
+  const chains = reference.chains?.find(({ row }) => row === number)?.chains
+  return chains === undefined ? source : { ...source, items: withChains(source.items, chains) }
 }
 
 function repeated(rows: readonly number[], times: number): readonly number[] {
-  return times === 1 ? rows : Array.from({ length: Math.min(times, 5_000) }, () => rows).flat()
+  return times <= 1 ? rows : Array.from({ length: Math.min(times, 5_000) }, () => rows).flat()
 }
 
-/** Sides alternate from the last one said, for as long as the rows turn. */
-function sideOf(label: RowLabel | undefined, index: number, _rows: readonly RealRow[]): { readonly side?: 'RS' | 'WS' } {
-  return label?.side && index === 0 ? { side: label.side } : {}
+/** The same row with its spaces of another length; the chain that begins it stays. */
+function withChains(items: readonly Instruction[], chains: number, head = true): readonly Instruction[] {
+  return items.map((item, index) => {
+    if (item.node === 'chain' && !(head && index === 0)) return { ...item, count: { ...item.count, values: [chains] } }
+    return item.node === 'repeat' || item.node === 'group' ? { ...item, items: withChains(item.items, chains, false) } : item
+  })
 }

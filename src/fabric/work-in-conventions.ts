@@ -1,5 +1,6 @@
 import type { ReadingPoint } from './walk.ts'
 import type { PieceRun, PieceToWork } from './work-piece.ts'
+import { realRows, type OtherPieces, type RealRow } from './real-rows.ts'
 import { mostStitches } from './walk.ts'
 import { workPiece } from './work-piece.ts'
 
@@ -54,10 +55,13 @@ function chainMinds(runs: readonly PieceRun[]): 'both' | 'one' {
 /** A piece that goes on from another begins on its edge. */
 function workAll(pieces: readonly PieceToWork[], readings: ReadonlyMap<string, number>): readonly PieceRun[] {
   const runs: PieceRun[] = []
+  const rows = new Map<string, readonly RealRow[]>()
   let room = pieces[0]?.room ?? mostStitches
   for (const piece of pieces) {
     const start = piece.on === undefined ? undefined : runs[piece.on]?.edge
-    const run = workPiece({ ...piece, readings, room, ...(start && { start }) })
+    const others: OtherPieces = (name) => rows.get(name.toLowerCase())
+    rows.set(piece.name.toLowerCase(), realRows(piece.entries, piece.size, piece.sizeNames, 100_000, others))
+    const run = workPiece({ ...piece, others, readings, room, ...(start && { start }) })
     room = Math.max(0, room - run.stitches)
     runs.push(run)
   }

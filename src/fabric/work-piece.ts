@@ -2,12 +2,13 @@ import type { Instruction, RowText } from '../notation/syntax.ts'
 import { saysOf } from './compare-total.ts'
 import type { Lexicon } from './lexicon.ts'
 import { isStitch, nothing, type Edge, type Place } from './place.ts'
-import { realRows, type RealRow, type WrittenEntry } from './real-rows.ts'
+import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
 import { mostStitches, TooLarge, type Conventions, type ReadingPoint, type RowSetting } from './walk.ts'
 import { otherReadings, workRow, workRowInEveryReading, type RowToWork, type RowTry } from './work-row.ts'
 import type { Says, Verdict, WorkedRow } from './worked-row.ts'
 
 export interface PieceToWork {
+  readonly name: string
   readonly entries: readonly WrittenEntry[]
   readonly lexicon: Lexicon
   readonly size: number
@@ -19,6 +20,8 @@ export interface PieceToWork {
   readonly start?: Edge
   /** Index of the piece that it goes on from. */
   readonly on?: number
+  /** Rows of the other pieces: for `as for Front`. */
+  readonly others?: OtherPieces
   /** Stitches that may still be worked in the pattern. */
   readonly room?: number
 }
@@ -47,6 +50,8 @@ interface State {
   readonly others: readonly { readonly edge: Edge; readonly words: string }[]
   readonly before: number | undefined
   readonly kind: string
+  /** By how much the row below changed the count. */
+  readonly change: number
   /** The written row that the row below came from. */
   readonly entry?: WrittenEntry
   readonly rowsBefore: Map<number, { made: readonly Place[]; left: readonly Place[] }>
@@ -56,10 +61,10 @@ interface State {
 
 /** Works all rows of a piece in one size, in one set of conventions. */
 export function workPiece(piece: PieceToWork): PieceRun {
-  const rows = realRows(piece.entries, piece.size, piece.sizeNames, 100_000)
+  const rows = realRows(piece.entries, piece.size, piece.sizeNames, 100_000, piece.others)
   const worked: WorkedRow[] = []
   const open = new Map<string, ReadingPoint>()
-  let state: State = { edge: piece.start ?? nothing, trust: false, unknown: false, others: [], before: undefined, kind: 'sc', stated: {}, rowsBefore: new Map() }
+  let state: State = { edge: piece.start ?? nothing, trust: false, unknown: false, others: [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map() }
   let room = piece.room ?? mostStitches
   let slips = 0
   let side: 'RS' | 'WS' | undefined
@@ -100,7 +105,7 @@ interface Step {
 
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
   const setting = settingOf(piece, row, index, state, room)
-  const items = row.even ? evenItems(state, row) : row.items
+  const items = row.even || row.change === 0 ? evenItems(state, row) : row.change === undefined ? row.items : shapingItems(state, row)
   const toWork: RowToWork = { text: textFor(row), items, edge: state.edge, before: state.before }
   if (row.missing !== undefined) return cannot(row, state, setting, toWork, `it refers to ${row.missing === 'itself' ? 'itself' : `row ${row.missing}`}`)
   if (state.unknown && state.edge.places.length === 0 && index > 0) return cannot(row, state, setting, toWork, 'the row below could not be counted')
@@ -155,9 +160,19 @@ function evenItems(state: State, row: RealRow): readonly Instruction[] {
   return [{ node: 'work', stitch: state.kind, target: { walk: 'each', toEnd: true, thing: { kind: 'stitch' }, start, end }, start, end }]
 }
 
+/** A row of a rule: so many stitches more or fewer, or as many as the row before had. */
+function shapingItems(state: State, row: RealRow): readonly Instruction[] {
+  const { start, end } = row.entry.text
+  const change = row.change === 'as-set' ? state.change : (row.change ?? 0)
+  if (change === 0) return evenItems(state, row)
+  return [{ node: 'shape', by: change > 0 ? 'inc' : 'dec', count: { values: [Math.abs(change)], start, end }, places: 'evenly', start, end }]
+}
+
 /** The total of a range holds for its last row; where nothing changes, for all of them. */
 function textFor(row: RealRow): RowText {
   const { read } = row.entry
+  const atRow = read.totals.filter(({ atRow }) => atRow !== undefined)
+  if (atRow.length > 0 && atRow.some(({ atRow: at }) => at !== row.number)) return { ...read, totals: read.totals.filter(({ atRow: at }) => at === undefined || at === row.number) }
   if (row.last || row.entry.read.reference === undefined && !changesOnItsWay(row)) return read
   return { ...read, totals: [] }
 }
@@ -167,7 +182,7 @@ function changesOnItsWay(row: RealRow): boolean {
   const shapes = (items: readonly Instruction[]): boolean => items.some((item) =>
     item.node === 'shape' || item.node === 'skip' || item.node === 'work' && (item.stitch === 'inc' || item.stitch === 'dec' || (item.count?.values[0] ?? 1) > 1 && item.target !== undefined || /tog$/.test(item.stitch))
     || (item.node === 'repeat' || item.node === 'group') && shapes(item.items))
-  return shapes(row.items)
+  return row.change !== undefined || shapes(row.items)
 }
 
 function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSetting, state: State, trust: boolean): Step {
@@ -187,7 +202,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   remember(state.rowsBefore, row, tried)
   const after: State = {
     rowsBefore: state.rowsBefore,
-    edge: tried.next, entry: row.entry, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: !tried.comesOut && !(tried.troubles.length === 0 && tried.comparison.totalAgrees), before: tried.makes, kind: mainKind(tried, setting),
+    edge: tried.next, entry: row.entry, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: !tried.comesOut && !(tried.troubles.length === 0 && tried.comparison.totalAgrees), before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
   return { worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
@@ -266,7 +281,7 @@ function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWo
   }
   return {
     worked, points: [], fine: false, stitches: 0, turned: attempt.row.turned,
-    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known, others: [], before: known ? count : undefined, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore },
+    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known, others: [], before: known ? count : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore },
   }
 }
 

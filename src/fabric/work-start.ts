@@ -1,6 +1,6 @@
 import type { Start } from '../notation/syntax.ts'
 import { findNext } from './find-place.ts'
-import { goToRow } from './places-of.ts'
+import { goToRow } from './older-row.ts'
 import type { Walk } from './walk.ts'
 
 /** `Join B in any ch-2 sp`: the row begins there. On a round the places before it wait at its end. */

@@ -1,6 +1,7 @@
 import { parseItems } from './parse-items.ts'
 import { takeLoop } from './parse-target.ts'
 import { takeTotals } from './parse-total.ts'
+import { readSchedule } from './parse-schedule.ts'
 import { Reader, type Vocabulary } from './reader.ts'
 import { takeReference, type RowReference } from './row-reference.ts'
 import type { Instruction, RowText } from './syntax.ts'
@@ -24,7 +25,9 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
     const item: Instruction = { node: 'unreadable', why: 'cannot', reason: 'two instructions run at the same time', start: rest.all[0]!.start, end: last.end }
     return { items: [item], totals, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
   }
-  const reference = takeReference(rest)
+  const schedule = rest.done ? undefined : readSchedule(text, rest.start, rest.all.at(-1)!.end)
+  const reference = schedule ?? takeReference(rest)
+  if (schedule) return { items: [], totals, reference: schedule, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
   const items = reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)
   return { items, totals, ...(loop && { loop }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
 }

@@ -1,11 +1,13 @@
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
+import type { Schedule } from './parse-schedule.ts'
 import type { Reader } from './reader.ts'
 import type { Num } from './syntax.ts'
 
 /** A row that is told by pointing at others. */
 export type RowReference =
-  /** `Rep Rows 3 and 4`, `As Row 3`. `passes`: for `six times, then Rows 3–4 once` a list of blocks. */
-  | { readonly kind: 'copy'; readonly blocks: readonly Block[]; readonly until?: number; readonly start: number; readonly end: number }
+  | Schedule
+  /** `Rep Rows 3 and 4`, `As Row 3`; `six times, then Rows 3–4 once` is a list of blocks. */
+  | { readonly kind: 'copy'; readonly blocks: readonly Block[]; readonly until?: number; readonly chains?: readonly { readonly row: number; readonly chains: number }[]; readonly start: number; readonly end: number }
   /** `Rep last 2 rows 5 more times` */
   | { readonly kind: 'last'; readonly count: Num; readonly times?: Num; readonly start: number; readonly end: number }
   /** `Work even for 5 rows` */
@@ -66,9 +68,29 @@ function pointing(reader: Reader, start: number): RowReference | undefined {
   if (blocks && reader.word() === 'of') return undefined
   if (blocks) {
     const until = takeUntil(reader)
-    return { kind: 'copy', blocks, ...(until !== undefined && { until }), start, end: reader.end }
+    const chains = takeChains(reader)
+    return { kind: 'copy', blocks, ...(until !== undefined && { until }), ...(chains.length > 0 && { chains }), start, end: reader.end }
   }
   return lead === 'as' || lead === 'rep' && colon ? piece(reader, start) : undefined
+}
+
+/** `with ch-5 on Rnd 9, ch-6 on Rnd 10, ch-7 on Rnds 11 and 12`: chains of another length in each copy. */
+function takeChains(reader: Reader): readonly { readonly row: number; readonly chains: number }[] {
+  const found: { row: number; chains: number }[] = []
+  const at = reader.at
+  reader.take(',?', 'with|but', 'with?')
+  while (reader.take('ch', '-?')) {
+    const chains = numberAhead(reader)
+    if (chains === undefined) break
+    reader.at += 1
+    reader.take('sp|sps|lp|lps|loops?')
+    if (!reader.take('on|in|for')) break
+    const rows = takeRows(reader) ?? []
+    found.push(...rows.map((row) => ({ row, chains })))
+    reader.take(',|and|;', 'and?')
+  }
+  if (found.length === 0) reader.at = at
+  return found
 }
 
 function takeBlocks(reader: Reader): readonly Block[] | undefined {

@@ -218,6 +218,8 @@ export interface Total extends Span {
   readonly spaces: readonly { readonly chains?: number; readonly count: Num }[]
   readonly change?: Num
   readonly rows?: Num
+  /** `at end of Rnd 1`: the row it speaks of. */
+  readonly atRow?: number
   /** `each ch counts as 1 st` */
   readonly chainsCount?: boolean
   /** Groups counted by name: `12 shells`, `4 corners`. */

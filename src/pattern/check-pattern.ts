@@ -37,7 +37,7 @@ function workAll(pattern: Pattern) {
   for (let size = 0; size < count; size += 1) {
     const together = workInConventions(read.map(({ piece, entries }) => {
       const on = pattern.pieces.findIndex(({ name }) => name === piece.on)
-      return { entries, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }) }
+      return { name: piece.name, entries, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }) }
     }))
     for (const point of together.undecided) undecided.set(point.name, point)
     for (const [index, run] of together.runs.entries()) {

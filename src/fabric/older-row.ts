@@ -1,0 +1,18 @@
+import type { Target } from '../notation/syntax.ts'
+import type { Span } from '../text/span.ts'
+import type { Walk } from './walk.ts'
+
+/** `in each front loop of Rnd 1`, `in unworked sts of Row 20`: the hook goes on along places that an older row left. */
+export function goToRow(walk: Walk, target: Target, span: Span): void {
+  if (walk.onRow === target.ofRow) return
+  const older = walk.setting.rowsBefore.get(target.ofRow ?? -1)
+  if (!older) return walk.trouble({ kind: 'no-such-place', span, what: `row ${target.ofRow}` })
+  walk.onRow = target.ofRow
+  const places = older.left.length > 0 && target.loop === undefined ? older.left : older.made.filter((place) => !place.travel)
+  // What the row has worked so far stays worked; the older places come after it.
+  const before = walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at)
+  if (walk.made.length === 0) walk.at = 0
+  walk.edge = [...before, ...places]
+  walk.noneFrom.clear()
+  walk.last = walk.at - 1
+}

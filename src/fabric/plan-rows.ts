@@ -1,0 +1,100 @@
+import type { RowLabel } from '../notation/labels.ts'
+import type { RowReference } from '../notation/row-reference.ts'
+import { inSize } from '../notation/syntax.ts'
+import type { WrittenEntry } from './real-rows.ts'
+
+/** A row that will be worked, before it is known what it copies. */
+export interface PlannedRow {
+  readonly entry: WrittenEntry
+  /** Undefined for a row without a number (a foundation). */
+  readonly number: number | undefined
+  /** Index within the written row. */
+  readonly index: number
+  readonly last: boolean
+}
+
+/** How many real rows a written row is taken to stand for at the most. */
+const most = 20_000
+
+/**
+ * Numbers the real rows of a piece in one size, in the order in which they are worked: `Rows 2, 4 and 6` lie between `Rows 3 and 5`.
+ */
+export function planRows(entries: readonly WrittenEntry[], size: number, sizeNames: readonly string[], lengthOf: (piece: string, to?: number) => number): readonly PlannedRow[] {
+  const planned: PlannedRow[] = []
+  const alternates: WrittenEntry[] = []
+  let last = 0
+  for (const entry of entries) {
+    if (!holdsFor(entry.label, size, sizeNames)) continue
+    const numbers = numbersOf(entry, size, last, lengthOf, planned)
+    for (const alternate of alternates) planned.push(...between(alternate, last, numbers[0]))
+    if (entry.label?.alternate) alternates.push(entry)
+    for (const [index, number] of numbers.entries()) planned.push({ entry, number, index, last: index === numbers.length - 1 })
+    last = Math.max(...numbers.map((number) => number ?? last), entry.label && entry.label.numbers.length > 0 && (numbers[0] ?? 0) < last ? (numbers.at(-1) ?? last) : last)
+    if ((numbers[0] ?? last) < last && numbers.length === 1 && numbers[0] === 1) last = 1
+  }
+  return inOrder(planned)
+}
+
+/** Rows listed apart are put where their numbers belong; a section that begins again at 1 stays a section of its own. */
+function inOrder(planned: readonly PlannedRow[]): readonly PlannedRow[] {
+  const lists = planned.some(({ entry }) => isList(entry.label))
+  if (!lists) return planned
+  const numbered = planned.filter(({ number }) => number !== undefined).toSorted((a, b) => a.number! - b.number!)
+  let next = 0
+  return planned.map((row) => (row.number === undefined ? row : numbered[next++]!))
+}
+
+function isList(label: RowLabel | undefined): boolean {
+  const numbers = label?.numbers ?? []
+  return numbers.length > 1 && numbers.at(-1)! - numbers[0]! !== numbers.length - 1
+}
+
+/** `Row 2 and all even rows`: the rows between two written ones are worked by it. */
+function between(entry: WrittenEntry, from: number, until: number | undefined): readonly PlannedRow[] {
+  const parity = (entry.label?.numbers[0] ?? 0) % 2
+  const rows: PlannedRow[] = []
+  for (let number = from + 1; number < (until ?? 0); number += 1) if (number % 2 === parity) rows.push({ entry, number, index: 0, last: true })
+  return rows
+}
+
+/** `Sizes L and XL only:` */
+function holdsFor(label: RowLabel | undefined, size: number, names: readonly string[]): boolean {
+  if (!label?.onlySizes || names.length === 0) return true
+  return label.onlySizes.some((name) => name.toLowerCase() === names[size]?.toLowerCase())
+}
+
+type Numbers = readonly (number | undefined)[]
+
+function numbersOf(entry: WrittenEntry, size: number, last: number, lengthOf: (piece: string, to?: number) => number, before: readonly PlannedRow[]): Numbers {
+  const { label, read } = entry
+  const range = label?.bySize?.[size]
+  if (range) return Array.from({ length: Math.max(0, Math.min(range.last - range.first + 1, most)) }, (_, index) => range.first + index)
+  if (label && label.numbers.length > 0) return label.alternate ? label.numbers.slice(0, 1) : label.numbers
+  const { reference } = read
+  const rows = reference?.kind === 'piece' ? lengthOf(reference.name, reference.to) : countOf(reference, label, size, before)
+  const named = label?.word !== 'unsaid' || label.howMany !== undefined
+  const numbered = label === undefined ? reference !== undefined : named || reference !== undefined
+  const hidden = numbered && (last > 0 || label !== undefined) && !/foundation|base|set|start|begin/i.test(label?.name ?? '')
+  return Array.from({ length: Math.min(rows, most) }, (_, index) => (hidden ? last + index + 1 : undefined))
+}
+
+/** How many rows an unnumbered row stands for. */
+function countOf(reference: RowReference | undefined, label: RowLabel | undefined, size: number, before: readonly PlannedRow[]): number {
+  if (label?.howMany) return label.howMany.length === 1 ? label.howMany[0]! : (label.howMany[size] ?? 1)
+  switch (reference?.kind) {
+    case 'last': return inSize(reference.count, size) * (reference.times ? inSize(reference.times, size) : 1)
+    case 'even': return reference.rows ? inSize(reference.rows, size) : 1
+    case 'copy': return reference.blocks.reduce((sum, block) => sum + block.rows.length * (block.times ? inSize(block.times, size) : 1), 0)
+    case 'schedule': return scheduled(reference.changes, reference.until, size, before)
+    default: return 1
+  }
+}
+
+/** Rows of a rule that stops at a number: as many as lead there from the last total that is stated. */
+function scheduled(changes: readonly number[], until: number | undefined, size: number, before: readonly PlannedRow[]): number {
+  if (until === undefined || changes.length !== 1) return Math.max(1, changes.length)
+  const total = before.findLast(({ entry }) => entry.read.totals.some(({ count, kinds }) => count ?? kinds[0]))?.entry.read.totals.at(-1)
+  const stated = total?.count ?? total?.kinds[0]?.count
+  const rows = stated ? (until - inSize(stated, size)) / (changes[0] || 1) : 1
+  return Number.isInteger(rows) && rows > 0 ? rows : 1
+}

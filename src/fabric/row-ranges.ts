@@ -1,0 +1,18 @@
+import type { RowLabel } from '../notation/labels.ts'
+import type { RowReference } from '../notation/row-reference.ts'
+import { inSize, type Total } from '../notation/syntax.ts'
+import type { Span } from '../text/span.ts'
+
+/** How many rows a range says that it has, in its label or beside its total, and where it says so. */
+export function rowsSaid(label: RowLabel, totals: readonly Total[], size: number): { readonly said: number | undefined; readonly place: Span } {
+  const total = totals.find(({ rows }) => rows)
+  if (label.rowsSaid !== undefined || !total?.rows) return { said: label.rowsSaid, place: label }
+  return { said: inSize(total.rows, size), place: total }
+}
+
+/** How many rows a repeat of rows comes to, when it says how often; undefined when it fills whatever range it stands for. */
+export function rowsFilled(reference: RowReference | undefined, size: number): number | undefined {
+  if (reference?.kind === 'last' && reference.times) return inSize(reference.count, size) * inSize(reference.times, size)
+  if (reference?.kind !== 'copy' || !reference.blocks.every(({ times }) => times)) return undefined
+  return reference.blocks.reduce((sum, { rows, times }) => sum + rows.length * inSize(times!, size), 0)
+}
