@@ -7,7 +7,12 @@ import type { Walk } from './walk.ts'
  */
 export function usesOf(items: readonly Instruction[], walk: Walk): number {
   let sum = 0
-  for (const item of items) sum += usesOfOne(item, walk)
+  let chained = false
+  for (const item of items) {
+    // Stitches in a chain that is made after this use places that are not there yet.
+    if (item.node === 'chain') chained = true
+    else if (!(chained && item.node === 'work' && item.target?.thing?.kind === 'chain')) sum += usesOfOne(item, walk)
+  }
   return sum
 }
 

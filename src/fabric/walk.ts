@@ -213,12 +213,18 @@ export class Walk {
     }
   }
 
+  /** The place worked into last is a space: then the stitches up to the next space are passed over as a matter of course. */
+  get onSpace(): boolean {
+    const place = this.edge[this.last]
+    return place !== undefined && isSpace(place)
+  }
+
   /** Whether only places are left that no stitch needs to go into: spaces, and slip stitches of the row below. */
   nothingNeeded(from: number, worksSpaces: boolean): boolean {
     for (let index = from; index < this.edge.length; index += 1) {
       const place = this.edge[index]!
       if (place.travel) continue
-      if (worksSpaces ? place.kind === 'space' : !isSpace(place)) return false
+      if (worksSpaces && this.onSpace ? place.kind === 'space' : !isSpace(place)) return false
     }
     return true
   }

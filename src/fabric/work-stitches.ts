@@ -52,7 +52,7 @@ function doingOf(walk: Walk, item: Work): Doing {
 /** `cl over next 9 sts` uses 9; `sc2tog over next 2 sts` its own 2. */
 function overSaid(walk: Walk, item: Work, stitch: Stitch | undefined): number {
   const said = inSize(item.over!, walk.setting.size)
-  const own = stitch?.worksOver ?? 1
+  const own = item.legs ? 1 : (stitch?.worksOver ?? 1)
   if (own > 1 && said % own !== 0) walk.trouble({ kind: 'does-not-divide', span: item, room: said, each: own, before: 0, after: 0 })
   return own > 1 && said % own === 0 && said > own ? own : said
 }

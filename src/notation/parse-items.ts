@@ -31,7 +31,7 @@ export function skipSeparators(reader: Reader): boolean {
     reader.at += 1
     return true
   }
-  if (filler.has(reader.word()) && !(reader.word() === 'work' && /^(even|straight|in|row|rows|rnd|rnds)$/.test(reader.word(1))) && !(reader.word() === 'working')) {
+  if (filler.has(reader.word()) && reader.peek()?.text !== 'A' && !(reader.word() === 'work' && /^(even|straight|in|row|rows|rnd|rnds)$/.test(reader.word(1))) && !(reader.word() === 'working')) {
     reader.at += 1
     return true
   }

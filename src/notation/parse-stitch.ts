@@ -168,6 +168,7 @@ function unknownName(reader: Reader, draft: Draft): boolean {
 
 function takeAfterName(reader: Reader, draft: Draft): void {
   reader.take('st|sts|stitch|stitches')
+  legs(reader, draft)
   if (draft.stitch === 'inc' && reader.touches(0) && reader.word() === '3' && draft.count === undefined) {
     reader.at += 1
     draft.of = 3
@@ -191,6 +192,22 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   else if (target) place(draft, target)
   // `over next 2 sts` may follow the place, and `across` may follow `over`.
   over(reader, draft)
+}
+
+/** `dc2tog (first leg in next st, sk 1 st, second leg in foll st)`: the places that its legs and what lies between use. */
+function legs(reader: Reader, draft: Draft): void {
+  if (!/tog$/.test(draft.stitch ?? '') || !/^[(:]$/.test(reader.word()) || !/^(first|1st)$/.test(reader.word(1)) || reader.word(2) !== 'leg') return
+  const end = reader.word() === '(' ? ')' : ';'
+  const start = reader.start
+  let places = 0
+  while (!reader.done && reader.word() !== end) {
+    if (reader.word() === 'leg') places += 1
+    if (/^(sk|skip|miss)$/.test(reader.word())) places += numberAhead(reader, 1) ?? numberAhead(reader, 2) ?? 1
+    reader.at += 1
+  }
+  if (end === ')') reader.at += 1
+  draft.over = { values: [places], start, end: reader.end }
+  draft.legs = true
 }
 
 /** `dc2tog over next 2 sts`, `sc2tog over first 2 sts`. */

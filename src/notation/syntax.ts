@@ -96,6 +96,8 @@ export interface Work extends Span {
   readonly target?: Target
   /** `dc2tog over next 2 sts`, `cl over next 9 sts`. */
   readonly over?: Num
+  /** Its legs are told one by one, with what is skipped between them. */
+  readonly legs?: boolean
   readonly loop?: 'back' | 'front' | 'third'
   readonly counts?: CountsAs
   /** Of inc: how many in one place; of dec: how many together. */
