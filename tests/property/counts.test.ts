@@ -56,4 +56,31 @@ describe('a row that comes out', () => {
       expect([row.worksOver, row.makes, row.leaves, row.verdict]).toEqual([stitches, stitches, 0, 'adds-up'])
     }), { numRuns: 60 })
   })
+
+  test('every size is worked with its own numbers', () => {
+    const size = fc.record({ plain: fc.integer({ min: 1, max: 9 }), passes: fc.integer({ min: 2, max: 8 }), tail: fc.integer({ min: 1, max: 6 }) })
+    fc.assert(fc.property(fc.array(size, { minLength: 2, maxLength: 6 }), fc.constantFrom('brackets', 'hyphens', 'slashes'), fc.constantFrom(2, 3), (sizes, dress, of) => {
+      const names = sizes.map((_, index) => `size${index + 1}`)
+      const list = (values: readonly number[]): string => {
+        const [first, ...rest] = values
+        if (dress === 'slashes') return values.join('/')
+        return `${first} (${rest.join(dress === 'brackets' ? ', ' : '-')})`
+      }
+      const over = sizes.map(({ plain, passes, tail }) => (plain + 1) * passes + tail)
+      const makes = sizes.map(({ plain, passes, tail }) => (plain + of) * passes + tail)
+      const text = [
+        `Ch ${list(over.map((stitches) => stitches + 1))}.`,
+        `Row 1: Sc in 2nd ch from hook and in each ch across. (${list(over)} sc)`,
+        `Row 2: Ch 1, turn, [sc in next ${list(sizes.map(({ plain }) => plain))} sts, ${of} sc in next st] ${list(sizes.map(({ passes }) => passes))} times, ` +
+          `sc in last ${list(sizes.map(({ tail }) => tail))} sts. (${list(makes)} sc)`,
+      ].join('\n')
+      const worked = workRows(text, `sizes=${names.join(',')}`)
+      expect(worked.diagnostics.filter(({ severity }) => severity === 'error').map(({ message }) => message), text).toEqual([])
+      const got = names.map((name) => {
+        const { offers, worksOver, makes: made, verdict } = worked.row('Row 2', name)
+        return { name, offers, worksOver, made, verdict }
+      })
+      expect(got, text).toEqual(names.map((name, index) => ({ name, offers: over[index], worksOver: over[index], made: makes[index], verdict: 'adds-up' })))
+    }), { numRuns: 80 })
+  })
 })

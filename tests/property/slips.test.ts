@@ -131,6 +131,29 @@ describe('a row with a slip in it', () => {
     }), { numRuns: 150 })
   })
 
+  test('a count by kind with one number wrong is an error, though the others are right', () => {
+    fc.assert(fc.property(fc.gen(), (draw) => {
+      const piece = pieceOf(draw, 1, 5)
+      const row = piece.rows.at(-1)
+      if (!row) return
+      const counts = [
+        ...Object.entries(row.count.kinds).map(([kind, count]) => ({ kind, count })),
+        ...Object.entries(row.count.spaces).map(([kind, count]) => ({ kind: `${kind} sps`, count })),
+      ]
+      const wrong = whole(draw, 0, counts.length - 1)
+      const off = oneOf(draw, [-2, -1, 1, 2])
+      if (counts[wrong]!.count + off < 1) return
+      const total = `(${counts.map(({ kind, count }, index) => `${index === wrong ? count + off : count} ${kind}`).join(', ')})`
+      const manner = { draw, plain: true, flat: piece.flat }
+      const lines = piece.rows.map((other) => (other === row ? lineOf(row, manner, false, total) : lineOf(other, manner, false)))
+      const worked = workRows(lines.join('\n'), fenceOf(piece))
+      expect(worked.row(row.label).verdict, lines.join('\n')).toBe('does-not')
+      const found = worked.diagnostics.filter(({ severity }) => severity === 'error')
+      expect(found.map(({ line }) => line), lines.join('\n')).toEqual([piece.rows.length])
+      expect(['kind-mismatch', 'total-mismatch']).toContain(found[0]!.code)
+    }), { numRuns: 200 })
+  })
+
   test('a change that is offered, once made, mends its row and spoils none', () => {
     let offered = 0
     fc.assert(fc.property(fc.gen(), (draw) => {
