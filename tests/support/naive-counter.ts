@@ -140,6 +140,7 @@ export function countNaively(below: readonly Place[], steps: readonly Step[], fl
     pass(steps)
     const last = steps.at(-1)
     if (last && (last.step === 'each' || last.step === 'fill') && last.keepBack > 0) unclear = 'it ends where some are kept back, and that may be meant'
+    if (left.length > 0 && left.every((place) => 'chains' in place)) unclear = 'only spaces are left, and they may be passed'
     if (left.length > 0 && !leftOnPurpose) trouble = `${left.length} are left`
     if (left.length === 0 && leftOnPurpose) unclear = 'some are to be left and none are'
     if (top.some((place, index) => 'chains' in place && 'chains' in (top[index + 1] ?? {}))) unclear = 'chains run together'
