@@ -77,7 +77,7 @@ function shownRow(line: RowLine, sides: boolean, counting: string) {
     repeats: line.repeats,
     change: line.change,
     stitches: `${first}${others.length > 0 ? ` (${others.join(', ')})` : ''}`,
-    boxes: line.boxes.map((box) => (line.boxes.length > 1 ? `${counting} ${box}` : /^\d/.test(line.label) ? `${counting} ${line.label}` : line.label)),
+    boxes: line.boxes.map((box) => (line.boxes.length > 1 || /^\d/.test(line.label) ? `${counting} ${box}` : `${line.label}: ${counting} ${box}`)),
   }
 }
 
@@ -102,11 +102,11 @@ function rowsOf(page: Page) {
 function printedRow(line: RowLine, sides: boolean): readonly string[] {
   const text = line.text.map((run) => run.text).join('')
   const side = sides && line.boxes.length === 1 ? (line.side ?? '') : ''
-  const words = [`${line.label}${side}${text}`, ...(line.boxes.length > 1 && line.boxes.length <= 12 ? line.boxes : [])]
-  // Counts of four sizes and more stand under the text, before the figures of the columns.
+  const boxes = line.boxes.length > 1 && line.boxes.length <= 12 ? line.boxes : []
+  // Counts of four sizes and more stand under the text, before the boxes and the figures of the columns.
   return line.stitches.length < 4
-    ? [...words, line.repeats, line.change, ...line.stitches, line.spaces]
-    : [...words, ...line.stitches, line.spaces, line.repeats, line.change]
+    ? [`${line.label}${side}${text}`, ...boxes, line.repeats, line.change, ...line.stitches, line.spaces]
+    : [`${line.label}${side}${text}`, ...line.stitches, line.spaces, ...boxes, line.repeats, line.change]
 }
 
 /** Those of some words that do not stand in a text one after the other. */
