@@ -8,6 +8,7 @@ import { placeMissing } from './place-missing.ts'
 import { placesLeftOver } from './places-left-over.ts'
 import { rangeLengthMismatch } from './range-length-mismatch.ts'
 import { repeatDoesNotDivide } from './repeat-does-not-divide.ts'
+import { rowEndsPassed } from './row-ends-passed.ts'
 import { rowNotChecked } from './row-not-checked.ts'
 import { rowNumberOutOfOrder } from './row-number-out-of-order.ts'
 import { rowOverruns } from './row-overruns.ts'
@@ -24,7 +25,7 @@ import { yarnNotUsed } from './yarn-not-used.ts'
 
 /** Checks of one row, first cause first: a row gets the first of these that speaks. */
 export const rowChecks: readonly ((facts: RowFacts) => Diagnostic | undefined)[] = [
-  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, rowOverruns, repeatDoesNotDivide, placesLeftOver, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing,
+  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, rowEndsPassed, rowOverruns, repeatDoesNotDivide, placesLeftOver, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing,
 ]
 
 /** Checks of a piece as it is written. */

@@ -17,7 +17,7 @@ export function runChecks(facts: PatternFacts, sizes: readonly string[]): readon
     for (const diagnostic of rowFindings(piece)) note(diagnostic, piece.size)
     for (const check of pieceChecks) for (const diagnostic of check(piece)) note(diagnostic, piece.size)
   }
-  dropFollowers(found)
+  dropFollowers(found, facts.pieces.flatMap(({ entries }) => entries))
   const across = patternChecks.flatMap((check) => check(facts))
   const told = [...found.values()].map(({ diagnostic, sizes: held }) =>
     held.size === Math.max(1, sizes.length) ? diagnostic : { ...diagnostic, sizes: [...held].sort((a, b) => a - b).map((size) => sizes[size] ?? '') })
@@ -25,11 +25,12 @@ export function runChecks(facts: PatternFacts, sizes: readonly string[]): readon
 }
 
 /** A list of the wrong length in a total makes the total wrong too: that is the same slip. */
-function dropFollowers(found: Map<string, { readonly diagnostic: Diagnostic }>): void {
+function dropFollowers(found: Map<string, { readonly diagnostic: Diagnostic }>, entries: readonly PieceFacts['entries'][number][]): void {
   const lists = [...found.values()].filter(({ diagnostic }) => diagnostic.code === 'size-list-length').map(({ diagnostic }) => diagnostic.primary.span)
   for (const [key, { diagnostic }] of found) {
     const { start, end } = diagnostic.primary.span
-    if (/^(total|kind|change)-mismatch$/.test(diagnostic.code) && lists.some((list) => list.start < end && list.end > start)) found.delete(key)
+    const entry = entries.find(({ span }) => span.start <= start && end <= span.end)
+    if (/^(total|kind|change)-mismatch$|^places-left-over$|^row-overruns$/.test(diagnostic.code) && entry && lists.some((list) => list.start >= entry.span.start && list.end <= entry.span.end)) found.delete(key)
   }
 }
 

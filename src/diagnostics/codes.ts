@@ -25,6 +25,7 @@ export const codes = {
   'places-left-over': { severity: 'error', title: 'A row ends before the row below does, and says nothing of it' },
   'repeat-does-not-divide': { severity: 'error', title: 'A repeat does not fit what is left of the row below' },
   'place-missing': { severity: 'error', title: 'A row works into something that the row below does not have' },
+  'row-ends-passed': { severity: 'error', title: 'A border passes over the ends of rows and says nothing of it' },
   'range-length-mismatch': { severity: 'error', title: 'A range of rows has a different length than it says' },
   'change-mismatch': { severity: 'error', title: 'A row grows or shrinks by another number than it says' },
   'row-number-out-of-order': { severity: 'error', title: 'Row numbers are missing, doubled or out of order' },

@@ -1,5 +1,5 @@
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
-import { isSpace, isStitch, type Place } from './place.ts'
+import { isPassed, isSpace, isStitch, type Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
 /** Whether a place is what a row names. `st` is any stitch; `dc` is a dc or a stitch counted among them. */
@@ -12,6 +12,8 @@ export function isThing(walk: Walk, place: Place, thing: Thing | undefined): boo
   if (thing.kind === 'gap') return place.kind === 'gap'
   if (thing.kind === 'turning-chain') return place.turning === true
   if (thing.kind === 'ring') return place.kind === 'ring'
+  if (thing.kind === 'row-end') return place.kind === 'row-end'
+  if (thing.kind === 'edge') return place.kind === 'row-end' || isStitch(place)
   if (thing.kind === 'group') return isStitch(place)
   return isStitch(place)
 }
@@ -71,7 +73,7 @@ function isCorner(walk: Walk, place: Place): boolean {
 
 /** The middle stitch of three made in one place. */
 function isCornerStitch(walk: Walk, place: Place): boolean {
-  return corners(walk.edge).stitches.has(place)
+  return place.corner === true || corners(walk.edge).stitches.has(place)
 }
 
 /**
@@ -82,7 +84,7 @@ export function findNext(walk: Walk, from: number, thing: Thing | undefined): nu
   const { edge } = walk
   if (!thing || thing.kind === 'any' || thing.kind === 'stitch' && thing.stitch === undefined && thing.where === undefined) {
     let index = from
-    while (index < edge.length && isSpace(edge[index]!)) index += 1
+    while (index < edge.length && isPassed(edge[index]!)) index += 1
     return index
   }
   const name = `${thing.kind} ${thing.stitch ?? ''} ${thing.where ?? ''} ${thing.chains?.values.join() ?? ''}`
@@ -98,7 +100,7 @@ function nextUnnamed(walk: Walk, from: number, thing: Thing): number {
   const { edge } = walk
   if (thing.kind === 'stitch' || thing.kind === 'group' || thing.kind === 'turning-chain' && walk.setting.rowIndex === 0) {
     let index = from
-    while (index < edge.length && isSpace(edge[index]!)) index += 1
+    while (index < edge.length && isPassed(edge[index]!)) index += 1
     return index
   }
   return edge.length
@@ -109,7 +111,7 @@ export function indexBefore(walk: Walk, keepBack: number): number {
   let index = walk.edge.length
   for (let kept = 0; kept < keepBack && index > walk.at; ) {
     index -= 1
-    if (!isSpace(walk.edge[index]!)) kept += 1
+    if (!isPassed(walk.edge[index]!) || walk.keepsRowEnds) kept += 1
   }
   return index
 }

@@ -23,7 +23,9 @@ export interface Place {
 }
 
 export const isSpace = (place: Place): boolean => place.kind === 'space' || place.kind === 'gap'
-export const isStitch = (place: Place): boolean => place.kind !== 'space' && place.kind !== 'gap' && place.kind !== 'ring'
+export const isStitch = (place: Place): boolean => place.kind !== 'space' && place.kind !== 'gap' && place.kind !== 'ring' && place.kind !== 'row-end'
+/** What a walk along stitches passes over: spaces, and the ends of rows at an edge. */
+export const isPassed = (place: Place): boolean => isSpace(place) || place.kind === 'row-end'
 
 /** What the rows so far hold out to the next row, in its working order. */
 export interface Edge {
@@ -36,6 +38,8 @@ export interface Edge {
   readonly carry?: Chain
   /** The next row works the chain itself: its first chains are for turning. */
   readonly chain: boolean
+  /** The outline of a flat piece, which a border goes along. */
+  readonly outline?: boolean
   /** The chain was closed by a slip stitch in its first chain. */
   readonly closedInFirst?: boolean
 }

@@ -30,7 +30,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'marked': return next(walk, { ...target, walk: 'next' }, span, 1, work, over)
     case 'below': return below(walk, span, rest, count, work, over === 1 && target.loop === undefined && spikes)
     case 'layers': return layers(walk, span, work)
-    case 'edge':
+    case 'edge': return evenly(walk, target, span, 1, work)
     case 'other-side': return walk.trouble({ kind: 'no-such-place', span, what: 'an edge' })
   }
 }
@@ -45,14 +45,39 @@ function take(walk: Walk, index: number, span: Span, work: WorkInto, over: numbe
 }
 
 function next(walk: Walk, target: Target, span: Span, count: number, work: WorkInto, over: number): void {
+  if (target.evenly) return evenly(walk, target, span, count, work)
   if (target.together) return take(walk, findNext(walk, walk.at, target.thing), span, work, count)
   const passes = over > 1 && count >= over ? Math.floor(count / over) : count
   if (over > 1 && count > over && count % over !== 0) walk.trouble({ kind: 'does-not-divide', span, room: count, each: over, before: 0, after: 0 })
   for (let pass = 0; pass < passes; pass += 1) {
     if (target.thing?.kind === 'chain' || count > 1 && eachChain(walk, target.thing)) openChains(walk)
+    const from = walk.at
     take(walk, findNext(walk, walk.at, target.thing), span, work, over)
+    rowEndsPassed(walk, from, span)
     if (walk.overrun && pass > walk.setting.room) return
   }
+}
+
+/** At a step a border passes over the step's own height; more row-ends than that must be said. */
+function rowEndsPassed(walk: Walk, from: number, span: Span): void {
+  if (!walk.outline) return
+  let passed = 0
+  for (let index = from; index < Math.min(walk.last, walk.edge.length); index += 1) if (walk.edge[index]!.kind === 'row-end') passed += 1
+  if (passed > 2) walk.trouble({ kind: 'row-ends-passed', span, count: passed })
+}
+
+/** `60 sc evenly along 30 row-ends`: every place is passed, and the stitches are spread over them. */
+function evenly(walk: Walk, target: Target, span: Span, count: number, work: WorkInto): void {
+  const many = target.walk === 'edge' ? sideAhead(walk) : count
+  for (let place = 0; place < many; place += 1) walk.take(findNext(walk, walk.at, target.thing ?? { kind: 'row-end' }), span)
+  work(walk.last)
+}
+
+/** Row-ends from here to the next corner. */
+function sideAhead(walk: Walk): number {
+  let index = walk.at
+  while (walk.edge[index]?.kind === 'row-end') index += 1
+  return index - walk.at
 }
 
 function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {

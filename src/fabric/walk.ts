@@ -83,6 +83,10 @@ export class Walk {
   picots = 0
   /** Places that one stitch takes: 2 when two layers are worked at once. */
   layers = 1
+  /** The row goes along the outline of a flat piece. */
+  readonly outline: boolean
+  /** Places kept back are counted with the ends of rows among them. */
+  readonly keepsRowEnds: boolean = false
   /** The older row whose places are worked now. */
   onRow: number | undefined
   turned: boolean | undefined
@@ -131,6 +135,7 @@ export class Walk {
     this.foundation = edge.foundation
     this.chain = edge.chain
     this.closedChain = edge.chain && edge.round
+    this.outline = edge.outline === true
     this.closedInFirst = edge.closedInFirst === true
   }
 

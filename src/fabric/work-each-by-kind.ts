@@ -24,7 +24,7 @@ export function eachByKind(items: readonly Instruction[], from: number): EachByK
   let index = from
   for (; index < items.length; index += 1) {
     const item = items[index]!
-    if (isEach(item)) instructions.push(item)
+    if (isEach(item) || isFillBeforeCorners(item, items[index + 1])) instructions.push(item as Each)
     else if (item.node === 'chain' && item.between && instructions.length > 0) between = item
     else if (item.node !== 'aside' || instructions.length === 0) break
   }
@@ -36,14 +36,25 @@ function isEach(item: Instruction): item is Each {
   return (item.node === 'work' || item.node === 'group') && item.target?.walk === 'each' && item.target.thing !== undefined && item.target.keepBack === undefined && !item.target.every
 }
 
+/** `Sc around, 3 sc in centre sc of each corner`: the fill leaves the corners to what follows. */
+function isFillBeforeCorners(item: Instruction, next: Instruction | undefined): boolean {
+  return item.node === 'work' && item.target?.walk === 'each' && item.target.toEnd === true && item.target.thing === undefined
+    && next !== undefined && isEach(next) && next.target?.thing?.where === 'corner'
+}
+
+const isCornerOf = (item: Each): boolean => item.target?.thing?.where === 'corner'
+
 /** Walks the whole edge from here and works each place by the instruction that names it. */
 export function workEachByKind(walk: Walk, instructions: readonly Each[], between: Chain | undefined): void {
   const chains = between ? inSize(between.count, walk.setting.size) : 0
   const used = new Set<Each>()
   let groups = 0
+  // A corner of a border is one of the edge's stitches, or a place of its own between two edges.
+  const apart = walk.outline && instructions.some(isCornerOf) && walk.choose('corners', ['the corners are stitches of the edges', 'the corners are places of their own']) === 1
+  const inOrder = apart ? instructions.filter((item) => !isCornerOf(item)) : instructions.toSorted((a, b) => Number(isCornerOf(b)) - Number(isCornerOf(a)))
   for (let index = walk.at; index < walk.edge.length; index += 1) {
     const place = walk.edge[index]!
-    const item = instructions.find((each) => isThing(walk, place, each.target?.thing))
+    const item = inOrder.find((each) => isThing(walk, place, each.target?.thing))
     if (!item) continue
     if (groups > 0 && chains > 0) walk.makeChains(chains, undefined)
     walk.take(index, item)
@@ -57,9 +68,17 @@ export function workEachByKind(walk: Walk, instructions: readonly Each[], betwee
   }
   if (walk.round && chains > 0 && groups > 0) walk.makeChains(chains, undefined)
   walk.at = walk.edge.length
+  if (apart) for (const item of instructions.filter(isCornerOf)) fourCorners(walk, item, used)
   for (const item of instructions) {
     if (!used.has(item)) walk.trouble({ kind: 'no-such-place', span: item, what: item.target?.thing?.kind === 'space' ? 'a chain space' : 'a stitch of that name' })
   }
+}
+
+/** The four corners of a rectangle, worked between its edges. */
+function fourCorners(walk: Walk, item: Each, used: Set<Each>): void {
+  const { target: _, ...bare } = item
+  for (let corner = 0; corner < 4; corner += 1) inOnePlace(walk, item.node === 'group' ? item.items : [bare as Work], walk.last)
+  used.add(item)
 }
 
 function single(walk: Walk, items: readonly Instruction[], index: number): void {

@@ -58,10 +58,10 @@ function workAll(pieces: readonly PieceToWork[], readings: ReadonlyMap<string, n
   const rows = new Map<string, readonly RealRow[]>()
   let room = pieces[0]?.room ?? mostStitches
   for (const piece of pieces) {
-    const start = piece.on === undefined ? undefined : runs[piece.on]?.edge
+    const below = piece.on === undefined ? undefined : runs[piece.on]
     const others: OtherPieces = (name) => rows.get(name.toLowerCase())
     rows.set(piece.name.toLowerCase(), realRows(piece.entries, piece.size, piece.sizeNames, 100_000, others))
-    const run = workPiece({ ...piece, others, readings, room, ...(start && { start }) })
+    const run = workPiece({ ...piece, others, readings, room, ...(below && { start: below.edge, onFabric: { flat: [...below.flat], foundation: below.foundation } }) })
     room = Math.max(0, room - run.stitches)
     runs.push(run)
   }

@@ -2,6 +2,8 @@ import type { Instruction, RowText } from '../notation/syntax.ts'
 import { saysOf } from './compare-total.ts'
 import type { Lexicon } from './lexicon.ts'
 import { isStitch, nothing, type Edge, type Place } from './place.ts'
+import { alongEdges, edgeFor, turnAfter } from './edge-for.ts'
+import type { FlatRow } from './perimeter.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
 import { mostStitches, TooLarge, type Conventions, type ReadingPoint, type RowSetting } from './walk.ts'
 import { otherReadings, workRow, workRowInEveryReading, type RowToWork, type RowTry } from './work-row.ts'
@@ -20,6 +22,8 @@ export interface PieceToWork {
   readonly start?: Edge
   /** Index of the piece that it goes on from. */
   readonly on?: number
+  /** The flat rows of the piece that it goes on from. */
+  readonly onFabric?: { readonly flat: readonly FlatRow[]; readonly foundation: readonly Place[] }
   /** Rows of the other pieces: for `as for Front`. */
   readonly others?: OtherPieces
   /** Stitches that may still be worked in the pattern. */
@@ -36,6 +40,9 @@ export interface PieceRun {
   readonly stitches: number
   /** What the last row leaves to go on from. */
   readonly edge: Edge
+  /** Its flat rows and their foundation. */
+  readonly flat: readonly FlatRow[]
+  readonly foundation: readonly Place[]
   /** The pattern is too large; the rows up to there are given. */
   readonly tooLarge: boolean
 }
@@ -52,6 +59,11 @@ interface State {
   readonly kind: string
   /** By how much the row below changed the count. */
   readonly change: number
+  /** The flat rows so far, and the foundation under them: the outline that a border goes along. */
+  readonly flat: readonly FlatRow[]
+  readonly foundation: readonly Place[]
+  /** The row below said at its end that the work is turned. */
+  readonly turnsAfter: boolean
   /** The written row that the row below came from. */
   readonly entry?: WrittenEntry
   readonly rowsBefore: Map<number, { made: readonly Place[]; left: readonly Place[] }>
@@ -64,7 +76,7 @@ export function workPiece(piece: PieceToWork): PieceRun {
   const rows = realRows(piece.entries, piece.size, piece.sizeNames, 100_000, piece.others)
   const worked: WorkedRow[] = []
   const open = new Map<string, ReadingPoint>()
-  let state: State = { edge: piece.start ?? nothing, trust: false, unknown: false, others: [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map() }
+  let state: State = { edge: piece.start ?? nothing, trust: false, unknown: false, others: [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(), flat: piece.onFabric?.flat ?? [], foundation: piece.onFabric?.foundation ?? [], turnsAfter: false }
   let room = piece.room ?? mostStitches
   let slips = 0
   let side: 'RS' | 'WS' | undefined
@@ -81,9 +93,9 @@ export function workPiece(piece: PieceToWork): PieceRun {
     }
   } catch (reason) {
     if (!(reason instanceof TooLarge)) throw reason
-    return { rows: worked, open: [...open.values()], slips: slips + 1, stitches: mostStitches, edge: state.edge, tooLarge: true }
+    return { rows: worked, open: [...open.values()], slips: slips + 1, stitches: mostStitches, edge: state.edge, flat: state.flat, foundation: state.foundation, tooLarge: true }
   }
-  return { rows: worked, open: [...open.values()], slips, stitches: (piece.room ?? mostStitches) - room, edge: state.edge, tooLarge: false }
+  return { rows: worked, open: [...open.values()], slips, stitches: (piece.room ?? mostStitches) - room, edge: state.edge, flat: state.flat, foundation: state.foundation, tooLarge: false }
 }
 
 const isOpen = (point: ReadingPoint): boolean => point.name.startsWith('turning-chain ') || point.name === 'slip-stitches'
@@ -106,7 +118,8 @@ interface Step {
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
   const setting = settingOf(piece, row, index, state, room)
   const items = row.even || row.change === 0 ? evenItems(state, row) : row.change === undefined ? row.items : shapingItems(state, row)
-  const toWork: RowToWork = { text: textFor(row), items, edge: state.edge, before: state.before }
+  const edge = edgeFor(row, state)
+  const toWork: RowToWork = { text: textFor(row), items, edge, before: state.before }
   if (row.missing !== undefined) return cannot(row, state, setting, toWork, `it refers to ${row.missing === 'itself' ? 'itself' : `row ${row.missing}`}`)
   if (state.unknown && state.edge.places.length === 0 && index > 0) return cannot(row, state, setting, toWork, 'the row below could not be counted')
   const { usual, others } = workRowInEveryReading(toWork, setting)
@@ -201,11 +214,26 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   }
   remember(state.rowsBefore, row, tried)
   const after: State = {
-    rowsBefore: state.rowsBefore,
+    rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state),
     edge: tried.next, entry: row.entry, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: !tried.comesOut && !(tried.troubles.length === 0 && tried.comparison.totalAgrees), before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
   return { worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
+}
+
+/** The flat rows grow by a flat row; a round or a row along an edge leaves them as they are. */
+function fabricAfter(row: RealRow, tried: RowTry, state: State): Pick<State, 'flat' | 'foundation' | 'turnsAfter'> {
+  const turnsAfter = turnAfter(row.items)
+  if (row.round || alongEdges(row.items) || tried.row.made.length === 0) return { flat: state.flat, foundation: state.foundation, turnsAfter }
+  const base = state.flat.length === 0 && tried.row.foundation === undefined ? tried.row.made.map((place): Place => ({ kind: 'ch', row: place.row })) : undefined
+  return { flat: grown(state.flat, tried.row), foundation: tried.row.foundation ?? base ?? state.foundation, turnsAfter }
+}
+
+/** The list is shared along the piece and only ever grows: copying it for each row would cost as much as the rows together. */
+function grown(rows: readonly FlatRow[], row: FlatRow): readonly FlatRow[] {
+  const list = rows as FlatRow[]
+  list.push(row)
+  return list
 }
 
 /** Keeps what a row made, and what it left of the row below, for rows that come back to them. */
@@ -281,7 +309,7 @@ function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWo
   }
   return {
     worked, points: [], fine: false, stitches: 0, turned: attempt.row.turned,
-    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known, others: [], before: known ? count : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore },
+    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known, others: [], before: known ? count : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, flat: [], foundation: [], turnsAfter: false },
   }
 }
 

@@ -1,5 +1,6 @@
 import { inSize, type Instruction, type RowText } from '../notation/syntax.ts'
 import { compareTotal, type Comparison, type Made } from './compare-total.ts'
+import type { FlatRow } from './perimeter.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import { Walk, type ReadingPoint, type RowSetting } from './walk.ts'
 import { beginWithCarried } from './work-chain.ts'
@@ -25,7 +26,7 @@ export interface RowTry {
   readonly undecided?: NonNullable<Walk['undecided']>
   readonly next: Edge
   /** All that the row made, slip stitches at its ends included, and the places it left: what edges are made of. */
-  readonly row: { readonly made: readonly Place[]; readonly left: readonly Place[]; readonly turned: boolean }
+  readonly row: FlatRow & { readonly turned: boolean; readonly foundation?: readonly Place[] }
   /** Nothing is wrong with it. */
   readonly comesOut: boolean
 }
@@ -46,6 +47,8 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   const idle = !items.some((item) => item.node !== 'aside' && item.node !== 'turn' && item.node !== 'join' && item.node !== 'unreadable')
   const left = idle ? 0 : leftPlaces(walk)
   if (left > 0 && left === keptBackAtEnd(items, setting.size)) walk.leaves = true
+  // A row along one edge of a piece leaves the others as they are; a round goes along all of them.
+  if (walk.outline && !setting.round) walk.leaves = true
   if (left > 0 && !walk.leaves) walk.trouble({ kind: 'left-over', span: lastSpan(items, text), count: left })
   const made = whatWasMade(walk)
   const comparison = compareTotal(text.totals, made, setting.size, before, setting.conventions.chainsCount, setting.lexicon)
@@ -70,9 +73,15 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     stated: walk.stated,
     ...(walk.undecided !== undefined && { undecided: walk.undecided }),
     next: { ...nextEdge(walk, setting, turned), ...(walk.carry && { carry: walk.carry }) },
-    row: { made: walk.made, left: walk.edge.slice(walk.at), turned },
+    row: { made: walk.made, left: walk.edge.slice(walk.at), turned, ...undersides(walk) },
     comesOut: troubles.length === 0 && comparison.totalAgrees && comparison.kindsAgree && comparison.changeAgrees,
   }
+}
+
+/** Undersides of chains that hold the row's stitches: of the foundation, and of chains added at the row's start. */
+function undersides(walk: Walk): { readonly added: readonly Place[]; readonly foundation?: readonly Place[] } {
+  const added = walk.prefixed > 0 ? walk.edge.slice(walk.firstChain, walk.prefixed) : []
+  return { added, ...(walk.foundation && walk.worked && { foundation: walk.foundation.slice(walk.firstChain) }) }
 }
 
 function lastSpan(items: readonly Instruction[], text: RowText): { readonly start: number; readonly end: number } {
@@ -122,7 +131,7 @@ function leftPlaces(walk: Walk): number {
   let left = 0
   for (let index = walk.at; index < walk.edge.length; index += 1) {
     const place = walk.edge[index]!
-    if (!place.travel && (isStitch(place) || walk.worksSpaces)) left += 1
+    if (!place.travel && (isStitch(place) || walk.worksSpaces || walk.outline)) left += 1
   }
   return left
 }

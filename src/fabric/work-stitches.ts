@@ -46,7 +46,7 @@ function doingOf(walk: Walk, item: Work): Doing {
   if (stitch.makes > 1 && stitch.base) {
     return { kind: stitch.base, over, makes: stitch.makes, chains: stitch.us === 'V-st' ? 1 : 0, from: 'place', group: stitch.us === 'V-st' ? 'V-st' : 'sh' }
   }
-  return { kind: counted ?? stitch.us, over, makes: stitch.makes, chains: 0, from: stitch.into === 'nothing' ? 'nothing' : 'place' }
+  return { kind: counted ?? stitch.us, over, makes: stitch.makes, chains: 0, from: stitch.into === 'nothing' || stitch.worksOver === 0 ? 'nothing' : 'place' }
 }
 
 /** `cl over next 9 sts` uses 9; `sc2tog over next 2 sts` its own 2. */
@@ -154,6 +154,7 @@ function skippedChains(walk: Walk, item: Work, doing: Doing): void {
 function closesLoop(walk: Walk, item: Work, rest: Rest): boolean {
   if (!walk.round || rest.group !== undefined || walk.made.at(-1)?.kind !== 'space') return false
   const { target } = item
+  if (item.joins && walk.left > 0) walk.at = walk.end
   const top = item.joins === true || target?.walk === 'first' || target?.thing?.kind === 'turning-chain'
   if (!top || rest.items.some((next) => next.node === 'work' || next.node === 'group' || next.node === 'repeat')) return false
   if (findNext(walk, walk.at, undefined) < walk.end && !walk.nothingNeeded(walk.at, true) && !walk.worksSpaces) return false

@@ -96,5 +96,6 @@ export type Trouble =
   | { readonly kind: 'left-over'; readonly span: Span; readonly count: number; readonly said?: number }
   | { readonly kind: 'does-not-divide'; readonly span: Span; readonly room: number; readonly each: number; readonly before: number; readonly after: number }
   | { readonly kind: 'no-such-place'; readonly span: Span; readonly what: string }
+  | { readonly kind: 'row-ends-passed'; readonly span: Span; readonly count: number }
   | { readonly kind: 'unreadable'; readonly span: Span; readonly reason: string }
   | { readonly kind: 'unknown-stitch'; readonly span: Span; readonly word: string; readonly nearest?: string }

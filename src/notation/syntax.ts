@@ -12,7 +12,7 @@ export function inSize(num: Num, size: number): number {
 
 /** What an instruction is to be worked into, by the word that names it. */
 export interface Thing {
-  readonly kind: 'stitch' | 'chain' | 'space' | 'gap' | 'ring' | 'turning-chain' | 'row-end' | 'group' | 'loop' | 'any'
+  readonly kind: 'stitch' | 'chain' | 'space' | 'gap' | 'ring' | 'turning-chain' | 'row-end' | 'edge' | 'group' | 'loop' | 'any'
   /** Of a stitch: its US word; left out for `st`. Of a group: `shell`, `cl`. */
   readonly stitch?: string
   /** Of a space: how many chains it has, when the row says. */
@@ -47,6 +47,8 @@ export interface Target extends Span {
   readonly loop?: 'back' | 'front' | 'third'
   /** `of Rnd 2`: the row whose places are meant; else the row below. */
   readonly ofRow?: number
+  /** `60 sc evenly along 30 row-ends`: the number before is that of the stitches in all. */
+  readonly evenly?: boolean
   /** `5 lps held tog`: all of them are one place. */
   readonly together?: boolean
   /** `across`, `around`, `to end`: said that it goes to the end. */

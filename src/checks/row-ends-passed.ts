@@ -1,0 +1,17 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import { counted } from '../diagnostics/words.ts'
+import type { RowFacts } from './facts.ts'
+import { rowName, tallyOf } from './row-words.ts'
+
+/** A border that goes from stitch to stitch passes the ends of rows at a step; a whole side passed in silence is a side forgotten. */
+export function rowEndsPassed({ source, row }: RowFacts): Diagnostic | undefined {
+  const trouble = row.troubles.find((found) => found.kind === 'row-ends-passed')
+  if (!trouble) return undefined
+  return {
+    code: 'row-ends-passed',
+    message: `${rowName(row)} goes from stitch to stitch past ${counted(trouble.count, 'row-end')}, and says nothing of them`,
+    primary: { span: trouble.span, text: `passes ${counted(trouble.count, 'row-end')}` },
+    secondary: [],
+    tally: tallyOf(source, row),
+  }
+}

@@ -1,0 +1,50 @@
+import type { Instruction, Target } from '../notation/syntax.ts'
+import { outline, perimeter, type FlatRow, type Perimeter } from './perimeter.ts'
+import type { Edge, Place } from './place.ts'
+import type { RealRow } from './real-rows.ts'
+
+interface Fabric {
+  readonly edge: Edge
+  readonly flat: readonly FlatRow[]
+  readonly foundation: readonly Place[]
+  readonly turnsAfter: boolean
+}
+
+/** What a row works on: the row below, or, when it goes along the edges of flat rows, their outline. */
+export function edgeFor(row: RealRow, { edge, flat, foundation, turnsAfter }: Fabric): Edge {
+  const border = row.round && !edge.round && flat.length > 1 && edge.places.length > 0
+  if (flat.length === 0 || edge.round || !border && !alongEdges(row.items)) return edge
+  const turned = turnBefore(row.items) ?? turnsAfter
+  return { places: outline(withCorners(perimeter(flat, foundation)), turned), round: row.round, chain: false, outline: true }
+}
+
+/** The first and last places of the top and of the bottom stand at the corners. */
+function withCorners(edges: Perimeter): Perimeter {
+  const mark = (places: readonly Place[]): readonly Place[] => places.map((place, index) => (index === 0 || index === places.length - 1 ? { ...place, corner: true } : place))
+  return { ...edges, bottom: mark(edges.bottom), top: mark(edges.top) }
+}
+
+/** Whether instructions name the edges of the fabric: row-ends, a side, the underside of the foundation. */
+export function alongEdges(items: readonly Instruction[]): boolean {
+  return items.some((item) => (item.node === 'work' || item.node === 'group') && alongEdge(item.target) || item.node === 'start' && item.target.thing?.kind === 'row-end'
+    || (item.node === 'repeat' || item.node === 'group') && alongEdges(item.items))
+}
+
+function alongEdge(target: Target | undefined): boolean {
+  return target?.walk === 'edge' || target?.evenly === true || target?.thing?.kind === 'row-end' || target?.thing?.kind === 'edge'
+}
+
+/** A turn said before the row's first stitch. */
+function turnBefore(items: readonly Instruction[]): boolean | undefined {
+  for (const item of items) {
+    if (item.node === 'turn') return item.turns
+    if (item.node !== 'chain' && item.node !== 'aside') return undefined
+  }
+  return undefined
+}
+
+/** A turn said after the row's last stitch. */
+export function turnAfter(items: readonly Instruction[]): boolean {
+  const last = items.findLast((item) => item.node !== 'aside' && item.node !== 'chain')
+  return last?.node === 'turn' && last.turns && items.length > 1
+}
