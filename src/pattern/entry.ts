@@ -18,8 +18,10 @@ export interface ListEntry {
   readonly kind: 'list'
   readonly span: Span
   items: readonly Entry[]
-  /** An item that could not be read was left out. */
+  /** An item was left out, by the reading of YAML or later. */
   lacks: boolean
+  /** Items that are left out and still stand among the others, so that the places of those do not change under way. */
+  readonly leaving: Set<Entry>
 }
 
 export interface KeysEntry {
@@ -89,15 +91,24 @@ export function leaveOut(holder: Entry | undefined, step: string | number | unde
   if (holder?.kind === 'keys') {
     holder.pairs.delete(String(step))
     holder.leftOut.add(String(step))
-  } else if (holder?.kind === 'list') {
-    holder.items = holder.items.filter((item) => item !== value)
+  } else if (holder?.kind === 'list' && value) {
+    holder.leaving.add(value)
     holder.lacks = true
   }
+}
+
+/** Closes up the lists that items were left out of. */
+export function closeUp(entry: Entry): void {
+  if (entry.kind === 'list') {
+    if (entry.leaving.size > 0) entry.items = entry.items.filter((item) => !entry.leaving.has(item))
+    entry.leaving.clear()
+    entry.items.forEach(closeUp)
+  } else if (entry.kind === 'keys') for (const { value } of entry.pairs.values()) closeUp(value)
 }
 
 /** Puts a text where a value was wrong or missing. */
 export function putText(holder: Entry | undefined, step: string | number, value: string, at: Span): void {
   const text: TextEntry = { kind: 'text', span: at, value, style: 'plain' }
   if (holder?.kind === 'keys') holder.pairs.set(String(step), { key: holder.pairs.get(String(step))?.key ?? at, value: text })
-  else if (holder?.kind === 'list') holder.items = holder.items.map((item, index) => (index === step ? text : item))
+  else if (holder?.kind === 'list' && typeof step === 'number') holder.items = holder.items.with(step, text)
 }

@@ -26,6 +26,7 @@ export interface FoundRows {
 
 // After so many slips of YAML the file is hardly a pattern; each costs one more reading.
 const mostSlips = 20
+const mostStops = 1000
 
 /** Reads the YAML of the front-matter. Every slip is one diagnostic; what stands beside it is still read. */
 export function readFrontMatter(source: Source, yaml: Span): FrontMatterRead {
@@ -47,8 +48,6 @@ export function readFrontMatter(source: Source, yaml: Span): FrontMatterRead {
       const root = document && entries(document, { base: yaml.start, text, all, say })
       return { ...(root ? { root } : {}), diagnostics, losesKeys, rows: { all, stray } }
     }
-    // Spaces in the place of tabs are a guess. Where it does not come out, all further stumbles are the same slip.
-    if (tabbed) break
     const before = text
     const tabs = stops.filter(({ code }) => code === 'TAB_AS_INDENT').map(({ at }) => at)
     if (tabs.length > 0) {
@@ -57,14 +56,15 @@ export function readFrontMatter(source: Source, yaml: Span): FrontMatterRead {
       text = withoutTabs(text, tabs)
     } else {
       const slip = slipBehind(text, document, stop)
-      say(slip.code, slip.trouble)
-      losesKeys ||= slip.losesKeys
+      // A space in the place of a tab is a guess. Where it does not come out, what follows is the same slip, said already.
+      if (!tabbed) say(slip.code, slip.trouble)
+      losesKeys ||= slip.losesKeys || tabbed
       const found = slip.rows?.found
       if (found?.kind === 'all') all.set(yaml.start + found.key, inFile(found.span))
       if (found?.kind === 'stray') stray.push(inFile(found.span))
       text = stop.code === 'RESOURCE_EXHAUSTION' ? text : withoutSlip(text, slip)
     }
-    if (text === before) break
+    if (text === before || stops.length > mostStops) break
   }
   return { diagnostics, losesKeys: true, rows: { all, stray } }
 }
@@ -117,7 +117,7 @@ function entryOf(node: ParsedNode, reading: Reading, name: string): Entry | unde
   if (isSeq(node)) {
     const items = node.items.map((item) => entryOf(item as ParsedNode, reading, name))
     const read = items.filter((item) => item !== undefined)
-    return { kind: 'list', span, items: read, lacks: read.length < items.length }
+    return { kind: 'list', span, items: read, lacks: read.length < items.length, leaving: new Set() }
   }
   if (node.source === unread) return undefined
   if (node.source === '' && node.type === 'PLAIN') return { kind: 'empty', span }

@@ -38,6 +38,7 @@ export type Terms = 'US' | 'UK'
 
 /** So many stitches and rows over a distance, in a stitch, with a hook. */
 export interface Gauge {
+  /** The US word, whatever the terms of the pattern; as written where it is no stitch (`pattern stitch`). */
   readonly stitch?: string
   readonly sts: number
   readonly rows: number

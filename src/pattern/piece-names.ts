@@ -1,8 +1,7 @@
-import type { Diagnostic, Label } from '../diagnostics/diagnostic.ts'
-import type { Hint } from '../diagnostics/diagnostic.ts'
+import type { Diagnostic, Hint, Label } from '../diagnostics/diagnostic.ts'
 import type { Span } from '../text/span.ts'
 import { didYouMean, meant } from './did-you-mean.ts'
-import { entryAt, leaveOut, putText, textAt, type Entry, type KeysEntry } from './entry.ts'
+import { entryAt, leaveOut, putText, textAt, type KeysEntry } from './entry.ts'
 import { quoted } from './shown.ts'
 import type { PatternValues } from './schema/pattern.ts'
 
@@ -42,49 +41,47 @@ function onFindings(root: KeysEntry, values: PatternValues, written: ReadonlySet
   const pieces = entryAt(root, ['pieces'])
   const all = pieces?.kind === 'list' ? [...pieces.items] : []
   const diagnostics: Diagnostic[] = []
+  const names = [...written]
   const placeOf = new Map<string, number>()
   values.pieces.forEach(({ name }, index) => placeOf.has(name) || placeOf.set(name, index))
   const gone = new Set<number>()
   values.pieces.forEach(({ name, on }, index) => {
-    const entry = entryAt(root, ['pieces', index, 'on']) ?? all[index]
-    if (on === undefined || !entry) return
-    const likely = placeOf.has(on) || written.has(on) ? on : meant(on, written)
+    const span = all[index] && entryAt(all[index], ['on'])?.span
+    if (on === undefined || !span) return
+    const likely = placeOf.has(on) || written.has(on) ? on : meant(on, names)
     const at = likely === undefined ? undefined : placeOf.get(likely)
-    const primary = { span: onEntry(all[index])?.span ?? entry.span, text: '' }
     if (!placeOf.has(on) && !written.has(on)) {
-      diagnostics.push(wrong(`${quoted(name)} goes on from ${quoted(on)}, but no piece has that name`, { ...primary, text: 'no such piece' }, didYouMean(on, written)))
+      diagnostics.push(wrong(`${quoted(name)} goes on from ${quoted(on)}, but no piece has that name`, { span, text: 'no such piece' }, didYouMean(on, names)))
     } else if (at === index) {
-      diagnostics.push(wrong(`${quoted(name)} goes on from itself`, { ...primary, text: 'the piece itself' }))
+      diagnostics.push(wrong(`${quoted(name)} goes on from itself`, { span, text: 'the piece itself' }))
     } else if (at !== undefined && at > index) {
-      diagnostics.push(wrong(`${quoted(name)} goes on from ${quoted(on)}, which is worked after it`, { ...primary, text: 'stands further down' }))
+      diagnostics.push(wrong(`${quoted(name)} goes on from ${quoted(on)}, which is worked after it`, { span, text: 'stands further down' }))
     }
     if (at === undefined || at >= index || gone.has(at)) gone.add(index)
-    else if (likely !== undefined && likely !== on) putText(all[index], 'on', likely, primary.span)
+    else if (likely !== undefined && likely !== on) putText(all[index], 'on', likely, span)
   })
   for (const index of gone) leaveOut(pieces, index, all[index])
   return diagnostics
-}
-
-function onEntry(piece: Entry | undefined): Entry | undefined {
-  return piece && entryAt(piece, ['on'])
 }
 
 function seamFindings(root: KeysEntry, values: PatternValues, written: ReadonlySet<string>): readonly Diagnostic[] {
   const seams = entryAt(root, ['seams'])
   const all = seams?.kind === 'list' ? [...seams.items] : []
   const pieces = entryAt(root, ['pieces'])
-  const there = new Set(pieces?.kind === 'list' ? pieces.items.map((piece) => textAt(piece, ['name'])) : [])
+  const staying = pieces?.kind === 'list' ? pieces.items.filter((piece) => !pieces.leaving.has(piece)) : []
+  const there = new Set(staying.map((piece) => textAt(piece, ['name'])))
+  const names = [...written]
   const diagnostics: Diagnostic[] = []
   values.seams?.forEach(({ join }, index) => {
-    const names = entryAt(all[index] ?? root, ['join'])
+    const joined = entryAt(all[index] ?? root, ['join'])
     join.forEach((name, place) => {
-      const span = names?.kind === 'list' ? names.items[place]?.span : undefined
+      const span = joined?.kind === 'list' ? joined.items[place]?.span : undefined
       if (there.has(name) || !span) return
-      const likely = meant(name, written)
+      const likely = meant(name, names)
       if (!written.has(name)) {
-        diagnostics.push(wrong(`a seam joins ${quoted(name)}, but no piece has that name`, { span, text: 'no such piece' }, didYouMean(name, written)))
+        diagnostics.push(wrong(`a seam joins ${quoted(name)}, but no piece has that name`, { span, text: 'no such piece' }, didYouMean(name, names)))
       }
-      if (likely !== undefined && there.has(likely)) putText(names, place, likely, span)
+      if (likely !== undefined && there.has(likely)) putText(joined, place, likely, span)
       else leaveOut(seams, index, all[index])
     })
   })

@@ -3,7 +3,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import type { Span } from '../text/span.ts'
 import type { Source } from '../text/source.ts'
 import { meant } from './did-you-mean.ts'
-import { entryAt, leaveOut, plainValue, putText, type Entry, type KeysEntry, type Path } from './entry.ts'
+import { closeUp, entryAt, leaveOut, plainValue, putText, type Entry, type KeysEntry, type Path } from './entry.ts'
 import { keyMissing, keyUnknown, valueWrong } from './schema-findings.ts'
 import { patternSchema, type PatternValues } from './schema/pattern.ts'
 import { keysAt } from './schema/shape-at.ts'
@@ -35,6 +35,7 @@ const mostRounds = 12
 export function validate(root: KeysEntry, context: Context): Validated {
   const diagnostics: Diagnostic[] = []
   for (let round = 0; round < mostRounds; round += 1) {
+    closeUp(root)
     const result = patternSchema.safeParse(plainValue(root))
     if (result.success) return { values: result.data, diagnostics }
     const troubles = result.error.issues.map((issue) => troubleAt(root, issue))
@@ -56,7 +57,7 @@ export function validate(root: KeysEntry, context: Context): Validated {
   return { diagnostics }
 }
 
-/** An issue of the schema with what stands on the way to its place. All of it is looked up before anything is left out. */
+/** An issue of the schema with what stands on the way to its place. */
 interface Trouble {
   readonly issue: core.$ZodIssue
   readonly path: Path
@@ -98,7 +99,9 @@ function settleUnknown({ path, value: group }: Trouble, names: readonly string[]
     const likely = meant(name, known.filter((key) => !group.pairs.has(key) && !group.leftOut.has(key)))
     diagnostics.push(keyUnknown({ name, span: pair.key, path, known, ...(likely === undefined ? {} : { likely }) }))
     leaveOut(group, name, pair.value)
-    if (likely !== undefined) group.pairs.set(likely, pair)
+    // `sts:8` between braces is a key with nothing behind it.
+    if (likely !== undefined && pair.value.kind === 'empty') group.leftOut.add(likely)
+    else if (likely !== undefined) group.pairs.set(likely, pair)
   }
   return true
 }

@@ -18,7 +18,7 @@ export interface YamlLine {
 export function lineAt(text: string, offset: number): YamlLine {
   let at = Math.min(offset, text.length)
   for (;;) {
-    const start = text.lastIndexOf('\n', at - 1) + 1
+    const start = startOfLine(text, at)
     const line = cutLine(text, start)
     if (line.dashes || line.key !== undefined || line.value !== '' || start === 0) return line
     at = start - 1
@@ -33,7 +33,7 @@ export function lineAfter(text: string, line: YamlLine): YamlLine | undefined {
 
 /** The line before one, or undefined at the start. */
 export function lineBefore(text: string, line: YamlLine): YamlLine | undefined {
-  return line.start === 0 ? undefined : cutLine(text, text.lastIndexOf('\n', line.start - 2) + 1)
+  return line.start === 0 ? undefined : cutLine(text, startOfLine(text, line.start - 1))
 }
 
 /** Whether nothing stands on a line. */
@@ -64,6 +64,11 @@ function dashColumn(text: string, line: YamlLine): number {
   let column = 0
   while (text[line.start + column] === ' ') column += 1
   return column
+}
+
+function startOfLine(text: string, offset: number): number {
+  // At the very start there is nothing to look back at, and lastIndexOf would take -1 for 0.
+  return offset <= 0 ? 0 : text.lastIndexOf('\n', offset - 1) + 1
 }
 
 function cutLine(text: string, start: number): YamlLine {
