@@ -41,7 +41,9 @@ export function compareTotal(totals: readonly Total[], made: Made, size: number,
   if (!says) return { says, totalAgrees: true, kindsAgree: true, changeAgrees: true, chainsCounted: chainsCount === true }
   const counted = chainsCount ?? totals.some((total) => total.chainsCount === true)
   const withChains = made.stitches + made.chains
-  const chainsCounted = counted || says.count !== undefined && chainsCount === undefined && says.count !== made.stitches && says.count === withChains
+  // A total that lists its spaces apart does not count their chains as well.
+  const listed = Object.keys(says.spaces).length > 0
+  const chainsCounted = counted || says.count !== undefined && chainsCount === undefined && !listed && says.count !== made.stitches && says.count === withChains
   const makes = chainsCounted ? withChains : made.stitches
   const kinds = Object.entries(says.kinds)
   const total = says.count ?? (kinds.length > 0 && kinds.every(([kind]) => isCounted(kind, lexicon)) && onlyStitches(kinds, made, lexicon) ? sum(says.kinds) : undefined)

@@ -82,8 +82,9 @@ function shellOf(us: string): Stitch | undefined {
 
 function ownStitch(stitch: OwnStitch): Stitch {
   const known = stitchOf(stitch.height ?? '')
+  const usual = stitchNamed(stitch.abbr.toLowerCase(), 'US') ?? (stitch.name ? stitchNamed(stitch.name.toLowerCase(), 'US') : undefined)
   return {
     us: stitch.abbr, uk: stitch.abbr, name: { us: stitch.name ?? stitch.abbr, uk: stitch.name ?? stitch.abbr },
-    worksOver: stitch.worksOver, makes: stitch.makes, height: known?.height ?? 1, meaning: stitch.name ?? stitch.abbr,
+    worksOver: stitch.worksOver, makes: stitch.makes, height: known?.height ?? 1, ...(usual && usual.us !== stitch.abbr && { base: usual.us }), meaning: stitch.name ?? stitch.abbr,
   }
 }

@@ -73,6 +73,13 @@ function evenly(walk: Walk, target: Target, span: Span, count: number, work: Wor
   work(walk.last)
 }
 
+/** Where this side ends: at the next corner. */
+function endOfSide(walk: Walk): number {
+  let index = walk.at
+  while (index < walk.edge.length && !walk.edge[index]!.corner) index += 1
+  return index
+}
+
 /** Row-ends from here to the next corner. */
 function sideAhead(walk: Walk): number {
   let index = walk.at
@@ -84,7 +91,7 @@ function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto
   if (target.thing?.kind === 'gap') return gaps(walk, span, work)
   if (eachChain(walk, target.thing)) openAll(walk)
   withoutClosingChain(walk)
-  const limit = limitOf(walk, target, rest)
+  const limit = target.thing?.kind === 'row-end' && !target.toEnd ? endOfSide(walk) : limitOf(walk, target, rest)
   const thing = named(walk, target.thing, limit, span)
   if (thing === 'none') return
   if (target.every && target.every > 1) return everyNth(walk, target.every, limit, span, work)

@@ -1,5 +1,6 @@
 import { inSize, type Chain, type Group, type Instruction, type Work } from '../notation/syntax.ts'
 import { isThing } from './find-place.ts'
+import { openAll } from './open-chains.ts'
 import type { Walk } from './walk.ts'
 import { inOnePlace } from './work-group.ts'
 import { workItems } from './work-items.ts'
@@ -46,6 +47,7 @@ const isCornerOf = (item: Each): boolean => item.target?.thing?.where === 'corne
 
 /** Walks the whole edge from here and works each place by the instruction that names it. */
 export function workEachByKind(walk: Walk, instructions: readonly Each[], between: Chain | undefined): void {
+  if (instructions.some(({ target }) => target?.thing?.kind === 'chain')) openAll(walk)
   const chains = between ? inSize(between.count, walk.setting.size) : 0
   const used = new Set<Each>()
   let groups = 0

@@ -119,7 +119,7 @@ function leftPlaces(walk: Walk): number {
     return 0
   }
   // A row that works into spaces passes over the stitches after the last of them.
-  if (walk.worksSpaces && !walk.edge.slice(walk.at).some((place) => isSpace(place)) && walk.round) {
+  if (walk.worksSpaces && walk.onSpace && !walk.edge.slice(walk.at).some((place) => isSpace(place)) && walk.round) {
     walk.at = walk.edge.length
     return 0
   }

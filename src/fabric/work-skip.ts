@@ -1,11 +1,13 @@
 import { inSize, type Skip, type Thing } from '../notation/syntax.ts'
 import { findNext, isThing } from './find-place.ts'
+import { goToRow } from './older-row.ts'
 import { isSpace } from './place.ts'
 import type { Walk } from './walk.ts'
 
 /** Passes over places. A counted turning chain has passed the first one already, so `skip first st` then names the same place. */
 export function workSkip(walk: Walk, item: Skip): void {
   walk.skipped = []
+  if (item.ofRow !== undefined) goToRow(walk, { walk: 'next', ofRow: item.ofRow, start: item.start, end: item.end }, item)
   if (item.counts?.stitch !== undefined) {
     const stitch = item.counts.stitch === 'this' ? walk.setting.base : item.counts.stitch
     pass(walk, item, undefined, inSize(item.count, walk.setting.size))

@@ -1,6 +1,6 @@
 import { takeTarget } from './parse-target.ts'
 import type { Reader } from './reader.ts'
-import type { Instruction, Join } from './syntax.ts'
+import type { Aside, Instruction, Join } from './syntax.ts'
 
 const ringWords = ['to|and', 'form|make', 'a|the?', 'ring|circle|loop']
 
@@ -48,8 +48,10 @@ function yarnLetter(reader: Reader): string | undefined {
   return word
 }
 
-function slipJoin(reader: Reader, start: number, before: readonly Instruction[]): Join | undefined {
+function slipJoin(reader: Reader, start: number, before: readonly Instruction[]): Join | Aside | undefined {
   const target = takeTarget(reader)
+  // Joined to a neighbour on the way: nothing of this motif is used or made.
+  if (target && reader.take('of', 'the?', 'neighbour|neighbor|neighbouring|neighboring|adjacent|adjoining|previous|other|first|second|next', 'motif|square|hexagon|block|piece?')) return { node: 'aside', start, end: reader.end }
   const ring = reader.take(...ringWords)
   const tojoin = reader.take('to', 'join|close')
   const worked = before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')

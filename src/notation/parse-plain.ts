@@ -12,7 +12,7 @@ import type { Chain, Instruction, Num } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return turn(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? ringStart(reader) ?? picot(reader) ?? chain(reader) ?? parseSkip(reader) ?? leave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
+  return turn(reader) ?? returnTo(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? ringStart(reader) ?? picot(reader) ?? chain(reader) ?? parseSkip(reader) ?? leave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
 }
 
 function turn(reader: Reader): readonly Instruction[] | undefined {
@@ -21,6 +21,25 @@ function turn(reader: Reader): readonly Instruction[] | undefined {
     return [{ node: 'turn', turns: false, start, end: reader.end }]
   }
   if (reader.take('turn', 'work|the?', 'work?') || reader.take('turning')) return [{ node: 'turn', turns: true, start, end: reader.end }]
+  return undefined
+}
+
+/** `Return to unworked sts of Row 20`: the hook goes back to places that were left. */
+function returnTo(reader: Reader): readonly Instruction[] | undefined {
+  const start = reader.start
+  const at = reader.at
+  if (!reader.take('return|returning', 'to') && !reader.take('go|going', 'back', 'to')) return undefined
+  reader.take('the|held?', 'held?')
+  takeNumber(reader)
+  reader.take('rem|remaining|unworked|held|skipped')
+  takeThing(reader)
+  reader.take('left|unworked', 'unworked?')
+  if (reader.take('of|on|from|in', 'row|rnd|round') && reader.peek()?.kind === 'number') {
+    const ofRow = reader.peek()!.value ?? 0
+    reader.at += 1
+    return [{ node: 'start', target: { walk: 'next', ofRow, thing: { kind: 'stitch' }, start, end: reader.end }, start, end: reader.end }]
+  }
+  reader.at = at
   return undefined
 }
 

@@ -21,13 +21,26 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
     else if (!count && numberAhead(reader) !== undefined && reader.word(1) !== '-') count = takeNumber(reader)
     else break
   }
+  reader.take('unworked|rem|remaining|centre|center')
   const thing = takeThing(reader)
+  const ofRow = olderRow(reader)
   reader.take('at', 'base', 'of', 'ch|tch', '-?') && takeNumber(reader)
   reader.take('behind', 'it|post?', 'st?')
   const more = also(reader, thing)
-  const whole: Skip = { node: 'skip', count: count ?? one(reader), ...(thing && { thing }), from, start, end: reader.end,
+  const whole: Skip = { node: 'skip', count: count ?? one(reader), ...(thing && { thing }), ...(ofRow !== undefined && { ofRow }), from, start, end: reader.end,
     ...(more && { list: [{ count: count ?? one(reader), thing: thing! }, ...more] }) }
   return [finishSkip(reader, whole)]
+}
+
+/** `of Row 20`: the stitches that are skipped were left by an older row. */
+function olderRow(reader: Reader): number | undefined {
+  const at = reader.at
+  if (reader.take('of|on|from', 'row|rnd|round') && reader.peek()?.kind === 'number') {
+    reader.at += 1
+    return reader.peek(-1)?.value
+  }
+  reader.at = at
+  return undefined
 }
 
 function finishSkip(reader: Reader, whole: Skip): Skip {

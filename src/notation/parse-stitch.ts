@@ -184,6 +184,7 @@ function takeAfterName(reader: Reader, draft: Draft): void {
     if (!draft.loop) takeLoop(reader, draft)
   }
   over(reader, draft)
+  throughParts(reader)
   const to = reader.word() === 'to'
   const target = takeTarget(reader)
   // `dc to centre ch-2 sp` ends before it; `sl st to first sc` goes into it.
@@ -192,6 +193,12 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   else if (target) place(draft, target)
   // `over next 2 sts` may follow the place, and `across` may follow `over`.
   over(reader, draft)
+}
+
+/** `sc 4 through arm and body`: a part is worked in; it takes no more places of this edge. */
+function throughParts(reader: Reader): void {
+  if (reader.word() !== 'through' || /^(both|back|front|the)$/.test(reader.word(1))) return
+  while (!reader.done && !/^[,;.()]$/.test(reader.word())) reader.at += 1
 }
 
 /** `dc2tog (first leg in next st, sk 1 st, second leg in foll st)`: the places that its legs and what lies between use. */

@@ -13,6 +13,8 @@ const groupWords: Readonly<Record<string, string>> = {
 /** Takes the name of what is worked into: `st`, `dc`, `ch-2 sp`, `corner`, `shell`, `tch`. */
 export function takeThing(reader: Reader): Thing | undefined {
   const at = reader.at
+  // Two corners that were joined lie between the motifs as places like the others.
+  if (reader.take('joined', 'corner', 'sp|sps|space|spaces|st|sts?')) return { kind: 'any' }
   const adjective = takeAdjectives(reader)
   const found = thingHere(reader)
   if (found) return adjective ? { ...found, where: adjective } : found

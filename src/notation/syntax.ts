@@ -123,6 +123,8 @@ export interface Skip extends Span {
   readonly count: Num
   readonly thing?: Thing
   readonly from: 'next' | 'first' | 'same' | 'last'
+  /** The older row whose places are skipped. */
+  readonly ofRow?: number
   /** `Skip 3 ch (count as 1 tr)` */
   readonly counts?: CountsAs
   /** `Sk (sc, ch-2 sp, sc)`: things in order. */
