@@ -45,10 +45,9 @@ export function slipBehind(text: string, document: Document.Parsed, stop: YamlSt
 export function tabSlip(text: string, tabs: readonly number[]): SignTrouble {
   const lines = new Set(tabs.map((at) => lineAt(text, at).start))
   const start = Math.min(...tabs)
-  const width = /^\s*/.exec(text.slice(start, start + 80).split('\n', 1)[0] ?? '')?.[0].trimEnd().length
   return {
     message: lines.size === 1 ? 'a line of the front-matter is indented with a tab' : `${lines.size} lines of the front-matter are indented with tabs`,
-    span: { start, end: start + Math.max(1, width ?? 1) },
+    span: { start, end: start + 1 },
     label: 'a tab',
     note: 'in YAML, lines are indented with spaces',
   }
