@@ -1,10 +1,11 @@
-import type { Instruction, RowText } from '../notation/syntax.ts'
+import type { Instruction } from '../notation/syntax.ts'
 import { saysOf } from './compare-total.ts'
 import type { Lexicon } from './lexicon.ts'
 import { isStitch, nothing, type Edge, type Place } from './place.ts'
 import { alongEdges, edgeFor, turnAfter } from './edge-for.ts'
 import type { FlatRow } from './perimeter.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
+import { itemsOf, textFor, writtenOf } from './row-content.ts'
 import { mostStitches, TooLarge, type Conventions, type ReadingPoint, type RowSetting } from './walk.ts'
 import { otherReadings, workRow, workRowInEveryReading, type RowToWork, type RowTry } from './work-row.ts'
 import type { Says, Verdict, WorkedRow } from './worked-row.ts'
@@ -117,7 +118,7 @@ interface Step {
 
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
   const setting = settingOf(piece, row, index, state, room)
-  const items = row.even || row.change === 0 ? evenItems(state, row) : row.change === undefined ? row.items : shapingItems(state, row)
+  const items = itemsOf(row, state)
   const edge = edgeFor(row, state)
   const toWork: RowToWork = { text: textFor(row), items, edge, before: state.before }
   if (row.missing !== undefined) return cannot(row, state, setting, toWork, `it refers to ${row.missing === 'itself' ? 'itself' : `row ${row.missing}`}`)
@@ -165,37 +166,6 @@ function plainStitches(items: readonly Instruction[], lexicon: Lexicon): readonl
     else if (item.node === 'work' && found.length === 0) continue
   }
   return found
-}
-
-/** `Work even`: one stitch of the kind below in each. */
-function evenItems(state: State, row: RealRow): readonly Instruction[] {
-  const { start, end } = row.entry.text
-  return [{ node: 'work', stitch: state.kind, target: { walk: 'each', toEnd: true, thing: { kind: 'stitch' }, start, end }, start, end }]
-}
-
-/** A row of a rule: so many stitches more or fewer, or as many as the row before had. */
-function shapingItems(state: State, row: RealRow): readonly Instruction[] {
-  const { start, end } = row.entry.text
-  const change = row.change === 'as-set' ? state.change : (row.change ?? 0)
-  if (change === 0) return evenItems(state, row)
-  return [{ node: 'shape', by: change > 0 ? 'inc' : 'dec', count: { values: [Math.abs(change)], start, end }, places: 'evenly', start, end }]
-}
-
-/** The total of a range holds for its last row; where nothing changes, for all of them. */
-function textFor(row: RealRow): RowText {
-  const { read } = row.entry
-  const atRow = read.totals.filter(({ atRow }) => atRow !== undefined)
-  if (atRow.length > 0 && atRow.some(({ atRow: at }) => at !== row.number)) return { ...read, totals: read.totals.filter(({ atRow: at }) => at === undefined || at === row.number) }
-  if (row.last || row.entry.read.reference === undefined && !changesOnItsWay(row)) return read
-  return { ...read, totals: [] }
-}
-
-/** `Rows 9-14: 2 sc in first st, sc across (24)`: every row has another count, and the last one is said. */
-function changesOnItsWay(row: RealRow): boolean {
-  const shapes = (items: readonly Instruction[]): boolean => items.some((item) =>
-    item.node === 'shape' || item.node === 'skip' || item.node === 'work' && (item.stitch === 'inc' || item.stitch === 'dec' || (item.count?.values[0] ?? 1) > 1 && item.target !== undefined || /tog$/.test(item.stitch))
-    || (item.node === 'repeat' || item.node === 'group') && shapes(item.items))
-  return row.change !== undefined || shapes(row.items)
 }
 
 function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSetting, state: State, trust: boolean): Step {
@@ -310,17 +280,5 @@ function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWo
   return {
     worked, points: [], fine: false, stitches: 0, turned: attempt.row.turned,
     state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known, others: [], before: known ? count : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, flat: [], foundation: [], turnsAfter: false },
-  }
-}
-
-function writtenOf(row: RealRow): WorkedRow['written'] {
-  const { entry } = row
-  const numbers = entry.label?.numbers ?? []
-  return {
-    span: entry.span,
-    label: entry.label ? { start: entry.label.start, end: entry.label.end } : { start: entry.span.start, end: entry.span.start },
-    text: { start: entry.text.start, end: entry.read.totals.length > 0 ? Math.max(entry.text.start, Math.min(...entry.read.totals.map(({ start }) => start))) : entry.text.end },
-    totalled: entry.read.totals.length > 0 || entry.read.reference?.kind === 'piece',
-    ...(numbers.length > 0 && { first: numbers[0]!, last: numbers.at(-1)! }),
   }
 }

@@ -1,10 +1,10 @@
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
-import { takeToEnd } from './parse-reach.ts'
+import { parseShape } from './parse-shape.ts'
 import { takeLoop, takeTarget } from './parse-target.ts'
 import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Instruction, Num, Repeat, Shape, Target, Work } from './syntax.ts'
+import type { Instruction, Num, Repeat, Target, Work } from './syntax.ts'
 
 type Draft = { -readonly [K in keyof Work]?: Work[K] }
 
@@ -14,7 +14,7 @@ type Draft = { -readonly [K in keyof Work]?: Work[K] }
  *   sc in next 3 sts   3 sc in next st   8 sc   sc 8   inc   sc2tog over next 2 sts   dc in each dc around
  */
 export function parseStitch(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return again(reader, before) ?? shape(reader) ?? stitches(reader)
+  return again(reader, before) ?? parseShape(reader) ?? stitches(reader)
 }
 
 function stitches(reader: Reader): readonly Instruction[] | undefined {
@@ -261,64 +261,4 @@ function again(reader: Reader, before: readonly Instruction[]): readonly Instruc
 /** After `in each ch-2 sp` comes what is worked there. */
 function startsWork(reader: Reader): boolean {
   return reader.word() === '(' || reader.word() === '[' || reader.word() === 'work' || numberAhead(reader) !== undefined || reader.word() === ':'
-}
-
-/**
- * Shaping told by its sum:
- *
- *   Inc 6 sts evenly around   dec 1 st at each end   inc 8 evenly: 46 → 54
- */
-function shape(reader: Reader): readonly Shape[] | undefined {
-  const start = reader.start
-  const at = reader.at
-  const by = reader.take('inc|incs|increase|increases|increasing') ? 'inc' : reader.take('dec|decs|decrease|decreases|decreasing') ? 'dec' : undefined
-  if (!by) return undefined
-  const count = takeNumber(reader)
-  reader.take('st|sts|stitch|stitches|sc|dc|hdc')
-  const places = evenly(reader) ? 'evenly' : eachEnd(reader)
-  if (!places || places === 'evenly' && !count && !toAhead(reader)) {
-    reader.at = at
-    return undefined
-  }
-  const to = takeTo(reader)
-  return [{ node: 'shape', by, ...(count && { count }), places, ...(to && { to }), start, end: reader.end }]
-}
-
-function evenly(reader: Reader): boolean {
-  if (!reader.take('evenly') && !reader.take('spaced', 'evenly')) return false
-  reader.take('spaced')
-  takeToEnd(reader)
-  return true
-}
-
-function eachEnd(reader: Reader): 'each-end' | 'one-end' | undefined {
-  if (reader.take('at|on?', 'each|both', 'end|ends|side|sides|edge|edges', 'of?', 'the?', 'row|next|every?', 'row?')) return 'each-end'
-  if (reader.take('at', 'beg|beginning|end|start|neck|armhole', 'edge?', 'of?', 'row?')) return 'one-end'
-  return undefined
-}
-
-function toAhead(reader: Reader): boolean {
-  const at = reader.at
-  const to = takeTo(reader)
-  reader.at = at
-  return to !== undefined
-}
-
-/** `: 46 → 54`, `to 54 sts`, `(54 from 46)` is a total and read elsewhere. */
-function takeTo(reader: Reader): Num | undefined {
-  const at = reader.at
-  reader.take(':')
-  if (numberAhead(reader) !== undefined && (reader.word(1) === '→' || reader.word(1) === 'to' || reader.word(1) === '-' && reader.word(2) === '>')) {
-    takeNumber(reader)
-    reader.take('→|to') || reader.take('-', '>')
-    const to = takeNumber(reader)
-    if (to) return to
-  }
-  if (reader.take('to')) {
-    const to = takeNumber(reader)
-    reader.take('st|sts|stitch|stitches|sc')
-    if (to) return to
-  }
-  reader.at = at
-  return undefined
 }

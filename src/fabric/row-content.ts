@@ -1,0 +1,59 @@
+import type { Instruction, RowText } from '../notation/syntax.ts'
+import type { RealRow } from './real-rows.ts'
+import type { WorkedRow } from './worked-row.ts'
+
+/** What a row told by a rule or as "work even" goes by: the kind of stitch below, and the change that the row below made. */
+interface Below {
+  readonly kind: string
+  readonly change: number
+}
+
+/** What a real row works: its own instructions, or what a rule makes of it. */
+export function itemsOf(row: RealRow, below: Below): readonly Instruction[] {
+  if (row.even || row.change === 0) return evenItems(below, row)
+  return row.change === undefined ? row.items : shapingItems(below, row)
+}
+
+/** `Work even`: one stitch of the kind below in each. */
+function evenItems(below: Below, row: RealRow): readonly Instruction[] {
+  const { start, end } = row.entry.text
+  return [{ node: 'work', stitch: below.kind, target: { walk: 'each', toEnd: true, thing: { kind: 'stitch' }, start, end }, start, end }]
+}
+
+/** A row of a rule: so many stitches more or fewer, or as many as the row before had. */
+function shapingItems(below: Below, row: RealRow): readonly Instruction[] {
+  const { start, end } = row.entry.text
+  const change = row.change === 'as-set' ? below.change : (row.change ?? 0)
+  if (change === 0) return evenItems(below, row)
+  return [{ node: 'shape', by: change > 0 ? 'inc' : 'dec', count: { values: [Math.abs(change)], start, end }, places: 'evenly', start, end }]
+}
+
+/** The total of a range holds for its last row; where nothing changes, for all of them. */
+export function textFor(row: RealRow): RowText {
+  const { read } = row.entry
+  const atRow = read.totals.filter(({ atRow }) => atRow !== undefined)
+  if (atRow.length > 0 && atRow.some(({ atRow: at }) => at !== row.number)) return { ...read, totals: read.totals.filter(({ atRow: at }) => at === undefined || at === row.number) }
+  if (row.last || row.entry.read.reference === undefined && !changesOnItsWay(row)) return read
+  return { ...read, totals: [] }
+}
+
+/** `Rows 9-14: 2 sc in first st, sc across (24)`: every row has another count, and the last one is said. */
+function changesOnItsWay(row: RealRow): boolean {
+  const shapes = (items: readonly Instruction[]): boolean => items.some((item) =>
+    item.node === 'shape' || item.node === 'skip' || item.node === 'work' && (item.stitch === 'inc' || item.stitch === 'dec' || (item.count?.values[0] ?? 1) > 1 && item.target !== undefined || /tog$/.test(item.stitch))
+    || (item.node === 'repeat' || item.node === 'group') && shapes(item.items))
+  return row.change !== undefined || shapes(row.items)
+}
+
+/** Where a real row is written. */
+export function writtenOf(row: RealRow): WorkedRow['written'] {
+  const { entry } = row
+  const numbers = entry.label?.numbers ?? []
+  return {
+    span: entry.span,
+    label: entry.label ? { start: entry.label.start, end: entry.label.end } : { start: entry.span.start, end: entry.span.start },
+    text: { start: entry.text.start, end: entry.read.totals.length > 0 ? Math.max(entry.text.start, Math.min(...entry.read.totals.map(({ start }) => start))) : entry.text.end },
+    totalled: entry.read.totals.length > 0 || entry.read.reference?.kind === 'piece',
+    ...(numbers.length > 0 && { first: numbers[0]!, last: numbers.at(-1)! }),
+  }
+}
