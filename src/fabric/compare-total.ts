@@ -9,6 +9,8 @@ export interface Made {
   readonly spaces: Readonly<Record<string, number>>
   /** Chains of all its spaces together. */
   readonly chains: number
+  /** It passed over places: only chains over skipped stitches are ever counted in their stead. */
+  readonly skips: boolean
   readonly groups: readonly { readonly name: string; readonly size: number }[]
   /** Stitches by kind that stand alone in their place: beside `6 V-sts` they are counted so. */
   readonly loose: Readonly<Record<string, number>>
@@ -43,7 +45,7 @@ export function compareTotal(totals: readonly Total[], made: Made, size: number,
   const withChains = made.stitches + made.chains
   // A total that lists its spaces apart does not count their chains as well.
   const listed = Object.keys(says.spaces).length > 0
-  const chainsCounted = counted || says.count !== undefined && chainsCount === undefined && !listed && says.count !== made.stitches && says.count === withChains
+  const chainsCounted = counted || says.count !== undefined && chainsCount === undefined && !listed && made.skips && says.count !== made.stitches && says.count === withChains
   const makes = chainsCounted ? withChains : made.stitches
   const kinds = Object.entries(says.kinds)
   const total = says.count ?? (kinds.length > 0 && kinds.every(([kind]) => isCounted(kind, lexicon)) && onlyStitches(kinds, made, lexicon) ? sum(says.kinds) : undefined)

@@ -108,6 +108,8 @@ export class Walk {
   /** Slip stitches at the row's start, which carry the yarn to where the row begins. */
   travelled = 0
   skipped: number[] = []
+  /** The row has skipped places by saying so. */
+  skips = false
   /** The row has words that no arithmetic decides. */
   undecided: { readonly reason: string; readonly span: Span } | undefined
   groupCount = 0

@@ -19,7 +19,7 @@ export function workChain(walk: Walk, item: Chain, rest: Rest): void {
   const starts = rest.group === undefined && walk.made.every((place) => place.travel)
   if (starts && !walk.chain && entersItsOwnChain(rest.items)) return addAtStart(walk, count)
   if (starts) return beginRow(walk, item, count, rest)
-  if (beforeTurn(rest.items)) {
+  if (beforeTurn(rest.items) || endsFlatRow(walk, rest)) {
     walk.carry = item
     return
   }
@@ -79,6 +79,11 @@ function entersItsOwnChain(items: readonly Instruction[]): boolean {
 function beforeTurn(items: readonly Instruction[]): boolean {
   const next = items.find((item) => item.node !== 'aside')
   return next?.node === 'turn' && !items.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')
+}
+
+/** `… sc in last st, ch 1.` at the end of a flat row is the next row's turning chain, turned or not. */
+function endsFlatRow(walk: Walk, rest: Rest): boolean {
+  return !walk.round && rest.group === undefined && !rest.quiet && walk.left === 0 && rest.items.every(({ node }) => node === 'aside' || node === 'turn')
 }
 
 /** Stitch whose turning chain has so many chains: the trade's heights. */

@@ -151,8 +151,8 @@ function whatWasMade(walk: Walk): Made {
       stitches += 1
     }
   }
-  if (walk.laid > 0 && !walk.worked && !walk.ring) return { stitches: walk.laid, kinds: { ch: walk.laid }, spaces, chains: 0, groups: [], loose: {} }
-  return { stitches, kinds, spaces, chains, groups: walk.groups, loose: standingAlone(walk) }
+  if (walk.laid > 0 && !walk.worked && !walk.ring) return { stitches: walk.laid, kinds: { ch: walk.laid }, spaces, chains: 0, skips: false, groups: [], loose: {} }
+  return { stitches, kinds, spaces, chains, skips: walk.skips, groups: walk.groups, loose: standingAlone(walk) }
 }
 
 function standingAlone(walk: Walk): Readonly<Record<string, number>> {

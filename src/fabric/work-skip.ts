@@ -7,6 +7,7 @@ import type { Walk } from './walk.ts'
 /** Passes over places. A counted turning chain has passed the first one already, so `skip first st` then names the same place. */
 export function workSkip(walk: Walk, item: Skip): void {
   walk.skipped = []
+  walk.skips = true
   if (item.ofRow !== undefined) goToRow(walk, { walk: 'next', ofRow: item.ofRow, start: item.start, end: item.end }, item)
   if (item.counts?.stitch !== undefined) {
     const stitch = item.counts.stitch === 'this' ? walk.setting.base : item.counts.stitch

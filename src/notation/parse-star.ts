@@ -77,6 +77,7 @@ function takeRepeatFrom(reader: Reader): { readonly from: string; readonly to?: 
     const from = reader.peek()
     if (from?.kind === 'mark') {
       reader.at += 1
+      reader.take('s|’s|\'s')
       if (reader.take('to|and|through|until', 'second|next?')) {
         const to = reader.peek()
         if (to?.kind === 'mark') {

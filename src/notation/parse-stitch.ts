@@ -184,6 +184,7 @@ function takeAfterName(reader: Reader, draft: Draft): void {
     if (!draft.loop) takeLoop(reader, draft)
   }
   over(reader, draft)
+  inColour(reader)
   throughParts(reader)
   const to = reader.word() === 'to'
   const target = takeTarget(reader)
@@ -193,6 +194,13 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   else if (target) place(draft, target)
   // `over next 2 sts` may follow the place, and `across` may follow `over`.
   over(reader, draft)
+}
+
+/** `3 sc in A`, `2 dc with B`: the colour, and no place. */
+function inColour(reader: Reader): void {
+  if (!/^(in|with|using)$/.test(reader.word())) return
+  const text = reader.peek(1)?.text ?? ''
+  if (reader.vocabulary.yarns.includes(text) || /^[A-HJ-Z]$/.test(text) && /^([,;.)*\]]|and|$)/.test(reader.word(2))) reader.at += 2
 }
 
 /** `sc 4 through arm and body`: a part is worked in; it takes no more places of this edge. */
