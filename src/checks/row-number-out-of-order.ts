@@ -1,9 +1,10 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import { holdsFor } from '../fabric/plan-rows.ts'
 import type { WrittenEntry } from '../fabric/real-rows.ts'
 import type { PieceFacts } from './facts.ts'
 
 /** Row numbers run on by one; none is missing, none stands twice. A piece may begin at any number. */
-export function rowNumberOutOfOrder({ entries, size }: PieceFacts): readonly Diagnostic[] {
+export function rowNumberOutOfOrder({ entries, size, sizes }: PieceFacts): readonly Diagnostic[] {
   const found: Diagnostic[] = []
   const filled = new Set<number>()
   let last: number | undefined
@@ -11,25 +12,36 @@ export function rowNumberOutOfOrder({ entries, size }: PieceFacts): readonly Dia
   const all = new Set(entries.flatMap((entry) => numbersOf(entry, size)))
   // Rows listed apart (`Rows 3, 5 and 9`) stand out of order as they are written, and in order as they are worked.
   const lists = entries.some((entry) => isList(numbersOf(entry, size)))
+  // A row of other sizes only is not worked in this one; its number is not missing either.
+  const elsewhere = new Set(entries.filter(({ label }) => !holdsFor(label, size, sizes)).flatMap(({ label }) => label?.numbers ?? []))
   for (const entry of entries) {
+    if (!holdsFor(entry.label, size, sizes)) continue
     const numbers = numbersOf(entry, size)
+    const { bySize } = entry.label ?? {}
+    // Where the list of numbers lacks this size, that is the slip, and no number can be told from it.
+    if (bySize && !bySize[size]) last = undefined
+    if (bySize && (numbers.length === 0 || !bySize[size])) continue
     if (numbers.length === 0) {
       if (last !== undefined && entry.label?.word !== 'unsaid') last += hidden(entry)
       continue
     }
     if (entry.label?.alternate) alternates = numbers[0]! % 2
     const first = numbers[0]!
-    const slip = last === undefined ? undefined : slipBetween(last, first, alternates, filled, all, lists)
-    if (slip && !entry.label?.onlySizes && numbers.length === numbers.at(-1)! - first + 1) found.push(diagnostic(entry, slip, first, last!))
+    const slip = last === undefined ? undefined : slipBetween(last, first, alternates, filled, elsewhere, lists ? all : none)
+    if (slip && numbers.length === numbers.at(-1)! - first + 1) found.push(diagnostic(entry, slip, first, last!))
     for (const number of numbers) filled.add(number)
     last = numbers.at(-1)!
   }
   return found
 }
 
+/** No range that a person writes is longer. */
+const longest = 20_000
+
 function numbersOf(entry: WrittenEntry, size: number): readonly number[] {
   const range = entry.label?.bySize?.[size]
-  return range ? [range.first, range.last] : (entry.label?.numbers ?? [])
+  if (!range) return entry.label?.numbers ?? []
+  return Array.from({ length: Math.max(0, Math.min(range.last - range.first + 1, longest)) }, (_, index) => range.first + index)
 }
 
 function isList(numbers: readonly number[]): boolean {
@@ -41,17 +53,19 @@ function hidden(entry: WrittenEntry): number {
   return entry.label?.howMany?.[0] ?? (entry.read.reference ? 0 : 1)
 }
 
+const none: ReadonlySet<number> = new Set()
+
 type Slip = 'missing' | 'twice' | 'back'
 
-function slipBetween(last: number, first: number, alternates: number | undefined, filled: ReadonlySet<number>, all: ReadonlySet<number>, lists: boolean): Slip | undefined {
+function slipBetween(last: number, first: number, alternates: number | undefined, filled: ReadonlySet<number>, elsewhere: ReadonlySet<number>, listed: ReadonlySet<number>): Slip | undefined {
   if (first === last + 1) return undefined
   // Another section may begin again at 1.
   if (first === 1 && last > 1) return undefined
   if (filled.has(first)) return 'twice'
   // A line such as `Row 2 and all even rows` stands for those that are not written, and rows told without numbers may lie between.
   const missing = Array.from({ length: Math.min(first - last - 1, 1000) }, (_, index) => last + index + 1)
-  if (first < last) return filled.has(first - 1) && lists ? undefined : 'back'
-  return missing.every((number) => filled.has(number) || lists && all.has(number) || alternates !== undefined && number % 2 === alternates) ? undefined : 'missing'
+  if (first < last) return filled.has(first - 1) && listed.size > 0 ? undefined : 'back'
+  return missing.every((number) => filled.has(number) || elsewhere.has(number) || listed.has(number) || alternates !== undefined && number % 2 === alternates) ? undefined : 'missing'
 }
 
 function diagnostic(entry: WrittenEntry, slip: Slip, first: number, last: number): Diagnostic {

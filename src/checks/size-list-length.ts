@@ -5,7 +5,7 @@ import type { PieceFacts } from './facts.ts'
 /** A list of numbers has one for each size, or one for all. */
 export function sizeListLength({ entries, sizes }: PieceFacts): readonly Diagnostic[] {
   const expected = Math.max(1, sizes.length)
-  return entries.flatMap(({ read }) => read.sizeLists
+  return entries.flatMap(({ label, read }) => [...(label?.sizeList ? [label.sizeList] : []), ...read.sizeLists]
     .filter(({ values }) => values.length !== expected)
     .map((list): Diagnostic => ({
       code: 'size-list-length',

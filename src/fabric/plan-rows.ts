@@ -57,8 +57,8 @@ function between(entry: WrittenEntry, from: number, until: number | undefined): 
   return rows
 }
 
-/** `Sizes L and XL only:` */
-function holdsFor(label: RowLabel | undefined, size: number, names: readonly string[]): boolean {
+/** Whether a row is worked in a size: `Sizes L and XL only:` is not, in the others. */
+export function holdsFor(label: RowLabel | undefined, size: number, names: readonly string[]): boolean {
   if (!label?.onlySizes || names.length === 0) return true
   return label.onlySizes.some((name) => name.toLowerCase() === names[size]?.toLowerCase())
 }

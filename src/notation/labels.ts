@@ -1,4 +1,6 @@
+import type { Num } from './syntax.ts'
 import type { Span } from '../text/span.ts'
+import { readNumbersBySize, readSizesAfter, readSizesBefore, type RowRange } from './label-sizes.ts'
 
 /** What stands before a row's text: its word, its numbers, its side. */
 export interface RowLabel extends Span {
@@ -9,7 +11,9 @@ export interface RowLabel extends Span {
   readonly prefix: string
   readonly numbers: readonly number[]
   /** Numbers that carry sizes (`Rnds 7-8 [8-9]`): for each size its first and last. */
-  readonly bySize?: readonly { readonly first: number; readonly last: number }[]
+  readonly bySize?: readonly RowRange[]
+  /** Where those numbers stand; its values are the last of each size. */
+  readonly sizeList?: Num
   /** `Next 4 rows`: how many. */
   readonly howMany?: readonly number[]
   readonly side?: 'RS' | 'WS'
@@ -23,7 +27,6 @@ export interface RowLabel extends Span {
 
 const dash = String.raw`(?:\s*(?:-|–|—|−|to|thru|through)\s*)`
 const rowWord = String.raw`(?:rows?|rnds?\.?|rounds?|rds?\.?|rw)`
-const only = /^(?:for\s+)?sizes?\s+([\p{L}\d ,&/-]+?)\s+only\s*[:,–-]\s*/iu
 const numbered = new RegExp(String.raw`^(${rowWord}|r)\s*\.?\s*#?(\d{1,5})(?![\d½¼]|\s*(?:st|nd|rd|th)\b)`, 'i')
 const ordinal = new RegExp(String.raw`^(\d{1,5})(?:st|nd|rd|th)(?:${dash}(\d{1,5})(?:st|nd|rd|th)|\s+and\s+(\d{1,5})(?:st|nd|rd|th))?\s+(${rowWord})\b`, 'i')
 const bare = new RegExp(String.raw`^(\d{1,5})(?:${dash}(\d{1,5}))?\s*(?:[.:)]\s+(?=[\p{L}(*[\d])|:)`, 'iu')
@@ -38,13 +41,17 @@ const notLabels = /^(note|notes|with|working|work|along|in|into|repeat|rep|join|
  *   Row 1 (RS):   1st row:   R1:   Rnd 1.   1.   6:   Rows 2-4:   Rnd 7 to Rnd 10 (4 rnds):   Next 4 rows:   Foundation:
  */
 export function readLabel(line: string, start: number, sizes: number): RowLabel | undefined {
-  const onlyMatch = only.exec(line)
-  const from = onlyMatch?.[0].length ?? 0
-  const rest = line.slice(from)
-  const label = numberedLabel(rest, start + from, sizes) ?? ordinalLabel(rest, start + from) ?? bareLabel(rest, start + from) ?? namedLabel(rest, start + from)
-  if (!onlyMatch) return label
-  const onlySizes = onlyMatch[1]!.split(/\s*(?:,|&|\/|\band\b)\s*/i).filter(Boolean)
-  return label ? { ...label, start, onlySizes } : { word: 'unsaid', name: 'Next row', prefix: 'Row', numbers: [], start, end: start + from, onlySizes }
+  const said = readSizesBefore(line)
+  const after = labelAfter(line, said?.length ?? 0, start, sizes)
+  if (!said || !said.sure && !after) return labelAfter(line, 0, start, sizes)
+  const only = said.only && { onlySizes: said.only }
+  if (after) return { ...after, start, ...only }
+  return { word: 'unsaid', name: 'Next row', prefix: 'Row', numbers: [], start, end: start + said.length, ...only }
+}
+
+function labelAfter(line: string, from: number, start: number, sizes: number): RowLabel | undefined {
+  const text = line.slice(from)
+  return numberedLabel(text, start + from, sizes) ?? ordinalLabel(text, start + from) ?? bareLabel(text, start + from) ?? namedLabel(text, start + from)
 }
 
 function numberedLabel(text: string, start: number, sizes: number): RowLabel | undefined {
@@ -57,33 +64,22 @@ function numberedLabel(text: string, start: number, sizes: number): RowLabel | u
     else numbers.push(Number(next[1]))
     at += next[0].length
   }
-  const bySize = sizes > 1 ? sizeRanges(text.slice(at), numbers) : undefined
+  const bySize = sizes > 1 ? readNumbersBySize(text.slice(at), numbers) : undefined
   if (bySize) at += bySize.length
+  const sizeList = bySize && { values: bySize.ranges.map(({ last }) => last), start: start + match[0].length - match[2]!.length, end: start + at }
   const alternate = /^\s*(?:and|&)\s*(?:all|every)\s+(even|odd|alt(?:ernate)?|foll(?:owing)?\s+alt)[^:]*?rows?/i.exec(text.slice(at)) ?? /^\s*(?:and|&)\s*(?:all|every)\s+(even|odd)[^:.]*?(?:rnds?|rounds?)/i.exec(text.slice(at))
   if (alternate) at += alternate[0].length
   const tail = labelTail(text, at)
   if (tail.bad && !/^r/i.test(match[1]!)) return undefined
   const letter = /^r$/i.test(match[1]!)
   const word = letter ? 'unsaid' : wordOf(match[1]!)
-  return finish({ word, prefix: prefixOf(match[1]!), numbers, start, end: start + tail.at, ...tail.facts, ...(bySize && { bySize: bySize.ranges }),
+  return finish({ word, prefix: prefixOf(match[1]!), numbers, start, end: start + tail.at, ...tail.facts, ...(bySize && sizeList && { bySize: bySize.ranges, sizeList }),
     ...(alternate && { alternate: (numbers[0] ?? 0) % 2 === 0 ? 'even' as const : 'odd' as const }) })
 }
 
 function rangeAfter(first: number, last: number): readonly number[] {
   if (last <= first || last - first > 20_000) return [last]
   return Array.from({ length: last - first }, (_, index) => first + index + 1)
-}
-
-/** `[8–9]` or `(8-9, 8-10)` after a range: the same rows in the other sizes. */
-function sizeRanges(text: string, numbers: readonly number[]): { readonly ranges: readonly { first: number; last: number }[]; readonly length: number } | undefined {
-  const match = /^\s*[[(](\d+\s*[-–]\s*\d+(?:\s*[,;]\s*\d+\s*[-–]\s*\d+)*)[\])]/.exec(text)
-  if (!match) return undefined
-  const ranges = [{ first: numbers[0]!, last: numbers.at(-1)! }]
-  for (const part of match[1]!.split(/[,;]/)) {
-    const [first, last] = part.split(/[-–]/).map(Number)
-    ranges.push({ first: first ?? 0, last: last ?? 0 })
-  }
-  return { ranges, length: match[0].length }
 }
 
 function ordinalLabel(text: string, start: number): RowLabel | undefined {
@@ -122,13 +118,19 @@ function namedLabel(text: string, start: number): RowLabel | undefined {
 }
 
 /** What may stand between the number and the text: `(RS)`, `[WS]`, `(4 rnds)`, and the sign that ends the label. */
-function labelTail(text: string, from: number): { readonly at: number; readonly bad: boolean; readonly facts: Pick<RowLabel, 'side' | 'rowsSaid'> } {
+function labelTail(text: string, from: number): { readonly at: number; readonly bad: boolean; readonly facts: Pick<RowLabel, 'side' | 'rowsSaid' | 'onlySizes'> } {
   let at = from
-  const facts: { side?: 'RS' | 'WS'; rowsSaid?: number } = {}
+  const facts: { side?: 'RS' | 'WS'; rowsSaid?: number; onlySizes?: readonly string[] } = {}
   for (;;) {
     const side = /^\s*[,:]?\s*[([]?\s*(RS|WS|right side|wrong side)(?:\s*facing|\s*row|\s*rnd)?\s*[)\]]?(?![\p{L}])/iu.exec(text.slice(at))
     const rows = /^\s*[([]\s*(\d+)\s*(?:rows?|rnds?|rounds?)\s*(?:in all|total)?\s*[)\]]/i.exec(text.slice(at))
     const other = /^\s*\((?:right|wrong|inc|dec|increase|decrease|eyelet|corner|divide|not shown)[^)]*\)(?=\s*[:.])/i.exec(text.slice(at))
+    const sizes = readSizesAfter(text.slice(at))
+    if (sizes) {
+      if (sizes.only) facts.onlySizes = sizes.only
+      at += sizes.length
+      continue
+    }
     if (rows) facts.rowsSaid = Number(rows[1])
     else if (side && !/facing/i.test(side[0])) facts.side = /^(rs|right)/i.test(side[1]!) ? 'RS' : 'WS'
     const found = rows ?? (side && !/facing/i.test(side[0]) ? side : undefined) ?? other

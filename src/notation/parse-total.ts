@@ -66,14 +66,28 @@ function atEnd(all: Reader['all'], reader: Reader): Found | undefined {
   return total && { total, rest: withoutTrailing(kept.slice(0, open)) }
 }
 
-/** `Ch 70 (80, 90)`: the bracket gives the other sizes of the number before it, and is no total. */
+/** `Ch 70 (80, 90)`, `71 (81, 91, 101)[111, 121]`: the bracket gives the other sizes of the number before it, and is no total. */
 function endsSizeList(all: Reader['all'], open: number, reader: Reader): boolean {
   const { sizes } = reader.vocabulary
-  if (all[open - 1]?.kind !== 'number') return false
-  const inside = all.slice(open + 1, -1)
-  const numbers = inside.filter(({ kind }) => kind === 'number').length
-  const pure = inside.every(({ kind, text }) => kind === 'number' || /^[,:;\/–—-]$/.test(text))
-  return pure && (numbers > 1 || numbers + 1 === sizes)
+  const here = numbersIn(all.slice(open + 1, -1))
+  if (here === undefined) return false
+  let before = 0
+  let at = open - 1
+  // Brackets of sizes before this one belong to the same number.
+  for (let from = openOf(all, at); from !== undefined; from = openOf(all, at)) {
+    const numbers = numbersIn(all.slice(from + 1, at))
+    if (numbers === undefined) return false
+    before += numbers
+    at = from - 1
+  }
+  if (all[at]?.kind !== 'number' || before > 0 && before + 1 >= sizes) return false
+  return here > 1 || before + here + 1 === sizes
+}
+
+/** How many numbers these are, when they are nothing but a list of numbers. A dash in a number's place stands for a size. */
+function numbersIn(inside: Reader['all']): number | undefined {
+  if (!inside.every(({ kind, text }) => kind === 'number' || /^[,:;/–—−-]$/.test(text))) return undefined
+  return inside.filter(({ kind, text }, at) => kind === 'number' || /^[–—−-]$/.test(text) && (at === 0 || inside[at - 1]!.text === ',')).length
 }
 
 /** `(26 sc) Turn.`: only words that change no count follow the total. */
@@ -209,7 +223,7 @@ function counted(reader: Reader, draft: Draft, count: Num): boolean {
     return true
   }
   const plain = reader.take('st|sts|stitch|stitches')
-  if (plain || reader.done || /^[,;:.=]$/.test(reader.word()) || reader.word() === 'in' || reader.word() === 'from' || reader.word() === 'total') {
+  if (plain || reader.done || /^[,;:.=]$/.test(reader.word()) || /^(in|at|from|total)$/.test(reader.word())) {
     if (changed(reader, draft, count)) return true
     if (reader.take('from')) takeNumber(reader)
     takeManner(reader)
@@ -250,7 +264,7 @@ function spaceOf(chains: Num | undefined, count: Num): { chains?: number; count:
 }
 
 function takeManner(reader: Reader): void {
-  reader.take('at', 'end|ends', 'of?', 'row|rnd|round?') && (takeNumber(reader), true) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'side|end|edge')
+  reader.take('at', 'the?', 'end|ends', 'of?', 'the?', 'row|rnd|round?') && (takeNumber(reader), true) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'side|end|edge')
     || reader.take('each|per', 'side|edge|corner') || reader.take('in', 'the?', 'ring')
 }
 
