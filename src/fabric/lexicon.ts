@@ -25,7 +25,7 @@ const textured: Readonly<Record<string, string>> = {
 }
 
 /** Makes the lexicon of a pattern in its terms. A pattern's own definition wins over the trade's usual meaning. */
-export function lexicon(terms: Terms, own: readonly OwnStitch[], sizes: number, yarns: readonly string[]): Lexicon {
+export function lexicon(terms: Terms, own: readonly OwnStitch[], sizes: number, yarns: readonly string[], pieces: readonly string[] = []): Lexicon {
   const owned = new Map<string, Stitch>()
   const ownWords = new Map<string, string>()
   for (const stitch of own) {
@@ -45,6 +45,7 @@ export function lexicon(terms: Terms, own: readonly OwnStitch[], sizes: number, 
     terms,
     sizes,
     yarns,
+    pieces,
     owns: (us) => owned.has(us),
     stitch: (us) => owned.get(us) ?? stitchOf(us) ?? shellOf(us),
     stitchAt(words) {

@@ -16,3 +16,14 @@ export function goToRow(walk: Walk, target: Target, span: Span): void {
   walk.noneFrom.clear()
   walk.last = walk.at - 1
 }
+
+/** `sc around Leg 1`: the hook goes on along the edge that another piece ended with. */
+export function goToPiece(walk: Walk, name: string, span: Span): void {
+  if (walk.onPiece === name) return
+  const places = walk.setting.pieces.get(name.toLowerCase())
+  if (!places) return walk.trouble({ kind: 'no-such-place', span, what: name })
+  walk.onPiece = name
+  walk.edge = [...walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at), ...places]
+  if (walk.made.length === 0) walk.at = 0
+  walk.noneFrom.clear()
+}

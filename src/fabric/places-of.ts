@@ -1,7 +1,7 @@
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, indexBefore, isThing } from './find-place.ts'
-import { goToRow } from './older-row.ts'
+import { goToPiece, goToRow } from './older-row.ts'
 import { eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
 import type { Walk } from './walk.ts'
@@ -14,6 +14,8 @@ export type WorkInto = (index: number) => void
  */
 export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over = 1, spikes = true): void {
   if (walk.inPlace !== undefined) return work(walk.inPlace)
+  if (target.ofPiece !== undefined) goToPiece(walk, target.ofPiece, span)
+  if (walk.bridge > 0 && target.thing?.kind === 'chain') return work(walk.last)
   if (target.ofRow !== undefined) goToRow(walk, target, span)
   if (target.thing?.kind === 'space' || target.thing?.kind === 'gap') walk.worksSpaces = true
   const count = target.count ? inSize(target.count, walk.setting.size) : 1

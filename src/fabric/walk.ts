@@ -35,6 +35,8 @@ export interface RowSetting {
   readonly readings: ReadonlyMap<string, number>
   /** Stitches that may still be made. */
   readonly room: number
+  /** Edges of the pieces worked before, by name in small letters: for `sc around Leg 1`. */
+  readonly pieces: ReadonlyMap<string, readonly Place[]>
   /** Earlier rows by number: what they made, and what of it the next row left. */
   readonly rowsBefore: ReadonlyMap<number, { readonly made: readonly Place[]; readonly left: readonly Place[] }>
 }
@@ -83,6 +85,10 @@ export class Walk {
   picots = 0
   /** Places that one stitch takes: 2 when two layers are worked at once. */
   layers = 1
+  /** Chains that join this piece to another: both their sides are worked. */
+  bridge = 0
+  /** The piece whose edge is worked now. */
+  onPiece: string | undefined
   /** The row goes along the outline of a flat piece. */
   readonly outline: boolean
   /** Places kept back are counted with the ends of rows among them. */

@@ -16,6 +16,10 @@ export function workChain(walk: Walk, item: Chain, rest: Rest): void {
   const count = inSize(item.count, walk.setting.size)
   if (count > walk.setting.room) throw new TooLarge()
   if (walk.edge.length === 0 && !walk.worked && rest.group === undefined) return item.counts && entersRing(rest.items) ? standInRing(walk, item) : layFoundation(walk, count)
+  if (joinsPiece(rest.items)) {
+    walk.bridge = count
+    return
+  }
   const starts = rest.group === undefined && walk.made.every((place) => place.travel)
   if (starts && !walk.chain && entersItsOwnChain(rest.items)) return addAtStart(walk, count)
   if (starts) return beginRow(walk, item, count, rest)
@@ -60,6 +64,12 @@ function addAtEnd(walk: Walk, count: number): void {
   const chain: Place[] = Array.from({ length: count }, () => ({ kind: 'ch', row: walk.setting.rowIndex }))
   walk.edge = [...walk.edge, ...chain]
   walk.noneFrom.clear()
+}
+
+/** `Ch 4, join to Leg 1`: the chain lies between two pieces. */
+function joinsPiece(items: readonly Instruction[]): boolean {
+  const next = items.find((item) => item.node !== 'aside')
+  return next?.node === 'join' && next.piece === true
 }
 
 function entersChains(items: readonly Instruction[]): boolean {

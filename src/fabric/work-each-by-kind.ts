@@ -43,6 +43,8 @@ function isFillBeforeCorners(item: Instruction, next: Instruction | undefined): 
     && next !== undefined && isEach(next) && next.target?.thing?.where === 'corner'
 }
 
+/** Corners and chains are told apart from the stitches that `each st` would take as well. */
+const isNarrow = (item: Each): boolean => isCornerOf(item) || item.target?.thing?.kind === 'chain'
 const isCornerOf = (item: Each): boolean => item.target?.thing?.where === 'corner'
 
 /** Walks the whole edge from here and works each place by the instruction that names it. */
@@ -53,7 +55,7 @@ export function workEachByKind(walk: Walk, instructions: readonly Each[], betwee
   let groups = 0
   // A corner of a border is one of the edge's stitches, or a place of its own between two edges.
   const apart = walk.outline && instructions.some(isCornerOf) && walk.choose('corners', ['the corners are stitches of the edges', 'the corners are places of their own']) === 1
-  const inOrder = apart ? instructions.filter((item) => !isCornerOf(item)) : instructions.toSorted((a, b) => Number(isCornerOf(b)) - Number(isCornerOf(a)))
+  const inOrder = apart ? instructions.filter((item) => !isCornerOf(item)) : instructions.toSorted((a, b) => Number(isNarrow(b)) - Number(isNarrow(a)))
   for (let index = walk.at; index < walk.edge.length; index += 1) {
     const place = walk.edge[index]!
     const item = inOrder.find((each) => isThing(walk, place, each.target?.thing))

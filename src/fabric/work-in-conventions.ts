@@ -1,5 +1,6 @@
 import type { ReadingPoint } from './walk.ts'
 import type { PieceRun, PieceToWork } from './work-piece.ts'
+import type { Place } from './place.ts'
 import { realRows, type OtherPieces, type RealRow } from './real-rows.ts'
 import { mostStitches } from './walk.ts'
 import { workPiece } from './work-piece.ts'
@@ -56,14 +57,16 @@ function chainMinds(runs: readonly PieceRun[]): 'both' | 'one' {
 function workAll(pieces: readonly PieceToWork[], readings: ReadonlyMap<string, number>): readonly PieceRun[] {
   const runs: PieceRun[] = []
   const rows = new Map<string, readonly RealRow[]>()
+  const pieceEdges = new Map<string, readonly Place[]>()
   let room = pieces[0]?.room ?? mostStitches
   for (const piece of pieces) {
     const below = piece.on === undefined ? undefined : runs[piece.on]
     const others: OtherPieces = (name) => rows.get(name.toLowerCase())
     rows.set(piece.name.toLowerCase(), realRows(piece.entries, piece.size, piece.sizeNames, 100_000, others))
-    const run = workPiece({ ...piece, others, readings, room, ...(below && { start: below.edge, onFabric: { flat: [...below.flat], foundation: below.foundation } }) })
+    const run = workPiece({ ...piece, others, pieceEdges: new Map(pieceEdges), readings, room, ...(below && { start: below.edge, onFabric: { flat: [...below.flat], foundation: below.foundation } }) })
     room = Math.max(0, room - run.stitches)
     runs.push(run)
+    pieceEdges.set(piece.name.toLowerCase(), run.edge.places)
   }
   return runs
 }

@@ -25,6 +25,8 @@ export interface PieceToWork {
   readonly on?: number
   /** The flat rows of the piece that it goes on from. */
   readonly onFabric?: { readonly flat: readonly FlatRow[]; readonly foundation: readonly Place[] }
+  /** Edges that the pieces before it ended with. */
+  readonly pieceEdges?: ReadonlyMap<string, readonly Place[]>
   /** Rows of the other pieces: for `as for Front`. */
   readonly others?: OtherPieces
   /** Stitches that may still be worked in the pattern. */
@@ -144,7 +146,7 @@ function settingOf(piece: PieceToWork, row: RealRow, index: number, state: State
   const plain = plainStitches(row.items, piece.lexicon)
   const onlySlips = plain.length > 0 && plain.every((stitch) => stitch === 'sl st')
   return {
-    lexicon: piece.lexicon, size: piece.size, rowIndex: index, conventions: { ...piece.conventions, turningChains: { ...state.stated, ...piece.conventions.turningChains } }, readings: piece.readings, room, rowsBefore: state.rowsBefore,
+    lexicon: piece.lexicon, size: piece.size, rowIndex: index, conventions: { ...piece.conventions, turningChains: { ...state.stated, ...piece.conventions.turningChains } }, readings: piece.readings, room, rowsBefore: state.rowsBefore, pieces: piece.pieceEdges ?? new Map(),
     base: plain.find((stitch) => stitch !== 'sl st') ?? state.kind, round: row.round, loop: row.loop, slipFabric: onlySlips && !hasChains(row.items), slipsFasten: onlySlips && hasChains(row.items),
   }
 }

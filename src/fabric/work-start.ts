@@ -31,6 +31,7 @@ function layLayers(walk: Walk, item: Start): void {
  * already; the row may work into it again or not.
  */
 function turnTheEnd(walk: Walk, item: Start): void {
+  if (walk.bridge > 0) return
   if (!walk.foundation) {
     walk.trouble({ kind: 'no-such-place', span: item, what: 'the other side of a foundation chain' })
     return

@@ -68,6 +68,8 @@ function targetOf(walk: Walk, item: Work): Placing {
   const { size } = walk.setting
   const span = { start: item.start, end: item.end }
   const count = item.count ? inSize(item.count, size) : 1
+  // `13 sc around Leg 1` of 14: the stitch of the join is not worked again.
+  if (item.target?.ofPiece !== undefined && item.count) return { target: { ...item.target, walk: 'next', count: item.count }, each: 1 }
   if (item.target) return { target: item.target, each: item.target.walk === 'each' && onlyReach(item.target) ? reachCount(walk, item, count) : count }
   if (walk.inPlace !== undefined) return { target: { walk: 'next', ...span }, each: count }
   if (item.over && count === 1) return { target: { walk: 'next', ...span }, each: 1 }
@@ -87,6 +89,7 @@ function onlyReach(target: Target): boolean {
 
 /** `23 sc across` is 23 stitches in all, not 23 in each. */
 function reachCount(walk: Walk, item: Work, count: number): number {
+  if (item.target?.ofPiece !== undefined) return 1
   if (!item.count || count === 1) return 1
   return walk.choose(`reach ${item.start}`, ['the number is that of the stitches in all', 'so many go into each stitch']) === 0 ? 1 : count
 }

@@ -1,3 +1,4 @@
+import { takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
 import type { Reader } from './reader.ts'
 import type { Aside, Instruction, Join } from './syntax.ts'
@@ -20,6 +21,12 @@ export function parseJoin(reader: Reader, before: readonly Instruction[]): reado
 }
 
 function joinWord(reader: Reader, start: number, before: readonly Instruction[]): readonly Instruction[] | undefined {
+  const piece = reader.at
+  if (reader.take('to') && takePieceName(reader) !== undefined) {
+    toSeparator(reader)
+    return [{ node: 'join', piece: true, start, end: reader.end }]
+  }
+  reader.at = piece
   const yarn = yarnLetter(reader)
   const target = joinTail(reader)
   const ring = reader.take(...ringWords)
@@ -51,6 +58,9 @@ function yarnLetter(reader: Reader): string | undefined {
 function slipJoin(reader: Reader, start: number, before: readonly Instruction[]): Join | Aside | undefined {
   const target = takeTarget(reader)
   // Joined to a neighbour on the way: nothing of this motif is used or made.
+  const { at } = reader
+  if (target && reader.take('of') && takePieceName(reader) !== undefined) return { node: 'join', piece: true, start, end: reader.end }
+  reader.at = at
   if (target && reader.take('of', 'the?', 'neighbour|neighbor|neighbouring|neighboring|adjacent|adjoining|previous|other|first|second|next', 'motif|square|hexagon|block|piece?')) return { node: 'aside', start, end: reader.end }
   const ring = reader.take(...ringWords)
   const tojoin = reader.take('to', 'join|close')
@@ -70,5 +80,5 @@ function closing(reader: Reader, start: number): readonly Join[] {
 }
 
 export function toSeparator(reader: Reader): void {
-  while (!reader.done && !/^[,;.()[\]{}]$/.test(reader.word())) reader.at += 1
+  while (!reader.done && !/^[,;.:()[\]{}]$/.test(reader.word())) reader.at += 1
 }

@@ -188,6 +188,7 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   throughParts(reader)
   const to = reader.word() === 'to'
   const target = takeTarget(reader)
+  throughParts(reader)
   // `dc to centre ch-2 sp` ends before it; `sl st to first sc` goes into it.
   if (target && reader.take('to', 'join|close')) draft.joins = true
   if (target && to && target.thing && target.walk !== 'each' && draft.stitch !== 'sl st') place(draft, { walk: 'each', until: target.thing, start: target.start, end: target.end })

@@ -1,4 +1,5 @@
 import { numberAhead, takeNumber } from './numbers.ts'
+import { takePieceName } from './parse-piece-name.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
 import { chainWords, takeThing, thingHere } from './parse-thing.ts'
@@ -14,6 +15,11 @@ export function takeTarget(reader: Reader, needsWord = true): Target | undefined
   const start = reader.start
   const at = reader.at
   const draft: Draft = {}
+  if (reader.take('around|round|across|along')) {
+    const ofPiece = takePieceName(reader)
+    if (ofPiece !== undefined) return { walk: 'each', ofPiece, toEnd: true, start, end: reader.end }
+    reader.at = at
+  }
   if (takeToMarker(reader)) return { walk: 'each', toMarker: true, start, end: reader.end }
   const back = takeKeepBack(reader)
   if (back) return { walk: 'each', keepBack: back, start, end: reader.end }
@@ -74,6 +80,11 @@ function fill(reader: Reader, draft: Draft): boolean {
     }
     draft.walk = 'nth'
     if (inside) draft.thing = inside
+    return true
+  }
+  if (reader.take('other|opposite', 'side', 'of', 'the?', 'ch|chain|chs')) {
+    draft.walk = 'next'
+    draft.thing = { kind: 'chain' }
     return true
   }
   if (reader.take('top|tops', 'of')) {

@@ -9,6 +9,8 @@ export interface Vocabulary {
   readonly sizes: number
   /** Letters of the yarns. */
   readonly yarns: readonly string[]
+  /** Names of the pattern's pieces. */
+  readonly pieces: readonly string[]
 }
 
 /** A walk along the tokens of one row, without its gaps. */

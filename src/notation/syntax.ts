@@ -49,6 +49,8 @@ export interface Target extends Span {
   readonly ofRow?: number
   /** `60 sc evenly along 30 row-ends`: the number before is that of the stitches in all. */
   readonly evenly?: boolean
+  /** `around Leg 1`: the piece whose edge is worked. */
+  readonly ofPiece?: string
   /** `5 lps held tog`: all of them are one place. */
   readonly together?: boolean
   /** `across`, `around`, `to end`: said that it goes to the end. */
@@ -189,6 +191,8 @@ export interface Join extends Span {
   readonly ring?: boolean
   /** `sl st in first ch`: said where the join goes. */
   readonly inFirst?: boolean
+  /** Joined to another piece, by the chain that was made before. */
+  readonly piece?: boolean
 }
 
 /** `Join B in any ch-2 sp`, `with A, sl st in first st`: where the hook begins. */

@@ -28,7 +28,7 @@ export function checkPattern(source: Source): CheckedPattern {
 function workAll(pattern: Pattern) {
   const { source, sizes } = pattern
   const count = Math.max(1, sizes.length)
-  const words = lexicon(pattern.terms, pattern.stitches, count, (pattern.materials?.yarns ?? []).flatMap(({ letter }) => (letter === undefined ? [] : [letter])))
+  const words = lexicon(pattern.terms, pattern.stitches, count, (pattern.materials?.yarns ?? []).flatMap(({ letter }) => (letter === undefined ? [] : [letter])), pattern.pieces.map(({ name }) => name))
   const read = pattern.pieces.map((piece) => ({ piece, ...readRows(source.text, piece.rows, words) }))
   const conventions = saidConventions(pattern, read.flatMap(({ remarks }) => remarks).map(({ span }) => textOf(source, span)))
   const pieces: WorkedPiece[] = []
