@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { counted } from '../diagnostics/words.ts'
-import { rowsFilled, rowsSaid } from '../fabric/row-ranges.ts'
+import { rowsEndOn, rowsFilled, rowsSaid } from '../fabric/row-ranges.ts'
 import type { PieceFacts } from './facts.ts'
 
 /** `Rnds 7-12 (6 rnds)`: the range must have the length that it says; a repeat of rows must fill its range. */
@@ -19,6 +19,16 @@ export function rangeLengthMismatch({ entries, size }: PieceFacts): readonly Dia
         message: `${word}s ${numbers[0]} to ${numbers.at(-1)} are ${counted(length, word)}, but it says ${said}`,
         primary: { span: { start: place.start, end: place.end }, text: `says ${said}, is ${length}` },
         secondary: [],
+      })
+      continue
+    }
+    const end = rowsEndOn(read.reference, length)
+    if (end && length > 1 && end.is !== end.says.row) {
+      found.push({
+        code: 'range-length-mismatch',
+        message: `${word}s ${numbers[0]} to ${numbers.at(-1)} are ${counted(length, word)} and end with a ${word} ${end.is}, but it says ${word} ${end.says.row}`,
+        primary: { span: { start: end.says.start, end: end.says.end }, text: `ends with a ${word} ${end.is}` },
+        secondary: [{ span: { start: label.start, end: label.end }, text: counted(length, word) }],
       })
       continue
     }

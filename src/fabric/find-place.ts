@@ -64,6 +64,11 @@ function corners(edge: readonly Place[]): Corners {
   return found
 }
 
+/** Whether chain spaces lie on an edge. */
+export function hasSpaces(edge: readonly Place[]): boolean {
+  return corners(edge).longest > 0
+}
+
 /** Corner spaces are those made inside a group in one place; when there are none, the longest; when all are alike, all. */
 function isCorner(walk: Walk, place: Place): boolean {
   if (place.corner) return true

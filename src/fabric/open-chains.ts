@@ -1,11 +1,11 @@
 import type { Thing } from '../notation/syntax.ts'
-import { findNext } from './find-place.ts'
+import { findNext, hasSpaces } from './find-place.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
 /** Whether the chains of the spaces ahead are worked one by one: named so, or taken so when `each st` meets spaces. */
 export function eachChain(walk: Walk, thing: Thing | undefined): boolean {
-  if (walk.edge.every((place) => place.kind !== 'space')) return false
+  if (!hasSpaces(walk.edge)) return false
   if (thing?.kind === 'chain') return true
   const plain = thing === undefined || thing.kind === 'stitch' && thing.stitch === undefined && thing.where === undefined
   return plain && walk.choose('chains-as-places', ['chain spaces are passed over', 'each chain is worked as a stitch']) === 1

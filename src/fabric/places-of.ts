@@ -56,7 +56,7 @@ function next(walk: Walk, target: Target, span: Span, count: number, work: WorkI
     const from = walk.at
     take(walk, findNext(walk, walk.at, target.thing), span, work, over)
     rowEndsPassed(walk, from, span)
-    if (walk.overrun && pass > walk.setting.room) return
+    if (walk.overrun && walk.at > 2 * walk.edge.length + 2_000) return
   }
 }
 

@@ -146,6 +146,8 @@ function copyOf(reference: Extract<RowReference, { kind: 'copy' }>, entry: Writt
   if (found && own.items.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')) return own
   const source = copied(found, `${wanted ?? 'no row'}`)
   const chains = reference.chains?.find(({ row }) => row === number)?.chains
+  const undecided = own.items.filter((item) => item.node === 'unreadable')
+  if (undecided.length > 0) return { ...source, items: [...source.items, ...undecided] }
   return chains === undefined ? source : { ...source, items: withChains(source.items, chains) }
 }
 

@@ -16,3 +16,10 @@ export function rowsFilled(reference: RowReference | undefined, size: number): n
   if (reference?.kind !== 'copy' || !reference.blocks.every(({ times }) => times)) return undefined
   return reference.blocks.reduce((sum, { rows, times }) => sum + rows.length * inSize(times!, size), 0)
 }
+
+/** The row on which a repeat of rows ends in a range of so many, and the one that it says. */
+export function rowsEndOn(reference: RowReference | undefined, length: number): { readonly is: number; readonly says: { readonly row: number } & Span } | undefined {
+  if (reference?.kind !== 'copy' || !reference.endsOn || reference.blocks.length !== 1) return undefined
+  const { rows } = reference.blocks[0]!
+  return { is: rows[(length - 1) % rows.length]!, says: reference.endsOn }
+}

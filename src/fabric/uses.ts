@@ -1,6 +1,24 @@
 import { inSize, type Instruction } from '../notation/syntax.ts'
 import type { Walk } from './walk.ts'
 
+/** Places that the instructions from `from` on will use; the sums are kept, so that each list is added up once. */
+export function usesFrom(items: readonly Instruction[], from: number, walk: Walk): number {
+  if (items.length - from < 4) return usesOf(items.slice(from), walk)
+  let sums = walk.usesAfter.get(items)
+  if (!sums) {
+    sums = new Array<number>(items.length + 1).fill(0)
+    for (let index = items.length - 1; index >= 0; index -= 1) sums[index] = sums[index + 1]! + usesOf(items.slice(index, index + 1), walk)
+    walk.usesAfter.set(items, sums)
+  }
+  return chainFirst(items, from) ? usesOf(items.slice(from), walk) : sums[from]!
+}
+
+/** Stitches in a chain that is made between need the instructions read in their order. */
+function chainFirst(items: readonly Instruction[], from: number): boolean {
+  for (let index = from; index < Math.min(items.length, from + 12); index += 1) if (items[index]!.node === 'chain' && items[index + 1]?.node === 'work') return (items[index + 1] as { target?: { thing?: { kind: string } } }).target?.thing?.kind === 'chain'
+  return false
+}
+
 /**
  * Places that instructions will use up, as far as the words alone tell. Instructions that go to the end use what is left and count
  * as 0. It is what a fill keeps back for the instructions after it.

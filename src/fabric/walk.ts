@@ -1,4 +1,4 @@
-import type { Chain } from '../notation/syntax.ts'
+import type { Chain, Instruction } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import type { Lexicon } from './lexicon.ts'
@@ -9,6 +9,9 @@ export const mostStitches = 2_000_000
 
 /** Raised when a row would pass the limit; caught where rows are worked, and told as a diagnostic. */
 export class TooLarge extends Error {}
+
+/** Raised when the repeats of a row stand so deep in one another that working it would not end. */
+export class TooDeep extends Error {}
 
 /** What a pattern says, or is taken to say, about what its rows leave open. */
 export interface Conventions {
@@ -120,6 +123,11 @@ export class Walk {
   undecided: { readonly reason: string; readonly span: Span } | undefined
   groupCount = 0
   worked = false
+  /** It has made something other than slip stitches that lead in. */
+  begun = false
+  private steps_ = 0
+  /** For each list of instructions: what those from an index on will use. */
+  readonly usesAfter = new Map<readonly Instruction[], number[]>()
   overrun = false
   /** Names of which nothing more stands on the edge, and from which index on: so that no name is sought twice. */
   readonly noneFrom = new Map<string, number>()
@@ -165,11 +173,18 @@ export class Walk {
     return Math.max(0, this.edge.length - this.at)
   }
 
+  /** One more instruction is worked; repeats inside repeats may not go on without end. */
+  effort(): void {
+    this.steps_ += 1
+    if (this.steps_ > 20_000 + 60 * (this.edge.length + this.made.length)) throw new TooDeep()
+  }
+
   /** Adds a stitch to what the row makes. */
   make(place: Omit<Place, 'row'>): void {
     if (this.made.length >= this.setting.room) throw new TooLarge()
     this.made.push({ ...place, row: this.setting.rowIndex })
     this.worked = true
+    if (!place.travel) this.begun = true
   }
 
   /** Adds chains: a space, or a longer one when chains came just before. */
@@ -209,12 +224,12 @@ export class Walk {
 
   /** A mark to come back to when a try does not come out. */
   mark(): () => void {
-    const { at, last, tookFirst, leaves, overrun, worked, undecided } = this
+    const { at, last, tookFirst, leaves, overrun, worked, begun, undecided } = this
     const made = this.made.length
     const tail = this.made.at(-1)
     const lengths = [this.steps.length, this.troubles.length, this.repeats.length, this.groups.length, this.yarns.length, this.skipped.length] as const
     return () => {
-      Object.assign(this, { at, last, tookFirst, leaves, overrun, worked, undecided })
+      Object.assign(this, { at, last, tookFirst, leaves, overrun, worked, begun, undecided })
       this.made.length = made
       if (tail && made > 0) this.made[made - 1] = tail
       this.steps.length = lengths[0]

@@ -20,7 +20,7 @@ export function workChain(walk: Walk, item: Chain, rest: Rest): void {
     walk.bridge = count
     return
   }
-  const starts = rest.group === undefined && walk.made.every((place) => place.travel)
+  const starts = rest.group === undefined && !walk.begun
   if (starts && !walk.chain && entersItsOwnChain(rest.items)) return addAtStart(walk, count)
   if (starts) return beginRow(walk, item, count, rest)
   if (beforeTurn(rest.items) || endsFlatRow(walk, rest)) {

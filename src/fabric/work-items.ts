@@ -1,7 +1,7 @@
 import type { Instruction, Join } from '../notation/syntax.ts'
 import { inSize } from '../notation/syntax.ts'
 import { isStitch } from './place.ts'
-import { usesOf } from './uses.ts'
+import { usesFrom } from './uses.ts'
 import type { Walk } from './walk.ts'
 import { workChain } from './work-chain.ts'
 import { eachByKind, workEachByKind } from './work-each-by-kind.ts'
@@ -30,7 +30,8 @@ export function workItems(walk: Walk, items: readonly Instruction[], rest: Rest)
     const item = items[index]!
     const together = eachByKind(items, index)
     const next = together ? index + together.items.length : index + 1
-    const after: Rest = { ...rest, uses: usesOf(items.slice(next), walk) + rest.uses, items: next < items.length ? items.slice(next) : rest.items }
+    walk.effort()
+    const after = restAfter(walk, items, next, rest)
     if (item.node === 'repeat' && item.prefixed && index === 0 && items.length > 1 && item.times.kind === 'in-all' && multipliesAll(walk, item)) {
       const all: Instruction = { ...item, prefixed: false, items: [...item.items, ...items.slice(1)], end: items.at(-1)!.end }
       workItem(walk, all, rest)
@@ -47,6 +48,20 @@ export function workItems(walk: Walk, items: readonly Instruction[], rest: Rest)
 /** `[2x inc, 3 sc] x 4`: two increases and 3 sc, or both of them twice. */
 function multipliesAll(walk: Walk, item: Instruction): boolean {
   return walk.choose(`multiplies ${item.start}`, ['the number before multiplies the next stitch', 'the number before multiplies all that follows in the bracket']) === 1
+}
+
+/** What comes after the instructions up to `next`. Reckoned only when it is asked for, so that long rows cost no more than they have steps. */
+function restAfter(walk: Walk, items: readonly Instruction[], next: number, rest: Rest): Rest {
+  return {
+    ...(rest.group !== undefined && { group: rest.group }),
+    ...(rest.quiet && { quiet: rest.quiet }),
+    get uses() {
+      return usesFrom(items, next, walk) + rest.uses
+    },
+    get items() {
+      return next < items.length ? items.slice(next, next + 24) : rest.items
+    },
+  }
 }
 
 function workItem(walk: Walk, item: Instruction, rest: Rest): void {

@@ -7,8 +7,9 @@ import type { FlatRow } from './perimeter.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
 import { itemsOf, textFor, writtenOf } from './row-content.ts'
 import { mostStitches, TooLarge, type Conventions, type ReadingPoint, type RowSetting } from './walk.ts'
-import { otherReadings, workRow, workRowInEveryReading, type RowToWork, type RowTry } from './work-row.ts'
-import type { Says, Verdict, WorkedRow } from './worked-row.ts'
+import { otherReadings, type RowToWork, type RowTry } from './work-row.ts'
+import { everyReading, unreadIn } from './readable.ts'
+import type { Says, Trouble, Verdict, WorkedRow } from './worked-row.ts'
 
 export interface PieceToWork {
   readonly name: string
@@ -125,7 +126,10 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const toWork: RowToWork = { text: textFor(row), items, edge, before: state.before }
   if (row.missing !== undefined) return cannot(row, state, setting, toWork, `it refers to ${row.missing === 'itself' ? 'itself' : `row ${row.missing}`}`)
   if (state.unknown && state.edge.places.length === 0 && index > 0) return cannot(row, state, setting, toWork, 'the row below could not be counted')
-  const { usual, others } = workRowInEveryReading(toWork, setting)
+  const unread = unreadIn(items)
+  if (unread.length > 0) return cannot(row, state, setting, toWork, 'a part of it cannot be read', undefined, unread)
+  const { usual, others } = everyReading(toWork, setting)
+  if (!usual) return cannot(row, state, setting, toWork, 'its repeats stand too deep in one another')
   const chosen = usual.comesOut ? usual : (others[0] ?? usual)
   if (chosen.undecided !== undefined || chosen.troubles.some((trouble) => trouble.kind === 'unreadable' || trouble.kind === 'unknown-stitch')) {
     return cannot(row, state, setting, toWork, chosen.undecided?.reason ?? 'a part of it cannot be read', chosen)
@@ -134,8 +138,8 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const sameRange = state.entry === row.entry
   if (!chosen.comesOut && !sameRange) {
     for (const other of state.others) {
-      const there = workRowInEveryReading({ ...toWork, edge: other.edge }, setting)
-      const found = there.usual.comesOut ? there.usual : there.others[0]
+      const there = everyReading({ ...toWork, edge: other.edge }, setting)
+      const found = there.usual?.comesOut ? there.usual : there.others[0]
       if (found) return step(row, { ...found, assumed: [other.words, ...found.assumed] }, toWork, setting, state, false)
     }
   }
@@ -263,24 +267,29 @@ function mainKind(tried: RowTry, setting: RowSetting): string {
   return most === undefined || most === 'ch' ? setting.base : most
 }
 
+function workedAnything(items: readonly Instruction[]): boolean {
+  return items.some((item) => item.node !== 'aside' && item.node !== 'unreadable' && item.node !== 'turn' && item.node !== 'join')
+}
+
 /** A row that cannot be counted: the next one stands on what it says, when it says something. */
-function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWork, reason: string, tried?: RowTry): Step {
+function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWork, reason: string, tried?: RowTry, unread: readonly Trouble[] = []): Step {
   const says = saysOf(row.entry.read.totals, setting.size)
   const count = saidCount(says)
-  const attempt = tried ?? workRow(toWork, setting)
   const kind = Object.keys(says?.kinds ?? {})[0] ?? state.kind
   const known = count !== undefined && count < 100_000
-  const places: readonly Place[] = known ? Array.from({ length: count }, () => ({ kind, row: setting.rowIndex })) : []
+  // Needlework on the finished fabric leaves its edge as it was.
+  const needlework = !known && !workedAnything(toWork.items) && state.edge.places.length > 0 && row.missing === undefined
+  const places: readonly Place[] = needlework ? state.edge.places : known ? Array.from({ length: count }, () => ({ kind, row: setting.rowIndex })) : []
   const worked: WorkedRow = {
     label: row.label, word: row.round ? 'round' : 'row', ...(row.number !== undefined && { number: row.number }), written: writtenOf(row),
     offers: state.edge.places.length, worksOver: 0, leaves: 0, makes: known ? count : 0, kinds: {}, spaces: {}, ...(says && { says }), verdict: 'cannot-tell', reason,
     assumed: known ? [`it is taken to make the ${count} stitches it says`] : [], tally: [], repeats: [], uncounted: true,
-    troubles: attempt.troubles.filter((trouble) => trouble.kind === 'unreadable' || trouble.kind === 'unknown-stitch'),
-    agreement: { total: true, kinds: true, change: true }, yarns: attempt.yarns, fabric: { made: places, left: [], turned: !setting.round },
-    ...(row.missing !== undefined && { missing: row.missing }), ...(attempt.undecided && { undecided: attempt.undecided.span }),
+    troubles: [...unread, ...(tried?.troubles ?? []).filter((trouble) => trouble.kind === 'unreadable' || trouble.kind === 'unknown-stitch')],
+    agreement: { total: true, kinds: true, change: true }, yarns: tried?.yarns ?? [], fabric: { made: places, left: [], turned: !setting.round },
+    ...(row.missing !== undefined && { missing: row.missing }), ...(tried?.undecided && { undecided: tried.undecided.span }),
   }
   return {
-    worked, points: [], fine: false, stitches: 0, turned: attempt.row.turned,
-    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known, others: [], before: known ? count : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, flat: [], foundation: [], turnsAfter: false },
+    worked, points: [], fine: false, stitches: 0, turned: tried?.row.turned ?? !row.round,
+    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, flat: [], foundation: [], turnsAfter: false },
   }
 }

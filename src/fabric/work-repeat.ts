@@ -11,8 +11,15 @@ export function workRepeat(walk: Walk, item: Repeat, rest: Rest): void {
   for (let pass = 1; pass <= times; pass += 1) {
     const items = pass === times ? lastItems(walk, item) : item.items
     const uses = rest.uses + usesOf(item.items, walk) * (times - pass)
+    const before = { at: walk.at, made: walk.made.length }
     workItems(walk, items, quietly(uses, rest))
-    if (walk.overrun && walk.at > walk.edge.length + walk.setting.room) return
+    if (pass > 1 && walk.at === before.at && walk.made.length === before.made) {
+      // Every place was used up by the passes before: this one has nothing to work into.
+      walk.trouble({ kind: 'does-not-divide', span: item.body, room: 0, each: Math.max(1, usesOf(item.items, walk)), before: walk.at, after: 0 })
+      break
+    }
+    // The row has run out long ago: how far it would go is told by its words.
+    if (walk.overrun && walk.at > 2 * walk.edge.length + 2_000) return
   }
   finish(walk, item, rest)
   note(walk, item, times)

@@ -2,6 +2,7 @@ import { inSize, type Instruction, type RowText } from '../notation/syntax.ts'
 import { compareTotal, type Comparison, type Made } from './compare-total.ts'
 import type { FlatRow } from './perimeter.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
+import { usesOf } from './uses.ts'
 import { Walk, type ReadingPoint, type RowSetting } from './walk.ts'
 import { beginWithCarried } from './work-chain.ts'
 import { workItems } from './work-items.ts'
@@ -53,7 +54,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   const made = whatWasMade(walk)
   const comparison = compareTotal(text.totals, made, setting.size, before, setting.conventions.chainsCount, setting.lexicon)
   const worksOver = walk.at - walk.opened - walk.missed
-  const troubles = walk.troubles.map((trouble) => (trouble.kind === 'overrun' && trouble.wants === 0 ? { ...trouble, wants: worksOver, offers: walk.edge.length - walk.opened } : trouble))
+  const troubles = walk.troubles.map((trouble) => (trouble.kind === 'overrun' && trouble.wants === 0 ? { ...trouble, wants: Math.max(worksOver, usesOf(items, walk)), offers: walk.edge.length - walk.opened } : trouble))
   const turned = walk.turned ?? !setting.round
   const lays = !walk.worked && walk.laid > 0
   const makes = comparison.chainsCounted ? made.stitches + made.chains : made.stitches

@@ -9,16 +9,12 @@ import type { Rest } from './work-items.ts'
  * stitches like others until the row's end shows that nothing follows them.
  */
 export function workSlips(walk: Walk, item: Work, rest: Rest): void {
-  if (walk.setting.slipsFasten || walk.worked && !onlyTravel(walk)) return stitch(walk, item, rest)
+  if (walk.setting.slipsFasten || walk.begun) return stitch(walk, item, rest)
   if (walk.round) return moveStart(walk, item, rest)
   placesOf(walk, targetOf(walk, item), item, rest, (index) => {
     walk.make({ kind: 'sl st', into: walk.place(index), travel: true })
     walk.travelled += 1
   })
-}
-
-function onlyTravel(walk: Walk): boolean {
-  return walk.made.every((place) => place.travel)
 }
 
 function targetOf(walk: Walk, item: Work): NonNullable<Work['target']> {

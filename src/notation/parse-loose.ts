@@ -43,7 +43,10 @@ export function parseLoose(reader: Reader): readonly Instruction[] {
   }
   if (takeToEnd(reader)) return [{ node: 'aside', start, end: reader.end }]
   const token = reader.peek()
+  const { at } = reader
   toClauseEnd(reader)
+  // A bracket that closes nothing stands alone.
+  if (reader.at === at) reader.at += 1
   return [{ node: 'unreadable', why: 'word', reason: token?.text ?? '', start, end: reader.end }]
 }
 

@@ -34,7 +34,7 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
 
 /** What follows a reference (`, ending with a WS row`) is kept only as far as it turns or joins. */
 function afterReference(reader: Reader): readonly Instruction[] {
-  return parseItems(reader, () => false).filter((item) => item.node === 'turn' || item.node === 'join')
+  return parseItems(reader, () => false).filter((item) => item.node === 'turn' || item.node === 'join' || item.node === 'unreadable' && item.why === 'cannot')
 }
 
 /** `As Rnd 7, but (5 sc, inc) x 6`: the text after `but` is worked. */

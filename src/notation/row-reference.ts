@@ -7,7 +7,7 @@ import type { Num } from './syntax.ts'
 export type RowReference =
   | Schedule
   /** `Rep Rows 3 and 4`, `As Row 3`; `six times, then Rows 3–4 once` is a list of blocks. */
-  | { readonly kind: 'copy'; readonly blocks: readonly Block[]; readonly until?: number; readonly chains?: readonly { readonly row: number; readonly chains: number }[]; readonly start: number; readonly end: number }
+  | { readonly kind: 'copy'; readonly blocks: readonly Block[]; readonly until?: number; readonly endsOn?: { readonly row: number; readonly start: number; readonly end: number }; readonly chains?: readonly { readonly row: number; readonly chains: number }[]; readonly start: number; readonly end: number }
   /** `Rep last 2 rows 5 more times` */
   | { readonly kind: 'last'; readonly count: Num; readonly times?: Num; readonly start: number; readonly end: number }
   /** `Work even for 5 rows` */
@@ -69,9 +69,26 @@ function pointing(reader: Reader, start: number): RowReference | undefined {
   if (blocks) {
     const until = takeUntil(reader)
     const chains = takeChains(reader)
-    return { kind: 'copy', blocks, ...(until !== undefined && { until }), ...(chains.length > 0 && { chains }), start, end: reader.end }
+    const endsOn = takeEndsOn(reader)
+    return { kind: 'copy', blocks, ...(until !== undefined && { until }), ...(chains.length > 0 && { chains }), ...(endsOn && { endsOn }), start, end: reader.end }
   }
   return lead === 'as' || lead === 'rep' && colon ? piece(reader, start) : undefined
+}
+
+/** `ending with a Row 4` */
+function takeEndsOn(reader: Reader): { readonly row: number; readonly start: number; readonly end: number } | undefined {
+  const { at } = reader
+  reader.take(',')
+  const { start } = reader
+  if (reader.take('ending|end', 'with|on|after', 'a|an?', rowWords)) {
+    const row = numberAhead(reader)
+    if (row !== undefined) {
+      reader.at += 1
+      return { row, start, end: reader.end }
+    }
+  }
+  reader.at = at
+  return undefined
 }
 
 /** `with ch-5 on Rnd 9, ch-6 on Rnd 10, ch-7 on Rnds 11 and 12`: chains of another length in each copy. */
