@@ -9,10 +9,19 @@ import { textOf, type Source } from '../text/source.ts'
 import type { CheckedPattern, WorkedPiece } from './checked-pattern.ts'
 import type { Pattern } from './pattern.ts'
 import { readPattern } from './read-pattern.ts'
+import { withTriedHints } from './try-hints.ts'
 import { saidConventions } from './said-conventions.ts'
 
-/** Reads a pattern, works every piece in every size, and checks it. Never throws for what a designer wrote. */
+/**
+ * Reads a pattern, works every piece in every size, checks it, and tries small changes where a count does not come out. Never throws
+ * for what a designer wrote.
+ */
 export function checkPattern(source: Source): CheckedPattern {
+  const checked = checkOnce(source)
+  return { ...checked, diagnostics: withTriedHints(checked, checkOnce) }
+}
+
+function checkOnce(source: Source): CheckedPattern {
   const { pattern, diagnostics } = readPattern(source)
   if (!pattern) return { source, pieces: [], diagnostics }
   const { pieces, facts, undecided, words } = workAll(pattern)
