@@ -64,17 +64,16 @@ export function thingHere(reader: Reader): Thing | undefined {
   return undefined
 }
 
-/** `ch-2 sp`, `2-ch sp`, `ch sp`, `ch-5 lp`, `next ch-3`, `ch`. */
+/** `ch-2 sp`, `2-ch sp`, `ch sp`, `ch-5 lp`, `next ch-3`, `top of 3-ch`, `ch`. */
 function chainLoop(reader: Reader): Thing | undefined {
-  const at = reader.at
   const before = numberAhead(reader) !== undefined && (reader.word(1) === '-' ? chainWords.has(reader.word(2)) && reader.touches(1) : chainWords.has(reader.word(1)) && reader.touches(1))
   if (before) {
+    // `3-ch` is the space of 3 chains, with or without the word, as `ch-3` is.
     const chains = takeNumber(reader)
     reader.take('-')
     reader.at += 1
-    if (reader.takeOne(spaceWords)) return { kind: 'space', ...(chains && { chains }) }
-    reader.at = at
-    return undefined
+    reader.takeOne(spaceWords)
+    return { kind: 'space', ...(chains && { chains }) }
   }
   if (!chainWords.has(reader.word())) return undefined
   reader.at += 1

@@ -10,11 +10,12 @@ export interface Token extends Span {
 
 const fractions: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75, '⅓': 1 / 3, '⅔': 2 / 3, '⅛': 0.125 }
 
-// A word may hold digits only between letters (`sc2tog`); `sc8` is a word and a number that touch.
+// A word may hold digits between letters (`sc2tog`) or before `tog` (`2dctog`); `sc8` is a word and a number that touch.
 const pattern = new RegExp(
   [
     String.raw`(?<gap>[\s\u00a0\u202f\u200b\ufeff]+)`,
     String.raw`(?<ordinal>\d+(?:st|nd|rd|th)(?![a-z]))`,
+    String.raw`(?<together>\d{1,2}\p{L}+tog(?!\p{L}))`,
     String.raw`(?<number>\d+(?:\.\d+)?[½¼¾⅓⅔⅛]?|[½¼¾⅓⅔⅛])`,
     String.raw`(?<word>\p{L}+(?:['’]\p{L}+)*(?:\d+\p{L}+)?)`,
     String.raw`(?<mark>\*+|†+|‡+|◊+|§+|¤+|#+)`,
@@ -30,8 +31,9 @@ export function tokens(text: string, start = 0, end = text.length): readonly Tok
   while (at < end) {
     pattern.lastIndex = at
     const groups = pattern.exec(text)?.groups ?? {}
-    const kind = (['gap', 'ordinal', 'number', 'word', 'mark', 'sign'] as const).find((name) => groups[name] !== undefined) ?? 'sign'
-    const found = groups[kind] ?? text[at] ?? ''
+    const group = (['gap', 'ordinal', 'together', 'number', 'word', 'mark', 'sign'] as const).find((name) => groups[name] !== undefined) ?? 'sign'
+    const kind = group === 'together' ? 'word' : group
+    const found = groups[group] ?? text[at] ?? ''
     const cut = found.slice(0, end - at)
     out.push({ kind, text: cut, start: at, end: at + cut.length, ...valueOf(kind, cut) })
     at += cut.length

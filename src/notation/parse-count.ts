@@ -1,0 +1,190 @@
+import { numberAhead, takeNumber } from './numbers.ts'
+import { takeThing } from './parse-thing.ts'
+import { Reader } from './reader.ts'
+import type { Num, Total } from './syntax.ts'
+
+interface Draft {
+  count?: Num
+  change?: Num
+  rows?: Num
+  chainsCount?: boolean
+  readonly kinds: { kind: string; count: Num }[]
+  readonly spaces: { chains?: number; count: Num }[]
+  readonly groups: { name: string; count: Num }[]
+}
+
+/** Reads what stands between two tokens as a count; undefined when it is anything else. */
+export function parseCount(all: Reader['all'], open: number, close: number, outer: Reader): Total | undefined {
+  const inner = new Reader(all.slice(open + 1, close), outer.vocabulary)
+  const draft: Draft = { kinds: [], spaces: [], groups: [] }
+  if (inner.done) return undefined
+  while (!inner.done) {
+    if (inner.takeOne(new Set([',', ';', ':', '+', '&', 'and', 'plus', '.', '—', '–', 'or']))) {
+      const plus = inner.word(-1) === '+' && inner.at === 1
+      if (plus) {
+        const change = takeNumber(inner)
+        if (!change) return undefined
+        draft.change = change
+        inner.take('st|sts|stitches')
+      }
+      continue
+    }
+    if (!part(inner, draft)) return undefined
+  }
+  const said = draft.count || draft.change || draft.rows || draft.chainsCount || draft.kinds.length + draft.spaces.length + draft.groups.length > 0
+  if (!said) return undefined
+  outer.sizeLists.push(...inner.sizeLists)
+  const end = all[close]?.end ?? all.at(-1)!.end
+  return { ...draft, start: all[open]!.start, end }
+}
+
+function part(reader: Reader, draft: Draft): boolean {
+  if (/^[-−]$/.test(reader.word()) && reader.at === 0) {
+    reader.at += 1
+    const change = takeNumber(reader)
+    if (!change) return false
+    draft.change = { ...change, values: change.values.map((value) => -value) }
+    reader.take('st|sts|stitches')
+    return true
+  }
+  if (reader.take('total', 'of?') || reader.take('=') || reader.take('makes|make')) {
+    const count = takeNumber(reader)
+    if (!count) return false
+    draft.count = count
+    reader.take('st|sts|stitches')
+    return true
+  }
+  if (changeWord(reader, draft)) return true
+  if (remark(reader, draft)) return true
+  const sizes = sizesByComma(reader)
+  const count = sizes ?? takeNumber(reader)
+  if (count) return counted(reader, draft, count)
+  const thing = takeThing(reader)
+  if (thing?.kind === 'space' && draft.kinds.length > 0) {
+    draft.spaces.push(spaceOf(thing.chains, { values: [1], start: reader.end, end: reader.end }))
+    return true
+  }
+  return false
+}
+
+/** `(24, 26, 28)` in a pattern of three sizes. */
+function sizesByComma(reader: Reader): Num | undefined {
+  const { sizes } = reader.vocabulary
+  const token = reader.peek()
+  if (sizes < 2 || token?.kind !== 'number' || reader.at !== 0) return undefined
+  const values: number[] = []
+  for (let ahead = 0; ; ahead += 2) {
+    const number = reader.peek(ahead)
+    if (number?.kind !== 'number') return undefined
+    values.push(number.value ?? 0)
+    if (reader.word(ahead + 1) !== ',') {
+      if (values.length !== sizes) return undefined
+      reader.at += ahead + 1
+      return { values, start: token.start, end: number.end }
+    }
+  }
+}
+
+function counted(reader: Reader, draft: Draft, count: Num): boolean {
+  if (reader.take('row|rows|rnd|rnds|round|rounds')) {
+    draft.rows = count
+    return true
+  }
+  const plain = reader.take('st|sts|stitch|stitches')
+  if (plain || reader.done || /^[,;:.=]$/.test(reader.word()) || /^(in|at|from|total)$/.test(reader.word())) {
+    if (changed(reader, draft, count)) return true
+    if (reader.take('from')) takeNumber(reader)
+    takeManner(reader)
+    if (draft.count === undefined) draft.count = count
+    return true
+  }
+  if (changed(reader, draft, count)) return true
+  return kind(reader, draft, count)
+}
+
+function kind(reader: Reader, draft: Draft, count: Num): boolean {
+  const half = reader.take('half')
+  reader.take('full|whole|complete')
+  const thing = takeThing(reader)
+  if (!thing) {
+    const name = /^(corners?|sides?|picots?|petals?|v|points?|spokes?|ripples?|blocks?|squares?|leaves|groups?|bobbles?|loops?|arches|tiles?)$/i.exec(reader.word())
+    if (!name) return false
+    reader.at += 1
+    draft.groups.push({ name: name[0], count })
+    return true
+  }
+  if (thing.kind === 'space') draft.spaces.push(spaceOf(thing.chains, count))
+  else if (thing.kind === 'stitch' && thing.stitch === 'sh') draft.groups.push({ name: half ? 'half' : 'sh', count })
+  else if (thing.kind === 'stitch' && thing.stitch) draft.kinds.push({ kind: thing.stitch, count })
+  else if (thing.kind === 'stitch') draft.count ??= count
+  else if (thing.kind === 'chain') draft.spaces.push({ chains: -1, count })
+  else draft.groups.push({ name: half ? 'half' : (thing.stitch ?? thing.kind), count })
+  if (thing.where === 'corner') return true
+  if (changed(reader, draft, count)) return true
+  takeManner(reader)
+  return true
+}
+
+/** A count of chains themselves (`16 ch`) is marked by -1 chains. */
+function spaceOf(chains: Num | undefined, count: Num): { chains?: number; count: Num } {
+  const of = chains?.values[0]
+  return { count, ...(of !== undefined && { chains: of }) }
+}
+
+function takeManner(reader: Reader): void {
+  reader.take('at', 'the?', 'end|ends', 'of?', 'the?', 'row|rnd|round?') && (takeNumber(reader), true) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'side|end|edge')
+    || reader.take('each|per', 'side|edge|corner') || reader.take('in', 'the?', 'ring')
+}
+
+/** `6 sts inc'd`, `4 dec`, `(increase of 6)` */
+function changed(reader: Reader, draft: Draft, count: Num): boolean {
+  if (reader.take('inc|incs|inc’d|inc\'d|increased|more|inced')) {
+    draft.change = count
+    return true
+  }
+  if (reader.take('dec|decs|dec’d|dec\'d|decreased|fewer')) {
+    draft.change = { ...count, values: count.values.map((value) => -value) }
+    return true
+  }
+  return false
+}
+
+function changeWord(reader: Reader, draft: Draft): boolean {
+  const at = reader.at
+  const grows = reader.take('inc|inc’d|inc\'d|increased|increase|increases', 'by|of?')
+  const shrinks = !grows && reader.take('dec|dec’d|dec\'d|decreased|decrease|decreases', 'by|of?')
+  const count = grows || shrinks ? takeNumber(reader) : undefined
+  if (!count) {
+    reader.at = at
+    return false
+  }
+  reader.take('st|sts')
+  draft.change = grows ? count : { ...count, values: count.values.map((value) => -value) }
+  return true
+}
+
+/** `counting tch`, `each ch counts as 1 st`, `not counting ch-3`: said about the count, and no count itself. */
+function remark(reader: Reader, draft: Draft): boolean {
+  if (reader.take('each|every|all|a?', 'ch|chs|chain|chains|ch-', 'count|counts|counted', 'as')) {
+    draft.chainsCount = true
+    toComma(reader)
+    return true
+  }
+  if (!/^(counting|including|incl|not|excluding|without|from|per|with|ch|tch|the)$/.test(reader.word())) return false
+  if (reader.word() === 'counting' && /^(ch|chs|chain|chains|each)$/.test(reader.word(1))) {
+    const text = reader.all.slice(reader.at).map((token) => token.text.toLowerCase()).join(' ')
+    if (/counting (each )?chs? as/.test(text) && !/turning|beg/.test(text)) draft.chainsCount = /as (a |1 |one )?(st|sts|stitch)/.test(text)
+    const count = /there are (\d+)/.exec(text)
+    if (count) draft.count = { values: [Number(count[1])], start: reader.start, end: reader.end }
+    reader.at = reader.limit
+    return true
+  }
+  if (/^(ch|tch|the)$/.test(reader.word()) && reader.at === 0) return false
+  if (reader.word() === 'ch' && numberAhead(reader, 1) !== undefined) return false
+  toComma(reader)
+  return true
+}
+
+function toComma(reader: Reader): void {
+  while (!reader.done && !/^[,;]$/.test(reader.word())) reader.at += 1
+}
