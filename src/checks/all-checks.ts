@@ -14,6 +14,7 @@ import { rowNumberOutOfOrder } from './row-number-out-of-order.ts'
 import { rowOverruns } from './row-overruns.ts'
 import { rowReferenceUnknown } from './row-reference-unknown.ts'
 import { rowUnreadable } from './row-unreadable.ts'
+import { seamMismatch } from './seam-mismatch.ts'
 import { sizeListLength } from './size-list-length.ts'
 import { sizeListOrder } from './size-list-order.ts'
 import { specialStitchUndefined } from './special-stitch-undefined.ts'
@@ -34,4 +35,4 @@ export const pieceChecks: readonly ((facts: PieceFacts) => readonly Diagnostic[]
 ]
 
 /** Checks across the whole pattern. */
-export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [turningChainUnsaid, yarnNotListed, yarnNotUsed, specialStitchUndefined]
+export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [turningChainUnsaid, seamMismatch, yarnNotListed, yarnNotUsed, specialStitchUndefined]

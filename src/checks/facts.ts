@@ -23,6 +23,8 @@ export interface PieceFacts {
   readonly rows: readonly WorkedRow[]
   readonly lexicon: Lexicon
   readonly tooLarge: boolean
+  /** Places that wait at its edge when it is done: of its last round, or all round its outline when it is flat. */
+  readonly edge: number
 }
 
 /** The whole pattern: for checks that look across its pieces. */
@@ -32,6 +34,8 @@ export interface PatternFacts {
   readonly lexicon: Lexicon
   /** Yarns that the materials list; undefined when there is no list. */
   readonly yarns: readonly { readonly letter: string; readonly span: Span }[] | undefined
+  /** Edges that are to be sewn together, by the names of their pieces. */
+  readonly seams: readonly { readonly join: readonly string[]; readonly ease: boolean; readonly span: Span }[]
   /** Special stitches that the pattern defines. */
   readonly defined: ReadonlySet<string>
   /** Conventions that nothing states and that change the counts. */

@@ -36,6 +36,8 @@ export const codes = {
   'count-missing': { severity: 'warning', title: 'A row changes the count and states none' },
   'row-not-checked': { severity: 'warning', title: 'A row cannot be counted' },
   'fabric-too-large': { severity: 'error', title: 'A pattern has more stitches than are worked' },
+  // Across pieces
+  'seam-mismatch': { severity: 'error', title: 'Two edges to be sewn together have different numbers of stitches' },
   // The words and the list of materials
   'yarn-not-listed': { severity: 'error', title: 'A row uses a yarn that the materials do not list' },
   'yarn-not-used': { severity: 'warning', title: 'The materials list a yarn that no row uses' },

@@ -64,7 +64,15 @@ function next(walk: Walk, target: Target, span: Span, count: number, work: WorkI
 function rowEndsPassed(walk: Walk, from: number, span: Span): void {
   if (!walk.outline) return
   let passed = 0
-  for (let index = from; index < Math.min(walk.last, walk.edge.length); index += 1) if (walk.edge[index]!.kind === 'row-end') passed += 1
+  let missed = 0
+  for (let index = from; index < Math.min(walk.last, walk.edge.length); index += 1) {
+    if (walk.edge[index]!.kind === 'row-end') passed += 1
+    else if (isStitch(walk.edge[index]!)) missed += 1
+  }
+  if (missed > 0) {
+    walk.missed += missed
+    walk.trouble({ kind: 'left-over', span, count: missed })
+  }
   if (passed > 2) walk.trouble({ kind: 'row-ends-passed', span, count: passed })
 }
 

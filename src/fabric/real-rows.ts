@@ -68,6 +68,7 @@ export function realRows(entries: readonly WrittenEntry[], size: number, sizeNam
   for (const planned of planRows(entries, size, sizeNames, lengthOf)) {
     if (rows.length >= most) return rows
     const { entry, number } = planned
+    if (rows.length === 0) rows.push(...foundationOf(entry, others))
     const source = sourceOf(planned, known, rows, others)
     round = isRound(entry, source, round)
     const row: RealRow = {
@@ -79,6 +80,14 @@ export function realRows(entries: readonly WrittenEntry[], size: number, sizeNam
     if (number !== undefined) known.set(number, row)
   }
   return rows
+}
+
+/** A piece that begins `Rows 1-6: As for Front` begins with Front's foundation. */
+function foundationOf(entry: WrittenEntry, others: OtherPieces): readonly RealRow[] {
+  const { reference } = entry.read
+  if (reference?.kind !== 'piece' || entry.label?.numbers[0] !== 1) return []
+  const theirs = others(reference.name) ?? []
+  return theirs.slice(0, Math.max(0, theirs.findIndex(({ number }) => number !== undefined))).map((row) => ({ ...row, entry }))
 }
 
 function prefixOf(label: RowLabel | undefined, round: boolean): string {

@@ -191,7 +191,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   remember(state.rowsBefore, row, tried)
   const after: State = {
     rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state),
-    edge: tried.next, entry: row.entry, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: !tried.comesOut && !(tried.troubles.length === 0 && tried.comparison.totalAgrees), before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
+    edge: tried.next, entry: row.entry, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
   return { worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
@@ -218,6 +218,12 @@ function remember(rows: State['rowsBefore'], row: RealRow, tried: RowTry): void 
   const below = rows.get(row.number - 1)
   if (below) below.left = tried.row.left
   rows.set(row.number, { made: tried.row.made, left: [] })
+}
+
+/** A count stays in doubt until a row that states its total comes out on it. */
+function onTrust(tried: RowTry, state: State): boolean {
+  if (!tried.comesOut) return !(tried.troubles.length === 0 && tried.comparison.totalAgrees)
+  return state.trust && saidCount(tried.comparison.says) === undefined
 }
 
 /** Where the row states no total, its other readings are kept for the next row to decide. */

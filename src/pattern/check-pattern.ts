@@ -2,8 +2,11 @@ import { runChecks } from '../checks/run-checks.ts'
 import type { PieceFacts } from '../checks/facts.ts'
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { lexicon } from '../fabric/lexicon.ts'
+import { outline, perimeter } from '../fabric/perimeter.ts'
+import { isStitch } from '../fabric/place.ts'
 import { readRows } from '../fabric/real-rows.ts'
 import { workInConventions } from '../fabric/work-in-conventions.ts'
+import type { PieceRun } from '../fabric/work-piece.ts'
 import { countReferences } from '../measures/count-references.ts'
 import { textOf, type Source } from '../text/source.ts'
 import type { CheckedPattern, WorkedPiece } from './checked-pattern.ts'
@@ -30,7 +33,7 @@ function checkOnce(source: Source): CheckedPattern {
     return letter !== undefined && span ? [{ letter, span }] : []
   })
   const defined = new Set(pattern.stitches.map(({ abbr }) => abbr))
-  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided }, pattern.sizes)
+  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, seams: pattern.seams.map(({ join, ease, span }) => ({ join, ease: ease === true, span })) }, pattern.sizes)
   return { source, pattern, pieces, diagnostics: inOrder([...diagnostics, ...found, ...referencesNotFound(pattern, pieces)]) }
 }
 
@@ -56,10 +59,16 @@ function workAll(pattern: Pattern) {
         piece, rows, ...(sizes[size] !== undefined && { size: sizes[size] }),
         between: remarks.map(({ span, after }) => ({ text: textOf(source, span), at: span.start, afterRow: lastRowOf(rows, entries[after - 1]?.span.start) })),
       })
-      facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge })
+      facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, edge: edgePlaces(run) })
     }
   }
   return { pieces, facts, undecided: [...undecided.values()], words }
+}
+
+/** Stitches that wait where a piece is done: its last round's, or those all round a flat piece. */
+function edgePlaces(run: PieceRun): number {
+  if (run.edge.round || run.flat.length === 0) return run.edge.places.filter((place) => isStitch(place)).length
+  return outline(perimeter(run.flat, run.foundation), false).length
 }
 
 /** Index of the last real row that a written row gave; -1 before the first. */
