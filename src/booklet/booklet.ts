@@ -1,3 +1,5 @@
+import type { Dimension, PieceDrawing } from '../drawing/piece-drawing.ts'
+
 /**
  * What a pattern says in print, before HTML or PDF. Plain data: every word, figure and number a reader sees stands here, already
  * put as it is shown, so that page and print cannot disagree. Typographic signs are set here too: − × – and no-break spaces.
@@ -27,11 +29,26 @@ export interface Booklet {
   /** The row shown under `How to read a row`, one with a repeat where the pattern has one. */
   readonly key?: RowLine
   readonly parts: readonly Part[]
+  /** The piece drawn from its own counts; left out where a row could not be counted. */
+  readonly drawing?: DrawingText
   /** Prose that comes before the parts (Notes) and after them (Assembly, Finishing …), from the Markdown body. */
   readonly before: readonly Section[]
   readonly after: readonly Section[]
   /** Sources of published tables that are shown. */
   readonly credits: readonly string[]
+}
+
+/** A drawing of the piece with all words that stand beside it. */
+export interface DrawingText {
+  readonly drawing: PieceDrawing
+  /** Measures along the drawing: `9.5 cm (3¾ in) across`, `24 rounds`. Places as in the drawing. */
+  readonly dimensions: readonly (Pick<Dimension, 'side' | 'from' | 'to'> & { readonly text: string })[]
+  /** `Drawn full size`, `Drawn at one sixth, size Narrow`, `Not to scale`. */
+  readonly scale: string
+  /** What the marks stand for. */
+  readonly caption: string
+  /** What it shows, for somebody who cannot see it. */
+  readonly alt: string
 }
 
 export interface Fact {
@@ -76,6 +93,8 @@ export interface Part {
   /** Place in the booklet, from 1. */
   readonly number: number
   readonly name: string
+  /** How many are made; one when it is not said. */
+  readonly make?: number
   /** Beside the head: `Make 2. In rows, with A. Ch 41 (61).` */
   readonly line: string
   /** The word over the number column. */

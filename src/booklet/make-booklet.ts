@@ -5,6 +5,7 @@ import { abbreviationsOf } from './abbreviations.ts'
 import type { Booklet, Part, RowLine, SpecialStitchText } from './booklet.ts'
 import { cautionsOf } from './cautions.ts'
 import { dateText } from './date-text.ts'
+import { drawingText } from './drawing-text.ts'
 import { factsOf } from './facts.ts'
 import { capital, sentence } from './figures.ts'
 import { gaugeText } from './gauge-text.ts'
@@ -36,6 +37,7 @@ export function makeBooklet(checked: CheckedPattern): Booklet {
     sides: parts.some(({ sides }) => sides), kinds: kindsIn(worked),
   })
   const key = keyRow(parts)
+  const drawing = drawingText(pattern, worked)
   return {
     slug: pattern.slug,
     title: typeset(pattern.title),
@@ -55,6 +57,7 @@ export function makeBooklet(checked: CheckedPattern): Booklet {
     cautions: cautionsOf(pattern, [pattern.title, pattern.summary ?? '', words, said].join('\n')),
     ...(key === undefined ? {} : { key }),
     parts,
+    ...(drawing === undefined ? {} : { drawing }),
     ...prose,
     credits: credits(pattern),
   }

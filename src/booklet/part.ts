@@ -17,6 +17,8 @@ export interface WorkedPart {
   readonly manner: Manner
   /** Its rows in every size, foundation left out. */
   readonly sizes: readonly (readonly WorkedRow[])[]
+  /** The yarn of the foundation, when it names one. */
+  readonly firstYarn?: string
 }
 
 /** The longest foundation, in characters, that stands beside the head; a longer one is a line of its own. */
@@ -54,13 +56,16 @@ function partOf({ piece, worked, number, pattern, notes, ids }: PartMaking): Wor
   const rowLines = lines.map((line, index) => rowLine(line, {
     source, terms: pattern.terms, sizes: pattern.sizes, progress: done[index] ?? 1, id: idOf(line, piece, ids),
   }))
+  const firstYarn = foundation?.rows.flat()[0]?.yarns[0]?.yarn
   return {
     piece,
     manner,
+    ...(firstYarn === undefined ? {} : { firstYarn }),
     sizes: worked.map((size) => size.rows.filter((row) => !foundation?.rows.flat().includes(row))),
     part: {
       number,
       name: piece.name,
+      ...(piece.make === 1 ? {} : { make: piece.make }),
       line: partLine({ piece, manner, begins: begins.length <= besideHead ? begins : '', notes, rows }),
       counting: manner === 'in rows' ? 'Row' : 'Round',
       sides: manner === 'in rows' ? rows.some((row) => row.side !== undefined) : rows.some((row) => row.side === 'WS'),

@@ -1,5 +1,6 @@
 import type { Booklet } from '../booklet/booklet.ts'
 import { abbreviationList, placeAbbreviations } from './pages/abbreviations.ts'
+import { coverDrawing } from './pages/cover-drawing.ts'
 import { placeCover, type CoverDrawing } from './pages/cover.ts'
 import { placeCredits, placeCreditsAtFoot } from './pages/credits.ts'
 import { placeMoreFacts } from './pages/facts.ts'
@@ -17,10 +18,11 @@ import { Sheet } from './sheet/sheet.ts'
 /** Rows begin on a new page, unless what stands before them ended above this height, in mm. */
 const rowsMayBegin = live.top + (live.textBottom - live.top) * 0.45
 
-/** Lays out a whole pattern: cover, what you need, what you should know, the parts, what is left to do. */
+/** Lays out a whole pattern: cover, what you need, what you should know, the parts, what is left to do. `drawing` stands in for the booklet's own. */
 export function layOut(booklet: Booklet, drawing?: CoverDrawing): LaidOut {
   const sheet = new Sheet()
-  const moreFacts = placeCover(sheet, booklet, drawing)
+  const own = booklet.drawing
+  const moreFacts = placeCover(sheet, booklet, (room) => drawing ?? (own && coverDrawing(own, room)))
   // The cover is full: whatever comes next begins a page.
   sheet.y = live.textBottom
   placeMoreFacts(sheet, moreFacts)

@@ -28,14 +28,18 @@ export const drawingZone = { width: 118, height: 152 }
 /** Width of the facts in mm: wide beside a narrow drawing or none. */
 const factsWidth = { narrow: 54, wide: 74 }
 
+/** A drawing, once the room under the title is known, in mm. */
+export type DrawingFor = (room: number) => CoverDrawing | undefined
+
 /** Sets the cover: who publishes, the title, the facts, and the bar that shows whether the print is full size. Gives the facts it had no room for. */
-export function placeCover(sheet: Sheet, booklet: Booklet, drawing?: CoverDrawing): Booklet['facts'] {
+export function placeCover(sheet: Sheet, booklet: Booklet, drawingFor?: DrawingFor): Booklet['facts'] {
   placeTopLine(sheet, booklet)
   sheet.bookmark(booklet.title)
   placeTitle(sheet, booklet.title)
   if (booklet.summary !== undefined) placeSubtitle(sheet, booklet.summary)
   placeChainRule(sheet)
   const top = sheet.y + gaps.large - 1
+  const drawing = drawingFor?.(Math.min(drawingZone.height, bandTop - gaps.small - top))
   if (drawing) placeDrawing(sheet, drawing, top)
   const leftForFacts = liveWidth - (drawing?.width ?? 0) - gaps.large
   const width = leftForFacts < factsWidth.wide ? factsWidth.narrow : factsWidth.wide

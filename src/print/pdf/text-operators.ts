@@ -70,6 +70,7 @@ export class TextWriter {
 
   /** Shows text. Where it stands is said from where the last text stood: the columns of a table then repeat, and pack well. */
   show(text: PlacedText, page: PageText): void {
+    if (text.turned) return this.#showTurned(text, page)
     const { operators } = page
     page.fonts.add(text.font)
     beginText(page)
@@ -82,6 +83,15 @@ export class TextWriter {
     if (text.tracking !== undefined) operators.push(`${digits(text.tracking * text.size)} Tc`)
     operators.push(`[${this.#encode(text)}] TJ`)
     if (text.tracking !== undefined) operators.push('0 Tc')
+  }
+
+  /** Shows text that reads upwards, in a text object of its own. */
+  #showTurned(text: PlacedText, page: PageText): void {
+    endText(page)
+    page.fonts.add(text.font)
+    page.font = `/${this.font(text.font).id} ${digits(text.size)} Tf`
+    const matrix = `0 1 -1 0 ${digits(points(text.x))} ${digits(fromBottom(text.y))} Tm`
+    page.operators.push('BT', page.font, matrix, `[${this.#encode(text)}] TJ`, 'ET')
   }
 
   #encode({ font: role, text, size }: PlacedText): string {

@@ -14,6 +14,8 @@ export interface PlacedText {
   /** No font has this character: a box is drawn in its place, and readers are told what it is. */
   readonly missing?: true
   readonly href?: string
+  /** Reads upwards; `x` and `y` are where it begins, on a baseline that runs up the page. */
+  readonly turned?: true
 }
 
 /** A check box that is drawn for the pencil and can be ticked on a screen. `x`, `y`, `side`: its square in mm, from the middle of one line to the middle of the other; weight in points. */

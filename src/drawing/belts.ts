@@ -1,0 +1,95 @@
+import { rowHeight, rowWidth, type InkedRow, type StitchSize } from './gauge.ts'
+
+/** A round of a solid: its radius, and how far along the axis its edges lie from where the first round begins. Mm. */
+export interface Belt {
+  readonly radius: number
+  readonly from: number
+  readonly to: number
+}
+
+/** A flat base would lie in one line: rounds keep this much of their height, so that each can still be seen. */
+const flattest = 0.12
+
+/**
+ * The rounds of a solid along its axis. Fabric keeps its height: a round that is wider than the last by so much rises by the less,
+ * so that a disc lies flat and a tube stands upright. Where a disc goes over into a tube, the fabric bends in a curve.
+ */
+export function belts(rows: readonly InkedRow[], { size, worn }: { readonly size: StitchSize; readonly worn: boolean }): readonly Belt[] {
+  const solid = asMade(rows, size)
+  return worn && beginsClosed(rows[0]?.row) ? overHead(solid, rows.map(({ row }) => rowHeight(row, size))) : solid
+}
+
+function asMade(rows: readonly InkedRow[], size: StitchSize): readonly Belt[] {
+  const radii = rows.map(({ row }) => (rowWidth(row) * size.width) / (2 * Math.PI))
+  const heights = rows.map(({ row }) => rowHeight(row, size))
+  const closedAtStart = beginsClosed(rows[0]?.row)
+  const crown = closedAtStart ? crownOf(radii, heights) : []
+  const toe = crownOf(radii.toReversed(), heights.toReversed()).toReversed()
+  let along = 0
+  return radii.map((radius, at) => {
+    const height = heights[at] ?? 0
+    const before = radii[at - 1] ?? (closedAtStart ? 0 : radius)
+    const own = crown[at] ?? toe[at - (radii.length - toe.length)]
+    const rise = own ?? Math.sqrt(Math.max(0, height * height - (radius - before) ** 2))
+    const from = along
+    along += Math.max(flattest * height, rise)
+    return { radius, from, to: along }
+  })
+}
+
+/** A head's width is stretched by so much of the widest round at the most. */
+const mostStretched = 0.25
+
+/**
+ * The same over a head: the closed end bends round it as half a ball, as wide as the piece, and pulls the first straight rounds in with
+ * it. A piece whose rounds are far from that shape stays as it is made.
+ */
+function overHead(solid: readonly Belt[], heights: readonly number[]): readonly Belt[] {
+  const full = solid.findIndex(({ radius }, at) => at > 0 && radius <= (solid[at - 1]?.radius ?? 0))
+  const radius = solid[full - 1]?.radius ?? 0
+  if (full < 3) return solid
+  let length = 0
+  let along = 0
+  const worn = solid.map((belt, at): Belt => {
+    const before = length / radius
+    length += heights[at] ?? 0
+    const turn = length / radius
+    const isOver = before < Math.PI / 2
+    const own = isOver ? radius * Math.sin(Math.min(turn, Math.PI / 2)) : belt.radius
+    // The round that goes over the edge of the half ball rises straight for the rest of its height.
+    const rise = isOver ? radius * (Math.cos(before) - Math.cos(Math.min(turn, Math.PI / 2))) + Math.max(0, length - (radius * Math.PI) / 2) : belt.to - belt.from
+    const from = along
+    along += rise
+    return { radius: own, from, to: along }
+  })
+  return worn.every((belt, at) => Math.abs(belt.radius - (solid[at]?.radius ?? 0)) <= mostStretched * radius) ? worn : solid
+}
+
+const beginsClosed = (row: InkedRow['row'] | undefined): boolean => row?.fabric.made.some(({ into }) => into?.kind === 'ring') ?? false
+
+/**
+ * How much each round of a crown rises, from its closed end on: a quarter of an ellipse over rounds that widen until the solid goes
+ * straight on. Empty where nothing of the kind is there.
+ */
+function crownOf(radii: readonly number[], heights: readonly number[]): readonly number[] {
+  const full = radii.findIndex((radius, at) => at > 0 && radius <= (radii[at - 1] ?? 0))
+  const edge = radii[full - 1] ?? 0
+  const goesOn = full > 2 && (radii[full] ?? 0) > 0.97 * edge && (radii[0] ?? edge) < 0.4 * edge
+  if (!goesOn) return []
+  const length = heights.slice(0, full).reduce((sum, height) => sum + height, 0)
+  const depth = ellipseDepth(edge, length)
+  const over = radii.slice(0, full).map((radius) => depth * (1 - Math.sqrt(Math.max(0, 1 - (radius / edge) ** 2))))
+  return over.map((level, at) => level - (over[at - 1] ?? 0))
+}
+
+/** How deep a quarter of an ellipse is that is so wide and so long along its curve. Found by halving; Ramanujan's first approximation gives the length. */
+function ellipseDepth(width: number, length: number): number {
+  let [low, high] = [0, 2 * length]
+  for (let step = 0; step < 40; step += 1) {
+    const middle = (low + high) / 2
+    const quarter = (Math.PI / 4) * (3 * (width + middle) - Math.sqrt((3 * width + middle) * (width + 3 * middle)))
+    if (quarter > length) high = middle
+    else low = middle
+  }
+  return low
+}

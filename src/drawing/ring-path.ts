@@ -1,0 +1,49 @@
+import type { Point } from './piece-drawing.ts'
+
+/** A closed way around the middle of a flat piece of rounds. Lengths in mm, from its beginning, the way that rounds are worked. */
+export interface RingPath {
+  readonly length: number
+  /** The place after so many mm, and which way is onward there, in radians from rightwards, clockwise on the page. */
+  readonly at: (along: number) => { readonly point: Point; readonly onward: number }
+  /** Its line as points, for an outline. */
+  readonly points: readonly Point[]
+}
+
+/** A polygon around [0, 0] with its first corner at the lower left; `reach` is from the middle to the middle of a side. Right-handed rounds run anticlockwise. */
+export function polygonPath(corners: number, reach: number): RingPath {
+  const turn = (2 * Math.PI) / corners
+  const radius = reach / Math.cos(turn / 2)
+  const points = Array.from({ length: corners }, (_, at): Point => {
+    const angle = Math.PI / 2 + turn / 2 - at * turn
+    return [radius * Math.cos(angle), radius * Math.sin(angle)]
+  })
+  const side = 2 * reach * Math.tan(turn / 2)
+  return {
+    length: side * corners, points,
+    at: (along) => {
+      const whole = ((along / side) % corners + corners) % corners
+      const index = Math.floor(whole)
+      const [from, to] = [points[index] ?? [0, 0], points[(index + 1) % corners] ?? [0, 0]]
+      const part = whole - index
+      return { point: [from[0] + (to[0] - from[0]) * part, from[1] + (to[1] - from[1]) * part], onward: Math.atan2(to[1] - from[1], to[0] - from[0]) }
+    },
+  }
+}
+
+/** A circle, or with a `core` two half circles with straight sides of that length between them: a disc, an oval. It begins where the lower side does. */
+export function ovalPath(radius: number, core: number): RingPath {
+  const arc = Math.PI * radius
+  const length = 2 * (arc + core)
+  const at = (along: number): { readonly point: Point; readonly onward: number } => {
+    const s = ((along % length) + length) % length
+    if (s < core) return { point: [-core / 2 + s, radius], onward: 0 }
+    if (s < core + arc) {
+      const angle = Math.PI / 2 - (s - core) / radius
+      return { point: [core / 2 + radius * Math.cos(angle), radius * Math.sin(angle)], onward: angle - Math.PI / 2 }
+    }
+    if (s < 2 * core + arc) return { point: [core / 2 - (s - core - arc), -radius], onward: Math.PI }
+    const angle = -Math.PI / 2 - (s - 2 * core - arc) / radius
+    return { point: [-core / 2 + radius * Math.cos(angle), radius * Math.sin(angle)], onward: angle - Math.PI / 2 }
+  }
+  return { length, at, points: Array.from({ length: 72 }, (_, index) => at((index * length) / 72).point) }
+}

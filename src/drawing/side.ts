@@ -1,0 +1,64 @@
+import { yarnLegend } from './ball.ts'
+import { toldApart } from './flat.ts'
+import { belts, type Belt } from './belts.ts'
+import { rowWidth, type InkedRow, type StitchSize } from './gauge.ts'
+import { middlesOf } from './lay-rows.ts'
+import { closed, line, pens, roundedPoints, rowWeight } from './pens.ts'
+import type { Form, LineStroke, Point, RowStrokes } from './piece-drawing.ts'
+
+/** A solid of rounds from its side: each round a line as wide as the round is. A piece that is `worn` has its first round at the top. */
+export function sideForm(rows: readonly InkedRow[], { size, worn }: { readonly size: StitchSize; readonly worn: boolean }): Form {
+  const solid = belts(rows, { size, worn })
+  const radius = Math.max(...solid.map((belt) => belt.radius))
+  const height = solid.at(-1)?.to ?? 0
+  const y = (along: number) => (worn ? along : height - along)
+  const told = rows.map(toldApart)
+  const lines = (scale: number) => solid.map((belt, at): readonly LineStroke[] =>
+    [line([radius - belt.radius, y(belt.to)], [radius + belt.radius, y(belt.to)], rowWeight(rows[at]?.yarn ?? 0, (belt.to - belt.from) / scale))])
+  // A tube begins as wide as its first round, a closed piece at a point.
+  const edge = (side: 1 | -1) => [
+    [radius + (solid[0] && solid[0].radius < 0.4 * radius ? 0 : side * (solid[0]?.radius ?? 0)), y(0)] as const,
+    ...solid.map((belt): Point => [radius + side * belt.radius, y(belt.to)]),
+  ]
+  const outline = roundedPoints([...edge(-1), ...edge(1).toReversed()])
+  const [widest] = solid.filter((belt) => belt.radius === radius)
+  const bottom = worn ? solid.at(-1) : solid[0]
+  const measured = bottom && bottom.radius > 0.9 * radius ? bottom : widest
+  const plain = (scale: number) => lines(scale).map((strokes, at): RowStrokes => ({ strokes: at === 0 ? [...closed(outline, pens.mark), ...strokes] : strokes, marks: [] }))
+  return {
+    view: 'side', width: 2 * radius, height,
+    outlines: [outline],
+    dimensions: [
+      { side: 'left', from: 0, to: height, says: 'rounds', value: rows.length },
+      { side: 'below', from: radius - (measured?.radius ?? radius), to: radius + (measured?.radius ?? radius), says: 'around', value: 2 * Math.PI * (measured?.radius ?? radius) },
+    ],
+    legend: { increases: false, decreases: false, tall: [...new Set(told.flat())], chains: false, ...yarnLegend(rows) },
+    rows: (scale) => plain(scale).map((row, at) => ({ ...row, marks: talls(rows[at], told[at] ?? [], { scale, size, radius, y, belt: solid[at] }) })),
+    plainRows: plain,
+  }
+}
+
+interface OnBelt {
+  readonly scale: number
+  readonly size: StitchSize
+  readonly radius: number
+  readonly y: (along: number) => number
+  readonly belt: Belt | undefined
+}
+
+/** A T for each stitch that stands out on the front half; those near the edge are seen narrower. */
+function talls(inked: InkedRow | undefined, kinds: readonly string[], { scale, size, radius, y, belt }: OnBelt): readonly LineStroke[] {
+  if (!inked || !belt || kinds.length === 0) return []
+  const { made } = inked.row.fabric
+  const middles = middlesOf(made)
+  const count = rowWidth(inked.row)
+  const half = Math.min(1.5 * scale, 0.85 * size.width) / 2
+  const [top, foot] = [y(belt.to), y(belt.from)]
+  return made.flatMap((place, at) => {
+    const turn = ((middles[at] ?? 0) / count - 0.5) * 2 * Math.PI
+    if (!kinds.includes(place.kind) || Math.abs(turn) > (86 * Math.PI) / 180) return []
+    const x = radius + belt.radius * Math.sin(turn)
+    const bar = half * Math.cos(turn)
+    return [line([x - bar, top], [x + bar, top], pens.tall), line([x, top], [x, foot], pens.tall)]
+  })
+}
