@@ -12,10 +12,16 @@ interface Fabric {
 
 /** What a row works on: the row below, or, when it goes along the edges of flat rows, their outline. */
 export function edgeFor(row: RealRow, { edge, flat, foundation, turnsAfter }: Fabric): Edge {
+  if (edge.formsRing) return namesChains(row.items) ? edge : { places: [{ kind: 'ring', row: 0 }], round: true, chain: false }
   const border = row.round && !edge.round && flat.length > 1 && edge.places.length > 0
   if (flat.length === 0 || edge.round || !border && !alongEdges(row.items)) return edge
   const turned = turnBefore(row.items) ?? turnsAfter
   return { places: outline(withCorners(perimeter(flat, foundation)), turned), round: row.round, chain: false, outline: true }
+}
+
+/** `Dc in each ch around`: the chains of a ring are worked one by one. */
+function namesChains(items: readonly Instruction[]): boolean {
+  return items.some((item) => (item.node === 'work' || item.node === 'group') && item.target?.thing?.kind === 'chain' || item.node === 'repeat' && namesChains(item.items))
 }
 
 /** The first and last places of the top and of the bottom stand at the corners. */

@@ -38,6 +38,8 @@ export interface Edge {
   readonly carry?: Chain
   /** The next row works the chain itself: its first chains are for turning. */
   readonly chain: boolean
+  /** The chain was said to form a ring: the next round goes into the ring, unless it names the chains. */
+  readonly formsRing?: boolean
   /** The outline of a flat piece, which a border goes along. */
   readonly outline?: boolean
   /** The chain was closed by a slip stitch in its first chain. */

@@ -112,12 +112,6 @@ function closeFoundation(walk: Walk, item: Join): void {
   if (!walk.chain || walk.worked) return
   walk.closedChain = true
   walk.closedInFirst = item.inFirst === true
-  if (walk.ring) {
-    walk.edge = [{ kind: 'ring', row: walk.setting.rowIndex }]
-    walk.at = 0
-    walk.foundation = undefined
-    walk.chain = false
-  }
 }
 
 function countMade(walk: Walk): number {

@@ -167,7 +167,7 @@ function standingAlone(walk: Walk): Readonly<Record<string, number>> {
 function nextEdge(walk: Walk, setting: RowSetting, turned: boolean): Edge {
   if (!walk.worked) {
     const ring = walk.ring && walk.edge[0]?.kind === 'ring'
-    return { places: walk.edge, round: walk.closedChain || ring, chain: walk.chain && !ring, ...(walk.closedInFirst && { closedInFirst: true }), ...(walk.foundation && { foundation: walk.foundation }) }
+    return { places: walk.edge, round: walk.closedChain || ring, chain: walk.chain && !ring, ...(walk.ring && !ring && { formsRing: true }), ...(walk.closedInFirst && { closedInFirst: true }), ...(walk.foundation && { foundation: walk.foundation }) }
   }
   const worked = withoutTravel(walk.made)
   const places = walk.closedByStitch ? [worked.at(-1)!, ...worked.slice(0, -1)] : worked

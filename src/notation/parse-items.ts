@@ -31,6 +31,11 @@ export function skipSeparators(reader: Reader): boolean {
     reader.at += 1
     return true
   }
+  // `…, ending with dc in top of tch` after a fill: the last stitch is told apart.
+  if (/^(ending|end|ends)$/.test(reader.word()) && /^(with|by|in)$/.test(reader.word(1)) && !/^(a|an|row|rnd)$/.test(reader.word(2))) {
+    reader.at += reader.word(1) === 'in' ? 1 : 2
+    return true
+  }
   if (filler.has(reader.word()) && reader.peek()?.text !== 'A' && !(reader.word() === 'work' && /^(even|straight|in|row|rows|rnd|rnds)$/.test(reader.word(1))) && !(reader.word() === 'working')) {
     reader.at += 1
     return true

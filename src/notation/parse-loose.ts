@@ -14,7 +14,7 @@ const asides: readonly (readonly string[])[] = [
   ['adjust'], ['tighten'], ['hold'], ['holding'], ['laying'], ['for', 'the|a'], ['take'], ['put'], ['sew'], ['thread'], ['leave'], ['leaving'], ['to', 'turn'], ['count', 'your'],
   ['when'], ['if'], ['make', 'sure'], ['repeat', 'marker'], ['spiral'], ['in', 'a', 'spiral'], ['in', 'rounds|rows|spirals'], ['work', 'in', 'rounds|rows|spiral|a|continuous'],
   ['continuous'], ['the', 'skipped'], ['turning', 'ch'], ['and', 'turn'], ['so', 'that'], ['ready'], ['remember'], ['you', 'should|will|have'], ['it'], ['colour|color'], ['yarn'], ['now', 'on'], ['wrap'], ['from', 'here|now'], ['always'],
-  ['surface'], ['along', 'row|rnd|round'], ['both', 'fronts|sides|pieces|halves'], ['working', 'both'], ['slide'], ['add', 'a?', 'bead|sequin'], ['return', 'pass'], ['work', 'return'], ['working', 'loosely|tightly|over|behind|from|in', 'rounds|rows|the|front|a?'], ['from', 'left|right'],
+  ['surface'], ['along', 'row|rnd|round'], ['both', 'fronts|sides|pieces|halves'], ['working', 'both'], ['slide'], ['add', 'a?', 'bead|sequin'], ['return', 'pass'], ['work', 'return'], ['working', 'the?', 'last'], ['working', 'loosely|tightly|over|behind|from|in', 'rounds|rows|the|front|a?'], ['from', 'left|right'],
 ]
 
 /** What no arithmetic decides; kept as text and reported. */
