@@ -1,4 +1,5 @@
 import type { RowLabel } from '../notation/labels.ts'
+import { pieceWords } from '../notation/piece-words.ts'
 import { parseRow, type ReadRow } from '../notation/parse-row.ts'
 import type { RowReference } from '../notation/row-reference.ts'
 import { splitRows } from '../notation/split-rows.ts'
@@ -26,9 +27,10 @@ export interface Remark {
 export function readRows(text: string, block: Span, lexicon: Lexicon): { readonly entries: readonly WrittenEntry[]; readonly remarks: readonly Remark[] } {
   const entries: WrittenEntry[] = []
   const remarks: Remark[] = []
+  const words = pieceWords(text.slice(block.start, block.end), lexicon)
   for (const part of splitRows(text, block, lexicon.sizes)) {
     if (part.kind === 'between') remarks.push({ span: part.span, after: entries.length })
-    else entries.push({ ...(part.label && { label: part.label }), read: parseRow(text, part.text.start, part.text.end, lexicon), span: part.span, text: part.text })
+    else entries.push({ ...(part.label && { label: part.label }), read: parseRow(text, part.text.start, part.text.end, words), span: part.span, text: part.text })
   }
   return { entries, remarks }
 }
@@ -100,12 +102,12 @@ function startName(entry: WrittenEntry, rows: readonly RealRow[]): string {
   return 'Next'
 }
 
-/** A row is a round when it says so, when it works into a ring, or when it goes on from rounds without saying that it is a row. */
+/** A row is a round when it says so or goes around, when it works into a ring, or when it goes on from rounds without saying that it is a row. */
 function isRound(entry: WrittenEntry, source: Source, before: boolean): boolean {
   const word = entry.label?.word
   if (word === 'round') return true
   if (word === 'row') return entry.read.items.some((item) => item.node === 'join') && before
-  return before || source.round === true || inRounds(entry.read.items) || /^base (?:round|rnd)/i.test(entry.label?.name ?? '')
+  return before || source.round === true || entry.read.round === true || inRounds(entry.read.items) || /^base (?:round|rnd)/i.test(entry.label?.name ?? '')
 }
 
 function inRounds(items: readonly Instruction[]): boolean {

@@ -1,5 +1,6 @@
 import type { Num } from './syntax.ts'
 import type { Span } from '../text/span.ts'
+import { rowWords } from './languages.ts'
 import { readNumbersBySize, readSizesAfter, readSizesBefore, type RowRange } from './label-sizes.ts'
 
 /** What stands before a row's text: its word, its numbers, its side. */
@@ -27,7 +28,8 @@ export interface RowLabel extends Span {
 
 const dash = String.raw`(?:\s*(?:-|–|—|−|to|thru|through)\s*)`
 const rowWord = String.raw`(?:rows?|rnds?\.?|rounds?|rds?\.?|rw)`
-const numbered = new RegExp(String.raw`^(${rowWord}|r)\s*\.?\s*#?(\d{1,5})(?![\d½¼]|\s*(?:st|nd|rd|th)\b)`, 'i')
+const anyWord = [rowWord, ...rowWords.row, ...rowWords.round, ...rowWords.either].join('|')
+const numbered = new RegExp(String.raw`^(${anyWord}|r)\s*\.?\s*#?(\d{1,5})(?![\d½¼]|\s*(?:st|nd|rd|th)\b)`, 'i')
 const ordinal = new RegExp(String.raw`^(\d{1,5})(?:st|nd|rd|th)(?:${dash}(\d{1,5})(?:st|nd|rd|th)|\s+and\s+(\d{1,5})(?:st|nd|rd|th))?\s+(${rowWord})\b`, 'i')
 const bare = new RegExp(String.raw`^(\d{1,5})(?:${dash}(\d{1,5}))?\s*(?:[.:)]\s+(?=[\p{L}(*[\d])|:)`, 'iu')
 const more = new RegExp(String.raw`^(?:(?:\s*(?:,|and|&)+\s*)(?:${rowWord}|r)?\s*(\d{1,5})(?=\s*(?:,|and\b|&|:|[(.[]|-|–|—))|${dash}(?:${rowWord}|r)?\s*(\d{1,5})(?!\d))`, 'iu')
@@ -71,8 +73,7 @@ function numberedLabel(text: string, start: number, sizes: number): RowLabel | u
   if (alternate) at += alternate[0].length
   const tail = labelTail(text, at)
   if (tail.bad && !/^r/i.test(match[1]!)) return undefined
-  const letter = /^r$/i.test(match[1]!)
-  const word = letter ? 'unsaid' : wordOf(match[1]!)
+  const word = /^r$/i.test(match[1]!) || among(rowWords.either, match[1]!) ? 'unsaid' : wordOf(match[1]!)
   return finish({ word, prefix: prefixOf(match[1]!), numbers, start, end: start + tail.at, ...tail.facts, ...(bySize && sizeList && { bySize: bySize.ranges, sizeList }),
     ...(alternate && { alternate: (numbers[0] ?? 0) % 2 === 0 ? 'even' as const : 'odd' as const }) })
 }
@@ -143,12 +144,16 @@ function labelTail(text: string, from: number): { readonly at: number; readonly 
 }
 
 function wordOf(word: string): 'row' | 'round' {
-  return /^(rnd|round|rd)/i.test(word) ? 'round' : 'row'
+  return /^(rnd|round|rd)/i.test(word) || among(rowWords.round, word) ? 'round' : 'row'
+}
+
+function among(words: readonly string[], word: string): boolean {
+  return words.includes(word.toLowerCase())
 }
 
 function prefixOf(word: string): string {
   if (/^round/i.test(word)) return 'Round'
-  return /^(rnd|rd)/i.test(word) ? 'Rnd' : 'Row'
+  return wordOf(word) === 'round' ? 'Rnd' : 'Row'
 }
 
 function finish(label: Omit<RowLabel, 'name'> & { readonly name?: string }): RowLabel {

@@ -11,7 +11,7 @@ export function parseJoin(reader: Reader, before: readonly Instruction[]): reado
   const at = reader.at
   if (reader.take('join|joining')) return joinWord(reader, start, before)
   if (reader.take('close', 'with|rnd|round?', 'sl?')) return closing(reader, start)
-  if (!reader.take('with?', 'a?', 'sl', '-?', 'st|stitch') && !reader.take('with?', 'a?', 'ss|slst')) {
+  if (!reader.take('with?', 'a|1|one?', 'sl', '-?', 'st|stitch') && !reader.take('with?', 'a|1|one?', 'ss|slst')) {
     reader.at = at
     return undefined
   }

@@ -1,6 +1,7 @@
 import { parseItems } from './parse-items.ts'
 import { takeLoop } from './parse-target.ts'
 import { takeTotals } from './parse-total.ts'
+import { intoEnglish } from './phrases.ts'
 import { readSchedule } from './parse-schedule.ts'
 import { Reader, type Vocabulary } from './reader.ts'
 import { takeReference, type RowReference } from './row-reference.ts'
@@ -10,13 +11,17 @@ import { tokens, withoutGaps } from './tokens.ts'
 /** A row's text, read, and the rows it points at when it is told by pointing. */
 export interface ReadRow extends RowText {
   readonly reference?: RowReference
+  /** Its words are those of a round: `Base round of 24 sc`, `sc in each st around`. */
+  readonly round?: boolean
 }
 
 /** Reads a row's text from `start` to `end` of the source. Never fails; what cannot be read is kept as such. */
 export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary): ReadRow {
-  const all = new Reader(withoutGaps(tokens(text, start, end)), vocabulary)
+  const written = withoutGaps(tokens(text, start, end))
+  const all = new Reader(vocabulary.phrases ? intoEnglish(written, vocabulary.phrases) : written, vocabulary)
   const { totals, rest } = takeTotals(all)
-  rest.take('base|foundation', 'row|round|rnd', 'of')
+  const round = rest.take('base|foundation', 'round|rnd', 'of') || goesAround(rest)
+  rest.take('base|foundation', 'row', 'of')
   const loop = takeRowLoop(rest)
   const both = rest.all.findIndex(({ text }, index) => index > 0 && /^at$/i.test(text) && /^same$/i.test(rest.all[index + 2]?.text ?? '') && /^[,;.]$/.test(rest.all[index - 1]!.text))
   if (both !== -1) {
@@ -29,7 +34,12 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const reference = schedule ?? takeReference(rest)
   if (schedule) return { items: [], totals, reference: schedule, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
   const items = reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)
-  return { items, totals, ...(loop && { loop }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
+  return { items, totals, ...(round && { round }), ...(loop && { loop }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
+}
+
+/** `around` that names nothing to go round: not `FPdc around next st`. */
+function goesAround({ all }: Reader): boolean {
+  return all.some(({ text }, at) => /^around$/i.test(text) && /^[,;.)\]]?$/.test(all[at + 1]?.text ?? ''))
 }
 
 /** What follows a reference (`, ending with a WS row`) is kept only as far as it turns or joins. */

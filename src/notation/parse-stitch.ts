@@ -67,8 +67,12 @@ function takeCount(reader: Reader): Num | undefined {
 
 /** `2x inc`: the number multiplies what follows. */
 function multiplies(reader: Reader): boolean {
-  // In letter code a large X is the stitch itself.
-  return reader.peek()?.text !== 'X' && reader.take('x|×')
+  return !isLetterX(reader) && reader.take('x|×')
+}
+
+/** In letter code a large X is the stitch itself. */
+function isLetterX(reader: Reader): boolean {
+  return reader.vocabulary.letters === true && reader.peek()?.text === 'X'
 }
 
 function times2(items: readonly Instruction[], count: Num, start: number, end: number): Repeat {
@@ -80,7 +84,7 @@ function multiplied(reader: Reader, work: Work): Instruction {
   const at = reader.at
   const word = takeTimesWord(reader)
   if (word) return times2([work], word, work.start, reader.end)
-  const sign = reader.peek()?.text !== 'X' && reader.take('x|×')
+  const sign = !isLetterX(reader) && reader.take('x|×')
   const count = sign || numberAhead(reader) !== undefined ? takeNumber(reader) : undefined
   if (count && (reader.take('times|time|x|×') || sign)) return times2([work], count, work.start, reader.end)
   reader.at = at
@@ -143,8 +147,8 @@ const letters: Readonly<Record<string, Pick<Work, 'stitch' | 'of' | 'base'>>> = 
 function letterName(reader: Reader, draft: Draft): boolean {
   const text = reader.peek()?.text ?? ''
   const meaning = letters[text]
-  // A letter is a stitch only where the row writes its plain stitch as X, and no yarn has that letter.
-  if (!meaning || reader.vocabulary.yarns.includes(text) || !reader.all.some((token) => token.text === 'X')) return false
+  // A letter is a stitch only where the piece writes its plain stitch as X, and no yarn has that letter.
+  if (!meaning || reader.vocabulary.yarns.includes(text) || reader.vocabulary.letters !== true) return false
   reader.at += 1
   Object.assign(draft, meaning)
   return true

@@ -1,3 +1,4 @@
+import type { Phrase } from './phrases.ts'
 import type { Token } from './tokens.ts'
 import type { Num } from './syntax.ts'
 
@@ -11,6 +12,12 @@ export interface Vocabulary {
   readonly yarns: readonly string[]
   /** Names of the pattern's pieces. */
   readonly pieces: readonly string[]
+  /** Whether the pattern defines the word itself: then its own meaning wins. */
+  owns?(word: string): boolean
+  /** The piece writes stitches as letters: X, V, A. */
+  readonly letters?: boolean
+  /** Turns of phrase of the language that the piece is written in. */
+  readonly phrases?: readonly Phrase[]
 }
 
 /** A walk along the tokens of one row, without its gaps. */

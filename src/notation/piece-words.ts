@@ -1,0 +1,55 @@
+import { languages, type Language } from './languages.ts'
+import { compilePhrases } from './phrases.ts'
+import type { Vocabulary } from './reader.ts'
+
+/**
+ * The words of one piece: those of the pattern, and those of the dialect that the piece is written in, which shows in all its rows
+ * together. `6V` alone could be anything; after `6X in MR` it is six increases.
+ */
+export function pieceWords(rows: string, vocabulary: Vocabulary): Vocabulary {
+  const letters = usesLetters(rows) && !vocabulary.yarns.includes('X')
+  const language = languageOf(rows, vocabulary)
+  if (!letters && !language) return vocabulary
+  return { ...vocabulary, letters, ...(language && inLanguage(language, vocabulary)) }
+}
+
+/**
+ * Whether stitches are written as letters: a large X stands where a stitch would (`6X`, `(X, V)`, `2 X in MR`) and does not multiply
+ * what stands before it (`(sc, inc) X 6`) or after it (`2 X (sc, inc)`, `2X inc`).
+ */
+function usesLetters(rows: string): boolean {
+  return /(?:[(,;:[*]\s*|\d ?)X(?![\p{L}\d])(?!\s*[([{])(?! (?!in\b|into\b|around\b|across\b|and\b|to\b|x\b)\p{L})/u.test(rows)
+}
+
+/** The language that most of the piece's own words belong to; undefined for English. */
+function languageOf(rows: string, vocabulary: Vocabulary): Language | undefined {
+  const words = new Set(rows.toLowerCase().match(/\p{L}+/gu) ?? [])
+  let best: { readonly language: Language; readonly score: number } | undefined
+  for (const language of languages) {
+    const found = [...ownWords(language)].filter((word) => words.has(word) && vocabulary.owns?.(word) !== true)
+    const telling = found.some((word) => language.tells.includes(word) && !vocabulary.stitchAt([word]))
+    // One strange word in English rows is a slip of the pen; two of one language are that language.
+    const plain = found.filter((word) => word.length > 2 || language.tells.includes(word))
+    if (telling && plain.length > 1 && found.length > (best?.score ?? 0)) best = { language, score: found.length }
+  }
+  return best?.language
+}
+
+function ownWords({ stitches, phrases }: Language): ReadonlySet<string> {
+  return new Set([...Object.keys(stitches), ...Object.keys(phrases)].flatMap((words) => words.match(/\p{L}+/gu) ?? []))
+}
+
+function inLanguage({ stitches, phrases }: Language, vocabulary: Vocabulary): Partial<Vocabulary> {
+  const free = (words: string): boolean => vocabulary.owns?.(words) !== true
+  return {
+    phrases: compilePhrases(phrases, (word) => free(word) && !vocabulary.yarns.some((yarn) => yarn.toLowerCase() === word)),
+    stitchAt(words) {
+      for (let count = Math.min(words.length, 4); count > 0; count -= 1) {
+        const name = words.slice(0, count).join(' ').replace(/ ([-–.]) /g, '$1').replace('–', '-')
+        const stitch = Object.hasOwn(stitches, name) && free(name) ? stitches[name] : undefined
+        if (stitch !== undefined) return { stitch, words: count }
+      }
+      return vocabulary.stitchAt(words)
+    },
+  }
+}
