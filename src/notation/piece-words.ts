@@ -26,7 +26,7 @@ function languageOf(rows: string, vocabulary: Vocabulary): Language | undefined 
   const words = new Set(rows.toLowerCase().match(/\p{L}+/gu) ?? [])
   let best: { readonly language: Language; readonly score: number } | undefined
   for (const language of languages) {
-    const found = [...ownWords(language)].filter((word) => words.has(word) && vocabulary.owns?.(word) !== true)
+    const found = [...ownWords(language)].filter((word) => words.has(word) && !isOwn(word, vocabulary))
     const telling = found.some((word) => language.tells.includes(word) && !vocabulary.stitchAt([word]))
     // One strange word in English rows is a slip of the pen; two of one language are that language.
     const plain = found.filter((word) => word.length > 2 || language.tells.includes(word))
@@ -35,12 +35,18 @@ function languageOf(rows: string, vocabulary: Vocabulary): Language | undefined 
   return best?.language
 }
 
+/** Whether the pattern defines the word itself: then its own meaning wins. */
+function isOwn(words: string, vocabulary: Vocabulary): boolean {
+  const found = vocabulary.stitchAt(words.split(' '))
+  return found !== undefined && vocabulary.owns?.(found.stitch) === true
+}
+
 function ownWords({ stitches, phrases }: Language): ReadonlySet<string> {
   return new Set([...Object.keys(stitches), ...Object.keys(phrases)].flatMap((words) => words.match(/\p{L}+/gu) ?? []))
 }
 
 function inLanguage({ stitches, phrases }: Language, vocabulary: Vocabulary): Partial<Vocabulary> {
-  const free = (words: string): boolean => vocabulary.owns?.(words) !== true
+  const free = (words: string): boolean => !isOwn(words, vocabulary)
   return {
     phrases: compilePhrases(phrases, (word) => free(word) && !vocabulary.yarns.some((yarn) => yarn.toLowerCase() === word)),
     stitchAt(words) {

@@ -12,8 +12,8 @@ export interface Vocabulary {
   readonly yarns: readonly string[]
   /** Names of the pattern's pieces. */
   readonly pieces: readonly string[]
-  /** Whether the pattern defines the word itself: then its own meaning wins. */
-  owns?(word: string): boolean
+  /** Whether the pattern defines that stitch itself. */
+  owns?(stitch: string): boolean
   /** The piece writes stitches as letters: X, V, A. */
   readonly letters?: boolean
   /** Turns of phrase of the language that the piece is written in. */
