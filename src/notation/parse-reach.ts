@@ -1,4 +1,4 @@
-import { takeNumber } from './numbers.ts'
+import { numberAhead, takeNumber } from './numbers.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Num } from './syntax.ts'
@@ -10,9 +10,18 @@ const ends: readonly (readonly string[])[] = [
 
 /** Takes `across`, `around`, `to the end of the row`. */
 export function takeToEnd(reader: Reader): boolean {
+  if (goesOver(reader)) return false
   // `around next st` goes round a post; `around` alone goes to the end.
   if (/^(around|round|along)$/.test(reader.word()) && /^(next|each|post|posts|the|first|last|same|\d+|sc|dc|hdc|tr|st|foll|following|both|edge|front|back)$/.test(reader.word(1))) return false
   return ends.some((words) => reader.take(...words)) && endTail(reader)
+}
+
+/** `across next 10 sts`, `across the last 5 sts`, `across 10 sts`: over so many, and not to the end. */
+function goesOver(reader: Reader): boolean {
+  if (reader.word() !== 'across') return false
+  const ahead = reader.word(1) === 'the' ? 2 : 1
+  const which = /^(next|first|last|rem|remaining|following|foll|these)$/.test(reader.word(ahead))
+  return numberAhead(reader, which ? ahead + 1 : ahead) !== undefined
 }
 
 function endTail(reader: Reader): true {
@@ -23,12 +32,12 @@ function endTail(reader: Reader): true {
 /** Takes `to last 3 sts`, `to within 2 sts of marker`, `until 5 sts rem`, `to 2 sts before m`: how many places are kept back. */
 export function takeKeepBack(reader: Reader): Num | undefined {
   const at = reader.at
-  if (reader.take('across?', 'to|until|till', 'the?', 'last|final')) {
+  if (reader.take('across?', 'up?', 'to|until|till', 'within?', 'the?', 'last|final')) {
     const num = takeNumber(reader) ?? one(reader)
     takeThing(reader)
     return num
   }
-  if (reader.take('across?', 'to|till|until', 'within?')) {
+  if (reader.take('across?', 'up?', 'to|till|until', 'within?')) {
     const num = takeNumber(reader)
     if (num) {
       takeThing(reader)
