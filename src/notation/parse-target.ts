@@ -8,7 +8,7 @@ import type { Num, Target } from './syntax.ts'
 
 type Draft = { -readonly [K in keyof Target]?: Target[K] }
 
-const intoWords = new Set(['in', 'into', 'on', 'around', 'round', 'under', 'through', 'over', 'along', 'at', 'to', 'from', 'evenly'])
+const intoWords = new Set(['in', 'into', 'on', 'around', 'round', 'under', 'through', 'over', 'along', 'at', 'to', 'from', 'evenly', 'across'])
 
 /** Takes `in next 3 sts`, `into each dc around`, `next st`, `across`: where an instruction goes. Undefined when none is said. */
 export function takeTarget(reader: Reader, needsWord = true): Target | undefined {
@@ -90,11 +90,14 @@ function fill(reader: Reader, draft: Draft): boolean {
   if (reader.take('top|tops', 'of')) {
     reader.take('the')
     reader.take('beg|beginning|starting|first')
+    // `top of 3 ch`: the number belongs to the chain.
+    if (numberAhead(reader) !== undefined && chainWords.has(reader.word(1))) reader.at += 1
     const chains = thingHere(reader)
     draft.walk = chains?.kind === 'stitch' ? 'next' : 'next'
     draft.thing = chains?.kind === 'stitch' ? chains : { kind: 'turning-chain' }
     return chains !== undefined
   }
+  if (reader.word() === 'same' && chainWords.has(reader.word(1)) && reader.word(2) === '-' && reader.take('same')) return same(reader, draft)
   if (reader.take('same', 'place|st|sts|stitch|sp|space|ch|corner?', 'as?') || reader.take('base', 'of') || reader.take('st', 'at', 'base', 'of')) return same(reader, draft)
   if (reader.take('marked', 'st|stitch|sc|dc|hdc') || reader.take('st|stitch', 'with', 'marker') || reader.take('marker')) {
     draft.walk = 'marked'
@@ -132,14 +135,17 @@ function same(reader: Reader, draft: Draft): boolean {
   return true
 }
 
+const ordinalWords: Readonly<Record<string, number>> = { second: 2, third: 3, fourth: 4, fifth: 5, sixth: 6, seventh: 7, eighth: 8 }
+
 /** `2nd ch from hook`, `3rd ch of beg ch-5`, `2nd st`. */
 function ordinal(reader: Reader, draft: Draft): boolean {
   const at = reader.at
   const token = reader.peek()
-  if (token?.kind !== 'ordinal') return false
+  const value = token?.kind === 'ordinal' ? token.value : ordinalWords[reader.word()]
+  if (!token || value === undefined) return false
   reader.at += 1
   const thing = takeThing(reader)
-  const num = { values: [token.value ?? 1], start: token.start, end: token.end }
+  const num = { values: [value], start: token.start, end: token.end }
   if (reader.take('from|of', 'the?', 'hook')) {
     draft.walk = 'from-hook'
     draft.count = num
@@ -152,11 +158,17 @@ function ordinal(reader: Reader, draft: Draft): boolean {
     if (inside) draft.thing = inside
     return true
   }
+  // `Sc in 2nd ch`: chains are told off from the hook when nothing else is said.
+  if (thing?.kind === 'chain' && value > 1) {
+    draft.walk = 'from-hook'
+    draft.count = num
+    return true
+  }
   reader.at = at
   return false
 }
 
-const things = /^(next|foll|following|each|ea|every|first|last|final|all|any|rem|remaining|center|centre|middle|other|previous|prev)$/
+const things = /^(next|foll|following|each|ea|every|first|1st|last|final|all|any|rem|remaining|center|centre|middle|other|previous|prev)$/
 
 /** `next 3 dc`, `each of the next 4 sts`, `each st`, `first 2`, `last st`, `a ch-2 sp`. */
 function counted(reader: Reader, draft: Draft): boolean {
@@ -168,7 +180,8 @@ function counted(reader: Reader, draft: Draft): boolean {
   let count: Num | undefined
   for (;;) {
     if (reader.take('of') || reader.take('the')) continue
-    const word = reader.word()
+    // `end st`, `end ch`: the last one.
+    const word = reader.word() === 'end' && /^(st|stitch|ch|chain|sc|hdc|dc|tr)$/.test(reader.word(1)) ? 'last' : reader.word()
     if (!things.test(word)) {
       if (count === undefined && !looksLikeChainLoop(reader)) {
         count = takeNumber(reader)
@@ -189,7 +202,7 @@ function counted(reader: Reader, draft: Draft): boolean {
         reader.at += 1
       } else if (reader.take('other') || reader.take('alt|alternate')) draft.every = 2
     }
-    if (word === 'first') {
+    if (word === 'first' || word === '1st') {
       draft.walk = 'first'
       first = true
     }
