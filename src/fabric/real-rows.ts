@@ -121,7 +121,10 @@ type Source = Pick<RealRow, 'items' | 'loop' | 'even' | 'change' | 'missing' | '
 function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<number, RealRow>, rows: readonly RealRow[], others: OtherPieces): Source {
   const { read } = entry
   const { reference } = read
-  const own: Source = { items: read.items, loop: read.loop, even: false }
+  // `Rows 4-21: … until piece measures 30 cm`: the label says how many rows that are.
+  const numbered = (entry.label?.numbers.length ?? 0) > 1
+  const items = numbered ? read.items.filter((item) => item.node !== 'unreadable' || item.byLength !== true) : read.items
+  const own: Source = { items, loop: read.loop, even: false }
   switch (reference?.kind) {
     case undefined: return own
     case 'even': return { items: read.items, even: true }

@@ -14,22 +14,27 @@ const asides: readonly (readonly string[])[] = [
   ['adjust'], ['tighten'], ['hold'], ['holding'], ['laying'], ['for', 'the|a'], ['take'], ['put'], ['sew'], ['thread'], ['leave'], ['leaving'], ['to', 'turn'], ['count', 'your'],
   ['when'], ['if'], ['make', 'sure'], ['repeat', 'marker'], ['spiral'], ['in', 'a', 'spiral'], ['in', 'rounds|rows|spirals'], ['work', 'in', 'rounds|rows|spiral|a|continuous'],
   ['continuous'], ['the', 'skipped'], ['turning', 'ch'], ['and', 'turn'], ['so', 'that'], ['ready'], ['remember'], ['you', 'should|will|have'], ['it'], ['colour|color'], ['yarn'], ['now', 'on'], ['wrap'], ['from', 'here|now'], ['always'],
-  ['surface'], ['along', 'row|rnd|round'], ['both', 'fronts|sides|pieces|halves'], ['working', 'both'], ['slide'], ['add', 'a?', 'bead|sequin'], ['return', 'pass'], ['work', 'return'], ['working', 'the?', 'last'], ['working', 'loosely|tightly|over|behind|from|in', 'rounds|rows|the|front|a?'], ['from', 'left|right'],
+  ['try|trying', 'on|it|the'], ['surface'], ['along', 'row|rnd|round'], ['both', 'fronts|sides|pieces|halves'], ['working', 'both'], ['slide'], ['add', 'a?', 'bead|sequin'], ['return', 'pass'], ['work', 'return'], ['working', 'the?', 'last'], ['working', 'loosely|tightly|over|behind|from|in', 'rounds|rows|the|front|a?'], ['from', 'left|right'],
 ]
 
 /** What no arithmetic decides; kept as text and reported. */
 const undecidable: readonly (readonly string[])[] = [
-  ['to', 'desired'], ['or', 'to', 'desired'], ['until', 'desired'], ['to', 'fit'], ['try', 'on'], ['as', 'desired'], ['as', 'needed|required'], ['in', 'patt|pattern'],
-  ['work', 'in', 'patt|pattern'], ['about|approximately|approx'], ['work', 'about|approximately'], ['embroider'], ['until', 'piece|work'], ['for', 'desired'],
-  ['inc|dec|increase|decrease', 'evenly'], ['evenly'], ['incorporating'], ['as', 'set|established'], ['easing|ease'],
+  ['as', 'desired'], ['as', 'needed|required'], ['in', 'patt|pattern'], ['work|cont|continue|working|continuing', 'even?', 'in', 'patt|pattern'], ['about|approximately|approx'],
+  ['work', 'about|approximately'], ['or?', 'to|until|for', 'the?', 'desired|required|wanted'], ['to', 'fit|taste'], ['more|further?', 'rows|rnds|rounds', 'to', 'taste|fit'],
+  ['more|further?', 'rows|rnds|rounds', 'as', 'desired|needed|required|wanted'], ['embroider'], ['inc|dec|increase|decrease', 'evenly'], ['evenly'], ['incorporating'], ['as', 'set|established'], ['easing|ease'],
 ]
+/** So many rows as come to a length: where the row's label numbers them, the label decides. */
+const byMeasure: readonly string[] = ['until', 'the?', 'piece|work|it']
+
+const undecided = 'no arithmetic decides these words'
 
 /** Phrases that are not instructions about places, loops said for what follows, and what cannot be read. */
 export function parseLoose(reader: Reader): readonly Instruction[] {
   const start = reader.start
-  if (undecidable.some((words) => ahead(reader, words))) {
+  const byLength = ahead(reader, byMeasure)
+  if (byLength || undecidable.some((words) => ahead(reader, words))) {
     toClauseEnd(reader)
-    return [{ node: 'unreadable', why: 'cannot', reason: 'no arithmetic decides these words', start, end: reader.end }]
+    return [{ node: 'unreadable', why: 'cannot', reason: undecided, ...(byLength && { byLength }), start, end: reader.end }]
   }
   const yarn = colourMark(reader)
   if (yarn !== undefined) return [{ node: 'aside', yarn, start, end: reader.end }]
@@ -47,7 +52,9 @@ export function parseLoose(reader: Reader): readonly Instruction[] {
   toClauseEnd(reader)
   // A bracket that closes nothing stands alone.
   if (reader.at === at) reader.at += 1
-  return [{ node: 'unreadable', why: 'word', reason: token?.text ?? '', start, end: reader.end }]
+  // `working new sts into patt`: what the pattern does with them, no words here tell.
+  const asInPattern = reader.all.slice(at, reader.at).some(({ text }) => /^(patt|pattern)$/i.test(text))
+  return [asInPattern ? { node: 'unreadable', why: 'cannot', reason: undecided, start, end: reader.end } : { node: 'unreadable', why: 'word', reason: token?.text ?? '', start, end: reader.end }]
 }
 
 function ahead(reader: Reader, words: readonly string[]): boolean {

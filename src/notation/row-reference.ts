@@ -142,9 +142,14 @@ function takeRows(reader: Reader): readonly number[] | undefined {
     if (value === undefined) break
     reader.at += 1
     rows.push(value)
+    const before = reader.at
     if (reader.take('-|–|—|−|to|thru|through', `${rowWords}?`)) {
       const last = numberAhead(reader)
-      if (last === undefined) break
+      if (last === undefined) {
+        // `Rep Row 3 to desired length`
+        reader.at = before
+        break
+      }
       reader.at += 1
       for (let row = value + 1; row <= last && last - value < 20_000; row += 1) rows.push(row)
       if (last < value) rows.push(last)

@@ -219,6 +219,8 @@ export interface Unreadable extends Span {
   readonly reason: string
   /** `cannot`: a form that no arithmetic decides (X); `word`: a word that is not known. */
   readonly why: 'cannot' | 'word'
+  /** `until piece measures 30 cm`: it only tells how many rows there are. */
+  readonly byLength?: boolean
 }
 
 /** A written count. */
