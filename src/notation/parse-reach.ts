@@ -67,6 +67,17 @@ export function takeToMarker(reader: Reader): boolean {
   return false
 }
 
+/** Looks past a comma or semicolon for `leaving last 4 sts unworked`: how many places an `across` before it keeps back. Takes nothing. */
+export function leftLater(reader: Reader): Num | undefined {
+  const { at } = reader
+  while (/^[,;]$/.test(reader.word())) reader.at += 1
+  reader.take('turn') && reader.take(',|;')
+  const left = reader.take('leave|leaving', 'the?', 'last|rem|remaining') ? takeNumber(reader) : undefined
+  const said = left !== undefined && takeThing(reader) !== undefined && reader.take('unworked|free')
+  reader.at = at
+  return said ? left : undefined
+}
+
 function one(reader: Reader): Num {
   return { values: [1], start: reader.end, end: reader.end }
 }

@@ -1,6 +1,9 @@
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
+import { parseAgain } from './parse-again.ts'
+import { leftLater } from './parse-reach.ts'
 import { parseShape } from './parse-shape.ts'
+import { takeLegs, takeTogether } from './parse-together.ts'
 import { takeLoop, takeTarget } from './parse-target.ts'
 import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
@@ -14,13 +17,15 @@ type Draft = { -readonly [K in keyof Work]?: Work[K] }
  *   sc in next 3 sts   3 sc in next st   8 sc   sc 8   inc   sc2tog over next 2 sts   dc in each dc around
  */
 export function parseStitch(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return again(reader, before) ?? parseShape(reader) ?? stitches(reader)
+  return parseAgain(reader, before) ?? parseShape(reader) ?? stitches(reader, before)
 }
 
-function stitches(reader: Reader): readonly Instruction[] | undefined {
+function stitches(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   const start = reader.start
   const at = reader.at
   const draft: Draft = { node: 'work' }
+  // `work in sc to last 2 sts`
+  if (reader.word() === 'work' && reader.word(1) === 'in' && reader.vocabulary.stitchAt([reader.word(2)])) reader.at += 2
   takeLoop(reader, draft)
   const legged = namesLegs(reader)
   const count = legged ? undefined : takeCount(reader)
@@ -37,6 +42,7 @@ function stitches(reader: Reader): readonly Instruction[] | undefined {
     return undefined
   }
   draft.name = { start: reader.all[nameFrom]?.start ?? start, end: reader.end }
+  const passed = nthStitch(reader, draft, before)
   takeAfterName(reader, draft)
   const counts = takeCountsAs(reader)
   if (counts) draft.counts = counts
@@ -45,7 +51,23 @@ function stitches(reader: Reader): readonly Instruction[] | undefined {
     const { count: _, ...single } = work
     return [{ ...times2([single], count, start, reader.end), prefixed: true }]
   }
-  return [multiplied(reader, work)]
+  return [...passed, multiplied(reader, work)]
+}
+
+/** `dc in 2nd st and in each st across` at a row's start: the stitches before it are skipped. */
+function nthStitch(reader: Reader, draft: Draft, before: readonly Instruction[]): readonly Instruction[] {
+  const { at, start } = reader
+  const first = !before.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat' || node === 'skip')
+  const nth = first && reader.take('in|into', 'the?') ? reader.peek() : undefined
+  if (nth?.kind === 'ordinal' && (nth.value ?? 0) > 1) {
+    reader.at += 1
+    if (reader.take('st|stitch') && !/^(of|from|below|in|to)$/.test(reader.word())) {
+      draft.target = { walk: 'next', start, end: reader.end }
+      return [{ node: 'skip', count: { values: [nth.value! - 1], start, end: reader.end }, from: 'first', start, end: reader.end }]
+    }
+  }
+  reader.at = at
+  return []
 }
 
 /** `3-dc cl`, `4-dc bobble`: the number belongs to the stitch's name. */
@@ -83,12 +105,22 @@ function times2(items: readonly Instruction[], count: Num, start: number, end: n
 function multiplied(reader: Reader, work: Work): Instruction {
   const at = reader.at
   const word = takeTimesWord(reader)
-  if (word) return times2([work], word, work.start, reader.end)
+  if (word) return inOnePlace(reader, work, word) ?? times2([work], word, work.start, reader.end)
   const sign = !isLetterX(reader) && reader.take('x|×')
   const count = sign || numberAhead(reader) !== undefined ? takeNumber(reader) : undefined
-  if (count && (reader.take('times|time|x|×') || sign)) return times2([work], count, work.start, reader.end)
+  if (count && (reader.take('times|time|x|×') || sign)) return inOnePlace(reader, work, count) ?? times2([work], count, work.start, reader.end)
   reader.at = at
   return work
+}
+
+/** `sc twice in first st`, `dc 3 times in next sp`: so many in one place. */
+function inOnePlace(reader: Reader, work: Work, count: Num): Work | undefined {
+  if (work.target || work.count || !/^(in|into)$/.test(reader.word())) return undefined
+  const { at } = reader
+  const target = takeTarget(reader)
+  if (target?.thing && !target.count && /^(next|first|last|same)$/.test(target.walk)) return { ...work, count, target, end: reader.end }
+  reader.at = at
+  return undefined
 }
 
 const beginnings = new Set(['stacked', 'chainless', 'standing', 'starting', 'chain-less', 'full'])
@@ -172,7 +204,8 @@ function unknownName(reader: Reader, draft: Draft): boolean {
 
 function takeAfterName(reader: Reader, draft: Draft): void {
   reader.take('st|sts|stitch|stitches')
-  legs(reader, draft)
+  if (!draft.target && !draft.over) takeTogether(reader, draft)
+  takeLegs(reader, draft)
   if (draft.stitch === 'inc' && reader.touches(0) && reader.word() === '3' && draft.count === undefined) {
     reader.at += 1
     draft.of = 3
@@ -191,12 +224,16 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   inColour(reader)
   throughParts(reader)
   const to = reader.word() === 'to'
-  const target = takeTarget(reader)
+  const target = draft.target ? undefined : takeTarget(reader)
   throughParts(reader)
   // `dc to centre ch-2 sp` ends before it; `sl st to first sc` goes into it.
   if (target && reader.take('to', 'join|close')) draft.joins = true
   if (target && to && target.thing && target.walk !== 'each' && draft.stitch !== 'sl st') place(draft, { walk: 'each', until: target.thing, start: target.start, end: target.end })
-  else if (target) place(draft, target)
+  else if (target) {
+    // `sc in each st across, leaving last 4 sts unworked`: across goes as far as those.
+    const left = target.walk === 'each' && target.toEnd && !target.keepBack && !target.every ? leftLater(reader) : undefined
+    place(draft, left ? { ...target, keepBack: left } : target)
+  }
   // `over next 2 sts` may follow the place, and `across` may follow `over`.
   over(reader, draft)
 }
@@ -212,22 +249,6 @@ function inColour(reader: Reader): void {
 function throughParts(reader: Reader): void {
   if (reader.word() !== 'through' || /^(both|back|front|the)$/.test(reader.word(1))) return
   while (!reader.done && !/^[,;.()]$/.test(reader.word())) reader.at += 1
-}
-
-/** `dc2tog (first leg in next st, sk 1 st, second leg in foll st)`: the places that its legs and what lies between use. */
-function legs(reader: Reader, draft: Draft): void {
-  if (!/tog$/.test(draft.stitch ?? '') || !/^[(:]$/.test(reader.word()) || !/^(first|1st)$/.test(reader.word(1)) || reader.word(2) !== 'leg') return
-  const end = reader.word() === '(' ? ')' : ';'
-  const start = reader.start
-  let places = 0
-  while (!reader.done && reader.word() !== end) {
-    if (reader.word() === 'leg') places += 1
-    if (/^(sk|skip|miss)$/.test(reader.word())) places += numberAhead(reader, 1) ?? numberAhead(reader, 2) ?? 1
-    reader.at += 1
-  }
-  if (end === ')') reader.at += 1
-  draft.over = { values: [places], start, end: reader.end }
-  draft.legs = true
 }
 
 /** `dc2tog over next 2 sts`, `sc2tog over first 2 sts`. */
@@ -247,31 +268,8 @@ function over(reader: Reader, draft: Draft): void {
 
 /** The number before the stitch says how many in each place when the place is told. */
 function place(draft: Draft, target: Target): void {
-  draft.target = target
   if (!draft.loop && target.loop) draft.loop = target.loop
-}
-
-/**
- * `Sc in 2nd ch from hook and in each ch across`: the same stitch, another place.
- *                         ^
- */
-function again(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  const more = reader.word(-1) === 'and' && /^(next|each|last|first|foll|following)$/.test(reader.word())
-  if (!more && !/^(in|into|on)$/.test(reader.word())) return undefined
-  const last = before.at(-1)
-  const at = reader.at
-  const start = reader.start
-  if (last?.node !== 'work' && last?.node !== 'group') return undefined
-  const target = takeTarget(reader)
-  if (!target || target.thing === undefined && target.walk === 'next' && target.loop !== undefined || startsWork(reader)) {
-    reader.at = at
-    return undefined
-  }
-  const { counts: _, ...same } = last.node === 'work' ? last : { ...last, counts: undefined }
-  return [{ ...same, target, start, end: reader.end } as Instruction]
-}
-
-/** After `in each ch-2 sp` comes what is worked there. */
-function startsWork(reader: Reader): boolean {
-  return reader.word() === '(' || reader.word() === '[' || reader.word() === 'work' || numberAhead(reader) !== undefined || reader.word() === ':'
+  // `18 sc in BLO`: the loop is said, and no place.
+  if (draft.count && target.loop && target.walk === 'next' && !target.thing && !target.count && target.ofRow === undefined) return
+  draft.target = target
 }

@@ -1,0 +1,40 @@
+import { numberAhead } from './numbers.ts'
+import { takeToEnd } from './parse-reach.ts'
+import { takeTarget } from './parse-target.ts'
+import { takeThing } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+import type { Instruction, Target } from './syntax.ts'
+
+/**
+ * `Sc in 2nd ch from hook and in each ch across`, `sc in each dc and ch-1 sp across`: the same stitch, another place.
+ *                         ^                                        ^
+ */
+export function parseAgain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
+  const last = before.at(-1)
+  if (last?.node !== 'work' && last?.node !== 'group') return undefined
+  const and = reader.word(-1) === 'and'
+  const at = reader.at
+  const start = reader.start
+  const placed = /^(in|into|on)$/.test(reader.word()) || and && /^(next|each|every|last|first|foll|following)$/.test(reader.word())
+  const target = placed ? takeTarget(reader) : and && last.target?.walk === 'each' ? takeEachSpace(reader) : undefined
+  if (!target || target.thing === undefined && target.walk === 'next' && target.loop !== undefined || startsWork(reader)) {
+    reader.at = at
+    return undefined
+  }
+  const { counts: _, ...same } = last.node === 'work' ? last : { ...last, counts: undefined }
+  return [{ ...same, target, start, end: reader.end } as Instruction]
+}
+
+/** After `in each dc and`: a space, which is meant as one of each. A stitch would be an instruction of its own. */
+function takeEachSpace(reader: Reader): Target | undefined {
+  const start = reader.start
+  const thing = takeThing(reader)
+  if (thing?.kind !== 'space') return undefined
+  const toEnd = takeToEnd(reader)
+  return { walk: 'each', thing, ...(toEnd && { toEnd }), start, end: reader.end }
+}
+
+/** After `in each ch-2 sp` comes what is worked there. */
+function startsWork(reader: Reader): boolean {
+  return reader.word() === '(' || reader.word() === '[' || reader.word() === 'work' || numberAhead(reader) !== undefined || reader.word() === ':'
+}
