@@ -24,7 +24,10 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   reader.take('unworked|rem|remaining|centre|center')
   const thing = takeThing(reader)
   const ofRow = olderRow(reader)
-  reader.take('at', 'base', 'of', 'ch|tch', '-?') && takeNumber(reader)
+  if (reader.take('at', 'the?', 'base', 'of', 'the?', 'beg|beginning|turning?', 'ch|chain|tch', '-?')) {
+    takeNumber(reader)
+    from = 'first'
+  }
   reader.take('behind', 'it|post?', 'st?')
   const more = also(reader, thing)
   const whole: Skip = { node: 'skip', count: count ?? one(reader), ...(thing && { thing }), ...(ofRow !== undefined && { ofRow }), from, start, end: reader.end,

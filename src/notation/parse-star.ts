@@ -112,6 +112,9 @@ function closes(reader: Reader, mark: string, closed: boolean): Times {
   while (!reader.done && /^[,;.]$/.test(reader.word())) reader.at += 1
   const from = takeRepeatFrom(reader)
   if (from?.from === mark) return takeTimes(reader, 'either') ?? { kind: 'to-end' }
+  // `*4 sc, inc*, repeat 6 times`
+  const times = closed && from === undefined && /^(rep|repeat|repeated)$/.test(reader.word()) ? takeTimes(reader, 'in-all') : undefined
+  if (times) return times
   reader.at = at
   return { kind: 'to-end' }
 }

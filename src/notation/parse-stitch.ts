@@ -251,6 +251,9 @@ function throughParts(reader: Reader): void {
   while (!reader.done && !/^[,;.()]$/.test(reader.word())) reader.at += 1
 }
 
+/** Stitches that stand in one place each: `sc over next 10 sts` is 10 sc, where `cl over next 9 sts` is one cluster. */
+const plain = /^((FP|BP|e|rev )?(sc|hdc|dc|tr|dtr)|sl st|inc)$/
+
 /** `dc2tog over next 2 sts`, `sc2tog over first 2 sts`. */
 function over(reader: Reader, draft: Draft): void {
   const at = reader.at
@@ -262,6 +265,10 @@ function over(reader: Reader, draft: Draft): void {
     return
   }
   reader.take('st|sts|stitch|stitches|sc|dc|hdc|tr|ch|chs|htr|dtr|lps|loops')
+  if (plain.test(draft.stitch ?? '')) {
+    draft.target = { walk: which === 'last' || which === 'first' ? which : 'next', count, start: count.start, end: reader.end }
+    return
+  }
   draft.over = count
   if (which === 'last' || which === 'first') draft.target = { walk: which, count, start: reader.start, end: reader.end }
 }

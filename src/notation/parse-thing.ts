@@ -81,8 +81,9 @@ function chainLoop(reader: Reader): Thing | undefined {
     reader.at += 1
     const chains = takeNumber(reader)
     reader.take('-')
+    const corner = reader.take('corner')
     reader.takeOne(spaceWords)
-    return { kind: 'space', ...(chains && { chains }) }
+    return { kind: 'space', ...(chains && { chains }), ...(corner && { where: 'corner' }) }
   }
   reader.take('-')
   if (numberAhead(reader) !== undefined && spaceWords.has(reader.word(1))) {

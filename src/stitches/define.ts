@@ -44,7 +44,7 @@ export function post(base: Stitch, side: 'front' | 'back'): Stitch {
     uk: `${mark}${base.uk}`,
     name: { us: `${side} post ${base.name.us}`, uk: `${side} post ${base.name.uk}` },
     // Older British print calls them raised: rtrf is a raised treble front.
-    also: { uk: [`r${base.uk}${side === 'front' ? 'f' : 'b'}`, `${base.uk}${raised}`, `raised ${base.uk} ${side}`] },
+    also: { us: [`${side} post ${base.us}`], uk: [`${side} post ${base.uk}`, `r${base.uk}${side === 'front' ? 'f' : 'b'}`, `${base.uk}${raised}`, `raised ${base.uk} ${side}`] },
     worksOver: 1,
     makes: 1,
     height: base.height,
