@@ -1,7 +1,7 @@
 import { takeNumber } from './numbers.ts'
 import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { CountsAs } from './syntax.ts'
+import type { CountsAs, Num } from './syntax.ts'
 
 const close: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' }
 
@@ -23,6 +23,39 @@ export function takeCountsAs(reader: Reader): CountsAs | undefined {
     return undefined
   }
   return found
+}
+
+/**
+ * What a bracket further on says of a row's first chain. Takes nothing; the bracket is passed over when it is read.
+ *
+ *   Ch 3, turn (counts as dc), …   Ch 3, turn, … (ch 3 counts as dc)
+ *       ^                              ^
+ */
+export function countsLater(reader: Reader, chains: Num): CountsAs | undefined {
+  const { at } = reader
+  let found: CountsAs | undefined
+  const turned = reader.take(',?', 'turn')
+  if (turned) found = takeCountsAs(reader)
+  for (reader.at = at; !found && reader.at < reader.limit; reader.at += 1) {
+    if (!(reader.word() in close) || !names(reader, chains)) continue
+    const from = reader.at
+    found = takeCountsAs(reader)
+    reader.at = from
+  }
+  reader.at = at
+  return found
+}
+
+/** `(ch 3 counts`, `(turning ch counts`, `(tch does not count`: the bracket speaks of the chain by name. */
+function names(reader: Reader, chains: Num): boolean {
+  const { at } = reader
+  reader.at += 1
+  reader.take('the?', 'beg|beginning|first|starting|turning?')
+  const tch = reader.take('tch')
+  const ch = tch || reader.take('ch|chain', '-?')
+  const count = takeNumber(reader)
+  reader.at = at
+  return ch && (count === undefined || count.values.join() === chains.values.join())
 }
 
 function closes(reader: Reader, bracket: string): boolean {

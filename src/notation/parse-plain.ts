@@ -1,7 +1,8 @@
 import { numberAhead, takeNumber } from './numbers.ts'
-import { takeCountsAs } from './parse-counts-as.ts'
+import { countsLater, takeCountsAs } from './parse-counts-as.ts'
 import { takeRing } from './parse-target.ts'
 import { parseJoin, toSeparator } from './parse-join.ts'
+import { parseLeave } from './parse-leave.ts'
 import { parseSkip } from './parse-skip.ts'
 import { parseItems } from './parse-items.ts'
 import { takeToEnd } from './parse-reach.ts'
@@ -12,7 +13,7 @@ import type { Chain, Instruction, Num } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return turn(reader) ?? returnTo(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? ringStart(reader) ?? picot(reader) ?? chain(reader) ?? parseSkip(reader) ?? leave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
+  return turn(reader) ?? returnTo(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? picot(reader) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
 }
 
 function turn(reader: Reader): readonly Instruction[] | undefined {
@@ -79,7 +80,7 @@ function ringStart(reader: Reader): readonly Instruction[] | undefined {
   const at = reader.at
   reader.take('in|into|with|form|begin|start?', 'with?')
   const magic = /^(a|an|magic|adjustable|mr|ring)$/.test(reader.word())
-  if (!magic || !takeRing(reader) || !reader.done && !/^[,.:;]$/.test(reader.word())) {
+  if (!magic || !takeRing(reader) || !reader.done && !/^([,.:;]|work|make)$/.test(reader.word())) {
     reader.at = at
     return undefined
   }
@@ -90,6 +91,7 @@ function ringStart(reader: Reader): readonly Instruction[] | undefined {
 function otherSide(reader: Reader): readonly Instruction[] | undefined {
   const start = reader.start
   const at = reader.at
+  reader.take('rotate', 'the?', 'piece|work?', 'to|and?')
   reader.take('now|continue|continuing')
   reader.take('work|working|worked')
   reader.take('in|along|on|up|down|around|across|into|over')
@@ -142,7 +144,7 @@ function takePicotMade(reader: Reader): void {
   reader.take('(', 'picot', 'made?', ')')
 }
 
-function chain(reader: Reader): readonly Instruction[] | undefined {
+function chain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   const start = reader.start
   const at = reader.at
   const first = numberAhead(reader) !== undefined && !reader.vocabulary.stitchAt([reader.word(1)]) ? takeNumber(reader) : undefined
@@ -160,6 +162,7 @@ function chain(reader: Reader): readonly Instruction[] | undefined {
     reader.at = at
     return undefined
   }
+  reader.take('loosely|tightly')
   reader.take('for', 'turning|beg|foundation?', 'ch?')
   if (reader.take('to', 'close|complete|finish|lock|secure')) {
     // The chain that closes a cluster belongs to it and is no space.
@@ -167,39 +170,34 @@ function chain(reader: Reader): readonly Instruction[] | undefined {
     return [{ node: 'aside', start, end: reader.end }]
   }
   if (reader.take('joined')) toSeparator(reader)
-  const counts = chainCounts(reader)
+  const counts = chainCounts(reader, begins(before), count)
   const between = reader.take('between')
   if (between) toSeparator(reader)
   return [{ node: 'chain', count, ...counts, ...(between && { between }), start, end: reader.end }]
 }
 
-function chainCounts(reader: Reader): Pick<Chain, 'counts' | 'notCounted'> {
-  const counts = takeCountsAs(reader)
+/** Whether no stitch stands before. */
+function begins(before: readonly Instruction[]): boolean {
+  return !before.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat' || node === 'chain' || node === 'skip')
+}
+
+function chainCounts(reader: Reader, first: boolean, count: Num): Pick<Chain, 'counts' | 'notCounted'> {
+  const counts = takeCountsAs(reader) ?? (first ? countsLater(reader, count) : undefined)
   if (!counts) return {}
   return counts.stitch === undefined && !counts.chains ? { notCounted: true } : { counts }
 }
 
-/** `leave rem sts unworked`, `leaving 33 sts unworked`, `(10 left)`, `5 sts rem unworked`. */
-function leave(reader: Reader): readonly Instruction[] | undefined {
-  const start = reader.start
-  const at = reader.at
-  if (reader.take('leave|leaving')) {
-    reader.take('the')
-    reader.take('last|next|rem|remaining|other')
-    const count = takeNumber(reader)
-    reader.take('rem|remaining')
-    const thing = takeThing(reader)
-    if ((thing || count) && (reader.take('unworked|free|unused|behind') || reader.take('rem|remaining', 'unworked?'))) {
-      return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
+/** `Starting in 2nd ch from hook,`, `beginning with 2nd ch from hook,`: the chains before it are skipped. */
+function startingIn(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
+  const { at, start } = reader
+  if (begins(before) && reader.take('start|starting|beg|begin|beginning', 'in|with|at|from')) {
+    const target = takeTarget(reader, false)
+    if (target?.walk === 'from-hook' && target.count) {
+      const count = { ...target.count, values: target.count.values.map((nth) => Math.max(0, nth - 1)) }
+      return [{ node: 'skip', count, thing: { kind: 'chain' }, from: 'first', start, end: reader.end }]
     }
-    if (thing && !/^(cm|in|inch|inches|tail)$/.test(reader.word())) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
-    reader.at = at
-    return undefined
   }
-  if (reader.take('rem|remaining')) {
-    if (takeThing(reader) && reader.take('unworked|left|are', 'unworked|left?')) return [{ node: 'leave', start, end: reader.end }]
-    reader.at = at
-  }
+  reader.at = at
   return undefined
 }
 
