@@ -1,4 +1,4 @@
-import { listOf, ordinal, plural } from '../diagnostics/words.ts'
+import { counted, listOf, ordinal, plural } from '../diagnostics/words.ts'
 import { drawPiece } from '../drawing/draw-piece.ts'
 import type { Dimension, Legend, PieceDrawing } from '../drawing/piece-drawing.ts'
 import { lengthOf, widthOf } from '../measures/size.ts'
@@ -91,7 +91,7 @@ const fractions: Readonly<Record<number, string>> = {
 
 const scaleWords = (scale: number) => fractions[scale] ?? `at 1 to ${figure(scale)}`
 
-function captionOf({ view, legend, everyRow, rows }: PieceDrawing, { terms, materials, madeFor }: Pattern, cord: Piece | undefined): string {
+function captionOf({ view, legend, everyRow, rows, unseen }: PieceDrawing, { terms, materials, madeFor }: Pattern, cord: Piece | undefined): string {
   const worn = isWorn(madeFor)
   const marked = legend.cross !== undefined || view === 'above' && legend.tall.length > 0
   const word = view === 'flat' ? 'row' : 'round'
@@ -108,6 +108,7 @@ function captionOf({ view, legend, everyRow, rows }: PieceDrawing, { terms, mate
     ...heavy,
     ...(legend.circles === undefined || !marked ? [] : [`Circles are ${yarnName(materials, legend.circles)}.`]),
     ...(everyRow > 1 && rows > everyRow ? [`Every ${everyRow === 2 ? 'second' : ordinal(everyRow)} ${word} is drawn.`] : []),
+    ...(unseen === 0 ? [] : [`${counted(unseen, word)} ${unseen === 1 ? 'lies' : 'lie'} flat in the base.`]),
     ...(cord === undefined ? [] : [`${capital(cord.name)} is drawn shorter.`]),
   ].join(' ')
 }

@@ -66,18 +66,21 @@ function ringMarks(ring: Ring, placing: Placing): readonly Stroke[] {
 /** Tops stay inside the edge of their round by so much of its height: what is worked on them stands clear of their bars. */
 const inset = 0.1
 
-function topOf({ path, inner, outer }: Ring, along: number): { readonly point: Point; readonly onward: number } {
+function topOf({ path, core, inner, outer }: Ring, along: number): { readonly point: Point; readonly onward: number } {
   const { point: [x, y], onward } = path.at(along)
   const share = 1 - (inset * (outer - inner)) / outer
-  return { point: [x * share, y * share], onward }
+  const middle = Math.min(core, Math.max(-core, x))
+  return { point: [middle + (x - middle) * share, y * share], onward }
 }
 
 /** Where a stitch begins: at the top of what it was worked into; else straight under its own top, at the inner edge of its round. */
 function footOf(place: Place, [x, y]: Point, ring: Ring, { tops }: Placing): Point {
   const under = place.into && tops.get(place.into)
   if (under) return under
+  // An oval grows from a line, everything else from a point.
+  const middle = Math.min(ring.core, Math.max(-ring.core, x))
   const share = ring.inner / ring.outer
-  return [x * share, y * share]
+  return [middle + (x - middle) * share, y * share]
 }
 
 interface MarkOnRing {
@@ -106,7 +109,9 @@ function chains(ring: Ring, { place, from, to }: RingPlace, { size, moved }: Pla
   const count = place.chains ?? 1
   const each = (to - from) / count
   return Array.from({ length: count }, (_, at) => {
-    const { point, onward } = topOf(ring, from + (at + 0.5) * each)
+    const { point, onward: along } = topOf(ring, from + (at + 0.5) * each)
+    // A single chain in a corner lies across it, along neither side.
+    const onward = count === 1 && place.corner === true ? Math.atan2(point[1], point[0]) + Math.PI / 2 : along
     const rx = 0.46 * Math.min(each, size.width)
     return ellipse(moved(point), rx, 0.4 * rx, weight === pens.mark ? pens.chain : weight, (onward * 180) / Math.PI)
   })

@@ -7,16 +7,27 @@ export interface Belt {
   readonly to: number
 }
 
-/** A flat base would lie in one line: rounds keep this much of their height, so that each can still be seen. */
-const flattest = 0.12
-
 /**
  * The rounds of a solid along its axis. Fabric keeps its height: a round that is wider than the last by so much rises by the less,
  * so that a disc lies flat and a tube stands upright. Where a disc goes over into a tube, the fabric bends in a curve.
  */
 export function belts(rows: readonly InkedRow[], { size, worn }: { readonly size: StitchSize; readonly worn: boolean }): readonly Belt[] {
   const solid = asMade(rows, size)
-  return worn && beginsClosed(rows[0]?.row) ? overHead(solid, rows.map(({ row }) => rowHeight(row, size))) : solid
+  const heights = rows.map(({ row }) => rowHeight(row, size))
+  if (!beginsClosed(rows[0]?.row)) return solid
+  if (isStuffed(rows)) return upsideDown(rounded(upsideDown(rounded(solid, heights)), heights.toReversed()))
+  return worn ? rounded(solid, heights) : solid
+}
+
+/** Closed at both ends: it is stuffed, or it could not be. */
+export function isStuffed(rows: readonly InkedRow[]): boolean {
+  const widths = rows.map(({ row }) => rowWidth(row))
+  return beginsClosed(rows[0]?.row) && (widths.at(-1) ?? 0) < 0.4 * Math.max(...widths)
+}
+
+function upsideDown(solid: readonly Belt[]): readonly Belt[] {
+  const whole = solid.at(-1)?.to ?? 0
+  return solid.toReversed().map(({ radius, from, to }) => ({ radius, from: whole - to, to: whole - from }))
 }
 
 function asMade(rows: readonly InkedRow[], size: StitchSize): readonly Belt[] {
@@ -32,37 +43,36 @@ function asMade(rows: readonly InkedRow[], size: StitchSize): readonly Belt[] {
     const own = crown[at] ?? toe[at - (radii.length - toe.length)]
     const rise = own ?? Math.sqrt(Math.max(0, height * height - (radius - before) ** 2))
     const from = along
-    along += Math.max(flattest * height, rise)
+    along += rise
     return { radius, from, to: along }
   })
 }
 
-/** A head's width is stretched by so much of the widest round at the most. */
+/** What is inside may stretch a round, or pull it in, by so much of the widest at the most. */
 const mostStretched = 0.25
 
 /**
- * The same over a head: the closed end bends round it as half a ball, as wide as the piece, and pulls the first straight rounds in with
- * it. A piece whose rounds are far from that shape stays as it is made.
+ * The same over a head or over stuffing: the closed end bends round it as half a ball, as wide as the piece, and pulls the first straight
+ * rounds in with it. A piece whose rounds are far from that shape stays as it is made.
  */
-function overHead(solid: readonly Belt[], heights: readonly number[]): readonly Belt[] {
+function rounded(solid: readonly Belt[], heights: readonly number[]): readonly Belt[] {
   const full = solid.findIndex(({ radius }, at) => at > 0 && radius <= (solid[at - 1]?.radius ?? 0))
   const radius = solid[full - 1]?.radius ?? 0
   if (full < 3) return solid
   let length = 0
   let along = 0
-  const worn = solid.map((belt, at): Belt => {
+  const bent = solid.map((belt, at): Belt => {
     const before = length / radius
     length += heights[at] ?? 0
-    const turn = length / radius
+    const turn = Math.min(length / radius, Math.PI / 2)
     const isOver = before < Math.PI / 2
-    const own = isOver ? radius * Math.sin(Math.min(turn, Math.PI / 2)) : belt.radius
     // The round that goes over the edge of the half ball rises straight for the rest of its height.
-    const rise = isOver ? radius * (Math.cos(before) - Math.cos(Math.min(turn, Math.PI / 2))) + Math.max(0, length - (radius * Math.PI) / 2) : belt.to - belt.from
+    const rise = isOver ? radius * (Math.cos(before) - Math.cos(turn)) + Math.max(0, length - (radius * Math.PI) / 2) : belt.to - belt.from
     const from = along
     along += rise
-    return { radius: own, from, to: along }
+    return { radius: isOver ? radius * Math.sin(turn) : belt.radius, from, to: along }
   })
-  return worn.every((belt, at) => Math.abs(belt.radius - (solid[at]?.radius ?? 0)) <= mostStretched * radius) ? worn : solid
+  return bent.every((belt, at) => Math.abs(belt.radius - (solid[at]?.radius ?? 0)) <= mostStretched * radius) ? bent : solid
 }
 
 const beginsClosed = (row: InkedRow['row'] | undefined): boolean => row?.fabric.made.some(({ into }) => into?.kind === 'ring') ?? false

@@ -77,7 +77,7 @@ function atScale(form: Form, scale: number, loop: number | undefined, toScale: b
     ...(loop === undefined ? {} : { loop: loopStrokes(loop, { middle: width / 2, scale }) }),
     rowLines: form.plainRows(scale).flatMap((row) => row.strokes),
     legend: marked ? legend : { ...withoutMarks, ...(legend.heavy === undefined ? {} : { heavy: legend.heavy }) },
-    everyRow, rows: form.rows(scale).length,
+    everyRow, rows: form.rows(scale).length, unseen: form.plainRows(scale).filter((row) => row.strokes.length === 0).length,
   }
 }
 

@@ -26,17 +26,20 @@ export function edgeOf(rows: readonly LaidRow[]): readonly Point[] {
   return [...left, ...right.toReversed()]
 }
 
-/** One side from the foundation up. A step turns two corners; a slope runs through. */
+/** One side from the foundation up. A step turns two corners; a slope runs through the middle of its rows, and out at both of its ends. */
 function side(rows: readonly { readonly across: number; readonly base: number; readonly top: number }[]): readonly Point[] {
-  const points: Point[] = []
-  for (const [at, { across, base, top }] of rows.entries()) {
-    const before = rows[at - 1]
-    if (!before || Math.abs(across - before.across) > steepest) points.push([across, base])
-    const next = rows[at + 1]
-    if (!next || Math.abs(next.across - across) > steepest) points.push([across, top])
-    else if (next.across !== across || before && before.across !== across) points.push([across, (base + top) / 2])
+  const slopes = (from: number, to: number) => {
+    const change = (rows[to]?.across ?? NaN) - (rows[from]?.across ?? NaN)
+    return Math.abs(change) <= steepest ? change : undefined
   }
-  return points
+  return rows.flatMap(({ across, base, top }, at): readonly Point[] => {
+    const [below, above] = [slopes(at - 1, at), slopes(at, at + 1)]
+    return [
+      ...(below === undefined ? [[across - (above ?? 0) / 2, base] as const] : []),
+      ...(below !== undefined && above !== undefined && (below !== 0 || above !== 0) ? [[across, (base + top) / 2] as const] : []),
+      ...(above === undefined ? [[across + (below ?? 0) / 2, top] as const] : []),
+    ]
+  })
 }
 
 /** A closed line moved outwards by so much on every side. The line goes clockwise on a page, where down is more. */

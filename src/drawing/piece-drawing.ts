@@ -71,6 +71,8 @@ export interface PieceDrawing {
   readonly everyRow: number
   /** Rows or rounds that the piece has. */
   readonly rows: number
+  /** Rounds that lie flat under the piece, so that nothing is seen of them from its side. */
+  readonly unseen: number
 }
 
 /** A row on its way into a drawing. */

@@ -3,6 +3,8 @@ import type { Point } from './piece-drawing.ts'
 /** A closed way around the middle of a flat piece of rounds. Lengths in mm, from its beginning, the way that rounds are worked. */
 export interface RingPath {
   readonly length: number
+  /** How far it is to the middle of the far end of an oval. */
+  readonly farEnd: number
   /** The place after so many mm, and which way is onward there, in radians from rightwards, clockwise on the page. */
   readonly at: (along: number) => { readonly point: Point; readonly onward: number }
   /** Its line as points, for an outline. */
@@ -19,7 +21,7 @@ export function polygonPath(corners: number, reach: number): RingPath {
   })
   const side = 2 * reach * Math.tan(turn / 2)
   return {
-    length: side * corners, points,
+    length: side * corners, farEnd: 0, points,
     at: (along) => {
       const whole = ((along / side) % corners + corners) % corners
       const index = Math.floor(whole)
@@ -45,5 +47,5 @@ export function ovalPath(radius: number, core: number): RingPath {
     const angle = -Math.PI / 2 - (s - 2 * core - arc) / radius
     return { point: [-core / 2 + radius * Math.cos(angle), radius * Math.sin(angle)], onward: angle - Math.PI / 2 }
   }
-  return { length, at, points: Array.from({ length: 72 }, (_, index) => at((index * length) / 72).point) }
+  return { length, farEnd: core + arc / 2, at, points: Array.from({ length: 72 }, (_, index) => at((index * length) / 72).point) }
 }

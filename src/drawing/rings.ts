@@ -13,6 +13,8 @@ export interface RingPlace {
 /** A round of a flat piece seen from above: the path of its outer edge, and of its inner edge, in mm around [0, 0]. */
 export interface Ring extends InkedRow {
   readonly path: RingPath
+  /** Half the length of the straight middle of an oval; 0 for all others. */
+  readonly core: number
   /** From the middle to the inner and to the outer edge. */
   readonly inner: number
   readonly outer: number
@@ -24,15 +26,15 @@ export function layRings(rows: readonly InkedRow[], size: StitchSize): readonly 
   const sides = cornersOf(rows.map(({ row }) => row))
   const core = coreOf(rows[0]?.row) * size.width
   const cornerNumber = new Map<Place, number>()
-  const angle = new Map<Place, number>()
+  const share = new Map<Place, number>()
   let outer = beginsInRing(rows[0]?.row) ? 0.25 * size.height : 0
   return rows.map((inked) => {
     const inner = outer
     outer += rowHeight(inked.row, size)
     const path = sides > 0 ? polygonPath(sides, outer) : ovalPath(outer, core)
     const { made } = inked.row.fabric
-    const places = sides > 0 ? alongSides(made, { sides, path, cornerNumber }) : aroundRing(made, path, angle)
-    return { ...inked, path, inner, outer, places }
+    const places = sides > 0 ? alongSides(made, { sides, path, cornerNumber }) : core > 0 && share.size === 0 ? aroundChain(made, path, share) : aroundRing(made, path, share)
+    return { ...inked, path, core: core / 2, inner, outer, places }
   })
 }
 
@@ -107,17 +109,31 @@ function cornersOver(made: readonly Place[], cornerNumber: ReadonlyMap<Place, nu
   })
 }
 
+/** Spreads the first round of an oval: the stitches in the last chain stand around the far end. */
+function aroundChain(made: readonly Place[], path: RingPath, share: Map<Place, number>): readonly RingPlace[] {
+  const plain = evenly(made, path, 0)
+  const last = [...new Set(made.flatMap(({ into }) => (into?.kind === 'ch' ? [into] : [])))].at(-1)
+  const atEnd = plain.filter(({ place }) => place.into === last)
+  const middle = ((atEnd[0]?.from ?? 0) + (atEnd.at(-1)?.to ?? 0)) / 2
+  return kept(plain, path.farEnd - middle, { path, share })
+}
+
+/** Moves places along a ring, and remembers where each stands as a share of the whole. */
+function kept(places: readonly RingPlace[], by: number, { path, share }: { path: RingPath; share: Map<Place, number> }): readonly RingPlace[] {
+  const placed = places.map((one) => ({ ...one, from: one.from + by, to: one.to + by }))
+  for (const { place, from, to } of placed) share.set(place, (from + to) / 2 / path.length)
+  return placed
+}
+
 /** Spreads a round evenly over a circle, each stitch as near as can be to what it was worked into. */
-function aroundRing(made: readonly Place[], path: RingPath, angle: Map<Place, number>): readonly RingPlace[] {
+function aroundRing(made: readonly Place[], path: RingPath, share: Map<Place, number>): readonly RingPlace[] {
   const plain = evenly(made, path, 0)
   const offsets = plain.flatMap(({ place, from, to }) => {
-    const under = place.into && angle.get(place.into)
+    const under = place.into && share.get(place.into)
     return under === undefined ? [] : [wrapped(under - (from + to) / 2 / path.length)]
   })
   const mean = offsets.length === 0 ? 0 : wrapped((offsets[0] ?? 0) + offsets.reduce((sum, offset) => sum + wrapped(offset - (offsets[0] ?? 0)), 0) / offsets.length)
-  const placed = plain.map((one) => ({ ...one, from: one.from + mean * path.length, to: one.to + mean * path.length }))
-  for (const { place, from, to } of placed) angle.set(place, (from + to) / 2 / path.length)
-  return placed
+  return kept(plain, mean * path.length, { path, share })
 }
 
 /** A share of a turn between −½ and ½. */

@@ -36,6 +36,7 @@ export function fewEnough(form: Form, scale: number): Drawn {
   return { strokes: strokesOf(plain, everyRow), everyRow, marked: false }
 }
 
+/** The last row stays: it is the edge of the piece. */
 function strokesOf(rows: readonly RowStrokes[], every: number): readonly Stroke[] {
-  return rows.filter((_, at) => at % every === 0).flatMap(({ strokes, marks }) => [...strokes, ...marks])
+  return rows.filter((_, at) => at % every === 0 || at === rows.length - 1).flatMap(({ strokes, marks }) => [...strokes, ...marks])
 }

@@ -1,6 +1,6 @@
 import { yarnLegend } from './ball.ts'
 import { toldApart } from './flat.ts'
-import { belts, type Belt } from './belts.ts'
+import { belts, isStuffed, type Belt } from './belts.ts'
 import { rowWidth, type InkedRow, type StitchSize } from './gauge.ts'
 import { middlesOf } from './lay-rows.ts'
 import { closed, line, pens, roundedPoints, rowWeight } from './pens.ts'
@@ -11,20 +11,21 @@ export function sideForm(rows: readonly InkedRow[], { size, worn }: { readonly s
   const solid = belts(rows, { size, worn })
   const radius = Math.max(...solid.map((belt) => belt.radius))
   const height = solid.at(-1)?.to ?? 0
-  const y = (along: number) => (worn ? along : height - along)
+  const y = (along: number) => (worn || isStuffed(rows) ? along : height - along)
   const told = rows.map(toldApart)
-  const lines = (scale: number) => solid.map((belt, at): readonly LineStroke[] =>
+  const lines = (scale: number) => solid.map((belt, at): readonly LineStroke[] => isHidden(solid, at, scale) ? [] :
     [line([radius - belt.radius, y(belt.to)], [radius + belt.radius, y(belt.to)], rowWeight(rows[at]?.yarn ?? 0, (belt.to - belt.from) / scale))])
   // A tube begins as wide as its first round, a closed piece at a point.
   const edge = (side: 1 | -1) => [
-    [radius + (solid[0] && solid[0].radius < 0.4 * radius ? 0 : side * (solid[0]?.radius ?? 0)), y(0)] as const,
+    [radius + (solid[0] && solid[0].to > 0 && solid[0].radius < 0.4 * radius ? 0 : side * (solid[0]?.radius ?? 0)), y(0)] as const,
     ...solid.map((belt): Point => [radius + side * belt.radius, y(belt.to)]),
   ]
   const outline = roundedPoints([...edge(-1), ...edge(1).toReversed()])
   const [widest] = solid.filter((belt) => belt.radius === radius)
   const bottom = worn ? solid.at(-1) : solid[0]
   const measured = bottom && bottom.radius > 0.9 * radius ? bottom : widest
-  const plain = (scale: number) => lines(scale).map((strokes, at): RowStrokes => ({ strokes: at === 0 ? [...closed(outline, pens.mark), ...strokes] : strokes, marks: [] }))
+  // The outline goes with the last round, which is always seen.
+  const plain = (scale: number) => lines(scale).map((strokes, at): RowStrokes => ({ strokes: at === solid.length - 1 ? [...strokes, ...closed(outline, pens.mark)] : strokes, marks: [] }))
   return {
     view: 'side', width: 2 * radius, height,
     outlines: [outline],
@@ -36,6 +37,15 @@ export function sideForm(rows: readonly InkedRow[], { size, worn }: { readonly s
     rows: (scale) => plain(scale).map((row, at) => ({ ...row, marks: talls(rows[at], told[at] ?? [], { scale, size, radius, y, belt: solid[at] }) })),
     plainRows: plain,
   }
+}
+
+/** Lines nearer than this, in mm on paper, would run together. */
+const nearest = 0.4
+
+/** Whether a round lies in the plane of the next: of a flat base only the edge is seen from the side. */
+function isHidden(solid: readonly Belt[], at: number, scale: number): boolean {
+  const [own, next] = [solid[at], solid[at + 1]]
+  return own !== undefined && next !== undefined && next.to - own.to < nearest * scale
 }
 
 interface OnBelt {
