@@ -1,3 +1,4 @@
+import { severityOf } from '../diagnostics/codes.ts'
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { patternChecks, pieceChecks, rowChecks } from './all-checks.ts'
 import type { PatternFacts, PieceFacts, RowFacts } from './facts.ts'
@@ -44,11 +45,17 @@ function atTheRow({ source, row }: RowFacts, diagnostic: Diagnostic): Diagnostic
 
 function rowFindings(piece: PieceFacts): readonly Diagnostic[] {
   const { source, lexicon, rows } = piece
+  const wrong = new Set<number>()
   return rows.flatMap((row, index) => {
+    // A row that copies a wrong one is wrong with it, and so are the other rows of the same range: that is the same slip.
+    if (row.written.copies !== undefined && wrong.has(row.written.copies)) wrong.add(row.written.span.start)
+    if (wrong.has(row.written.span.start)) return []
     const facts = { source, row, before: rows[index - 1], lexicon }
     for (const check of rowChecks) {
       const diagnostic = check(facts)
-      if (diagnostic) return [atTheRow(facts, diagnostic)]
+      if (!diagnostic) continue
+      if (severityOf(diagnostic.code) === 'error') wrong.add(row.written.span.start)
+      return [atTheRow(facts, diagnostic)]
     }
     return []
   })

@@ -1,6 +1,7 @@
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, indexBefore, isThing } from './find-place.ts'
+import { endOfSide, evenly, rowEndsPassed } from './along-outline.ts'
 import { goToPiece, goToRow } from './older-row.ts'
 import { eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
@@ -60,43 +61,6 @@ function next(walk: Walk, target: Target, span: Span, count: number, work: WorkI
   }
 }
 
-/** At a step a border passes over the step's own height; more row-ends than that must be said. */
-function rowEndsPassed(walk: Walk, from: number, span: Span): void {
-  if (!walk.outline) return
-  let passed = 0
-  let missed = 0
-  for (let index = from; index < Math.min(walk.last, walk.edge.length); index += 1) {
-    if (walk.edge[index]!.kind === 'row-end') passed += 1
-    else if (isStitch(walk.edge[index]!)) missed += 1
-  }
-  if (missed > 0) {
-    walk.missed += missed
-    walk.trouble({ kind: 'left-over', span, count: missed })
-  }
-  if (passed > 2) walk.trouble({ kind: 'row-ends-passed', span, count: passed })
-}
-
-/** `60 sc evenly along 30 row-ends`: every place is passed, and the stitches are spread over them. */
-function evenly(walk: Walk, target: Target, span: Span, count: number, work: WorkInto): void {
-  const many = target.walk === 'edge' ? sideAhead(walk) : count
-  for (let place = 0; place < many; place += 1) walk.take(findNext(walk, walk.at, target.thing ?? { kind: 'row-end' }), span)
-  work(walk.last)
-}
-
-/** Where this side ends: at the next corner. */
-function endOfSide(walk: Walk): number {
-  let index = walk.at
-  while (index < walk.edge.length && !walk.edge[index]!.corner) index += 1
-  return index
-}
-
-/** Row-ends from here to the next corner. */
-function sideAhead(walk: Walk): number {
-  let index = walk.at
-  while (walk.edge[index]?.kind === 'row-end') index += 1
-  return index - walk.at
-}
-
 function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {
   if (target.thing?.kind === 'gap') return gaps(walk, span, work)
   if (eachChain(walk, target.thing)) openAll(walk)
@@ -113,10 +77,20 @@ function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto
       walk.trouble({ kind: 'does-not-divide', span, room: limit - from, each: over, before: from, after: walk.edge.length - limit })
       break
     }
+    chainsPassed(walk, index, span)
     take(walk, index, span, work, over)
   }
   walk.at = Math.max(walk.at, limit)
   noneWorked(walk, from, limit, span)
+}
+
+/** A chain that is passed on the way to `each sc` was made to be worked into: it is left over. */
+function chainsPassed(walk: Walk, to: number, span: Span): void {
+  let passed = 0
+  for (let index = walk.at; index < Math.min(to, walk.edge.length); index += 1) if (walk.edge[index]!.kind === 'ch') passed += 1
+  if (passed === 0) return
+  walk.missed += passed
+  walk.trouble({ kind: 'left-over', span, count: passed })
 }
 
 /** A row that fills "each st" of nothing has nothing below it. */

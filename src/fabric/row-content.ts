@@ -53,6 +53,7 @@ export function writtenOf(row: RealRow): WorkedRow['written'] {
     span: entry.span,
     label: entry.label ? { start: entry.label.start, end: entry.label.end } : { start: entry.span.start, end: entry.span.start },
     text: { start: entry.text.start, end: entry.read.totals.length > 0 ? Math.max(entry.text.start, Math.min(...entry.read.totals.map(({ start }) => start))) : entry.text.end },
+    ...(row.copies && { copies: row.copies.span.start }),
     totalled: entry.read.totals.length > 0 || entry.read.reference?.kind === 'piece',
     ...(numbers.length > 0 && { first: numbers[0]!, last: numbers.at(-1)! }),
   }

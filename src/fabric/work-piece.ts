@@ -1,7 +1,8 @@
 import type { Instruction } from '../notation/syntax.ts'
 import { saysOf } from './compare-total.ts'
 import type { Lexicon } from './lexicon.ts'
-import { isStitch, nothing, type Edge, type Place } from './place.ts'
+import { nothing, type Edge, type Place } from './place.ts'
+import { bySaying, saidCount } from './after-slip.ts'
 import { alongEdges, edgeFor, turnAfter } from './edge-for.ts'
 import type { FlatRow } from './perimeter.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
@@ -9,7 +10,7 @@ import { itemsOf, textFor, writtenOf } from './row-content.ts'
 import { mostStitches, TooLarge, type Conventions, type ReadingPoint, type RowSetting } from './walk.ts'
 import { otherReadings, type RowToWork, type RowTry } from './work-row.ts'
 import { everyReading, unreadIn } from './readable.ts'
-import type { Says, Trouble, Verdict, WorkedRow } from './worked-row.ts'
+import type { Trouble, Verdict, WorkedRow } from './worked-row.ts'
 
 export interface PieceToWork {
   readonly name: string
@@ -222,7 +223,7 @@ function remember(rows: State['rowsBefore'], row: RealRow, tried: RowTry): void 
 
 /** A count stays in doubt until a row that states its total comes out on it. */
 function onTrust(tried: RowTry, state: State): boolean {
-  if (!tried.comesOut) return !(tried.troubles.length === 0 && tried.comparison.totalAgrees)
+  if (!tried.comesOut) return !(tried.troubles.length === 0 && tried.comparison.totalAgrees) || tried.comparison.kindSlip?.sort === 'space'
   return state.trust && saidCount(tried.comparison.says) === undefined
 }
 
@@ -232,39 +233,6 @@ function lookBack(toWork: RowToWork, setting: RowSetting, tried: RowTry): State[
   const open = tried.points.some((point) => !isOpen(point) && point.taken === 0)
   if (!open || toWork.edge.places.length > 5_000) return []
   return otherReadings(toWork, setting, tried, 8).map((other) => ({ edge: other.next, words: `${other.assumed.at(-1) ?? 'another reading'} (the next row decides)` }))
-}
-
-/** After a slip the next row may be worked on what the row says instead. */
-function bySaying(tried: RowTry, says: Says | undefined): State['others'] {
-  const count = tried.comparison.totalAgrees ? undefined : saidCount(says)
-  if (count === undefined || count === tried.makes || count > 100_000) return []
-  return [{ edge: { ...tried.next, places: resized(tried.next.places, count) }, words: `the row below is taken to have the ${count} stitches it says` }]
-}
-
-/** Stitches that a row says it has: its total, or all its kinds together. */
-function saidCount(says: Says | undefined): number | undefined {
-  if (says?.count !== undefined) return says.count
-  const kinds = Object.entries(says?.kinds ?? {}).filter(([kind]) => kind !== 'sh')
-  return kinds.length === 0 ? undefined : kinds.reduce((sum, [, count]) => sum + count, 0)
-}
-
-/** The same places with stitches left off or added at the end, to so many. */
-function resized(places: readonly Place[], count: number): readonly Place[] {
-  const out: Place[] = []
-  let stitches = 0
-  for (const place of places) {
-    if (isStitch(place)) {
-      if (stitches >= count) continue
-      stitches += 1
-    }
-    out.push(place)
-  }
-  const last = places.findLast(isStitch) ?? { kind: 'sc', row: 0 }
-  while (stitches < count) {
-    out.push({ kind: last.kind, row: last.row })
-    stitches += 1
-  }
-  return out
 }
 
 function mainKind(tried: RowTry, setting: RowSetting): string {

@@ -62,6 +62,8 @@ export interface WrittenRow {
   readonly last?: number
   /** It states a count, if only for the last row of a range. */
   readonly totalled?: boolean
+  /** Where the written row begins whose words it copies. */
+  readonly copies?: number
 }
 
 /** What the designer wrote about the row's count. */
