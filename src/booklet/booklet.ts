@@ -130,6 +130,24 @@ export interface RowLine {
   readonly spaces: string
   /** How far through the piece the row ends, by stitches, 0 to 1, first size. */
   readonly progress: number
+  /** Its real rows, for a checklist. */
+  readonly real?: readonly RealRow[]
+}
+
+/** One real row of a line, as a checklist has it. */
+export interface RealRow {
+  /** Its number: `9`, and which sizes work it where not all do: `9 from Adult`. */
+  readonly label: string
+  readonly side?: 'RS' | 'WS'
+  /** What is done about the yarn first: `A.`, `To B.`; empty when nothing is. */
+  readonly yarn: string
+  /** `(4 sc, inc) × 6`; left out where a short form would lose something. */
+  readonly short?: string
+  /** The number of the row that it is worked like. */
+  readonly as?: string
+  readonly change: string
+  /** One for each size. */
+  readonly stitches: readonly string[]
 }
 
 /** Something to do between two rows: never a row without a number. */

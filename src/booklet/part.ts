@@ -6,6 +6,7 @@ import type { InstructionLine, Part, PartLine } from './booklet.ts'
 import { sentence } from './figures.ts'
 import { gatherLines, isOnlyChains, type GatheredLine } from './gather-lines.ts'
 import { mannerOf, type Manner } from './manner.ts'
+import { realRows } from './real-rows.ts'
 import { plainRuns } from './row-text.ts'
 import { rowLine } from './row-line.ts'
 import { typeset } from './typeset.ts'
@@ -53,10 +54,12 @@ function partOf({ piece, worked, number, pattern, notes, ids }: PartMaking): Wor
   const begins = foundation === undefined ? '' : textOf(source, foundation.written.text).replace(/\s+/g, ' ').trim()
   const rows = lines.flatMap((line) => line.rows.flat())
   const done = progress(lines)
-  const rowLines = lines.map((line, index) => rowLine(line, {
-    source, terms: pattern.terms, sizes: pattern.sizes, progress: done[index] ?? 1, id: idOf(line, piece, ids),
-  }))
   const firstYarn = foundation?.rows.flat()[0]?.yarns[0]?.yarn
+  const yarns = (pattern.materials?.yarns ?? []).flatMap(({ letter }) => letter ?? [])
+  const real = realRows(lines, { source, terms: pattern.terms, sizes: pattern.sizes, yarns, ...(firstYarn === undefined ? {} : { firstYarn }) })
+  const rowLines = lines.map((line, index) => rowLine(line, {
+    source, terms: pattern.terms, sizes: pattern.sizes, progress: done[index] ?? 1, id: idOf(line, piece, ids), real: real[index] ?? [],
+  }))
   return {
     piece,
     manner,

@@ -1,10 +1,11 @@
-import { plural, signed } from '../diagnostics/words.ts'
+import { plural } from '../diagnostics/words.ts'
 import type { WorkedRow } from '../fabric/worked-row.ts'
 import { wordFor, type Terms } from '../stitches/terms.ts'
 import { textOf, type Source } from '../text/source.ts'
-import type { RowLine, Run } from './booklet.ts'
+import type { RealRow, RowLine, Run } from './booklet.ts'
 import { figure, nbsp, perSize } from './figures.ts'
-import { isOnlyChains, type GatheredLine } from './gather-lines.ts'
+import type { GatheredLine } from './gather-lines.ts'
+import { changeText, stitchesText } from './row-figures.ts'
 import { ahead, boxes, label } from './row-label.ts'
 import { joined, outerRepeats, rowRuns } from './row-text.ts'
 import { typeset } from './typeset.ts'
@@ -18,6 +19,7 @@ export interface RowSetting {
   readonly id: string
   /** How far through the piece the line ends, 0 to 1. */
   readonly progress: number
+  readonly real: readonly RealRow[]
 }
 
 /** A line of the row table: everything reckoned stands beside the designer's words, never in them. */
@@ -37,16 +39,12 @@ export function rowLine(line: GatheredLine, setting: RowSetting): RowLine {
     ...(side !== undefined && all.every((row) => row.side === side) ? { side } : {}),
     text: untold ? withTotal(runs, all, source) : runs,
     repeats: repeatsText(line, source),
-    change: untold ? '' : changeText(line),
+    change: untold ? '' : changeText(line.rows.map((rows, size) => ({ own: rows.at(-1), before: line.before[size] }))),
     stitches: line.rows.map((rows) => stitchesText(rows.at(-1))),
     spaces: untold ? '' : madeOf(line, terms),
     progress: setting.progress,
+    real: untold ? setting.real.map(({ short: _short, ...row }) => ({ ...row, change: '' })) : setting.real,
   }
-}
-
-function stitchesText(row: WorkedRow | undefined): string {
-  if (row === undefined) return '–'
-  return row.verdict === 'cannot-tell' ? '?' : figure(row.makes)
 }
 
 /** A count that could not be reckoned stays in the designer's words: a buyer needs it, and the Stitches column does not vouch for it. */
@@ -76,25 +74,6 @@ function cyclesIn(text: string, rows: number): number {
   const [, first, last] = /^\s*rep(?:eat)?\s+(?:rows|rnds|rounds)\s+(\d+)\s*(?:-|–|to|and)\s*(\d+)/i.exec(text) ?? []
   const length = Number(last) - Number(first) + 1
   return length > 1 && rows % length === 0 ? rows / length : 0
-}
-
-/** The stitches against those of the line before: `+6`, `−6`, `+6 (8)`; nothing when nothing changes or the line begins the piece. */
-function changeText(line: GatheredLine): string {
-  const changes = line.rows.map((rows, size) => {
-    const before = line.before[size]
-    const last = rows.at(-1)
-    if (last === undefined) return undefined
-    return before === undefined || before.verdict === 'cannot-tell' || isOnlyChains(before) ? 0 : last.makes - before.makes
-  })
-  const told = changes.findIndex((change) => change !== undefined)
-  if (changes.every((change) => change === undefined || change === 0)) return ''
-  const first = changes[told] ?? 0
-  const alike = changes.every((change) => change === first)
-  return perSize(changes.map((change, size) => {
-    if (change === undefined) return '–'
-    // One sign holds for all that go the same way: `+6 (8)`.
-    return size > told && !alike && change * first > 0 ? figure(Math.abs(change)) : signed(change)
-  }))
 }
 
 /** What the count is made of: chain spaces always, stitches by kind where the designer counts more than one kind: `28 dc, 4 ch-2 sps`. */

@@ -1,0 +1,102 @@
+import type { WorkedRow } from '../fabric/worked-row.ts'
+import { textOf, type Source } from '../text/source.ts'
+import { spellingsOf, stitchOf, type Terms } from '../stitches/terms.ts'
+import type { RealRow } from './booklet.ts'
+import { perSize } from './figures.ts'
+import type { GatheredLine } from './gather-lines.ts'
+import { boxes } from './row-label.ts'
+import { changeText, stitchesText } from './row-figures.ts'
+import { shortWork, type ShortWords } from './short-work.ts'
+import { yarnsInUse } from './yarn-in-use.ts'
+
+/** What all rows of a piece have in common, as far as a checklist needs it. */
+export interface PieceSetting {
+  readonly source: Source
+  readonly terms: Terms
+  readonly sizes: readonly string[]
+  /** Letters of the yarns, when there are several. */
+  readonly yarns: readonly string[]
+  /** The yarn that is in hand when the piece begins. */
+  readonly firstYarn?: string
+}
+
+/** The real rows of each line of a piece, in the order of the lines. */
+export function realRows(lines: readonly GatheredLine[], setting: PieceSetting): readonly (readonly RealRow[])[] {
+  const { source, terms, sizes, yarns, firstYarn } = setting
+  const longest = lines.flatMap((line) => longestOf(line))
+  const inHand = yarnsInUse(longest, source, firstYarn)
+  const texts = lines.map(({ written }) => textOf(source, written.text))
+  const words: ShortWords = { terms, inc: texts.some((text) => /\binc\b/i.test(text)), dec: texts.some((text) => /\bdec\b/i.test(text)) }
+  const kinds = new Set(lines.flatMap(({ rows }) => rows.flat()).flatMap((row) => Object.keys(row.kinds)))
+  const plain = plainWords([...kinds], terms, yarns)
+  let from = 0
+  return lines.map((line) => {
+    const own = longestOf(line)
+    const begin = from
+    from += own.length
+    const labels = boxes(line, { source, sizes })
+    return own.map((row, at): RealRow => {
+      const yarn = inHand[begin + at]
+      const before = inHand[begin + at - 1]
+      const short = isPlain(line, { lines, source, plain }) ? shortOfAll(line.rows.flatMap((rows) => rows.slice(at, at + 1)), words) : undefined
+      return {
+        label: labels[at] ?? '',
+        ...(row.side === undefined ? {} : { side: row.side }),
+        yarn: yarns.length < 2 || yarn === undefined || begin + at > 0 && yarn === before ? '' : begin + at === 0 ? `${yarn}.` : `To ${yarn}.`,
+        ...(short === undefined ? {} : { short }),
+        change: changeText(line.rows.map((rows, size) => ({ own: rows[at], before: at === 0 ? line.before[size] : rows[at - 1] }))),
+        stitches: line.rows.map((rows) => stitchesText(rows[at])),
+        ...asRow(textOf(source, line.written.text), at),
+      }
+    })
+  })
+}
+
+const longestOf = ({ rows }: GatheredLine): readonly WorkedRow[] => rows.toSorted((a, b) => b.length - a.length)[0] ?? []
+
+/** Of a line that copies others (`Rep Rows 2-5`) the row that this one is like. */
+function asRow(text: string, at: number): Pick<RealRow, 'as'> {
+  const copied = copiedRows(text)
+  return copied.length === 0 ? {} : { as: `${copied[at % copied.length]}` }
+}
+
+function copiedRows(text: string): readonly number[] {
+  const [, first, last] = /^\s*(?:rep(?:eat)?|work as|as)\s+(?:rows?|rnds?|rounds?)\s+(\d+)(?:\s*(?:-|–|to|and)\s*(\d+))?/i.exec(text) ?? []
+  if (first === undefined) return []
+  return Array.from({ length: Math.max(1, Number(last ?? first) - Number(first) + 1) }, (_, at) => Number(first) + at)
+}
+
+/** Words of a row that its stitches say as well. */
+const said = `in each next first last same st sts stitch stitches across around round rnd row rows rnds rep repeat from to and end join with sl ch turn inc dec
+  ring make an adjustable magic hook all of the this change fasten off times time more twice once together tog as do not then ending beg top over remaining
+  rem ss continue into until`.split(/\s+/)
+
+function plainWords(kinds: readonly string[], terms: Terms, yarns: readonly string[]): ReadonlySet<string> {
+  const spellings = kinds.flatMap((kind) => {
+    const stitch = stitchOf(kind)
+    return stitch === undefined ? [kind] : spellingsOf(stitch, terms)
+  })
+  return new Set([...said, ...spellings.flatMap((spelling) => spelling.split(/[\s-]+/)), ...yarns].map((word) => word.toLowerCase()))
+}
+
+/** Whether a line has no words but those that its stitches say: then nothing is lost in a short form. */
+function isPlain(line: GatheredLine, { lines, source, plain }: { lines: readonly GatheredLine[]; source: Source; plain: ReadonlySet<string> }): boolean {
+  const text = textOf(source, line.written.text)
+  const copied = copiedRows(text)
+  const copies = lines.filter((other) => other !== line && other.rows.some((rows) => rows.some((row) => row.number !== undefined && copied.includes(row.number))))
+  if (copied.length > 0 && copies.some((other) => !isPlain(other, { lines: lines.slice(0, lines.indexOf(line)), source, plain }))) return false
+  const taken = new Set(line.rows.flat().flatMap(({ yarns }) => yarns.map(({ yarn }) => yarn)))
+  // A row in several colours says where each begins.
+  if (/\bwith\b.*\bwith\b/i.test(text) && taken.size > 1) return false
+  return (text.match(/[\p{L}\d]+(?:-\p{L}+)*/gu) ?? []).every((word) => /^\d+(?:st|nd|rd|th)?$/.test(word) || word.toLowerCase().split('-').every((part) => plain.has(part) || /^\d+$/.test(part)))
+}
+
+/** One short form for all sizes; where they differ in numbers alone, the numbers of all of them: `48 (56) sc`. */
+function shortOfAll(rows: readonly WorkedRow[], words: ShortWords): string | undefined {
+  const shorts = rows.map((row) => shortWork(row, words))
+  const [first] = shorts
+  if (first === undefined || shorts.includes(undefined)) return undefined
+  const parts = shorts.map((short) => (short ?? '').split(/(?<![\d-])(\d+)(?![\d-])/))
+  const alike = parts.every((own) => own.length === parts[0]?.length && own.every((part, at) => at % 2 === 1 || part === parts[0]?.[at]))
+  return alike ? (parts[0] ?? []).map((part, at) => (at % 2 === 1 ? perSize(parts.map((own) => own[at] ?? '')) : part)).join('') : undefined
+}
