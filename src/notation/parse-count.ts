@@ -11,12 +11,16 @@ interface Draft {
   readonly kinds: { kind: string; count: Num }[]
   readonly spaces: { chains?: number; count: Num }[]
   readonly groups: { name: string; count: Num }[]
+  /** `4 corners`: how many sides there are. */
+  corners?: Num
+  /** Counts that were said to be those of one side. */
+  readonly ofOneSide: Num[]
 }
 
 /** Reads what stands between two tokens as a count; undefined when it is anything else. */
 export function parseCount(all: Reader['all'], open: number, close: number, outer: Reader): Total | undefined {
   const inner = new Reader(all.slice(open + 1, close), outer.vocabulary)
-  const draft: Draft = { kinds: [], spaces: [], groups: [] }
+  const draft: Draft = { kinds: [], spaces: [], groups: [], ofOneSide: [] }
   if (inner.done) return undefined
   while (!inner.done) {
     if (inner.takeOne(new Set([',', ';', ':', '+', '&', 'and', 'plus', '.', '—', '–', 'or']))) {
@@ -31,11 +35,29 @@ export function parseCount(all: Reader['all'], open: number, close: number, oute
     }
     if (!part(inner, draft)) return undefined
   }
+  onAllSides(draft)
   const said = draft.count || draft.change || draft.rows || draft.chainsCount || draft.kinds.length + draft.spaces.length + draft.groups.length > 0
   if (!said) return undefined
   outer.sizeLists.push(...inner.sizeLists)
   const end = all[close]?.end ?? all.at(-1)!.end
-  return { ...draft, start: all[open]!.start, end }
+  const { corners: _, ofOneSide: __, ...total } = draft
+  return { ...total, start: all[open]!.start, end }
+}
+
+/** `(4 corners, 9 dc each side)`: 36 dc. Where nobody says how many sides there are, the count of one is no count of the row. */
+function onAllSides(draft: Draft): void {
+  const { corners, ofOneSide } = draft
+  const all = (count: Num): Num => ({ ...count, values: count.values.map((value, size) => value * (corners!.values[size] ?? corners!.values[0]!)) })
+  if (draft.count && ofOneSide.includes(draft.count)) {
+    if (corners) draft.count = all(draft.count)
+    else delete draft.count
+  }
+  for (const [index, { kind, count }] of [...draft.kinds.entries()].toReversed()) {
+    if (!ofOneSide.includes(count)) continue
+    if (corners) draft.kinds[index] = { kind, count: all(count) }
+    else draft.kinds.splice(index, 1)
+  }
+  if (ofOneSide.length > 0 && !corners) draft.groups.push({ name: 'side', count: ofOneSide[0]! })
 }
 
 function part(reader: Reader, draft: Draft): boolean {
@@ -94,7 +116,7 @@ function counted(reader: Reader, draft: Draft, count: Num): boolean {
   if (plain || reader.done || /^[,;:.=]$/.test(reader.word()) || /^(in|at|from|total)$/.test(reader.word())) {
     if (changed(reader, draft, count)) return true
     if (reader.take('from')) takeNumber(reader)
-    takeManner(reader)
+    takeManner(reader, draft, count)
     if (draft.count === undefined) draft.count = count
     return true
   }
@@ -111,6 +133,7 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
     if (!name) return false
     reader.at += 1
     draft.groups.push({ name: name[0], count })
+    if (/^(corners?|sides?)$/i.test(name[0])) draft.corners = count
     return true
   }
   if (thing.kind === 'space') draft.spaces.push(spaceOf(thing.chains, count))
@@ -119,9 +142,12 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   else if (thing.kind === 'stitch') draft.count ??= count
   else if (thing.kind === 'chain') draft.spaces.push({ chains: -1, count })
   else draft.groups.push({ name: half ? 'half' : (thing.stitch ?? thing.kind), count })
-  if (thing.where === 'corner') return true
+  if (thing.where === 'corner') {
+    draft.corners = count
+    return true
+  }
   if (changed(reader, draft, count)) return true
-  takeManner(reader)
+  takeManner(reader, draft, count)
   return true
 }
 
@@ -131,9 +157,13 @@ function spaceOf(chains: Num | undefined, count: Num): { chains?: number; count:
   return { count, ...(of !== undefined && { chains: of }) }
 }
 
-function takeManner(reader: Reader): void {
-  reader.take('at', 'the?', 'end|ends', 'of?', 'the?', 'row|rnd|round?') && (takeNumber(reader), true) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'side|end|edge')
-    || reader.take('each|per', 'side|edge|corner') || reader.take('in', 'the?', 'ring')
+function takeManner(reader: Reader, draft: Draft, count: Num): void {
+  if (reader.take('on|for|along?', 'each|per|every', 'side|edge')) {
+    draft.ofOneSide.push(count)
+    return
+  }
+  reader.take('at', 'the?', 'end|ends', 'of?', 'the?', 'row|rnd|round?') && (takeNumber(reader), true) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
+    || reader.take('each|per', 'corner') || reader.take('in', 'the?', 'ring')
 }
 
 /** `6 sts inc'd`, `4 dec`, `(increase of 6)` */
