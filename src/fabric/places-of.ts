@@ -31,7 +31,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'ring': return ring(walk, span, work)
     case 'skipped': return skipped(walk, span, count, work)
     case 'marked': return next(walk, { ...target, walk: 'next' }, span, 1, work, over)
-    case 'below': return below(walk, span, rest, count, work, over === 1 && target.loop === undefined && spikes)
+    case 'below': return below(walk, span, rest, count, work, over === 1 && (target.loop !== undefined || spikes))
     case 'layers': return layers(walk, span, work)
     case 'edge': return evenly(walk, target, span, 1, work)
     case 'other-side': return walk.trouble({ kind: 'no-such-place', span, what: 'an edge' })
@@ -257,7 +257,7 @@ function skipped(walk: Walk, span: Span, count: number, work: WorkInto): void {
   walk.at = at
 }
 
-/** A spike takes the top in front of it with it; a post stitch in a row below leaves it, so that the row must skip it. */
+/** A spike, and a drop into a loop below, take the top in front of them with them; a post stitch in a row below leaves it, so that the row must skip it. */
 function below(walk: Walk, span: Span, rest: Rest, count: number, work: WorkInto, spike: boolean): void {
   const skips = rest.items.find((item) => item.node !== 'aside')?.node === 'skip' || !spike
   for (let pass = 0; pass < count; pass += 1) {

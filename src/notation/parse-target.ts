@@ -30,6 +30,8 @@ export function takeTarget(reader: Reader, needsWord = true): Target | undefined
   if (!into && needsWord && !/^(next|each|last|first|same|every|ea|foll|following)$/.test(reader.word())) return undefined
   takeLoop(reader, draft)
   if (draft.loop !== undefined) takeRowOf(reader, draft)
+  // `in FL 2 rows below`: the loop is all that is named.
+  if (draft.loop !== undefined && takeBelow(reader)) return { ...draft, walk: 'below', start, end: reader.end }
   reader.take('of')
   if (!fill(reader, draft)) {
     if (draft.loop !== undefined) {
