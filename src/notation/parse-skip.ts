@@ -16,7 +16,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   let count: Num | undefined
   for (;;) {
     if (reader.take('the') || reader.take('over') || reader.take('of') || reader.take('next|foll|following')) continue
-    if (reader.take('first|same')) from = 'first'
+    if (reader.take('first|1st|same')) from = 'first'
     else if (reader.take('last')) from = 'last'
     else if (!count && numberAhead(reader) !== undefined && reader.word(1) !== '-') count = takeNumber(reader)
     else break
