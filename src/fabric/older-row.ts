@@ -17,11 +17,24 @@ export function goToRow(walk: Walk, target: Target, span: Span): void {
   walk.last = walk.at - 1
 }
 
+/** Stitches of the piece worked so far that the row goes away from; the one that the join took up is not among them. */
+export function leftOfPiece(walk: Walk): number {
+  return Math.max(0, walk.left - (walk.bridge > 0 ? 1 : 0))
+}
+
+function leaveForPiece(walk: Walk, span: Span): void {
+  const left = walk.onPiece === undefined ? 0 : leftOfPiece(walk)
+  if (left === 0) return
+  walk.missed += left
+  walk.trouble({ kind: 'left-over', span, count: left })
+}
+
 /** `sc around Leg 1`: the hook goes on along the edge that another piece ended with. */
 export function goToPiece(walk: Walk, name: string, span: Span): void {
   if (walk.onPiece === name) return
   const places = walk.setting.pieces.get(name.toLowerCase())
   if (!places) return walk.trouble({ kind: 'no-such-place', span, what: name })
+  leaveForPiece(walk, span)
   walk.onPiece = name
   walk.edge = [...walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at), ...places]
   if (walk.made.length === 0) walk.at = 0

@@ -90,6 +90,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
       return
     }
     case 'aside': {
+      if (item.leaves) walk.leaves = true
       if (item.yarn !== undefined) walk.yarns.push({ yarn: item.yarn, span: item })
       return
     }

@@ -2,6 +2,7 @@ import { inSize, type Instruction, type RowText } from '../notation/syntax.ts'
 import { compareTotal, type Comparison, type Made } from './compare-total.ts'
 import type { FlatRow } from './perimeter.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
+import { leftOfPiece } from './older-row.ts'
 import { usesOf } from './uses.ts'
 import { Walk, type ReadingPoint, type RowSetting } from './walk.ts'
 import { beginWithCarried } from './work-chain.ts'
@@ -115,6 +116,7 @@ function settleSlips(walk: Walk): void {
 /** Places that nothing was worked into and that nothing passes over as a matter of course. */
 function leftPlaces(walk: Walk): number {
   if (walk.at >= walk.edge.length || !walk.worked && walk.laid > 0) return 0
+  if (walk.onPiece !== undefined) return leftOfPiece(walk)
   if (walk.nothingNeeded(walk.at, walk.worksSpaces)) {
     walk.at = walk.edge.length
     return 0

@@ -35,6 +35,8 @@ export function workSkip(walk: Walk, item: Skip): void {
 }
 
 function pass(walk: Walk, item: Skip, thing: Thing | undefined, count: number): void {
+  // Slip stitches that fastened the row before to another edge are no places of this one.
+  if (thing?.stitch === 'sl st' && walk.edge.every(({ kind }) => kind !== 'sl st')) return
   for (let left = count; left > 0; left -= 1) {
     const index = nextOf(walk, thing)
     // `skip next 2 ch` over a ch-2 space passes the whole space.

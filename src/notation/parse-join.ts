@@ -1,3 +1,4 @@
+import { takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
 import type { Reader } from './reader.ts'
@@ -15,6 +16,8 @@ export function parseJoin(reader: Reader, before: readonly Instruction[]): reado
     reader.at = at
     return undefined
   }
+  const sideways = ontoBody(reader, start)
+  if (sideways) return [sideways]
   const join = slipJoin(reader, start, before)
   if (!join) reader.at = at
   return join && [join]
@@ -53,6 +56,17 @@ function yarnLetter(reader: Reader): string | undefined {
   if (!reader.vocabulary.yarns.includes(word) && !/^[A-Z]$/.test(word)) return undefined
   reader.at += 1
   return word
+}
+
+/** `sl st in next 2 body sts`: ribbing worked sideways is fastened to the body; the row itself ends before. */
+function ontoBody(reader: Reader, start: number): Aside | undefined {
+  const { at } = reader
+  if (reader.take('in|into|to', 'the?', 'next')) {
+    takeNumber(reader)
+    if (reader.take('body|edge|main|neck|sleeve|hem', 'st|sts|stitch|stitches|edge?', 'sts?')) return { node: 'aside', leaves: true, start, end: reader.end }
+  }
+  reader.at = at
+  return undefined
 }
 
 function slipJoin(reader: Reader, start: number, before: readonly Instruction[]): Join | Aside | undefined {

@@ -212,6 +212,8 @@ export interface Aside extends Span {
   readonly node: 'aside'
   /** Yarn letters that it names. */
   readonly yarn?: string
+  /** It fastens the row to another edge, whose other places wait. */
+  readonly leaves?: boolean
 }
 
 export interface Unreadable extends Span {
