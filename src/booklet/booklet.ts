@@ -136,8 +136,10 @@ export interface RowLine {
 
 /** One real row of a line, as a checklist has it. */
 export interface RealRow {
-  /** Its number: `9`, and which sizes work it where not all do: `9 from Adult`. */
+  /** Its number: `9`. */
   readonly label: string
+  /** Which sizes work it, where not all do: `from Adult`; empty when all do. */
+  readonly sizes: string
   readonly side?: 'RS' | 'WS'
   /** What is done about the yarn first: `A.`, `To B.`; empty when nothing is. */
   readonly yarn: string
@@ -146,7 +148,7 @@ export interface RealRow {
   /** The number of the row that it is worked like. */
   readonly as?: string
   readonly change: string
-  /** One for each size. */
+  /** One for each size, a dash for one that leaves the row out; one alone when it holds for all that work the row. */
   readonly stitches: readonly string[]
 }
 

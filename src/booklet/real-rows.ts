@@ -4,7 +4,7 @@ import { spellingsOf, stitchOf, type Terms } from '../stitches/terms.ts'
 import type { RealRow } from './booklet.ts'
 import { perSize } from './figures.ts'
 import type { GatheredLine } from './gather-lines.ts'
-import { boxes } from './row-label.ts'
+import { workedBy } from './row-label.ts'
 import { changeText, stitchesText } from './row-figures.ts'
 import { shortWork, type ShortWords } from './short-work.ts'
 import { yarnsInUse } from './yarn-in-use.ts'
@@ -34,18 +34,18 @@ export function realRows(lines: readonly GatheredLine[], setting: PieceSetting):
     const own = longestOf(line)
     const begin = from
     from += own.length
-    const labels = boxes(line, { source, sizes })
     return own.map((row, at): RealRow => {
       const yarn = inHand[begin + at]
       const before = inHand[begin + at - 1]
-      const short = isPlain(line, { lines, source, plain }) ? shortOfAll(line.rows.flatMap((rows) => rows.slice(at, at + 1)), words) : undefined
+      const short = isPlain(line, { lines, source, plain }) ? shortOfAll(line.rows.map((rows) => rows[at]), words) : undefined
       return {
-        label: labels[at] ?? '',
+        label: `${row.number ?? at + 1}`,
+        sizes: workedBy(line, at, sizes),
         ...(row.side === undefined ? {} : { side: row.side }),
         yarn: yarns.length < 2 || yarn === undefined || begin + at > 0 && yarn === before ? '' : begin + at === 0 ? `${yarn}.` : `To ${yarn}.`,
         ...(short === undefined ? {} : { short }),
-        change: changeText(line.rows.map((rows, size) => ({ own: rows[at], before: at === 0 ? line.before[size] : rows[at - 1] }))),
-        stitches: line.rows.map((rows) => stitchesText(rows[at])),
+        change: changeOfAll(line, at),
+        stitches: alike(line.rows.map((rows) => stitchesText(rows[at]))),
         ...asRow(textOf(source, line.written.text), at),
       }
     })
@@ -91,12 +91,30 @@ function isPlain(line: GatheredLine, { lines, source, plain }: { lines: readonly
   return (text.match(/[\p{L}\d]+(?:-\p{L}+)*/gu) ?? []).every((word) => /^\d+(?:st|nd|rd|th)?$/.test(word) || word.toLowerCase().split('-').every((part) => plain.has(part) || /^\d+$/.test(part)))
 }
 
+/** One figure where all sizes that work the row have the same. */
+function alike(figures: readonly string[]): readonly string[] {
+  const told = figures.filter((one) => one !== '–')
+  return told.every((one) => one === told[0]) ? told.slice(0, 1) : figures
+}
+
+function changeOfAll(line: GatheredLine, at: number): string {
+  const compared = line.rows.map((rows, size) => ({ own: rows[at], before: at === 0 ? line.before[size] : rows[at - 1] }))
+  const working = changeText(compared.filter(({ own }) => own !== undefined))
+  return working.includes('(') ? changeText(compared) : working
+}
+
 /** One short form for all sizes; where they differ in numbers alone, the numbers of all of them: `48 (56) sc`. */
-function shortOfAll(rows: readonly WorkedRow[], words: ShortWords): string | undefined {
-  const shorts = rows.map((row) => shortWork(row, words))
+function shortOfAll(rows: readonly (WorkedRow | undefined)[], words: ShortWords): string | undefined {
+  const working = rows.filter((row) => row !== undefined)
+  const shorts = working.map((row) => shortWork(row, words))
   const [first] = shorts
   if (first === undefined || shorts.includes(undefined)) return undefined
   const parts = shorts.map((short) => (short ?? '').split(/(?<![\d-])(\d+)(?![\d-])/))
-  const alike = parts.every((own) => own.length === parts[0]?.length && own.every((part, at) => at % 2 === 1 || part === parts[0]?.[at]))
-  return alike ? (parts[0] ?? []).map((part, at) => (at % 2 === 1 ? perSize(parts.map((own) => own[at] ?? '')) : part)).join('') : undefined
+  const same = parts.every((own) => own.length === parts[0]?.length && own.every((part, at) => at % 2 === 1 || part === parts[0]?.[at]))
+  if (!same) return undefined
+  const inOrder = rows.map((row) => (row === undefined ? undefined : parts[working.indexOf(row)]))
+  return (parts[0] ?? []).map((part, at) => {
+    const numbers = parts.map((own) => own[at] ?? '')
+    return at % 2 === 0 || numbers.every((number) => number === part) ? part : perSize(inOrder.map((own) => own?.[at] ?? '–'))
+  }).join('')
 }

@@ -62,6 +62,12 @@ export function boxes(line: GatheredLine, { sizes }: LineNames): readonly string
   })
 }
 
+/** Which sizes work the row of a line that is so many in (from 0), where not all do: `from Adult`; else nothing. */
+export function workedBy(line: GatheredLine, index: number, sizes: readonly string[]): string {
+  const working = sizes.filter((_, size) => (line.rows[size]?.length ?? 0) > index)
+  return working.length === sizes.length ? '' : whichSizes(working, sizes)
+}
+
 /** The longer lines are mostly those of the larger sizes: `from Adult`; else the names. */
 function whichSizes(working: readonly string[], sizes: readonly string[]): string {
   const larger = working.length > 1 && working.length < sizes.length && working.at(-1) === sizes.at(-1)

@@ -9,15 +9,16 @@ const { note, noteStrong } = styles
 const emSpace = note.size * mmPerPoint
 const gap = 4
 
-/** Sets the footer of every page: title and publisher, version and terms, page n of N. Done last, when the pages are counted. */
-export function placeFooters(sheet: Sheet, booklet: Booklet): void {
+/** Sets the footer of every page: title, edition and publisher, version and terms, page n of N. Done last, when the pages are counted. */
+export function placeFooters(sheet: Sheet, booklet: Booklet, edition?: string): void {
   const baseline = live.footerRule + 1.6 + baselineIn(note)
   const version = [booklet.version === '' ? '' : `Version ${booklet.version}`, booklet.dateText].filter((text) => text !== '').join(', ')
   const centre = [oneOf([{ text: version, font: note.font }]), oneOf([{ text: `Terms: ${booklet.terms}`, font: note.font }])] as const
   const space = version === '' ? 0 : emSpace
   const centreWidth = centre[0].width + space + centre[1].width
   const centreStart = (live.left + live.right - centreWidth) / 2
-  const publisher = oneOf([{ text: booklet.publisher, font: note.font }])
+  // The edition is what tells two printings of one pattern apart: the publisher stands after it, or not at all.
+  const publisher = oneOf([{ text: edition ?? booklet.publisher, font: note.font }])
   const own = shortened(booklet.title, centreStart - gap - live.left - emSpace / 2 - publisher.width)
   for (const [index, furniture] of sheet.pages.entries()) {
     furniture.ruling.push({

@@ -1,0 +1,81 @@
+import type { Booklet, Inline, Part, RealRow, RowLine, Section } from '../../booklet/booklet.ts'
+
+/** A line of a checklist: a real row, or something to do between two rows. */
+export type CheckLine = CheckRow | CheckStep
+
+/** A real row. */
+export interface CheckRow {
+  readonly kind: 'row'
+  readonly label: string
+  readonly side: string
+  /** Which sizes work it, and what is done about the yarn first; empty when all do and nothing is. */
+  readonly first: string
+  /** The short form, or the row's own words where there is none. */
+  readonly work: string
+  /** What is said instead when the work does not fit one line: `as Row 3`, `see Row 31`. */
+  readonly instead: string
+  readonly change: string
+  readonly stitches: string
+}
+
+/** Something to do, lettered when it belongs to the finishing. */
+export interface CheckStep {
+  readonly kind: 'step'
+  readonly label: string
+  readonly text: string
+}
+
+/** The lines of a part, one for each real row. */
+export function checkLines(part: Part): readonly CheckLine[] {
+  return part.lines.flatMap((line): readonly CheckLine[] =>
+    line.kind === 'instruction' ? [{ kind: 'step', label: '', text: wordsOf(line.text) }] : rowsOf(line).map((row, at) => checkRow(part, line, row, at)))
+}
+
+function checkRow({ counting }: Part, line: RowLine, row: RealRow, at: number): CheckRow {
+  const own = row.as === undefined ? undefined : `as ${counting} ${row.as}`
+  return {
+    kind: 'row', label: row.label, side: row.side ?? '', first: [row.sizes === '' ? '' : `${row.sizes.replace(/^f/, 'F')}.`, row.yarn].filter((text) => text !== '').join(' '), work: row.short ?? own ?? wordsOf(line.text), instead: own ?? `see ${counting} ${line.label}`,
+    change: row.change, stitches: inOneCell(row.stitches), ...(row.short === undefined && at > 0 && own === undefined ? { work: `as ${counting} ${rowsOf(line)[0]?.label ?? line.label}` } : {}),
+  }
+}
+
+/** The real rows of a line. A booklet that does not tell them apart has one text for all of them. */
+function rowsOf(line: RowLine): readonly RealRow[] {
+  return line.real ?? line.boxes.map((label, at): RealRow => ({
+    label, sizes: '', yarn: '', change: at === 0 ? line.change : '', stitches: line.stitches, ...(line.side === undefined ? {} : { side: line.side }),
+  }))
+}
+
+const wordsOf = (runs: RowLine['text']) => runs.map(({ text }) => text).join('')
+
+/** `48 (56, 64)`; one figure when all are the same. */
+function inOneCell([first = '', ...others]: readonly string[]): string {
+  return others.every((other) => other === first) ? first : `${first}\u00a0(${others.join(',\u00a0')})`
+}
+
+/** Steps of the finishing under their heading: the entries of its lists, lettered. */
+export interface CheckSteps {
+  readonly heading: string
+  readonly steps: readonly CheckStep[]
+}
+
+/** What is left to do when the pieces are made. */
+export function finishingSteps({ after }: Pick<Booklet, 'after'>): readonly CheckSteps[] {
+  return after.flatMap((section) => {
+    const texts = stepsOf(section)
+    return texts.length === 0 ? [] : [{ heading: section.heading, steps: texts.map((text, at): CheckStep => ({ kind: 'step', label: letter(at), text })) }]
+  })
+}
+
+function stepsOf({ blocks }: Section): readonly string[] {
+  return blocks.flatMap((block) => (block.kind === 'list' ? block.items.map((item) => item.flatMap((inner) => (inner.kind === 'list' ? inner.items.flat() : [inner]))
+    .map((inner) => ('inlines' in inner ? inlineText(inner.inlines) : '')).filter((text) => text !== '').join(' ')) : []))
+}
+
+const inlineText = (inlines: readonly Inline[]) => inlines.map(({ text }) => text).join('')
+
+/** a to z, then aa, ab: more steps than letters are rare, and must still differ. */
+function letter(at: number): string {
+  const own = String.fromCharCode(97 + (at % 26))
+  return at < 26 ? own : letter(Math.floor(at / 26) - 1) + own
+}
