@@ -130,7 +130,7 @@ export function saysOf(totals: readonly Total[], size: number): Says | undefined
     rows = value(total.rows) ?? rows
     for (const part of total.kinds) kinds[part.kind] = (kinds[part.kind] ?? 0) + inSize(part.count, size)
     for (const part of total.spaces) {
-      const name = part.chains === undefined ? 'any' : part.chains < 0 ? 'chains' : `ch-${part.chains}`
+      const name = part.chains === undefined ? 'any' : part.chains < 0 ? 'chains' : `ch-${part.chainsBySize ? inSize(part.chainsBySize, size) : part.chains}`
       spaces[name] = (spaces[name] ?? 0) + inSize(part.count, size)
     }
     for (const part of total.groups) if (part.name === 'sh') kinds['sh'] = inSize(part.count, size)

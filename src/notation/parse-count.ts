@@ -152,9 +152,9 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
 }
 
 /** A count of chains themselves (`16 ch`) is marked by -1 chains. */
-function spaceOf(chains: Num | undefined, count: Num): { chains?: number; count: Num } {
+function spaceOf(chains: Num | undefined, count: Num): { chains?: number; chainsBySize?: Num; count: Num } {
   const of = chains?.values[0]
-  return { count, ...(of !== undefined && { chains: of }) }
+  return { count, ...(of !== undefined && { chains: of }), ...(chains && chains.values.length > 1 && { chainsBySize: chains }) }
 }
 
 function takeManner(reader: Reader, draft: Draft, count: Num): void {

@@ -229,7 +229,7 @@ export interface Unreadable extends Span {
 export interface Total extends Span {
   readonly count?: Num
   readonly kinds: readonly { readonly kind: string; readonly count: Num }[]
-  readonly spaces: readonly { readonly chains?: number; readonly count: Num }[]
+  readonly spaces: readonly { readonly chains?: number; readonly chainsBySize?: Num; readonly count: Num }[]
   readonly change?: Num
   readonly rows?: Num
   /** `at end of Rnd 1`: the row it speaks of. */
