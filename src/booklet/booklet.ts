@@ -18,6 +18,8 @@ export interface Booklet {
   readonly terms: 'US' | 'UK'
   /** Names of sizes, smallest first; empty for one size. */
   readonly sizes: readonly string[]
+  /** The one size that the booklet is of, when the pattern has several. */
+  readonly size?: string
   /** The facts block, in order: Makes, Size, Yarn, Hook, Gauge, Worked, Level, You need, Length. */
   readonly facts: readonly Fact[]
   readonly materials: readonly MaterialLine[]

@@ -1,6 +1,7 @@
 import type { Booklet } from '../booklet/booklet.ts'
 import { layOutChecklist } from './checklist/lay-out-checklist.ts'
 import { draw } from './draw.ts'
+import { layOutLargePrint } from './large/lay-out-large-print.ts'
 import { layOut } from './layout.ts'
 import type { CoverDrawing } from './pages/cover.ts'
 import type { Description } from './pdf/metadata.ts'
@@ -13,6 +14,11 @@ export async function printPattern(booklet: Booklet, drawing?: CoverDrawing): Pr
 /** Prints the checklist of a pattern: a line for each real row, a box for each copy. */
 export async function printChecklist(booklet: Booklet): Promise<Uint8Array> {
   return draw(layOutChecklist(booklet), describing(booklet, 'checklist'))
+}
+
+/** Prints a pattern in large print. Of a pattern with sizes the booklet has one. */
+export async function printLargePrint(booklet: Booklet): Promise<Uint8Array> {
+  return draw(layOutLargePrint(booklet), describing(booklet, ['large print', ...(booklet.size === undefined ? [] : [`size ${booklet.size}`])].join(', ')))
 }
 
 /** What a file says of itself. An edition is named in the title, so that two open windows are told apart. */

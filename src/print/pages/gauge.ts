@@ -2,11 +2,13 @@ import type { Booklet, GaugeText } from '../../booklet/booklet.ts'
 import { gaps, live, mmPerPoint, weights } from '../sheet/measures.ts'
 import type { Tag } from '../sheet/placed.ts'
 import type { Sheet } from '../sheet/sheet.ts'
-import { baselineIn, lineHeight, styles } from '../type/styles.ts'
+import { baselineIn, lineHeight, styles, type TypeStyle } from '../type/styles.ts'
 import { oneLine, placeHead, textLines } from './heads.ts'
 
 const textWidth = 112
 const window = { side: 50, tick: 1.6, middleTick: 2.6 }
+/** Side of the gauge window in mm. */
+export const windowSide = window.side
 const blank = { length: 32, gap: 2, between: 6 }
 
 /** Sets the gauge in words, two lines to write on, and a window of 5 cm to lay the swatch on. */
@@ -31,7 +33,8 @@ export function placeGauge(sheet: Sheet, gauge: GaugeText, terms: Booklet['terms
   }
   placeBlanks(sheet)
   if (gauge.window && sheet.page === page) {
-    placeWindow(sheet, gauge.window, headTop + 0.6)
+    // The outer half of the line stays on the margin.
+    placeWindow(sheet, gauge.window, { top: headTop + 0.6, right: live.right - (weights.window * mmPerPoint) / 2, style: styles.note })
     sheet.y = Math.max(sheet.y, headTop + 0.6 + window.side)
   }
 }
@@ -54,9 +57,10 @@ function placeBlanks(sheet: Sheet): void {
   sheet.y += lineHeight(partLine)
 }
 
-function placeWindow(sheet: Sheet, { stitches, rows, label }: NonNullable<GaugeText['window']>, top: number): void {
-  // 50 mm from the middle of one line to the middle of the other; the outer half of the line stays on the margin.
-  const right = live.right - (weights.window * mmPerPoint) / 2
+/** Draws the window with its right side at `right`: 50 mm from the middle of one line to the middle of the other. */
+export function placeWindow(
+  sheet: Sheet, { stitches, rows, label }: NonNullable<GaugeText['window']>, { top, right, style }: { readonly top: number; readonly right: number; readonly style: TypeStyle },
+): void {
   const left = right - window.side
   const bottom = top + window.side
   const alt = `A square that is 5 cm wide when the print is full size, with ${stitches} stitches marked along its width and ${rows} rows along its height.`
@@ -74,10 +78,10 @@ function placeWindow(sheet: Sheet, { stitches, rows, label }: NonNullable<GaugeT
     draw(left, top + at, left + tick, top + at)
     draw(right, top + at, right - tick, top + at)
   }
-  const lines = textLines(label, styles.note, window.side - 2 * window.middleTick - 2)
-  const middle = top + window.side / 2 - (lines.length * lineHeight(styles.note)) / 2 + baselineIn(styles.note)
+  const lines = textLines(label, style, window.side - 2 * window.middleTick - style.size * 0.6)
+  const middle = top + window.side / 2 - (lines.length * lineHeight(style)) / 2 + baselineIn(style)
   for (const [at, text] of lines.entries()) {
-    sheet.text(figure, text, styles.note, left + (window.side - text.width) / 2, middle + at * lineHeight(styles.note))
+    sheet.text(figure, text, style, left + (window.side - text.width) / 2, middle + at * lineHeight(style))
   }
 }
 

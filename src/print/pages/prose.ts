@@ -7,29 +7,47 @@ import type { FontRole } from '../type/fonts.ts'
 import { baselineIn, lineHeight, styles, type TypeStyle } from '../type/styles.ts'
 import { oneLine, placeHead } from './heads.ts'
 
-const listIndent = 6.5
+/** How prose is set: faces for the text and for what is stressed in it, the indent of lists and the gaps between blocks in mm. */
+export interface ProseSetting {
+  readonly text: TypeStyle
+  readonly subhead: TypeStyle
+  /** Numbers of an ordered list. */
+  readonly label: TypeStyle
+  readonly strong: FontRole
+  readonly emphasis: FontRole
+  readonly width: number
+  readonly listIndent: number
+  readonly between: number
+  /** What a text is changed to before it is set. */
+  readonly said: (text: string) => string
+}
+
+const printed: ProseSetting = {
+  text: styles.text, subhead: styles.subhead, label: styles.amount, strong: 'textStrong', emphasis: 'textItalic', width: proseWidth, listIndent: 6.5, between: gaps.under,
+  said: (text) => text,
+}
 
 /** Sets a headed piece of prose: Notes, Finishing and the like. Lines are short enough to be read. */
 export function placeSection(sheet: Sheet, section: Section): void {
   placeHead(sheet, section.heading, { follows: gaps.small + 3 * lineHeight(styles.text) })
   sheet.y += gaps.small
-  placeBlocks(sheet, sheet.root, section.blocks, 0)
+  placeBlocks(sheet, sheet.root, section.blocks, printed)
 }
 
 /** Sets blocks one under the other, `indent` mm from the left margin. */
-function placeBlocks(sheet: Sheet, parent: Tag, blocks: readonly Block[], indent: number): void {
+export function placeBlocks(sheet: Sheet, parent: Tag, blocks: readonly Block[], setting: ProseSetting, indent = 0): void {
   for (const [at, block] of blocks.entries()) {
-    if (at > 0) sheet.y += sheet.isFresh ? 0 : gaps.under
-    if (block.kind === 'list') placeList(sheet, parent, block, indent)
-    else if (block.kind === 'subheading') placeSubheading(sheet, parent, block.inlines, indent)
-    else placeParagraph(sheet, sheet.tag(parent, 'P'), spansOf(block.inlines, 'text'), { indent })
+    if (at > 0) sheet.y += sheet.isFresh ? 0 : setting.between
+    if (block.kind === 'list') placeList(sheet, parent, block, setting, indent)
+    else if (block.kind === 'subheading') placeSubheading(sheet, parent, block.inlines, setting, indent)
+    else placeParagraph(sheet, sheet.tag(parent, 'P'), spansOf(block.inlines, setting.text.font, setting), { indent, style: setting.text, width: setting.width })
   }
 }
 
-function placeSubheading(sheet: Sheet, parent: Tag, inlines: readonly Inline[], indent: number): void {
-  const height = lineHeight(styles.subhead)
-  sheet.makeRoom(height + gaps.tiny + 2 * lineHeight(styles.text), gaps.small)
-  placeParagraph(sheet, sheet.tag(parent, 'H3'), spansOf(inlines, 'textStrong'), { indent, style: styles.subhead })
+function placeSubheading(sheet: Sheet, parent: Tag, inlines: readonly Inline[], setting: ProseSetting, indent: number): void {
+  const height = lineHeight(setting.subhead)
+  sheet.makeRoom(height + gaps.tiny + 2 * lineHeight(setting.text), gaps.small)
+  placeParagraph(sheet, sheet.tag(parent, 'H3'), spansOf(inlines, setting.subhead.font, setting), { indent, style: setting.subhead, width: setting.width })
 }
 
 /** Sets a paragraph, going on to the next page if it must; no single line is left behind or carried over alone. */
@@ -63,33 +81,35 @@ function placeLine(sheet: Sheet, tag: Tag, line: Line, style: TypeStyle, x: numb
   sheet.y += lineHeight(style)
 }
 
-function placeList(sheet: Sheet, parent: Tag, list: Extract<Block, { kind: 'list' }>, indent: number): void {
+function placeList(sheet: Sheet, parent: Tag, list: Extract<Block, { kind: 'list' }>, setting: ProseSetting, indent: number): void {
+  const { text, listIndent } = setting
   const tag = sheet.tag(parent, 'L', { numbering: list.ordered ? 'Decimal' : 'None' })
   for (const [at, item] of list.items.entries()) {
     if (at > 0 && !sheet.isFresh) sheet.y += gaps.tiny
     const entry = sheet.tag(tag, 'LI')
-    const label = oneLine(list.ordered ? `${at + 1}.` : '–', list.ordered ? styles.amount : styles.text)
-    if (firstLines(item, indent + listIndent) * lineHeight(styles.text) > sheet.room && !sheet.isFresh) sheet.newPage()
-    const y = sheet.y + baselineIn(styles.text)
+    const label = oneLine(list.ordered ? `${at + 1}.` : '–', list.ordered ? setting.label : text)
+    if (firstLines(item, indent + listIndent, setting) * lineHeight(text) > sheet.room && !sheet.isFresh) sheet.newPage()
+    const y = sheet.y + baselineIn(text)
     const labelTag = sheet.tag(entry, 'Lbl')
-    if (list.ordered) sheet.textTo(labelTag, label, styles.amount, live.left + indent + listIndent - 2, y)
-    else sheet.text(labelTag, label, styles.text, live.left + indent + 1.5, y)
+    if (list.ordered) sheet.textTo(labelTag, label, setting.label, live.left + indent + listIndent - 2, y)
+    else sheet.text(labelTag, label, text, live.left + indent + 1.5, y)
     const before = sheet.y
-    placeBlocks(sheet, sheet.tag(entry, 'LBody'), item, indent + listIndent)
-    if (sheet.y === before) sheet.y += lineHeight(styles.text)
+    placeBlocks(sheet, sheet.tag(entry, 'LBody'), item, setting, indent + listIndent)
+    if (sheet.y === before) sheet.y += lineHeight(text)
   }
 }
 
 /** How many lines a list's entry must begin with, so that its label is not left behind. */
-function firstLines([first]: readonly Block[], indent: number): number {
+function firstLines([first]: readonly Block[], indent: number, setting: ProseSetting): number {
   if (first === undefined || first.kind === 'list') return 2
-  return togetherFrom(0, breakLines(spansOf(first.inlines, 'text'), { size: styles.text.size, width: proseWidth - indent }).length)
+  return togetherFrom(0, breakLines(spansOf(first.inlines, setting.text.font, setting), { size: setting.text.size, width: setting.width - indent }).length)
 }
 
 /** Inlines as spans. On paper a link cannot be followed, so its address stands behind it. */
-function spansOf(inlines: readonly Inline[], font: 'text' | 'textStrong'): readonly Span[] {
-  return inlines.flatMap(({ text, strong, emphasis, href }): readonly Span[] => {
-    const role: FontRole = strong ? 'textStrong' : emphasis ? 'textItalic' : font
+function spansOf(inlines: readonly Inline[], font: FontRole, setting: ProseSetting): readonly Span[] {
+  return inlines.flatMap(({ text: written, strong, emphasis, href }): readonly Span[] => {
+    const role: FontRole = strong ? setting.strong : emphasis ? setting.emphasis : font
+    const text = setting.said(written)
     if (href === undefined || !/^(https?:|mailto:)/i.test(href)) return [{ text, font: role }]
     const address = href.replace(/^(https?:\/\/|mailto:)/i, '').replace(/\/$/, '')
     return [{ text, font: role, href }, ...(text.includes(address) ? [] : [{ text: ` (${address})`, font }])]

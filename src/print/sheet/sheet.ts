@@ -4,6 +4,10 @@ import type { TypeStyle } from '../type/styles.ts'
 import { live, mmPerPoint, weights } from './measures.ts'
 import type { Bookmark, LaidOut, LineUse, PageFurniture, Placed, PlacedEllipse, Tag, TagType } from './placed.ts'
 
+/** The line under what is repeated: points under the baseline, and its weight. Large print has a heavier one. */
+const underline = { usual: { below: 2.1, weight: weights.repeat }, large: { below: 4.6, weight: 1.1 } }
+const largeType = 18
+
 /** Where a line of text goes: into the structure tree, or to what is repeated on each page. */
 export type Place = Tag | 'pagination'
 
@@ -16,7 +20,11 @@ export class Sheet implements LaidOut {
   y: number = live.top
   readonly #boxNames = new Map<string, number>()
 
-  constructor() {
+  /** Where text ends at the latest, in mm: an edition may need more room for its footer. */
+  readonly textBottom: number
+
+  constructor(textBottom: number = live.textBottom) {
+    this.textBottom = textBottom
     this.newPage()
   }
 
@@ -36,7 +44,7 @@ export class Sheet implements LaidOut {
 
   /** What is left for text on the page, in mm. */
   get room(): number {
-    return live.textBottom - this.y
+    return this.textBottom - this.y
   }
 
   /** Goes to a new page unless so many mm are left, and leaves a gap if something stands above. */
@@ -82,8 +90,9 @@ export class Sheet implements LaidOut {
     const last = repeated.at(-1)
     if (!first || !last) return
     const trailing = last.text.endsWith(' ') ? (widthOf(last.font, ' ') * size * mmPerPoint) / 1000 : 0
-    const under = y + 2.1 * mmPerPoint
-    this.line({ x1: x + first.x, y1: under, x2: x + last.x + last.width - trailing, y2: under }, weights.repeat, 'repeat')
+    const { below, weight } = size < largeType ? underline.usual : underline.large
+    const under = y + below * mmPerPoint
+    this.line({ x1: x + first.x, y1: under, x2: x + last.x + last.width - trailing, y2: under }, weight, 'repeat')
   }
 
   /** A rule over the whole width, or from `from` to `to`. */

@@ -1,0 +1,42 @@
+import type { Booklet } from '../../booklet/booklet.ts'
+import { live, mmPerPoint } from '../sheet/measures.ts'
+import type { Sheet } from '../sheet/sheet.ts'
+import { breakLines, type Line, type Span } from '../type/break-lines.ts'
+import { baselineIn } from '../type/styles.ts'
+import { large, largePage, largeRules } from './large-styles.ts'
+
+const { small, smallStrong } = large
+
+/** Sets the footer of every page: title, edition, size and version, page n of N. Done last, when the pages are counted. */
+export function placeLargeFooters(sheet: Sheet, { title, version, size }: Booklet): void {
+  const y = largePage.footerRule + 2 + baselineIn(small)
+  const words = ['', 'large print', ...(size === undefined ? [] : [`size ${size}`]), ...(version === '' ? [] : [`version ${version}`])].join(', ')
+  for (const [index, { ruling, pagination }] of sheet.pages.entries()) {
+    const line = (spans: readonly Span[], x: (width: number) => number) => {
+      const set = oneOf(spans)
+      for (const run of set.runs) {
+        pagination.push({
+          kind: 'text', page: index, x: x(set.width) + run.x, y, width: run.width, text: run.text, font: run.font, size: small.size, ...(run.missing ? { missing: true as const } : {}),
+        })
+      }
+    }
+    ruling.push({ kind: 'line', page: index, x1: live.left, y1: largePage.footerRule, x2: live.right, y2: largePage.footerRule, weight: largeRules.between, use: 'rule' })
+    const number = [{ text: 'Page ', font: small.font }, { text: String(index + 1), font: smallStrong.font }, { text: ` of ${sheet.pages.length}`, font: small.font }]
+    line(number, (width) => live.right - width)
+    line(shortened(title, words, live.right - live.left - oneOf(number).width - 6), () => live.left)
+  }
+}
+
+function oneOf(spans: readonly Span[]): Line {
+  return breakLines(spans, { size: small.size, width: Number.POSITIVE_INFINITY })[0] ?? { runs: [], width: 0 }
+}
+
+/** The title with what follows it, the title cut with an ellipsis where both are too long for the line. */
+function shortened(title: string, words: string, room: number): readonly Span[] {
+  const spans = (text: string): readonly Span[] => [{ text, font: smallStrong.font }, { text: words, font: small.font }]
+  if (oneOf(spans(title)).width <= room) return spans(title)
+  const characters = Array.from(title)
+  let length = Math.min(characters.length, Math.ceil(room / (small.size * 0.2 * mmPerPoint)))
+  while (length > 1 && oneOf(spans(`${characters.slice(0, length).join('').trimEnd()}…`)).width > room) length -= 1
+  return spans(`${characters.slice(0, length).join('').trimEnd()}…`)
+}

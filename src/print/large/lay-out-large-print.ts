@@ -1,0 +1,98 @@
+import type { Booklet, Part } from '../../booklet/booklet.ts'
+import { paginateRows } from '../pages/paginate-rows.ts'
+import { placeBlocks } from '../pages/prose.ts'
+import { live, liveWidth } from '../sheet/measures.ts'
+import type { LaidOut, Tag } from '../sheet/placed.ts'
+import { Sheet } from '../sheet/sheet.ts'
+import type { Line } from '../type/break-lines.ts'
+import { lineHeight } from '../type/styles.ts'
+import { inWords } from './in-words.ts'
+import { placeLargeCover } from './large-cover.ts'
+import { placeLargeFooters } from './large-footer.ts'
+import { placeLargeAbbreviations, placeLargeGauge, placeLargeMaterials, placeLargeSpecialStitches } from './large-needs.ts'
+import { largeRow, partLargeRow, placeLargeRow, type LargeRow } from './large-row.ts'
+import { large, largeGaps, largePage, largeProse, largeRules } from './large-styles.ts'
+import { headHeight, largeLines, linesOf, placeContinued, placeLargeHead, placeLines } from './large-text.ts'
+
+const body = lineHeight(large.body)
+
+/** Lays out a pattern in large print: one column, words instead of signs. A pattern with sizes has one size in it. */
+export function layOutLargePrint(booklet: Booklet): LaidOut {
+  const sheet = new Sheet(largePage.textBottom)
+  placeLargeCover(sheet, booklet)
+  sheet.newPage()
+  placeLargeMaterials(sheet, booklet)
+  placeLargeGauge(sheet, booklet)
+  placeLargeAbbreviations(sheet, booklet)
+  placeLargeSpecialStitches(sheet, booklet)
+  placeSections(sheet, booklet.before)
+  for (const part of booklet.parts) placePart(sheet, part)
+  placeSections(sheet, booklet.after)
+  if (booklet.credits.length > 0) {
+    const sources = largeLines([{ text: 'Sources. ', font: large.strong.font }, { text: inWords(booklet.credits.join(' ')), font: large.body.font }], liveWidth)
+    sheet.makeRoom(Math.min(3, sources.length) * body, largeGaps.section)
+    placeLines(sheet, sheet.tag(sheet.root, 'P'), sources)
+  }
+  placeLargeFooters(sheet, booklet)
+  return sheet
+}
+
+function placeSections(sheet: Sheet, sections: Booklet['before']): void {
+  for (const { heading, blocks } of sections) {
+    placeLargeHead(sheet, heading, 2 * body)
+    placeBlocks(sheet, sheet.root, blocks, largeProse)
+  }
+}
+
+/** Room for the line under a part's head and three rows or more, in mm. */
+const partBegins = 140
+
+interface LargeInstruction {
+  readonly kind: 'instruction'
+  readonly lines: readonly Line[]
+  readonly height: number
+}
+
+/** Sets a part. Each row stands between rules; what is to be done between two rows has the whole width. */
+function placePart(sheet: Sheet, part: Part): void {
+  // A part has room for some of its rows under its head, or begins on a new page.
+  placeLargeHead(sheet, `${part.number} ${part.name}`, partBegins)
+  if (part.line !== '') {
+    placeLines(sheet, sheet.tag(sheet.root, 'P'), linesOf(inWords(part.line), liveWidth))
+    sheet.y += largeGaps.under
+    if (part.lines.length > 0) sheet.rule(sheet.y, largeRules.between)
+  }
+  const whole = sheet.textBottom - live.top - headHeight
+  const firstRow = part.lines.findIndex(({ kind }) => kind === 'row')
+  const blocks = part.lines.flatMap((line, at): readonly (LargeRow | LargeInstruction)[] =>
+    line.kind === 'row' ? partLargeRow(largeRow(line, { sides: part.sides, isFirst: at === firstRow }), whole) : [instruction(line.text.map(({ text }) => text).join(''))])
+  const pages = paginateRows(blocks, { first: sheet.room, whole, note: 0 })
+  let tbody: Tag | undefined
+  for (const [at, { from, to, onNewPage }] of pages.entries()) {
+    if (onNewPage && (at > 0 || sheet.room < whole - 60)) {
+      sheet.newPage()
+      placeContinued(sheet, part.name)
+    }
+    for (const [index, block] of blocks.slice(from, to).entries()) {
+      if (block.kind === 'row') placeLargeRow(sheet, (tbody ??= sheet.tag(sheet.tag(sheet.root, 'Table'), 'TBody')), block, part)
+      else {
+        tbody = undefined
+        placeInstruction(sheet, block)
+      }
+      if (index < to - from - 1) sheet.rule(sheet.y, largeRules.between)
+    }
+    if (to > from) sheet.rule(sheet.y, largeRules.between)
+  }
+}
+
+function instruction(text: string): LargeInstruction {
+  const lines = largeLines([{ text: inWords(text), font: large.body.font }], liveWidth)
+  return { kind: 'instruction', lines, height: lines.length * body + 2 * largeGaps.under }
+}
+
+function placeInstruction(sheet: Sheet, { lines, height }: LargeInstruction): void {
+  const top = sheet.y
+  sheet.y += largeGaps.under
+  placeLines(sheet, sheet.tag(sheet.root, 'P'), lines)
+  sheet.y = top + height
+}
