@@ -111,6 +111,8 @@ function turnedSide(side: 'RS' | 'WS' | undefined, turned: boolean): 'RS' | 'WS'
   return turned ? (side === 'RS' ? 'WS' : 'RS') : side
 }
 
+const tooDeep = 'its repeats stand too deep in one another'
+
 interface Step {
   readonly worked: WorkedRow
   readonly state: State
@@ -130,7 +132,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const unread = unreadIn(items)
   if (unread.length > 0) return cannot(row, state, setting, toWork, 'a part of it cannot be read', undefined, unread)
   const { usual, others } = everyReading(toWork, setting)
-  if (!usual) return cannot(row, state, setting, toWork, 'its repeats stand too deep in one another')
+  if (!usual) return cannot(row, state, setting, toWork, tooDeep, undefined, [{ kind: 'unreadable', span: row.entry.text, reason: tooDeep }])
   const chosen = usual.comesOut ? usual : (others[0] ?? usual)
   if (chosen.undecided !== undefined || chosen.troubles.some((trouble) => trouble.kind === 'unreadable' || trouble.kind === 'unknown-stitch')) {
     return cannot(row, state, setting, toWork, chosen.undecided?.reason ?? 'a part of it cannot be read', chosen)

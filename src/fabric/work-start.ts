@@ -15,7 +15,7 @@ export function workStart(walk: Walk, item: Start): void {
   if (item.target.walk === 'other-side') return turnTheEnd(walk, item)
   if (item.target.ofRow !== undefined) return goToRow(walk, item.target, item)
   const index = item.target.walk === 'last' ? walk.edge.length - 1 : findNext(walk, walk.at, item.target.thing)
-  if (index >= walk.edge.length) return
+  if (index < 0 || index >= walk.edge.length) return
   begin(walk, index)
 }
 

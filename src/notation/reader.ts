@@ -24,6 +24,8 @@ export interface Vocabulary {
 export class Reader {
   readonly all: readonly Token[]
   readonly vocabulary: Vocabulary
+  /** The tokens' texts in small letters. */
+  private readonly lower: readonly string[]
   readonly sizeLists: Num[] = []
   /** How deep brackets stand open; kept small so that no text can exhaust the stack. */
   depth = 0
@@ -33,6 +35,7 @@ export class Reader {
 
   constructor(all: readonly Token[], vocabulary: Vocabulary) {
     this.all = all
+    this.lower = all.map(({ text }) => text.toLowerCase())
     this.vocabulary = vocabulary
     this.limit = all.length
   }
@@ -43,7 +46,7 @@ export class Reader {
 
   /** The next token's text in small letters; empty at the end. */
   word(ahead = 0): string {
-    return this.all[this.at + ahead]?.text.toLowerCase() ?? ''
+    return this.lower[this.at + ahead] ?? ''
   }
 
   get done(): boolean {
@@ -54,8 +57,8 @@ export class Reader {
   take(...words: readonly string[]): boolean {
     let ahead = 0
     for (const word of words) {
-      const optional = word.endsWith('?') && word.length > 1
-      if (matches(this.word(ahead), optional ? word.slice(0, -1) : word)) ahead += 1
+      const { optional, words: any } = wantedBy(word)
+      if (any.has(this.word(ahead))) ahead += 1
       else if (!optional) return false
     }
     this.at += ahead
@@ -88,8 +91,20 @@ export class Reader {
   }
 }
 
-/** `st|sts` matches either. */
-function matches(word: string, pattern: string): boolean {
-  if (word === pattern) return true
-  return pattern.includes('|') && pattern.length > 1 && pattern.split('|').includes(word)
+interface Wanted {
+  readonly optional: boolean
+  readonly words: ReadonlySet<string>
+}
+
+const wanted = new Map<string, Wanted>()
+
+/** `st|sts` is either, `the?` may be missing. Every form is taken apart once: rows ask for the same few thousand times. */
+function wantedBy(form: string): Wanted {
+  const known = wanted.get(form)
+  if (known) return known
+  const optional = form.endsWith('?') && form.length > 1
+  const text = optional ? form.slice(0, -1) : form
+  const found = { optional, words: new Set(text.length > 1 ? text.split('|') : [text]) }
+  wanted.set(form, found)
+  return found
 }
