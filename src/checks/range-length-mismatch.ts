@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { counted } from '../diagnostics/words.ts'
-import { rowsEndOn, rowsFilled, rowsSaid } from '../fabric/row-ranges.ts'
+import { rowsEndOn, rowsFilled, rowsSaid, rowsStriped } from '../fabric/row-ranges.ts'
 import type { PieceFacts } from './facts.ts'
 
 /** `Rnds 7-12 (6 rnds)`: the range must have the length that it says; a repeat of rows must fill its range. */
@@ -13,6 +13,16 @@ export function rangeLengthMismatch({ entries, size }: PieceFacts): readonly Dia
     if (!label || length === 0) continue
     const word = label.word === 'round' ? 'round' : 'row'
     const { said, place } = rowsSaid(label, read.totals, size)
+    const striped = rowsStriped(read, size)
+    if (read.stripes && striped !== length && length > 1) {
+      found.push({
+        code: 'range-length-mismatch',
+        message: `${word}s ${numbers[0]} to ${numbers.at(-1)} are ${counted(length, word)}, but the stripes come to ${striped}`,
+        primary: { span: { start: read.stripes.start, end: read.stripes.end }, text: `${striped} of ${length}` },
+        secondary: [],
+      })
+      continue
+    }
     if (said !== undefined && said !== length && length > 1) {
       found.push({
         code: 'range-length-mismatch',

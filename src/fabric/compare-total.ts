@@ -12,6 +12,8 @@ export interface Made {
   /** It passed over places: only chains over skipped stitches are ever counted in their stead. */
   readonly skips: boolean
   readonly groups: readonly { readonly name: string; readonly size: number }[]
+  /** Loops of chains that stitches stand beside at once: each is a tile, in a row of tiles. */
+  readonly tiles: number
   /** Stitches by kind that stand alone in their place: beside `6 V-sts` they are counted so. */
   readonly loose: Readonly<Record<string, number>>
 }
@@ -75,10 +77,18 @@ function onlyStitches(kinds: readonly (readonly [string, number])[], made: Made,
 }
 
 function stitchSlip(kind: string, says: number, made: Made, lexicon: Lexicon, chainsCounted: boolean): KindSlip | undefined {
+  if (kind === 'tile' || kind === 'square') return blockSlip(kind, says, made)
   const [own, byBase, groups] = [kindCount(kind, made, lexicon, chainsCounted), kindsByBase(kind, made, lexicon), groupCount(kind, made)]
   if (own === says || byBase === says || groups.includes(says) || made.loose[kind] === says) return undefined
   const group = own === 0 && byBase === 0 && groups.some((count) => count > 0)
   return { name: kind, says, makes: group ? Math.max(...groups) : byBase, sort: group ? 'group' : 'stitch' }
+}
+
+/** Squares of filet, or tiles from corner to corner, which some call squares; the squares of a row that works none are those of a blanket. */
+function blockSlip(name: string, says: number, made: Made): KindSlip | undefined {
+  const squares = made.groups.filter((group) => group.name === 'square').length
+  const makes = name === 'square' && squares > 0 ? squares : made.tiles
+  return makes === says || name === 'square' && makes === 0 ? undefined : { name, says, makes, sort: 'group' }
 }
 
 function kindCount(kind: string, made: Made, lexicon: Lexicon, chainsCounted: boolean): number {
@@ -133,7 +143,7 @@ export function saysOf(totals: readonly Total[], size: number): Says | undefined
       const name = part.chains === undefined ? 'any' : part.chains < 0 ? 'chains' : `ch-${part.chainsBySize ? inSize(part.chainsBySize, size) : part.chains}`
       spaces[name] = (spaces[name] ?? 0) + inSize(part.count, size)
     }
-    for (const part of total.groups) if (part.name === 'sh') kinds['sh'] = inSize(part.count, size)
+    for (const part of total.groups) if (/^(sh|tile|square)$/.test(part.name)) kinds[part.name] = inSize(part.count, size)
   }
   const changed = totals.find((total) => total.change)
   const span = { start: totals[0]!.start, end: totals.at(-1)!.end }

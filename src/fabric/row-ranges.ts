@@ -1,4 +1,5 @@
 import type { RowLabel } from '../notation/labels.ts'
+import type { ReadRow } from '../notation/parse-row.ts'
 import type { RowReference } from '../notation/row-reference.ts'
 import { inSize, type Total } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
@@ -8,6 +9,11 @@ export function rowsSaid(label: RowLabel, totals: readonly Total[], size: number
   const total = totals.find(({ rows }) => rows)
   if (label.rowsSaid !== undefined || !total?.rows) return { said: label.rowsSaid, place: label }
   return { said: inSize(total.rows, size), place: total }
+}
+
+/** How many rows the stripes come to that are told with a range: `2 rows A, 2 rows B, 4 rows A`. */
+export function rowsStriped({ stripes }: ReadRow, size: number): number | undefined {
+  return stripes && inSize(stripes, size)
 }
 
 /** How many rows a repeat of rows comes to, when it says how often; undefined when it fills whatever range it stands for. */

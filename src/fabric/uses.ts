@@ -47,6 +47,7 @@ function usesOfOne(item: Instruction, walk: Walk): number {
     if (times.kind === 'more' || times.kind === 'either') return unit * (inSize(times.count, size) + 1)
     return times.kind === 'once' ? unit : 0
   }
+  if (item.node === 'blocks') return item.of === 'tile' ? 0 : 3 * inSize(item.count, size)
   if (item.node === 'group') return targetUses(item.target, size)
   if (item.node !== 'work') return 0
   const each = item.stitch === 'inc' ? 1 : item.stitch === 'dec' ? (item.of ?? 2) : (lexicon.stitch(item.stitch)?.worksOver ?? 1)

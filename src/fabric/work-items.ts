@@ -3,6 +3,7 @@ import { inSize } from '../notation/syntax.ts'
 import { isStitch } from './place.ts'
 import { usesFrom } from './uses.ts'
 import type { Walk } from './walk.ts'
+import { workBlocks } from './work-blocks.ts'
 import { workChain } from './work-chain.ts'
 import { eachByKind, workEachByKind } from './work-each-by-kind.ts'
 import { workGroup } from './work-group.ts'
@@ -72,6 +73,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     case 'group': return workGroup(walk, item, rest)
     case 'repeat': return workRepeat(walk, item, rest)
     case 'shape': return workShape(walk, item)
+    case 'blocks': return workBlocks(walk, item)
     case 'start': return workStart(walk, item)
     case 'turn': {
       // A turn in the middle of a row would begin another one; only the last one tells how the row ends.

@@ -87,7 +87,7 @@ function undersides(walk: Walk): { readonly added: readonly Place[]; readonly fo
 }
 
 function lastSpan(items: readonly Instruction[], text: RowText): { readonly start: number; readonly end: number } {
-  const last = items.findLast((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat' || item.node === 'skip' || item.node === 'chain')
+  const last = items.findLast((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat' || item.node === 'skip' || item.node === 'chain' || item.node === 'blocks')
   return last ? { start: last.start, end: last.end } : { start: text.start, end: text.end }
 }
 
@@ -154,8 +154,12 @@ function whatWasMade(walk: Walk): Made {
       stitches += 1
     }
   }
-  if (walk.laid > 0 && !walk.worked && !walk.ring) return { stitches: walk.laid, kinds: { ch: walk.laid }, spaces, chains: 0, skips: false, groups: [], loose: {} }
-  return { stitches, kinds, spaces, chains, skips: walk.skips, groups: walk.groups, loose: standingAlone(walk) }
+  if (walk.laid > 0 && !walk.worked && !walk.ring) return { stitches: walk.laid, kinds: { ch: walk.laid }, spaces, chains: 0, skips: false, groups: [], tiles: 0, loose: {} }
+  return { stitches, kinds, spaces, chains, skips: walk.skips, groups: walk.groups, tiles: tilesMade(walk), loose: standingAlone(walk) }
+}
+
+function tilesMade({ made }: Walk): number {
+  return made.filter((place, index) => place.kind === 'space' && made[index + 1] !== undefined && isStitch(made[index + 1]!)).length
 }
 
 function standingAlone(walk: Walk): Readonly<Record<string, number>> {

@@ -38,6 +38,7 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
 function doingOf(walk: Walk, item: Work): Doing {
   const { lexicon, base } = walk.setting
   const counted = item.counts?.stitch !== undefined && item.counts.stitch !== 'this' && item.target?.walk !== 'from-hook' ? item.counts.stitch : undefined
+  if (item.stitch === 'st') return { kind: base, over: 1, makes: 1, chains: 0, from: 'place' }
   if (item.stitch === 'inc' && !lexicon.owns('inc')) return { kind: item.base ?? base, over: 1, makes: item.of ?? 2, chains: 0, from: 'place' }
   if (item.stitch === 'dec' && !lexicon.owns('dec')) return { kind: `${item.base ?? base}${item.of ?? 2}tog`, over: item.of ?? 2, makes: 1, chains: 0, from: 'place' }
   const stitch = lexicon.stitch(item.stitch)

@@ -29,7 +29,7 @@ export interface RowLabel extends Span {
 const dash = String.raw`(?:\s*(?:-|–|—|−|to|thru|through)\s*)`
 const rowWord = String.raw`(?:rows?|rnds?\.?|rounds?|rds?\.?|rw)`
 const anyWord = [rowWord, ...rowWords.row, ...rowWords.round, ...rowWords.either].join('|')
-const numbered = new RegExp(String.raw`^(${anyWord}|r)\s*\.?\s*#?(\d{1,5})(?![\d½¼]|\s*(?:st|nd|rd|th)\b)`, 'i')
+const numbered = new RegExp(String.raw`^((?:c2c\s+)?(?:${anyWord})|r)\s*\.?\s*#?(\d{1,5})(?![\d½¼]|\s*(?:st|nd|rd|th)\b)`, 'i')
 const ordinal = new RegExp(String.raw`^(\d{1,5})(?:st|nd|rd|th)(?:${dash}(\d{1,5})(?:st|nd|rd|th)|\s+and\s+(\d{1,5})(?:st|nd|rd|th))?\s+(${rowWord})\b`, 'i')
 const bare = new RegExp(String.raw`^(\d{1,5})(?:${dash}(\d{1,5}))?\s*(?:[.:)]\s+(?=[\p{L}(*[\d])|:)`, 'iu')
 const more = new RegExp(String.raw`^(?:(?:\s*(?:,|and|&)+\s*)(?:${rowWord}|r)?\s*(\d{1,5})(?=\s*(?:,|and\b|&|:|[(.[]|-|–|—))|${dash}(?:${rowWord}|r)?\s*(\d{1,5})(?!\d))`, 'iu')
@@ -143,7 +143,8 @@ function labelTail(text: string, from: number): { readonly at: number; readonly 
   return { at, bad: !/^\s+\S/.test(text.slice(at)) && text.slice(at).trim() !== '', facts }
 }
 
-function wordOf(word: string): 'row' | 'round' {
+function wordOf(written: string): 'row' | 'round' {
+  const word = written.replace(cornerToCorner, '')
   return /^(rnd|round|rd)/i.test(word) || among(rowWords.round, word) ? 'round' : 'row'
 }
 
@@ -151,7 +152,11 @@ function among(words: readonly string[], word: string): boolean {
   return words.includes(word.toLowerCase())
 }
 
+/** `C2C Row 7`: from corner to corner; it is part of the row's name. */
+const cornerToCorner = /^c2c\s+/i
+
 function prefixOf(word: string): string {
+  if (cornerToCorner.test(word)) return `C2C ${prefixOf(word.replace(cornerToCorner, ''))}`
   if (/^round/i.test(word)) return 'Round'
   return wordOf(word) === 'round' ? 'Rnd' : 'Row'
 }

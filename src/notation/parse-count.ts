@@ -8,6 +8,7 @@ interface Draft {
   change?: Num
   rows?: Num
   chainsCount?: boolean
+  atRow?: number
   readonly kinds: { kind: string; count: Num }[]
   readonly spaces: { chains?: number; count: Num }[]
   readonly groups: { name: string; count: Num }[]
@@ -124,6 +125,9 @@ function counted(reader: Reader, draft: Draft, count: Num): boolean {
   return kind(reader, draft, count)
 }
 
+/** Blocks that are counted: tiles from corner to corner, squares of filet. */
+const blockNames: Readonly<Record<string, string>> = { tiles: 'tile', squares: 'square' }
+
 function kind(reader: Reader, draft: Draft, count: Num): boolean {
   const half = reader.take('half')
   reader.take('full|whole|complete')
@@ -132,7 +136,7 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
     const name = /^(corners?|sides?|picots?|petals?|v|points?|spokes?|ripples?|blocks?|squares?|leaves|groups?|bobbles?|loops?|arches|tiles?)$/i.exec(reader.word())
     if (!name) return false
     reader.at += 1
-    draft.groups.push({ name: name[0], count })
+    draft.groups.push({ name: blockNames[name[0].toLowerCase()] ?? name[0], count })
     if (/^(corners?|sides?)$/i.test(name[0])) draft.corners = count
     return true
   }
@@ -157,12 +161,19 @@ function spaceOf(chains: Num | undefined, count: Num): { chains?: number; chains
   return { count, ...(of !== undefined && { chains: of }), ...(chains && chains.values.length > 1 && { chainsBySize: chains }) }
 }
 
+/** `5 tiles at end of Row 5`: the row that the count speaks of. */
+function atRow(reader: Reader, draft: Draft): true {
+  const number = takeNumber(reader)
+  if (number) draft.atRow = number.values[0]!
+  return true
+}
+
 function takeManner(reader: Reader, draft: Draft, count: Num): void {
   if (reader.take('on|for|along?', 'each|per|every', 'side|edge')) {
     draft.ofOneSide.push(count)
     return
   }
-  reader.take('at', 'the?', 'end|ends', 'of?', 'the?', 'row|rnd|round?') && (takeNumber(reader), true) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
+  reader.take('at', 'the?', 'end|ends', 'of?', 'the?', 'row|rnd|round?') && atRow(reader, draft) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
     || reader.take('each|per', 'corner') || reader.take('in', 'the?', 'ring')
 }
 

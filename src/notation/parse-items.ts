@@ -1,9 +1,11 @@
+import { parseBlocks } from './parse-blocks.ts'
 import { parseBracket } from './parse-bracket.ts'
 import { parseLoose } from './parse-loose.ts'
 import { parsePlain } from './parse-plain.ts'
 import { parseStar } from './parse-star.ts'
 import { parseStitch } from './parse-stitch.ts'
 import type { Reader } from './reader.ts'
+import { parseStripe } from './stripes.ts'
 import type { Instruction } from './syntax.ts'
 
 const separators = new Set([',', ';', '.', ':', '+', '/', '&', '-', '–', '—', '|', '!', '"', '“', '”', '…', '•', '→', '←', '='])
@@ -44,5 +46,5 @@ export function skipSeparators(reader: Reader): boolean {
 }
 
 function parseItem(reader: Reader, before: readonly Instruction[]): readonly Instruction[] {
-  return parseStar(reader, before) ?? parseBracket(reader, before) ?? parsePlain(reader, before) ?? parseStitch(reader, before) ?? parseLoose(reader)
+  return parseStar(reader, before) ?? parseBracket(reader, before) ?? parseBlocks(reader) ?? parseStripe(reader) ?? parsePlain(reader, before) ?? parseStitch(reader, before) ?? parseLoose(reader)
 }

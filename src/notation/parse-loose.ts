@@ -68,12 +68,21 @@ function ahead(reader: Reader, words: readonly string[]): boolean {
 function aside(reader: Reader, words: readonly string[], start: number): readonly Instruction[] {
   let yarn: string | undefined
   const naming = /^(with|change|changing|using|switch|colour|color|yarn|attach|drop|cut|break|fasten|carry|pick)$/.test(words[0] ?? '')
-  while (!reader.done && !/^[,;.()[\]{}:*]$/.test(reader.word()) && !(reader.word() === 'ch' && reader.peek(1)?.kind === 'number')) {
+  const mayWork = naming || /^(begin|start|now|working)$/.test(words[0] ?? '')
+  while (!reader.done && !/^[,;.()[\]{}:*]$/.test(reader.word()) && !(mayWork && stitchesStart(reader)) && !(reader.word() === 'ch' && reader.peek(1)?.kind === 'number')) {
     const text = reader.peek()?.text ?? ''
     if (naming && isYarn(reader, text)) yarn = text
     reader.at += 1
   }
   return [{ node: 'aside', ...(yarn !== undefined && { yarn }), start, end: reader.end }]
+}
+
+/** `with B 13 sc`, `using A sc in next 4`: what is worked begins here. */
+function stitchesStart(reader: Reader): boolean {
+  const number = numberAhead(reader) === undefined ? 0 : 1
+  const words = [0, 1, 2].map((ahead) => reader.word(number + ahead))
+  const found = reader.vocabulary.stitchAt(words)
+  return found !== undefined && (number === 1 || /^(in|into|across|around|each|\d+)$/.test(reader.word(found.words)))
 }
 
 function isYarn(reader: Reader, text: string): boolean {

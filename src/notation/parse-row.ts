@@ -1,3 +1,4 @@
+import { consecutiveChains } from './consecutive-chains.ts'
 import { parseItems } from './parse-items.ts'
 import { takeLoop } from './parse-target.ts'
 import { takeTotals } from './parse-total.ts'
@@ -5,7 +6,8 @@ import { intoEnglish } from './phrases.ts'
 import { readSchedule } from './parse-schedule.ts'
 import { Reader, type Vocabulary } from './reader.ts'
 import { takeReference, type RowReference } from './row-reference.ts'
-import type { Instruction, RowText } from './syntax.ts'
+import { stripesIn } from './stripes.ts'
+import type { Instruction, Num, RowText } from './syntax.ts'
 import { tokens, withoutGaps } from './tokens.ts'
 
 /** A row's text, read, and the rows it points at when it is told by pointing. */
@@ -13,13 +15,17 @@ export interface ReadRow extends RowText {
   readonly reference?: RowReference
   /** Its words are those of a round: `Base round of 24 sc`, `sc in each st around`. */
   readonly round?: boolean
+  /** Rows that its stripes come to: `2 rows A, 2 rows B, 4 rows A`. */
+  readonly stripes?: Num
 }
 
 /** Reads a row's text from `start` to `end` of the source. Never fails; what cannot be read is kept as such. */
 export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary): ReadRow {
-  const written = withoutGaps(tokens(text, start, end))
+  const written = consecutiveChains(withoutGaps(tokens(text, start, end)))
   const all = new Reader(vocabulary.phrases ? intoEnglish(written, vocabulary.phrases) : written, vocabulary)
   const { totals, rest } = takeTotals(all)
+  rest.tiles = vocabulary.tiles === true || totals.some(({ groups }) => groups.some(({ name }) => name === 'tile'))
+  const stripes = stripesIn(rest)
   const round = rest.take('base|foundation', 'round|rnd', 'of') || goesAround(rest)
   rest.take('base|foundation', 'row', 'of')
   const loop = takeRowLoop(rest)
@@ -33,13 +39,21 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const schedule = rest.done ? undefined : readSchedule(text, rest.start, rest.all.at(-1)!.end)
   const reference = schedule ?? takeReference(rest)
   if (schedule) return { items: [], totals, reference: schedule, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
-  const items = reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)
-  return { items, totals, ...(round && { round }), ...(loop && { loop }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
+  const own = reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)
+  const items = rest.tiles ? own.map(onLoop) : own
+  return { items, totals, ...(round && { round }), ...(stripes && { stripes }), ...(loop && { loop }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
 }
 
 /** `around` that names nothing to go round: not `FPdc around next st`. */
 function goesAround({ all }: Reader): boolean {
   return all.some(({ text }, at) => /^around$/i.test(text) && /^[,;.)\]]?$/.test(all[at + 1]?.text ?? ''))
+}
+
+/** `Ch 6, dc in 4th, 5th and 6th ch from hook` in a row of tiles: the 3 chains that are skipped are the tile's loop. */
+function onLoop(item: Instruction): Instruction {
+  if (item.node !== 'work' || item.counts || item.target?.walk !== 'from-hook' || !item.target.count) return item
+  const { count } = item.target
+  return { ...item, counts: { chains: { ...count, values: count.values.map((nth) => nth - 1) } } }
 }
 
 /** What follows a reference (`, ending with a WS row`) is kept only as far as it turns or joins. */

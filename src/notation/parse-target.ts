@@ -276,6 +276,8 @@ function takeRowOf(reader: Reader, draft: Draft): void {
 function takeTail(reader: Reader, draft: Draft): void {
   if (draft.loop === undefined) takeLoop(reader, draft)
   takeRowOf(reader, draft)
+  // `ch-3 sp of next tile`: a tile has one space.
+  if (draft.thing?.kind === 'space') reader.take('of', 'the?', 'next|same|last|each', 'tile|tiles')
   if (reader.take('held', 'tog|together')) draft.together = true
   const back = takeKeepBack(reader)
   if (back) {

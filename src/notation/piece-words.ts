@@ -9,8 +9,9 @@ import type { Vocabulary } from './reader.ts'
 export function pieceWords(rows: string, vocabulary: Vocabulary): Vocabulary {
   const letters = usesLetters(rows) && !vocabulary.yarns.includes('X')
   const language = languageOf(rows, vocabulary)
-  if (!letters && !language) return vocabulary
-  return { ...vocabulary, letters, ...(language && inLanguage(language, vocabulary)) }
+  const tiles = /\bc2c\b|\bcorner[- ]to[- ]corner\b/i.test(rows)
+  if (!letters && !language && !tiles) return vocabulary
+  return { ...vocabulary, letters, tiles, ...(language && inLanguage(language, vocabulary)) }
 }
 
 /**

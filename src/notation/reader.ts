@@ -16,6 +16,8 @@ export interface Vocabulary {
   owns?(stitch: string): boolean
   /** The piece writes stitches as letters: X, V, A. */
   readonly letters?: boolean
+  /** The piece is worked in tiles, from corner to corner. */
+  readonly tiles?: boolean
   /** Turns of phrase of the language that the piece is written in. */
   readonly phrases?: readonly Phrase[]
 }
@@ -27,6 +29,8 @@ export class Reader {
   /** The tokens' texts in small letters. */
   private readonly lower: readonly string[]
   readonly sizeLists: Num[] = []
+  /** The row is one of tiles, worked from corner to corner. */
+  tiles = false
   /** How deep brackets stand open; kept small so that no text can exhaust the stack. */
   depth = 0
   at = 0

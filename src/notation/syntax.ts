@@ -76,6 +76,7 @@ export type Instruction =
   | Group
   | Repeat
   | Shape
+  | Blocks
   | Turn
   | Join
   | Start
@@ -86,7 +87,7 @@ export type Instruction =
 /** Stitches of one kind. */
 export interface Work extends Span {
   readonly node: 'work'
-  /** US word; `inc` and `dec` stand for the stitch in hand. An unknown word stands as it is written. */
+  /** US word; `st`, `inc` and `dec` stand for the stitch in hand. An unknown word stands as it is written. */
   readonly stitch: string
   readonly unknown?: boolean
   /** The stitch's name as it is written. */
@@ -178,6 +179,13 @@ export interface Shape extends Span {
   readonly places: 'evenly' | 'each-end' | 'one-end'
   /** The target that is said: `(from 46 to 54)`. */
   readonly to?: Num
+}
+
+/** `4 solid`, `6 open`: squares of filet; `3 A` in a row of tiles: tiles worked from corner to corner. */
+export interface Blocks extends Span {
+  readonly node: 'blocks'
+  readonly of: 'solid' | 'open' | 'tile'
+  readonly count: Num
 }
 
 export interface Turn extends Span {
