@@ -30,7 +30,6 @@ export function takeTarget(reader: Reader, needsWord = true): Target | undefined
   if (!into && needsWord && !/^(next|each|last|first|same|every|ea|foll|following)$/.test(reader.word())) return undefined
   takeLoop(reader, draft)
   if (draft.loop !== undefined) takeRowOf(reader, draft)
-  // `in FL 2 rows below`: the loop is all that is named.
   if (draft.loop !== undefined && takeBelow(reader)) return { ...draft, walk: 'below', start, end: reader.end }
   reader.take('of')
   if (!fill(reader, draft)) {
@@ -272,11 +271,10 @@ function takeRowOf(reader: Reader, draft: Draft): void {
   reader.at = at
 }
 
-/** What may follow: `across`, `to last 3 sts`, `of ch-3`, `around`, `below`, `BLO`. */
+/** What may follow: `across`, `of next tile` (which has one space), `to last 3 sts`, `of ch-3`, `around`, `below`, `BLO`. */
 function takeTail(reader: Reader, draft: Draft): void {
   if (draft.loop === undefined) takeLoop(reader, draft)
   takeRowOf(reader, draft)
-  // `ch-3 sp of next tile`: a tile has one space.
   if (draft.thing?.kind === 'space') reader.take('of', 'the?', 'next|same|last|each', 'tile|tiles')
   if (reader.take('held', 'tog|together')) draft.together = true
   const back = takeKeepBack(reader)
