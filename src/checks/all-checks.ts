@@ -19,6 +19,7 @@ import { sizeListLength } from './size-list-length.ts'
 import { sizeListOrder } from './size-list-order.ts'
 import { specialStitchUndefined } from './special-stitch-undefined.ts'
 import { stitchUnknown } from './stitch-unknown.ts'
+import { termsMixed } from './terms-mixed.ts'
 import { totalMismatch } from './total-mismatch.ts'
 import { turningChainUnsaid } from './turning-chain-unsaid.ts'
 import { yarnNotListed } from './yarn-not-listed.ts'
@@ -35,4 +36,4 @@ export const pieceChecks: readonly ((facts: PieceFacts) => readonly Diagnostic[]
 ]
 
 /** Checks across the whole pattern. */
-export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [turningChainUnsaid, seamMismatch, yarnNotListed, yarnNotUsed, specialStitchUndefined]
+export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, seamMismatch, yarnNotListed, yarnNotUsed, specialStitchUndefined]

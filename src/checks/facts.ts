@@ -36,6 +36,10 @@ export interface PatternFacts {
   readonly yarns: readonly { readonly letter: string; readonly span: Span }[] | undefined
   /** Edges that are to be sewn together, by the names of their pieces. */
   readonly seams: readonly { readonly join: readonly string[]; readonly ease: boolean; readonly span: Span }[]
+  /** Where the front-matter says the terms. */
+  readonly termsSpan?: Span
+  /** Texts outside the rows, each a section of the body, a remark between rows or a sentence of the front-matter. */
+  readonly prose: readonly Span[]
   /** Special stitches that the pattern defines. */
   readonly defined: ReadonlySet<string>
   /** Conventions that nothing states and that change the counts. */

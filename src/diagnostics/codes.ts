@@ -39,6 +39,7 @@ export const codes = {
   // Across pieces
   'seam-mismatch': { severity: 'error', title: 'Two edges to be sewn together have different numbers of stitches' },
   // The words and the list of materials
+  'terms-mixed': { severity: 'warning', title: 'A pattern in one kind of terms has words of the other' },
   'yarn-not-listed': { severity: 'error', title: 'A row uses a yarn that the materials do not list' },
   'yarn-not-used': { severity: 'warning', title: 'The materials list a yarn that no row uses' },
   'special-stitch-undefined': { severity: 'warning', title: 'A row uses a special stitch that the pattern does not define' },

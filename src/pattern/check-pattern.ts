@@ -11,6 +11,7 @@ import { countReferences } from '../measures/count-references.ts'
 import { textOf, type Source } from '../text/source.ts'
 import type { CheckedPattern, WorkedPiece } from './checked-pattern.ts'
 import type { Pattern } from './pattern.ts'
+import { prosePlaces } from './prose-places.ts'
 import { readPattern } from './read-pattern.ts'
 import { withTriedHints } from './try-hints.ts'
 import { saidConventions } from './said-conventions.ts'
@@ -27,13 +28,15 @@ export function checkPattern(source: Source): CheckedPattern {
 function checkOnce(source: Source): CheckedPattern {
   const { pattern, diagnostics } = readPattern(source)
   if (!pattern) return { source, pieces: [], diagnostics }
-  const { pieces, facts, undecided, words } = workAll(pattern)
+  const { pieces, facts, undecided, words, remarks } = workAll(pattern)
   const yarns = pattern.materials?.yarns.flatMap(({ letter }, index) => {
     const span = pattern.places.get(`materials.yarns.${index}.letter`)
     return letter !== undefined && span ? [{ letter, span }] : []
   })
   const defined = new Set(pattern.stitches.map(({ abbr }) => abbr))
-  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, seams: pattern.seams.map(({ join, ease, span }) => ({ join, ease: ease === true, span })) }, pattern.sizes)
+  const termsSpan = pattern.places.get('terms')
+  const prose = [...prosePlaces(pattern), ...remarks]
+  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, prose, ...(termsSpan && { termsSpan }), seams: pattern.seams.map(({ join, ease, span }) => ({ join, ease: ease === true, span })) }, pattern.sizes)
   return { source, pattern, pieces, diagnostics: inOrder([...diagnostics, ...found, ...referencesNotFound(pattern, pieces)]) }
 }
 
@@ -62,7 +65,7 @@ function workAll(pattern: Pattern) {
       facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, edge: edgePlaces(run) })
     }
   }
-  return { pieces, facts, undecided: [...undecided.values()], words }
+  return { pieces, facts, undecided: [...undecided.values()], words, remarks: read.flatMap(({ remarks }) => remarks.map(({ span }) => span)) }
 }
 
 /** Stitches that wait where a piece is done: its last round's, or those all round a flat piece. */

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { stitches } from '../../../src/stitches/table.ts'
 import { stitchNamed, stitchOf, wordFor } from '../../../src/stitches/terms.ts'
 import { workRows } from '../../support/work-rows.ts'
 
@@ -24,6 +25,14 @@ describe('US and UK words', () => {
 
   test.each(pairs)('there and back again: %s', (us) => {
     expect(stitchNamed(wordFor(us, 'UK').toLowerCase(), 'UK')?.us).toBe(us)
+  })
+
+  // The map loses nothing: every stitch of the table, and those made from it.
+  const made = ['dc5tog', 'sc4tog', 'FPdc2tog', '4-dc cl', '5-tr cl', 'ftr']
+  test.each([...stitches.keys(), ...made])('%s is itself again after both', (us) => {
+    const uk = wordFor(us, 'UK')
+    expect(stitchNamed(uk.toLowerCase(), 'UK')?.us).toBe(us)
+    expect(stitchOf(us)?.uk).toBe(uk)
   })
 
   test('one pass only: a second would move every word on', () => {
