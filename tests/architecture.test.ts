@@ -20,7 +20,7 @@ const map: Readonly<Record<string, Allowed>> = {
   pattern: { ours: ['text', 'stitches', 'diagnostics', 'notation', 'fabric', 'checks', 'measures'], packages: reading },
   drawing: { ours: ['fabric', 'stitches'], packages: [] },
   booklet: {
-    ours: ['pattern', 'stitches', 'measures', 'drawing', 'text', 'fabric (types)', 'diagnostics/words.ts'],
+    ours: ['pattern', 'stitches', 'measures', 'drawing', 'text', 'fabric', 'diagnostics/words.ts'],
     packages: ['mdast', 'mdast-util-to-string', 'unist-util-visit', 'unist'],
   },
   print: { ours: ['booklet', 'drawing (types)'], packages: ['pdfkit', 'fontkit', 'node:*'] },
