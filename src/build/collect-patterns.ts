@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
 import { readFile } from 'node:fs/promises'
 import { basename, join } from 'node:path'
+import { bookletInSize } from '../booklet/booklet-in-size.ts'
 import type { Booklet } from '../booklet/booklet.ts'
 import { makeBooklet } from '../booklet/make-booklet.ts'
 import { severityOf } from '../diagnostics/codes.ts'
@@ -18,6 +19,8 @@ export interface Collected {
   readonly diagnostics: readonly Diagnostic[]
   /** Left out when there is nothing to put in print: the file could not be read as a pattern. */
   readonly booklet?: Booklet
+  /** The booklet of one size, by its place among the sizes. */
+  readonly inSize: (size: number) => Booklet
   readonly sold: boolean
   /** Of the file's bytes. */
   readonly digest: string
@@ -45,7 +48,7 @@ export function collectPattern(file: FileBytes): Collected {
   const { source, pattern, diagnostics } = checked
   const booklet = pattern && bookletOf(checked)
   return {
-    source, diagnostics, slug: slugOf(file.path), digest: digestOf(file), sold: pattern?.access === 'sold', ...(booklet ? { booklet } : {}),
+    source, diagnostics, slug: slugOf(file.path), digest: digestOf(file), inSize: (size) => bookletInSize(checked, size), sold: pattern?.access === 'sold', ...(booklet ? { booklet } : {}),
   }
 }
 

@@ -14,9 +14,9 @@ export function paperInDev(): AstroIntegration {
       },
       'astro:server:setup': ({ server }) => {
         server.middlewares.use((request, response, next) => {
-          const slug = /\/patterns\/([^/?]+)\/[^/?]+\.pdf(?:\?|$)/.exec(request.url ?? '')?.[1]
-          if (!slug) return next()
-          print(root, decodeURIComponent(slug)).then((paper) => {
+          const [, path, slug] = /\/(patterns\/([^/?]+)\/[^/?]+\.pdf)(?:\?|$)/.exec(request.url ?? '') ?? []
+          if (!path || !slug) return next()
+          print(root, { path: decodeURIComponent(path), slug: decodeURIComponent(slug) }).then((paper) => {
             if (!paper) return next()
             response.setHeader('Content-Type', 'application/pdf')
             response.end(paper)
@@ -27,12 +27,14 @@ export function paperInDev(): AstroIntegration {
   }
 }
 
-async function print(root: string, slug: string): Promise<Uint8Array | undefined> {
+async function print(root: string, asked: { readonly path: string; readonly slug: string }): Promise<Uint8Array | undefined> {
   const { collectPattern, patternBytes, patternPaths } = await import('./collect-patterns.ts')
   const { slugOf } = await import('../pattern/slug.ts')
-  const { printPattern } = await import('../print/print-pattern.ts')
-  const path = (await patternPaths({ root, folder })).find((one) => slugOf(one) === slug)
+  const { papersOf } = await import('../components/paper-path.ts')
+  const { printPaper } = await import('./write-papers.ts')
+  const path = (await patternPaths({ root, folder })).find((one) => slugOf(one) === asked.slug)
   if (!path) return undefined
-  const { booklet } = collectPattern(await patternBytes({ root, folder }, path))
-  return booklet && printPattern(booklet)
+  const { booklet, inSize } = collectPattern(await patternBytes({ root, folder }, path))
+  const place = booklet && papersOf(booklet).find((paper) => paper.path === asked.path)
+  return booklet && place && printPaper({ booklet, inSize }, place)
 }

@@ -27,11 +27,14 @@ export interface ToDraw {
   readonly worn: boolean
 }
 
-/** Draws a piece from its rows. Undefined when rows could not be counted, so that there is nothing true to draw. */
+/** A line or two are no picture of anything. */
+const fewest = 3
+
+/** Draws a piece from its rows. Undefined when rows could not be counted, so that there is nothing true to draw, or are too few. */
 export function drawPiece({ parts, loop, size, across, worn }: ToDraw): PieceDrawing | undefined {
   const counted = parts.map((part) => ({ ...part, rows: part.rows.filter(({ row }) => workedStitches(row.fabric.made).length > 0) }))
   const [main] = counted
-  if (!main || main.rows.length === 0 || counted.some(({ rows }) => rows.some(({ row }) => row.uncounted === true))) return undefined
+  if (!main || main.rows.length < fewest || counted.some(({ rows }) => rows.some(({ row }) => row.uncounted === true))) return undefined
   const form = formOf(counted, { size: size ?? { width: 1, height: 1 }, worn, ...(across === undefined ? {} : { across }) })
   if (!form) return undefined
   if (size) return atScale(form, scaleFor(form), loop, true)
