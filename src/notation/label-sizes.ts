@@ -36,7 +36,7 @@ function rangeOf(part: string, smallest: RowRange): RowRange {
   return smallest.last > smallest.first ? { first: smallest.first, last: first } : { first, last: first }
 }
 
-const names = String.raw`([\p{L}\d][\p{L}\d ,&/+-]*?)`
+const names = String.raw`([\p{L}\d][\p{L}\d ,&/+()-]*?)`
 const before = new RegExp(String.raw`^(?:for\s+)?(?:the\s+)?sizes?\s+${names}(?:(\s+only)\s*[:,–—-]|\s*:)\s*`, 'iu')
 const everySize = /^(?:for\s+)?(?:all|both)\s+(?:the\s+)?sizes?\s*[:,–—-]\s*/i
 const inBrackets = new RegExp(String.raw`^\s*[([]\s*(?:for\s+)?(?:sizes?\s+)?${names}\s+only\s*[)\]]`, 'iu')
@@ -66,5 +66,5 @@ export function readSizesAfter(text: string): SizeWords | undefined {
 }
 
 function namesIn(text: string): readonly string[] {
-  return text.split(/\s*(?:,|&|\/|\+|\band\b)\s*/i).map((name) => name.trim()).filter(Boolean)
+  return text.split(/\s*(?:,|&|\/|\+|\(|\)|\band\b)\s*/i).map((name) => name.trim()).filter(Boolean)
 }

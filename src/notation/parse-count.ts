@@ -173,7 +173,7 @@ function takeManner(reader: Reader, draft: Draft, count: Num): void {
     draft.ofOneSide.push(count)
     return
   }
-  reader.take('at', 'the?', 'end|ends', 'of?', 'the?', 'row|rnd|round?') && atRow(reader, draft) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
+  reader.take('at', 'the?', 'end|ends', 'of?', 'the|every|each?', 'row|rnd|round?') && atRow(reader, draft) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
     || reader.take('each|per', 'corner') || reader.take('in', 'the?', 'ring')
 }
 

@@ -73,6 +73,12 @@ function endsSizeList(all: Reader['all'], open: number, reader: Reader): boolean
   return here > 1 || before + here + 1 === sizes
 }
 
+/** Whether a number stands before a bracket, or another bracket of its sizes. */
+function followsNumber(all: Reader['all'], open: number): boolean {
+  const before = all[open - 1]
+  return before?.kind === 'number' || before !== undefined && before.text in opens && openOf(all, open - 1) !== undefined
+}
+
 /** How many numbers these are, when they are nothing but a list of numbers. A dash in a number's place stands for a size. */
 function numbersIn(inside: Reader['all']): number | undefined {
   if (!inside.every(({ kind, text }) => kind === 'number' || /^[,:;/–—−-]$/.test(text))) return undefined
@@ -99,15 +105,23 @@ function beforeTurn(all: Reader['all'], reader: Reader): Found | undefined {
 function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
   const kept = withoutTrailing(all)
   for (let at = kept.length - 1; at > 0; at -= 1) {
-    const text = kept[at]!.text
-    if (text === ')' || text === ']') return undefined
+    const { text } = kept[at]!
+    if (text in opens) {
+      // `… across. 20 (24, 28) sc`: the sizes of the count are part of it.
+      const open = openOf(kept, at)
+      if (open === undefined || numbersIn(kept.slice(open + 1, at)) === undefined || !followsNumber(kept, open)) return undefined
+      at = open
+      continue
+    }
     if (!/^[=—–:.-]$/.test(text)) continue
     // Within `ch-2 sps` the hyphen touches on both sides, and so does the dash of a range (`Rep Rows 1–2`).
     const touches = kept[at - 1]!.end === kept[at]!.start
     if (touches && (text === '-' || /^[—–]$/.test(text) && kept[at - 1]!.kind === 'number' && kept[at + 1]?.kind === 'number')) continue
     const total = parseCount(kept, at, kept.length, reader)
     if (!total || text !== '=' && total.count === undefined && total.kinds.length === 0) return undefined
-    if ((text === '.' || text === ':' || text === '-') && !/^(st|sts|stitches)$/i.test(kept.at(-1)!.text) && total.kinds.length === 0) return undefined
+    // A bare number may be anything; one number for each size can only be a count.
+    const bySize = total.count !== undefined && total.count.values.length > 1 && total.count.values.length === reader.vocabulary.sizes
+    if ((text === '.' || text === ':' || text === '-') && !/^(st|sts|stitches)$/i.test(kept.at(-1)!.text) && total.kinds.length === 0 && !bySize) return undefined
     if ((text === '.' || text === ':') && total.kinds.length > 0 && !worksBefore(kept.slice(0, at), reader)) return undefined
     return { total, rest: withoutTrailing(kept.slice(0, at)) }
   }
