@@ -68,7 +68,8 @@ function ahead(reader: Reader, words: readonly string[]): boolean {
 function aside(reader: Reader, words: readonly string[], start: number): readonly Instruction[] {
   let yarn: string | undefined
   const naming = /^(with|change|changing|using|switch|colour|color|yarn|attach|drop|cut|break|fasten|carry|pick)$/.test(words[0] ?? '')
-  const mayWork = naming || /^(begin|start|now|working)$/.test(words[0] ?? '')
+  // `working last sc in top of tch` tells where a stitch of the row went that is counted already.
+  const mayWork = naming || /^(begin|start|now|working)$/.test(words[0] ?? '') && words.at(-1) !== 'last'
   while (!reader.done && !/^[,;.()[\]{}:*]$/.test(reader.word()) && !(mayWork && stitchesStart(reader)) && !(reader.word() === 'ch' && reader.peek(1)?.kind === 'number')) {
     const text = reader.peek()?.text ?? ''
     if (naming && isYarn(reader, text)) yarn = text
