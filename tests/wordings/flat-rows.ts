@@ -156,4 +156,19 @@ export const flatRows: readonly BaseRow[] = [
       'Row 2: Ch 1, turn, sc in next 3 sts, ch 2, sk 2,\n*sc in next 6 sts, ch 2, sk 2*,\nrep from * to * 3 more times,\nsc in last 3 sts = @ sc',
     ],
   },
+  {
+    name: 'three rows alike: 20 sc on 20', on: 'last=20', over: 20, makes: 20, kinds: { sc: 20 },
+    wordings: [
+      'Rows 2-4: Ch 1, turn, sc in each st across. (@ sc)',
+      'Rows 2–4: Ch 1, turn, sc in each st across. (@ sc)',
+      'Rows 2—4: Ch 1, turn, 20 sc. [@]',
+      'Rows 2 − 4: ch 1, turn, sc across = @',
+      'Rows 2 to 4: Ch 1, turn, sc in each st across — @ sts',
+      'Rows 2 through 4. Ch 1, turn. Sc in each st across. (@ sts)',
+      'Rows 2, 3 and 4: Ch 1, turn, 1 sc in each st to end. (@)',
+      'R2-R4: ch 1, turn, sc in ea st across {@}',
+      '2nd-4th rows: 1 ch, turn, 1 sc in each stitch to end. (@ sc)',
+      'ROWS 2-4 (3 ROWS): CH 1, TURN, SC IN EACH ST ACROSS. (@ SC)',
+    ],
+  },
 ]

@@ -216,4 +216,19 @@ export const rounds: readonly BaseRow[] = [
       'Rnd 8: *sc 3 with A, change to B, sc 2, change to A; rep from * around. (@ sts)',
     ],
   },
+  {
+    name: 'five rounds alike: 36 sc on 36', on: 'lastround=36', over: 36, makes: 36, kinds: { sc: 36 },
+    wordings: [
+      'Rnds 7-11: Sc in each st around. (@) [5 rnds]',
+      'Rnds 7–11: sc around. (@)',
+      'R7-11: 36 sc [@]',
+      'Rounds 7 to 11: Single crochet in each stitch around. (@ stitches)',
+      'Rnds 7 thru 11 (5 rnds): sc in each st around = @',
+      'Rnd 7 to Rnd 11: 1 sc in each sc around. {@}',
+      'RNDS 7—11: SC IN EACH ST AROUND. (@ SC)',
+      '7-11: sc36 (@)',
+      'Rds 7 - 11: sc in each st around (@ sts).',
+      'Rnds 7−11 (5 rounds): Don’t join. Sc in each st around — @ sts',
+    ],
+  },
 ]
