@@ -228,7 +228,7 @@ export const rounds: readonly BaseRow[] = [
       'RNDS 7—11: SC IN EACH ST AROUND. (@ SC)',
       '7-11: sc36 (@)',
       'Rds 7 - 11: sc in each st around (@ sts).',
-      'Rnds 7−11 (5 rounds): Don’t join. Sc in each st around — @ sts',
+      'Rnds 7−11 (5 rounds): Do not join. Sc in each st around — @ sts',
     ],
   },
 ]
