@@ -18,9 +18,11 @@ import { seamMismatch } from './seam-mismatch.ts'
 import { sizeListLength } from './size-list-length.ts'
 import { sizeListOrder } from './size-list-order.ts'
 import { specialStitchUndefined } from './special-stitch-undefined.ts'
+import { specialStitchDiffers } from './special-stitch-differs.ts'
 import { stitchUnknown } from './stitch-unknown.ts'
 import { termsMixed } from './terms-mixed.ts'
 import { totalMismatch } from './total-mismatch.ts'
+import { turningChainTwoMinds } from './turning-chain-two-minds.ts'
 import { turningChainUnsaid } from './turning-chain-unsaid.ts'
 import { yarnNotListed } from './yarn-not-listed.ts'
 import { yarnNotUsed } from './yarn-not-used.ts'
@@ -36,4 +38,4 @@ export const pieceChecks: readonly ((facts: PieceFacts) => readonly Diagnostic[]
 ]
 
 /** Checks across the whole pattern. */
-export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, seamMismatch, yarnNotListed, yarnNotUsed, specialStitchUndefined]
+export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, turningChainTwoMinds, seamMismatch, specialStitchDiffers, yarnNotListed, yarnNotUsed, specialStitchUndefined]

@@ -1,5 +1,6 @@
 import type { WrittenEntry } from '../fabric/real-rows.ts'
 import type { Lexicon } from '../fabric/lexicon.ts'
+import type { SplitConvention } from '../fabric/work-in-conventions.ts'
 import type { ReadingPoint } from '../fabric/walk.ts'
 import type { WorkedRow } from '../fabric/worked-row.ts'
 import type { Source } from '../text/source.ts'
@@ -40,8 +41,12 @@ export interface PatternFacts {
   readonly termsSpan?: Span
   /** Texts outside the rows, each a section of the body, a remark between rows or a sentence of the front-matter. */
   readonly prose: readonly Span[]
+  /** How many legs the pattern's own special stitches have, where their definitions say it. */
+  readonly definitions: readonly { readonly words: readonly string[]; readonly legs: number }[]
   /** Special stitches that the pattern defines. */
   readonly defined: ReadonlySet<string>
+  /** Conventions of which some rows fit one way and some the other. */
+  readonly split: readonly SplitConvention[]
   /** Conventions that nothing states and that change the counts. */
   readonly undecided: readonly ReadingPoint[]
 }

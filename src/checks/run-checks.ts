@@ -22,7 +22,9 @@ export function runChecks(facts: PatternFacts, sizes: readonly string[]): readon
   const across = patternChecks.flatMap((check) => check(facts))
   const told = [...found.values()].map(({ diagnostic, sizes: held }) =>
     held.size === Math.max(1, sizes.length) ? diagnostic : { ...diagnostic, sizes: [...held].sort((a, b) => a - b).map((size) => sizes[size] ?? '') })
-  return [...told, ...across]
+  // Where a convention is of two minds, that is the slip; the total beside it is right either way.
+  const split = new Set(across.filter(({ code }) => code === 'turning-chain-two-minds').map(({ primary }) => primary.span.start))
+  return [...told.filter(({ code, primary }) => code !== 'total-mismatch' || !split.has(primary.span.start)), ...across]
 }
 
 /** A list of the wrong length in a total makes the total wrong too: that is the same slip. */

@@ -33,6 +33,7 @@ export const codes = {
   'size-list-length': { severity: 'error', title: 'A list of numbers has too few or too many for the sizes' },
   'size-list-order': { severity: 'warning', title: 'A list of numbers does not go steadily up or down with the sizes' },
   'turning-chain-unsaid': { severity: 'warning', title: 'Nothing says whether the turning chain counts, and the counts depend on it' },
+  'turning-chain-two-minds': { severity: 'error', title: 'Some rows count the turning chain as a stitch and some do not' },
   'count-missing': { severity: 'warning', title: 'A row changes the count and states none' },
   'row-not-checked': { severity: 'warning', title: 'A row cannot be counted' },
   'fabric-too-large': { severity: 'error', title: 'A pattern has more stitches than are worked' },
@@ -42,6 +43,7 @@ export const codes = {
   'terms-mixed': { severity: 'warning', title: 'A pattern in one kind of terms has words of the other' },
   'yarn-not-listed': { severity: 'error', title: 'A row uses a yarn that the materials do not list' },
   'yarn-not-used': { severity: 'warning', title: 'The materials list a yarn that no row uses' },
+  'special-stitch-differs': { severity: 'warning', title: 'A special stitch has another number of legs than its definition' },
   'special-stitch-undefined': { severity: 'warning', title: 'A row uses a special stitch that the pattern does not define' },
 } as const satisfies Record<string, CodeInfo>
 

@@ -2,6 +2,7 @@ import type { ReadingPoint } from './walk.ts'
 import type { PieceRun, PieceToWork } from './work-piece.ts'
 import type { Place } from './place.ts'
 import { realRows, type OtherPieces, type RealRow } from './real-rows.ts'
+import type { WorkedRow } from './worked-row.ts'
 import { mostStitches } from './walk.ts'
 import { workPiece } from './work-piece.ts'
 
@@ -10,8 +11,18 @@ export interface WorkedTogether {
   readonly runs: readonly PieceRun[]
   /** Conventions that nothing states and that had to be inferred, in words. */
   readonly inferred: readonly string[]
+  /** Some rows come out only one way and some only the other: no one convention fits the pattern. */
+  readonly split: readonly SplitConvention[]
   /** Nothing states them, and the rows come out either way with different counts. */
   readonly undecided: readonly ReadingPoint[]
+}
+
+/** A convention on which the rows of a pattern are of two minds. */
+export interface SplitConvention {
+  /** What each way means, in words. */
+  readonly words: readonly string[]
+  /** A row that comes out only the first way, and one that comes out only the second. */
+  readonly rows: readonly [WorkedRow, WorkedRow]
 }
 
 /**
@@ -27,9 +38,9 @@ export function workInConventions(pieces: readonly PieceToWork[]): WorkedTogethe
     return workInConventions(pieces.map((piece) => ({ ...piece, conventions: { ...piece.conventions, chainsCount: false } })))
   }
   const names = [...new Set(usual.flatMap(({ open }) => open.map(({ name }) => name)))].slice(0, 5)
-  if (names.length === 0) return { runs: usual, inferred: [], undecided: [] }
+  if (names.length === 0) return { runs: usual, inferred: [], split: [], undecided: [] }
   const points = new Map(usual.flatMap(({ open }) => open).toReversed().map((point) => [point.name, point] as const))
-  if (slipsOf(usual) === 0) return { runs: usual, inferred: [], undecided: alsoFit(names, usual, work).map((name) => points.get(name)!) }
+  if (slipsOf(usual) === 0) return { runs: usual, inferred: [], split: [], undecided: alsoFit(names, usual, work).map((name) => points.get(name)!) }
   let best = { runs: usual, slips: slipsOf(usual), readings: new Map<string, number>() }
   for (const readings of assignments(names)) {
     const runs = work(readings)
@@ -38,7 +49,29 @@ export function workInConventions(pieces: readonly PieceToWork[]): WorkedTogethe
     if (slips === 0) break
   }
   const inferred = [...best.readings].filter(([, way]) => way > 0).map(([name, way]) => points.get(name)?.words[way] ?? name)
-  return { runs: best.runs, inferred, undecided: [] }
+  return { runs: best.runs, inferred, split: best.slips === 0 ? [] : splits(points, usual, work), undecided: [] }
+}
+
+/**
+ * Conventions of which one way fits some rows and the other way others. One row against all the rest is likelier a slip of its own,
+ * so at least two must stand on either side.
+ */
+function splits(points: ReadonlyMap<string, ReadingPoint>, usual: readonly PieceRun[], work: (readings: ReadonlyMap<string, number>) => readonly PieceRun[]): readonly SplitConvention[] {
+  return [...points.values()].filter(({ name }) => name.startsWith('turning-chain ')).flatMap((point) => {
+    const other = work(new Map([[point.name, 1]]))
+    const onlyUsual: WorkedRow[] = []
+    const onlyOther: WorkedRow[] = []
+    for (const [piece, { rows }] of usual.entries()) {
+      for (const [index, row] of rows.entries()) {
+        const there = other[piece]?.rows[index]
+        if (!there || !row.says || row.makes === there.makes && row.verdict === there.verdict) continue
+        if (row.verdict === 'adds-up' && there.verdict !== 'adds-up') onlyUsual.push(row)
+        if (row.verdict !== 'adds-up' && there.verdict === 'adds-up') onlyOther.push(there)
+      }
+    }
+    if (onlyUsual.length < 2 || onlyOther.length < 2) return []
+    return [{ words: point.words, rows: [onlyUsual[0]!, onlyOther[0]!] }]
+  })
 }
 
 /** Whether the totals count chains as stitches: some rows may fit only with them, others only without. */

@@ -28,7 +28,7 @@ export function checkPattern(source: Source): CheckedPattern {
 function checkOnce(source: Source): CheckedPattern {
   const { pattern, diagnostics } = readPattern(source)
   if (!pattern) return { source, pieces: [], diagnostics }
-  const { pieces, facts, undecided, words, remarks } = workAll(pattern)
+  const { pieces, facts, undecided, split, words, remarks } = workAll(pattern)
   const yarns = pattern.materials?.yarns.flatMap(({ letter }, index) => {
     const span = pattern.places.get(`materials.yarns.${index}.letter`)
     return letter !== undefined && span ? [{ letter, span }] : []
@@ -36,7 +36,7 @@ function checkOnce(source: Source): CheckedPattern {
   const defined = new Set(pattern.stitches.map(({ abbr }) => abbr))
   const termsSpan = pattern.places.get('terms')
   const prose = [...prosePlaces(pattern), ...remarks]
-  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, prose, ...(termsSpan && { termsSpan }), seams: pattern.seams.map(({ join, ease, span }) => ({ join, ease: ease === true, span })) }, pattern.sizes)
+  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, split, definitions: legsDefined(pattern), prose, ...(termsSpan && { termsSpan }), seams: pattern.seams.map(({ join, ease, span }) => ({ join, ease: ease === true, span })) }, pattern.sizes)
   return { source, pattern, pieces, diagnostics: inOrder([...diagnostics, ...found, ...referencesNotFound(pattern, pieces)]) }
 }
 
@@ -48,12 +48,14 @@ function workAll(pattern: Pattern) {
   const conventions = saidConventions(pattern, read.flatMap(({ remarks }) => remarks).map(({ span }) => textOf(source, span)))
   const pieces: WorkedPiece[] = []
   const facts: PieceFacts[] = []
+  let split: ReturnType<typeof workInConventions>['split'] = []
   const undecided = new Map<string, ReturnType<typeof workInConventions>['undecided'][number]>()
   for (let size = 0; size < count; size += 1) {
     const together = workInConventions(read.map(({ piece, entries }) => {
       const on = pattern.pieces.findIndex(({ name }) => name === piece.on)
       return { name: piece.name, entries, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }) }
     }))
+    if (split.length === 0) split = together.split
     for (const point of together.undecided) undecided.set(point.name, point)
     for (const [index, run] of together.runs.entries()) {
       const { piece, entries, remarks } = read[index]!
@@ -65,7 +67,15 @@ function workAll(pattern: Pattern) {
       facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, edge: edgePlaces(run) })
     }
   }
-  return { pieces, facts, undecided: [...undecided.values()], words, remarks: read.flatMap(({ remarks }) => remarks.map(({ span }) => span)) }
+  return { pieces, facts, undecided: [...undecided.values()], split, words, remarks: read.flatMap(({ remarks }) => remarks.map(({ span }) => span)) }
+}
+
+/** Legs of the pattern's own stitches: `5 dc in one stitch, closed together` has 5. */
+function legsDefined(pattern: Pattern): readonly { readonly words: readonly string[]; readonly legs: number }[] {
+  return pattern.stitches.flatMap(({ abbr, name, how }) => {
+    const said = /\b(\d{1,2})[ -](?:unfinished |half-finished )?[a-z]+/i.exec(`${name ?? ''} ${how ?? ''}`)
+    return said ? [{ words: [abbr, ...(name ? [name.replace(/^\d{1,2}[ -]\S+ /, '')] : [])], legs: Number(said[1]) }] : []
+  })
 }
 
 /** Stitches that wait where a piece is done: its last round's, or those all round a flat piece. */
