@@ -3,7 +3,7 @@ import { pieceWords } from '../notation/piece-words.ts'
 import { parseRow, type ReadRow } from '../notation/parse-row.ts'
 import type { RowReference } from '../notation/row-reference.ts'
 import { splitRows } from '../notation/split-rows.ts'
-import type { Instruction } from '../notation/syntax.ts'
+import { inSize, type Instruction } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import type { Lexicon } from './lexicon.ts'
 import { planRows, type PlannedRow } from './plan-rows.ts'
@@ -73,7 +73,7 @@ export function realRows(entries: readonly WrittenEntry[], size: number, sizeNam
     if (rows.length >= most) return rows
     const { entry, number } = planned
     if (rows.length === 0) rows.push(...foundationOf(entry, others))
-    const source = sourceOf(planned, known, rows, others)
+    const source = sourceOf(planned, known, rows, others, size)
     round = isRound(entry, source, round)
     const row: RealRow = {
       entry, ...source, round, last: planned.last, index: planned.index,
@@ -120,7 +120,7 @@ function inRounds(items: readonly Instruction[]): boolean {
 type Source = Pick<RealRow, 'items' | 'loop' | 'even' | 'change' | 'missing' | 'mirrored' | 'copies'> & { readonly round?: boolean; readonly label?: string }
 
 /** What a planned row works: its own words, or those of the row that it points at. */
-function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<number, RealRow>, rows: readonly RealRow[], others: OtherPieces): Source {
+function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<number, RealRow>, rows: readonly RealRow[], others: OtherPieces, size: number): Source {
   const { read } = entry
   const { reference } = read
   // `Rows 4-21: … until piece measures 30 cm`: the label says how many rows that are.
@@ -132,11 +132,11 @@ function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<numbe
     case 'even': return { items: read.items, even: true }
     case 'schedule': return { items: [], even: false, change: reference.changes.length === 0 ? 'as-set' : (reference.changes[index] ?? (reference.until === undefined ? 0 : reference.changes[0]!)) }
     case 'last': {
-      const count = reference.count.values[0] ?? 1
+      const count = inSize(reference.count, size)
       return copied(rows[rows.length - count], 'a row before')
     }
     case 'piece': return ofPiece(reference, index, number, others)
-    case 'copy': return copyOf(reference, entry, index, number, known, own)
+    case 'copy': return copyOf(reference, entry, index, number, known, own, size)
   }
 }
 
@@ -152,8 +152,8 @@ function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, index: num
   return { ...source, ...(row && { round: row.round, ...(row.number === undefined && { label: row.label }) }), ...(reference.reversing && { mirrored: true }) }
 }
 
-function copyOf(reference: Extract<RowReference, { kind: 'copy' }>, entry: WrittenEntry, index: number, number: number | undefined, known: ReadonlyMap<number, RealRow>, own: Source): Source {
-  const sequence = reference.blocks.flatMap(({ rows, times }) => repeated(rows, times?.values[0] ?? 1))
+function copyOf(reference: Extract<RowReference, { kind: 'copy' }>, entry: WrittenEntry, index: number, number: number | undefined, known: ReadonlyMap<number, RealRow>, own: Source, size: number): Source {
+  const sequence = reference.blocks.flatMap(({ rows, times }) => repeated(rows, times ? inSize(times, size) : 1))
   const first = entry.label?.numbers[0] ?? number
   if (first !== undefined && sequence.some((wanted) => wanted >= first)) return { ...own, missing: sequence.includes(first) ? 'itself' : `${sequence.find((wanted) => wanted >= first)}` }
   const wanted = sequence[index % Math.max(1, sequence.length)]
@@ -168,7 +168,7 @@ function copyOf(reference: Extract<RowReference, { kind: 'copy' }>, entry: Writt
 }
 
 function repeated(rows: readonly number[], times: number): readonly number[] {
-  return times <= 1 ? rows : Array.from({ length: Math.min(times, 5_000) }, () => rows).flat()
+  return Array.from({ length: Math.min(times, 5_000) }, () => rows).flat()
 }
 
 /** The same row with its spaces of another length; the chain that begins it stays. */
