@@ -92,14 +92,19 @@ function crownOf(radii: readonly number[], heights: readonly number[]): readonly
   return over.map((level, at) => level - (over[at - 1] ?? 0))
 }
 
-/** How deep a quarter of an ellipse is that is so wide and so long along its curve. Found by halving; Ramanujan's first approximation gives the length. */
+/** How deep a quarter of an ellipse is that is so wide and so long along its curve: flat when the curve is no longer than it is wide. Found by halving. */
 function ellipseDepth(width: number, length: number): number {
   let [low, high] = [0, 2 * length]
-  for (let step = 0; step < 40; step += 1) {
+  for (let step = 0; step < 40 && length > width; step += 1) {
     const middle = (low + high) / 2
-    const quarter = (Math.PI / 4) * (3 * (width + middle) - Math.sqrt((3 * width + middle) * (width + 3 * middle)))
-    if (quarter > length) high = middle
+    if (quarterOfEllipse(width, middle) > length) high = middle
     else low = middle
   }
   return low
+}
+
+/** Ramanujan's second approximation of 1914, good to a thousandth even for a flat ellipse. */
+function quarterOfEllipse(a: number, b: number): number {
+  const h = ((a - b) / (a + b)) ** 2
+  return (Math.PI / 4) * (a + b) * (1 + (3 * h) / (10 + Math.sqrt(4 - 3 * h)))
 }
