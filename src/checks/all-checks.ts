@@ -17,6 +17,7 @@ import { rowUnreadable } from './row-unreadable.ts'
 import { seamMismatch } from './seam-mismatch.ts'
 import { sizeListLength } from './size-list-length.ts'
 import { sizeListOrder } from './size-list-order.ts'
+import { sizeUnknown } from './size-unknown.ts'
 import { specialStitchUndefined } from './special-stitch-undefined.ts'
 import { specialStitchDiffers } from './special-stitch-differs.ts'
 import { stitchUnknown } from './stitch-unknown.ts'
@@ -34,7 +35,7 @@ export const rowChecks: readonly ((facts: RowFacts) => Diagnostic | undefined)[]
 
 /** Checks of a piece as it is written. */
 export const pieceChecks: readonly ((facts: PieceFacts) => readonly Diagnostic[])[] = [
-  rowNumberOutOfOrder, rangeLengthMismatch, sizeListLength, sizeListOrder, fabricTooLarge,
+  rowNumberOutOfOrder, rangeLengthMismatch, sizeListLength, sizeListOrder, sizeUnknown, fabricTooLarge,
 ]
 
 /** Checks across the whole pattern. */

@@ -32,6 +32,7 @@ export const codes = {
   'row-reference-unknown': { severity: 'error', title: 'A row refers to a row that is not there' },
   'size-list-length': { severity: 'error', title: 'A list of numbers has too few or too many for the sizes' },
   'size-list-order': { severity: 'warning', title: 'A list of numbers does not go steadily up or down with the sizes' },
+  'size-unknown': { severity: 'error', title: 'A row is for a size that the pattern does not have' },
   'turning-chain-unsaid': { severity: 'warning', title: 'Nothing says whether the turning chain counts, and the counts depend on it' },
   'turning-chain-two-minds': { severity: 'error', title: 'Some rows count the turning chain as a stitch and some do not' },
   'count-missing': { severity: 'warning', title: 'A row changes the count and states none' },
