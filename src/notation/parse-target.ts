@@ -2,7 +2,7 @@ import { numberAhead, takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
-import { chainWords, takeThing, thingHere } from './parse-thing.ts'
+import { chainWords, gluedSpace, takeThing, thingHere } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Num, Target } from './syntax.ts'
 
@@ -238,7 +238,7 @@ function counted(reader: Reader, draft: Draft): boolean {
 
 /** `in 2-ch sp`: the number belongs to the space. */
 function looksLikeChainLoop(reader: Reader): boolean {
-  return numberAhead(reader) !== undefined && reader.word(1) === '-' && chainWords.has(reader.word(2))
+  return numberAhead(reader) !== undefined && (reader.word(1) === '-' && chainWords.has(reader.word(2)) || gluedSpace(reader))
 }
 
 /** `front loop of Rnd 1`: the loop is what is named. */

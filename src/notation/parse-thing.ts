@@ -72,6 +72,7 @@ function chainLoop(reader: Reader): Thing | undefined {
     const chains = takeNumber(reader)
     reader.take('-')
     reader.at += 1
+    if (reader.word() === '-' && spaceWords.has(reader.word(1))) reader.at += 1
     reader.takeOne(spaceWords)
     return { kind: 'space', ...(chains && { chains }) }
   }
@@ -93,6 +94,12 @@ function chainLoop(reader: Reader): Thing | undefined {
   }
   if (reader.takeOne(spaceWords)) return { kind: 'space' }
   return { kind: 'chain' }
+}
+
+/** `2ch-sp`, `2ch sp`: one space of 2 chains; `2ch sps` are two spaces. */
+export function gluedSpace(reader: Reader): boolean {
+  if (reader.peek()?.kind !== 'number' || !chainWords.has(reader.word(1)) || !reader.touches(1)) return false
+  return /^(sp|space|lp|loop|arch)$/.test(reader.word(2)) || reader.word(2) === '-' && spaceWords.has(reader.word(3))
 }
 
 /** Takes a stitch's name and gives its US word. Plurals are read (`dcs`). */
