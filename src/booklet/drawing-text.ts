@@ -26,7 +26,7 @@ export function drawingText(pattern: Pattern, parts: readonly WorkedPart[]): Dra
   const inked = inkedRows(pattern, worked)
   const drawing = drawPiece({
     parts: worked.map(({ piece }, at) => ({ rows: inked[at] ?? [], ...(piece.shape === undefined ? {} : { shape: piece.shape }) })),
-    ...(cord === undefined ? {} : { loop: widest(cord) }),
+    ...(cord === undefined ? {} : { loop: rowsOf(cord)[0]?.makes ?? 0 }),
     ...(gauge === undefined ? {} : { size: { width: 10 * widthOf(1, gauge), height: 10 * lengthOf(1, gauge), ...(gauge.stitch === undefined ? {} : { stitch: gauge.stitch }) } }),
     ...(width === undefined ? {} : { across: width * 10 }),
     worn: isWorn(pattern.madeFor),

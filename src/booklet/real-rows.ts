@@ -69,7 +69,7 @@ function copiedRows(text: string): readonly number[] {
 /** Words of a row that its stitches say as well. */
 const said = `in each next first last same st sts stitch stitches across around round rnd row rows rnds rep repeat from to and end join with sl ch turn inc dec
   ring make an adjustable magic hook all of the this change fasten off times time more twice once together tog as do not then ending beg top over remaining
-  rem ss continue into until`.split(/\s+/)
+  rem ss continue into until only back front loop loops blo flo bl fl`.split(/\s+/)
 
 function plainWords(kinds: readonly string[], terms: Terms, yarns: readonly string[]): ReadonlySet<string> {
   const spellings = kinds.flatMap((kind) => {

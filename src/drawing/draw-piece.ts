@@ -34,7 +34,7 @@ const fewest = 3
 export function drawPiece({ parts, loop, size, across, worn }: ToDraw): PieceDrawing | undefined {
   const counted = parts.map((part) => ({ ...part, rows: part.rows.filter(({ row }) => workedStitches(row.fabric.made).length > 0) }))
   const [main] = counted
-  if (!main || main.rows.length < fewest || counted.some(({ rows }) => rows.some(({ row }) => row.uncounted === true))) return undefined
+  if (!main || main.rows.length < fewest || counted.some(({ rows }) => rows.some(({ row }) => row.verdict === 'cannot-tell'))) return undefined
   const form = formOf(counted, { size: size ?? { width: 1, height: 1 }, worn, ...(across === undefined ? {} : { across }) })
   if (!form) return undefined
   if (size) return atScale(form, scaleFor(form), loop, true)

@@ -36,12 +36,16 @@ const mmPerPoint = 25.4 / 72
 export function frameOf(placed: Placed): Frame {
   if (placed.kind === 'text') {
     const em = placed.size * mmPerPoint
+    if (placed.turned) return { left: placed.x - 0.72 * em, right: placed.x + 0.22 * em, top: placed.y - placed.width, bottom: placed.y }
     return { left: placed.x, right: placed.x + placed.width, top: placed.y - 0.72 * em, bottom: placed.y + 0.22 * em }
   }
   const half = (placed.weight * mmPerPoint) / 2
   if (placed.kind === 'box') return { left: placed.x - half, right: placed.x + placed.side + half, top: placed.y - half, bottom: placed.y + placed.side + half }
   if (placed.kind === 'ellipse') {
-    return { left: placed.x - placed.rx - half, right: placed.x + placed.rx + half, top: placed.y - placed.ry - half, bottom: placed.y + placed.ry + half }
+    // A turned ellipse reaches as far as its two half axes, each seen from the side (Pythagoras).
+    const [cos, sin] = [Math.cos(((placed.turn ?? 0) * Math.PI) / 180), Math.sin(((placed.turn ?? 0) * Math.PI) / 180)]
+    const [wide, high] = [Math.hypot(placed.rx * cos, placed.ry * sin) + half, Math.hypot(placed.rx * sin, placed.ry * cos) + half]
+    return { left: placed.x - wide, right: placed.x + wide, top: placed.y - high, bottom: placed.y + high }
   }
   const upright = placed.x1 === placed.x2
   return {

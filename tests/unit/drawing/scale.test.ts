@@ -81,6 +81,6 @@ describe('what there is nothing true to draw of', () => {
     expect(drawPiece({ parts: [], size, worn: false })).toBeUndefined()
     const three = worked(['Foundation: Ch 4.', 'Row 1: Sc in 2nd ch from hook and in each ch across. (3)', 'Rows 2-3: Ch 1, turn, sc in each st across. (3)'])
     expect(drawPiece({ parts: [{ rows: three }], size, worn: false })).toBeDefined()
-    expect(drawPiece({ parts: [{ rows: three.map((one, at) => (at === 1 ? { ...one, row: { ...one.row, uncounted: true } } : one)) }], size, worn: false })).toBeUndefined()
+    expect(drawPiece({ parts: [{ rows: three.map((one, at) => (at === 1 ? { ...one, row: { ...one.row, verdict: 'cannot-tell' as const } } : one)) }], size, worn: false })).toBeUndefined()
   })
 })
