@@ -31,7 +31,13 @@ export function workSkip(walk: Walk, item: Skip): void {
     pass(walk, item, item.thing, Math.max(0, count - walk.at))
     return
   }
-  pass(walk, item, item.thing, count)
+  pass(walk, item, item.thing, takesBase(walk) ? count - 1 : count)
+}
+
+/** `Ch 3 (counts as dc), turn, sk 1 st`: the stitch under the chain may be the one that is meant. */
+function takesBase(walk: Walk): boolean {
+  return walk.tookFirst && walk.at === 1 && walk.made.length === 1
+    && walk.choose('skip-base', ['stitches are skipped after the one under the turning chain', 'the stitch under the turning chain is among those skipped']) === 1
 }
 
 function pass(walk: Walk, item: Skip, thing: Thing | undefined, count: number): void {

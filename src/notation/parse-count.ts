@@ -70,7 +70,7 @@ function part(reader: Reader, draft: Draft): boolean {
     reader.take('st|sts|stitches')
     return true
   }
-  if (reader.take('total', 'of?') || reader.take('=') || reader.take('makes|make')) {
+  if (reader.take('total', 'of?', ':?') || reader.take('=') || reader.take('makes|make')) {
     const count = takeNumber(reader)
     if (!count) return false
     draft.count = count

@@ -7,7 +7,7 @@ import { readSchedule } from './parse-schedule.ts'
 import { Reader, type Vocabulary } from './reader.ts'
 import { takeReference, type RowReference } from './row-reference.ts'
 import { stripesIn } from './stripes.ts'
-import type { Instruction, Num, RowText } from './syntax.ts'
+import type { Instruction, Num, RowText, Total } from './syntax.ts'
 import { tokens, withoutGaps } from './tokens.ts'
 
 /** A row's text, read, and the rows it points at when it is told by pointing. */
@@ -40,8 +40,8 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const reference = schedule ?? takeReference(rest)
   if (schedule) return { items: [], totals, reference: schedule, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
   const own = reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)
-  const items = rest.tiles ? own.map(onLoop) : own
-  return { items, totals, ...(round && { round }), ...(stripes && { stripes }), ...(loop && { loop }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
+  const { items, total } = trailingCount(rest.tiles ? own.map(onLoop) : own, totals)
+  return { items, totals: total ? [...totals, total] : totals, ...(round && { round }), ...(stripes && { stripes }), ...(loop && { loop }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
 }
 
 /** `around` that names nothing to go round: not `FPdc around next st`. */
@@ -82,4 +82,25 @@ function takeRowLoop(reader: Reader): 'back' | 'front' | 'third' | undefined {
   }
   reader.at = at
   return undefined
+}
+
+/**
+ * `Sc in each st around; 35 sc`, `…, join; 12 dc`: a bare number of stitches where the row is at its end already is its total. Only where
+ * no other total is written.
+ */
+function trailingCount(items: readonly Instruction[], totals: readonly Total[]): { readonly items: readonly Instruction[]; readonly total?: Total } {
+  const last = items.at(-1)
+  if (totals.length > 0 || last?.node !== 'work' || !last.count || last.target || last.numberLast || last.stitch === 'inc' || last.stitch === 'dec') return { items }
+  const before = items.slice(0, -1)
+  const worked = before.findIndex(({ node }) => node === 'work' || node === 'group' || node === 'repeat')
+  const joined = worked !== -1 && before.some(({ node }, index) => node === 'join' && index > worked)
+  if (!joined && !before.some(endsRow)) return { items }
+  return { items: before, total: { kinds: [{ kind: last.stitch, count: last.count }], spaces: [], groups: [], start: last.start, end: last.end } }
+}
+
+/** Whether nothing is left of the row below after it, or the row says that it stops. */
+function endsRow(item: Instruction): boolean {
+  if (item.node === 'leave') return true
+  if (item.node === 'work' || item.node === 'group') return item.target?.walk === 'each' && item.target.toEnd === true && item.target.keepBack === undefined
+  return item.node === 'repeat' && item.times.kind === 'to-end' && item.times.keepBack === undefined
 }
