@@ -1,5 +1,5 @@
 import type { Booklet, MaterialLine } from '../../booklet/booklet.ts'
-import { gaps, live, liveWidth } from '../sheet/measures.ts'
+import { gaps, live, liveWidth, mmPerPoint, weights } from '../sheet/measures.ts'
 import type { Sheet } from '../sheet/sheet.ts'
 import { placeWindow, windowSide } from '../pages/gauge.ts'
 import { lineHeight } from '../type/styles.ts'
@@ -55,7 +55,7 @@ export function placeLargeGauge(sheet: Sheet, { gauge, terms }: Pick<Booklet, 'g
   }
   if (!gauge.window) return
   sheet.makeRoom(windowSide + 1, largeGaps.between)
-  placeWindow(sheet, gauge.window, { top: sheet.y, right: live.left + windowSide, style: large.small })
+  placeWindow(sheet, gauge.window, { top: sheet.y, right: live.left + windowSide + (weights.window * mmPerPoint) / 2, style: large.small })
   sheet.y += windowSide + gaps.tiny
 }
 

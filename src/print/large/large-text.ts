@@ -47,6 +47,12 @@ export function placeContinued(sheet: Sheet, name: string): void {
 /** Height of a head of one line, its rule included, in mm. */
 export const headHeight = lineHeight(large.head) + 2 * largeGaps.under
 
+/** The same of a head that may take more lines. */
+export function largeHeadHeight(text: string): number {
+  const style = { ...large.head, font: headFont(text, 'head') }
+  return linesOf(text, liveWidth, style).length * lineHeight(style) + 2 * largeGaps.under
+}
+
 function placeOpeningRule(sheet: Sheet): void {
   sheet.y += largeGaps.under - 1
   sheet.rule(sheet.y, largeRules.opening)

@@ -1,5 +1,5 @@
 import type { Booklet, Part } from '../../booklet/booklet.ts'
-import { paginateRows } from '../pages/paginate-rows.ts'
+import { paginateRows, type PageRange } from '../pages/paginate-rows.ts'
 import { placeBlocks } from '../pages/prose.ts'
 import { live, liveWidth } from '../sheet/measures.ts'
 import type { LaidOut, Tag } from '../sheet/placed.ts'
@@ -12,7 +12,7 @@ import { placeLargeFooters } from './large-footer.ts'
 import { placeLargeAbbreviations, placeLargeGauge, placeLargeMaterials, placeLargeSpecialStitches } from './large-needs.ts'
 import { largeRow, partLargeRow, placeLargeRow, type LargeRow } from './large-row.ts'
 import { large, largeGaps, largePage, largeProse, largeRules } from './large-styles.ts'
-import { headHeight, largeLines, linesOf, placeContinued, placeLargeHead, placeLines } from './large-text.ts'
+import { headHeight, largeHeadHeight, largeLines, linesOf, placeContinued, placeLargeHead, placeLines } from './large-text.ts'
 
 const body = lineHeight(large.body)
 
@@ -44,9 +44,6 @@ function placeSections(sheet: Sheet, sections: Booklet['before']): void {
   }
 }
 
-/** Room for the line under a part's head and three rows or more, in mm. */
-const partBegins = 140
-
 interface LargeInstruction {
   readonly kind: 'instruction'
   readonly lines: readonly Line[]
@@ -55,21 +52,40 @@ interface LargeInstruction {
 
 /** Sets a part. Each row stands between rules; what is to be done between two rows has the whole width. */
 function placePart(sheet: Sheet, part: Part): void {
-  // A part has room for some of its rows under its head, or begins on a new page.
-  placeLargeHead(sheet, `${part.number} ${part.name}`, partBegins)
-  if (part.line !== '') {
-    placeLines(sheet, sheet.tag(sheet.root, 'P'), linesOf(inWords(part.line), liveWidth))
-    sheet.y += largeGaps.under
-    if (part.lines.length > 0) sheet.rule(sheet.y, largeRules.between)
-  }
-  const whole = sheet.textBottom - live.top - headHeight
+  const heading = `${part.number} ${part.name}`
+  const words = linesOf(inWords(part.line), liveWidth)
+  const head = largeHeadHeight(heading) + (words.length === 0 ? 0 : words.length * body + largeGaps.under)
+  const page = sheet.textBottom - live.top
+  // A name of many lines may fill a page: its rows then begin on the next.
+  const isTall = head > page / 2
+  const whole = page - (isTall ? headHeight : Math.max(head, headHeight))
   const firstRow = part.lines.findIndex(({ kind }) => kind === 'row')
   const blocks = part.lines.flatMap((line, at): readonly (LargeRow | LargeInstruction)[] =>
     line.kind === 'row' ? partLargeRow(largeRow(line, { sides: part.sides, isFirst: at === firstRow }), whole) : [instruction(line.text.map(({ text }) => text).join(''))])
-  const pages = paginateRows(blocks, { first: sheet.room, whole, note: 0 })
+  const share = (room: number) => paginateRows(blocks, { first: room - head, whole, note: 0 })
+  // Where there is no room for three rows under the head, the part begins on a new page.
+  const here = sheet.isFresh ? undefined : share(sheet.room - largeGaps.section)
+  const begins = here !== undefined && here[0]?.onNewPage === false
+  if (!sheet.isFresh && !begins) sheet.newPage()
+  placeLargeHead(sheet, heading, 0)
+  if (words.length > 0) {
+    placeLines(sheet, sheet.tag(sheet.root, 'P'), words)
+    sheet.y += largeGaps.under
+    if (part.lines.length > 0) sheet.rule(sheet.y, largeRules.between)
+  }
+  const pages = begins ? here : share(page)
+  placePages(sheet, part, { blocks, pages: isTall ? pages : pages.map((own, at) => ({ ...own, onNewPage: at > 0 })) })
+}
+
+interface PartPages {
+  readonly blocks: readonly (LargeRow | LargeInstruction)[]
+  readonly pages: readonly PageRange[]
+}
+
+function placePages(sheet: Sheet, part: Part, { blocks, pages }: PartPages): void {
   let tbody: Tag | undefined
-  for (const [at, { from, to, onNewPage }] of pages.entries()) {
-    if (onNewPage && (at > 0 || sheet.room < whole - 60)) {
+  for (const { from, to, onNewPage } of pages) {
+    if (onNewPage) {
       sheet.newPage()
       placeContinued(sheet, part.name)
     }
