@@ -24,7 +24,9 @@ export function parseCount(all: Reader['all'], open: number, close: number, oute
   const draft: Draft = { kinds: [], spaces: [], groups: [], ofOneSide: [] }
   if (inner.done) return undefined
   while (!inner.done) {
-    if (inner.takeOne(new Set([',', ';', ':', '+', '&', 'and', 'plus', '.', '—', '–', 'or']))) {
+    // `(–1; 10)` begins with a sign of less, not with a dash.
+    const less = inner.at === 0 && inner.word() === '–' && inner.touches(1) && inner.peek(1)?.kind === 'number'
+    if (!less && inner.takeOne(new Set([',', ';', ':', '+', '&', 'and', 'plus', '.', '—', '–', 'or']))) {
       const plus = inner.word(-1) === '+' && inner.at === 1
       if (plus) {
         const change = takeNumber(inner)
@@ -62,7 +64,7 @@ function onAllSides(draft: Draft): void {
 }
 
 function part(reader: Reader, draft: Draft): boolean {
-  if (/^[-−]$/.test(reader.word()) && reader.at === 0) {
+  if (/^[-−–]$/.test(reader.word()) && reader.at === 0 && reader.touches(1)) {
     reader.at += 1
     const change = takeNumber(reader)
     if (!change) return false
@@ -173,7 +175,7 @@ function takeManner(reader: Reader, draft: Draft, count: Num): void {
     draft.ofOneSide.push(count)
     return
   }
-  reader.take('at', 'the?', 'end|ends', 'of?', 'the|every|each?', 'row|rnd|round?') && atRow(reader, draft) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
+  reader.take('at', 'the?', 'end|ends', 'of?', 'the|every|each?', 'row|rnd|round?') && atRow(reader, draft) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|remain|remains|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
     || reader.take('each|per', 'corner') || reader.take('in', 'the?', 'ring')
 }
 

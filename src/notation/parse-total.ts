@@ -32,18 +32,25 @@ function withoutTrailing(all: Reader['all']): Reader['all'][number][] {
 
 const opens: Readonly<Record<string, string>> = { ')': '(', ']': '[', '}': '{', '>': '<' }
 
-/** `At end of Rnd 9 there should be 54 sts.`, `You should now have 36 sts.` */
+const intro = String.raw`(?:(?:and|now|so) )?(?:(?:at|by) (?:the )?(?:end|this point)(?: of)?(?: the| this)?(?: (?:row|rnd|round))?(?: \d+)? ?,? ?)?`
+const has = String.raw`(?:you|we|there) (?:(?:should|will|must|now) )*(?:have|are|be)(?: now)?(?: a total of)?`
+const named = String.raw`(?:the )?(?:(?:total )?(?:stitch|st) count|total)(?: is| of)? ?:?`
+const lead = new RegExp(`^${intro}(?:${has}|${named}|for a total of|leaving you with)$`)
+
+/** `At end of Rnd 9 there should be 54 sts.`, `You now have 36 sts.`, `Stitch count: 12.` */
 function sentence(all: Reader['all'], reader: Reader): Found | undefined {
   const kept = withoutTrailing(all)
-  const should = kept.findLastIndex(({ text }) => text.toLowerCase() === 'should')
-  if (should < 1) return undefined
-  let from = should
-  while (from > 0 && !/^[.;]$/.test(kept[from - 1]!.text)) from -= 1
-  const number = kept.findIndex(({ kind }, at) => at > should && kind === 'number')
-  const quiet = kept.slice(should + 1, number).every(({ text }) => /^(now|then|have|be|be|you|there)$/i.test(text))
-  if (number === -1 || !quiet) return undefined
-  const total = parseCount(kept, number - 1, kept.length, reader)
-  return total && { total: { ...total, start: kept[number]!.start }, rest: withoutTrailing(kept.slice(0, from)) }
+  for (let number = kept.length - 1; number > 0; number -= 1) {
+    if (/^[.;]$/.test(kept[number]!.text)) return undefined
+    if (kept[number]!.kind !== 'number') continue
+    for (let from = Math.max(0, number - 16); from < number; from += 1) {
+      if (from > 0 && !/^[.;,]$/.test(kept[from - 1]!.text)) continue
+      if (!lead.test(kept.slice(from, number).map(({ text }) => text.toLowerCase()).join(' '))) continue
+      const total = parseCount(kept, number - 1, kept.length, reader)
+      if (total) return { total: { ...total, start: kept[number]!.start }, rest: withoutTrailing(kept.slice(0, from)) }
+    }
+  }
+  return undefined
 }
 
 /** `… across. (26 sc)` */
@@ -101,7 +108,7 @@ function beforeTurn(all: Reader['all'], reader: Reader): Found | undefined {
   return undefined
 }
 
-/** `… around = 36`, `… across — 30 sts`, `… around: 30 sc`, `… turn. 26 sts.` */
+/** `… around = 36`, `… across — 30 sts`, `… around: 30 sc`, `… turn. 26 sts.`, `… across → 30` */
 function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
   const kept = withoutTrailing(all)
   for (let at = kept.length - 1; at > 0; at -= 1) {
@@ -113,7 +120,7 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
       at = open
       continue
     }
-    if (!/^[=—–:.-]$/.test(text)) continue
+    if (!/^[=—–:.→-]$/.test(text)) continue
     // Within `ch-2 sps` the hyphen touches on both sides, and so does the dash of a range (`Rep Rows 1–2`).
     const touches = kept[at - 1]!.end === kept[at]!.start
     if (touches && (text === '-' || /^[—–]$/.test(text) && kept[at - 1]!.kind === 'number' && kept[at + 1]?.kind === 'number')) continue
@@ -121,7 +128,7 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
     if (!total || text !== '=' && total.count === undefined && total.kinds.length === 0) return undefined
     // A bare number may be anything; one number for each size can only be a count.
     const bySize = total.count !== undefined && total.count.values.length > 1 && total.count.values.length === reader.vocabulary.sizes
-    if ((text === '.' || text === ':' || text === '-') && !/^(st|sts|stitches)$/i.test(kept.at(-1)!.text) && total.kinds.length === 0 && !bySize) return undefined
+    if ((text === '.' || text === ':' || text === '-') && !kept.slice(at).some((token) => /^(st|sts|stitches)$/i.test(token.text)) && total.kinds.length === 0 && !bySize) return undefined
     if ((text === '.' || text === ':') && total.kinds.length > 0 && !worksBefore(kept.slice(0, at), reader)) return undefined
     return { total, rest: withoutTrailing(kept.slice(0, at)) }
   }
