@@ -4,7 +4,7 @@ import { deepest, parseItems } from './parse-items.ts'
 import { takeTarget } from './parse-target.ts'
 import { bodyOf } from './parse-star.ts'
 import { takeTimes } from './parse-times.ts'
-import type { Reader } from './reader.ts'
+import { Reader } from './reader.ts'
 import type { Instruction, Repeat } from './syntax.ts'
 
 const closing: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' }
@@ -38,7 +38,7 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
   }
   const items = inside(reader, end)
   const unit = { start: unitStart, end: reader.end }
-  if (!items.some((item) => item.node !== 'unreadable' && item.node !== 'aside' && item.node !== 'turn' && item.node !== 'leave')) return loose(items, start, reader.end)
+  if (!items.some((item) => item.node !== 'unreadable' && item.node !== 'aside' && item.node !== 'turn' && item.node !== 'leave')) return loose(reader, items, start)
   if (prefix) return [{ node: 'repeat', items, times: { kind: 'in-all', count: prefix }, unit, body: bodyOf(items, unit), start, end: reader.end }]
   return [after(reader, items, unit, start)]
 }
@@ -79,9 +79,17 @@ function after(reader: Reader, items: readonly Instruction[], unit: Repeat['unit
   return { node: 'repeat', items, times: { kind: 'once' }, unit, body: bodyOf(items, unit), start, end: reader.end }
 }
 
-/** The bracket holds no instruction: keep what could matter (a turn, places left), and the rest as an aside. */
-function loose(items: readonly Instruction[], start: number, end: number): readonly Instruction[] {
-  const kept = items.filter((item) => item.node === 'turn' || item.node === 'leave' || item.node === 'aside' && item.yarn !== undefined)
+/** The bracket holds no instruction: keep what could matter (a turn, places left, a length), and the rest as an aside. */
+function loose(reader: Reader, items: readonly Instruction[], start: number): readonly Instruction[] {
+  const { end } = reader
+  const inside = reader.all.filter((token) => token.start > start && token.end < end)
+  const count = inside.some(({ text }) => /^(st|sts|stitches)$/i.test(text)) ? takeNumber(new Reader(inside, reader.vocabulary)) : undefined
+  if (count && inside.some(({ text }) => /^(left|unworked|unused)$/i.test(text))) return [{ node: 'leave', count, start, end }]
+  // `(20 sts plus 1 edge st)` is a count that cannot be read, and no remark.
+  if (count && !inside.some(({ text }) => /^(rem|remain|remains|remaining)$/i.test(text))) return [{ node: 'unreadable', why: 'word', reason: inside[0]!.text, start, end }]
+  const roughly = inside.some(({ text }) => /^(about|approx|approximately)$/i.test(text))
+  const kept = items.filter((item) => item.node === 'turn' || item.node === 'leave' || item.node === 'aside' && item.yarn !== undefined
+    || item.node === 'unreadable' && item.why === 'cannot' && !roughly)
   return kept.length > 0 ? kept : [{ node: 'aside', start, end }]
 }
 
