@@ -70,7 +70,9 @@ function aside(reader: Reader, words: readonly string[], start: number): readonl
   const naming = /^(with|change|changing|using|switch|colour|color|yarn|attach|drop|cut|break|fasten|carry|pick)$/.test(words[0] ?? '')
   // `working last sc in top of tch` tells where a stitch of the row went that is counted already.
   const mayWork = naming || /^(begin|start|now|working)$/.test(words[0] ?? '') && words.at(-1) !== 'last'
-  while (!reader.done && !/^[,;.()[\]{}:*]$/.test(reader.word()) && !(mayWork && stitchesStart(reader)) && !(reader.word() === 'ch' && reader.peek(1)?.kind === 'number')) {
+  // `place 3 dc in next st`: whatever word stands before them, they are worked.
+  const from = /^(count|mark|marking|pm|sm|rm|remove|move|if|when)$/.test(words[0] ?? '') || words.at(-1) === 'last' ? -1 : reader.at
+  while (!reader.done && !/^[,;.()[\]{}:*]$/.test(reader.word()) && !((mayWork || reader.at === from) && stitchesStart(reader)) && !(reader.word() === 'ch' && reader.peek(1)?.kind === 'number')) {
     const text = reader.peek()?.text ?? ''
     if (naming && isYarn(reader, text)) yarn = text
     reader.at += 1
@@ -83,6 +85,7 @@ function stitchesStart(reader: Reader): boolean {
   const number = numberAhead(reader) === undefined ? 0 : 1
   const words = [0, 1, 2].map((ahead) => reader.word(number + ahead))
   const found = reader.vocabulary.stitchAt(words)
+  if (found && /^(rem|remaining|remain|left|unworked|between|made)$/.test(reader.word(number + found.words))) return false
   return found !== undefined && (number === 1 || /^(in|into|across|around|each|\d+)$/.test(reader.word(found.words)))
 }
 
