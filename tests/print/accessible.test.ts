@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest'
 import type { Booklet } from '../../src/booklet/booklet.ts'
+import { layOutChecklist } from '../../src/print/checklist/lay-out-checklist.ts'
+import { layOutLargePrint } from '../../src/print/large/lay-out-large-print.ts'
 import { layOut } from '../../src/print/layout.ts'
-import { printPattern } from '../../src/print/print-pattern.ts'
-import { isTag, type Tag } from '../../src/print/sheet/placed.ts'
+import { printChecklist, printLargePrint, printPattern } from '../../src/print/print-pattern.ts'
+import { isTag, type LaidOut, type Tag } from '../../src/print/sheet/placed.ts'
+import { fromCollection, inSize } from './booklets/collection.ts'
 import { float, row } from './booklets/float.ts'
 import { gangway } from './booklets/gangway.ts'
 import { bare, hostileTitles, longRange, titled } from './booklets/hostile.ts'
@@ -14,14 +17,33 @@ const booklets: Readonly<Record<string, Booklet>> = {
   float, bare, prose, 'two sizes': gangway(2), 'five sizes': gangway(5), 'a range of 700 rows': longRange(700), emoji: titled(hostileTitles.emoji),
 }
 
+/** A document as it is laid out and as it is written. */
+interface Printed {
+  readonly laidOut: LaidOut
+  readonly print: () => Promise<Uint8Array>
+}
+
+const printed = (laidOut: LaidOut, print: () => Promise<Uint8Array>): Printed => ({ laidOut, print })
+const documents: Readonly<Record<string, Printed>> = {
+  ...Object.fromEntries(Object.entries(booklets).map(([name, booklet]) => [name, printed(layOut(booklet), () => printPattern(booklet))])),
+  ...Object.fromEntries(['float', 'harbour-block', 'bollard-hat'].flatMap((name) => {
+    const booklet = fromCollection(name)
+    return [
+      [`${name} with its drawing`, printed(layOut(booklet), () => printPattern(booklet))],
+      [`the checklist of ${name}`, printed(layOutChecklist(booklet), () => printChecklist(booklet))],
+      [`large print of ${name}`, printed(layOutLargePrint(inSize(name, 1)), () => printLargePrint(inSize(name, 1)))],
+    ]
+  })),
+}
+
 /** Operators that put ink on paper (ISO 32000-1, tables 60, 87, 109). */
 const painting = new Set(['S', 's', 'f', 'F', 'f*', 'B', 'B*', 'b', 'b*', 'sh', 'Do', 'Tj', 'TJ', "'", '"'])
 /** Operators that set a colour (table 74). Without any, everything is black on the paper's own colour (8.4.1). */
 const colours = new Set(['CS', 'cs', 'SC', 'SCN', 'sc', 'scn', 'G', 'g', 'RG', 'rg', 'K', 'k', 'sh', 'gs', 'ri', 'Do', 'BI'])
 
-describe.each(Object.entries(booklets))('%s', (_, booklet) => {
+describe.each(Object.entries(documents))('%s', (_, { print }) => {
   test('is black on white: no operator sets a colour or shows a picture', async () => {
-    const streams = contentStreams(await printPattern(booklet))
+    const streams = contentStreams(await print())
     expect(streams.length).toBeGreaterThan(0)
     expect(streams.flatMap(operatorNames).filter((name) => colours.has(name))).toEqual([])
   })
@@ -29,7 +51,7 @@ describe.each(Object.entries(booklets))('%s', (_, booklet) => {
   test('all ink is either in the structure tree or an artifact, and never both (ISO 14289-1, 7.1)', async () => {
     const untagged: string[] = []
     let painted = 0
-    for (const content of contentStreams(await printPattern(booklet))) {
+    for (const content of contentStreams(await print())) {
       const open: string[] = []
       for (const [token] of content.matchAll(/\/\w+ <<[^]*?>> BDC|\bEMC\b|\bBT\b|\bET\b|[A-Za-z'"*]+(?=\s|$)/g)) {
         if (token.endsWith('BDC')) open.push(token)
@@ -47,7 +69,7 @@ describe.each(Object.entries(booklets))('%s', (_, booklet) => {
   })
 
   test('marked content and text objects lie one inside the other (ISO 32000-1, 14.6.1)', async () => {
-    for (const content of contentStreams(await printPattern(booklet))) {
+    for (const content of contentStreams(await print())) {
       const open: string[] = []
       for (const name of operatorNames(content)) {
         if (name === 'BDC' || name === 'BT') open.push(name)
@@ -61,13 +83,13 @@ describe.each(Object.entries(booklets))('%s', (_, booklet) => {
 
   test('nothing is set in a glyph that stands for a missing one (ISO 14289-1, 7.21.8)', async () => {
     // Glyph 0 is .notdef; glyphs are written as four hexadecimal digits.
-    const strings = contentStreams(await printPattern(booklet)).flatMap((content) => [...content.matchAll(/<((?:[0-9a-f]{4})+)>/g)].map(([, hex]) => hex ?? ''))
+    const strings = contentStreams(await print()).flatMap((content) => [...content.matchAll(/<((?:[0-9a-f]{4})+)>/g)].map(([, hex]) => hex ?? ''))
     expect(strings.length).toBeGreaterThan(10)
     expect(strings.filter((hex) => /^(?:.{4})*0000/.test(hex))).toEqual([])
   })
 
   test('every piece of a page belongs to an element that can be found from it', async () => {
-    const pages = await pagesOf(await openPdf(await printPattern(booklet)))
+    const pages = await pagesOf(await openPdf(await print()))
     for (const page of pages) {
       const marked = (await operatorsOf(page)).filter(({ name, given }) => name === 'beginMarkedContentProps' && typeof given[1] === 'number').length
       const found: string[] = []
@@ -83,8 +105,8 @@ describe.each(Object.entries(booklets))('%s', (_, booklet) => {
 })
 
 describe('tables', () => {
-  test.each(Object.entries(booklets))('of %s have as many cells in each row, spans counted (ISO 14289-1, 7.5)', (_, booklet) => {
-    const tables = tagsOf(layOut(booklet).root, 'Table')
+  test.each(Object.entries(documents))('of %s have as many cells in each row, spans counted (ISO 14289-1, 7.5)', (_, { laidOut }) => {
+    const tables = tagsOf(laidOut.root, 'Table')
     for (const table of tables) {
       const widths: number[] = []
       const rows = tagsOf(table, 'TR')
@@ -111,13 +133,13 @@ describe('characters that no font has', () => {
 
 describe('heads', () => {
   test('begin at the first level and skip none on the way down (ISO 14289-1, 7.4.2)', () => {
-    for (const booklet of Object.values(booklets)) {
+    for (const { laidOut } of Object.values(documents)) {
       const heads: string[] = []
       const walk = (tag: Tag) => {
         if (/^H\d$/.test(tag.type)) heads.push(tag.type)
         tag.children.filter(isTag).forEach(walk)
       }
-      walk(layOut(booklet).root)
+      walk(laidOut.root)
       expect(heads[0]).toBe('H1')
       expect(heads.filter((head) => head === 'H1')).toHaveLength(1)
       for (const [at, head] of heads.entries()) if (at > 0) expect(Number(head[1])).toBeLessThanOrEqual(Number(heads[at - 1]?.[1]) + 1)

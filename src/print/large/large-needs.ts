@@ -24,7 +24,7 @@ export function placeLargeMaterials(sheet: Sheet, { materials, cautions }: Pick<
     else if (!isFirst) sheet.rule(sheet.y, largeRules.between)
     sheet.y += isFirst ? 0 : 2
     const entry = sheet.tag(list, 'LI')
-    if (line.kind !== 'total') sheet.box(entry, live.left, sheet.y + (body - largeBox.side) / 2, largeBox, `Materials, ${line.item}`)
+    if (line.kind !== 'total') sheet.box(sheet.tag(entry, 'Lbl'), live.left, sheet.y + (body - largeBox.side) / 2, largeBox, `Materials, ${line.item}`)
     const text = sheet.tag(entry, 'LBody')
     placeLines(sheet, text, item, { style: large.strong, x: live.left + indent })
     placeLines(sheet, text, words, { x: live.left + indent })

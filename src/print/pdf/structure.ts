@@ -99,9 +99,11 @@ function boundsOf(figure: Tag): readonly number[] {
 function cornersOf(one: Placed): readonly { readonly x: number; readonly y: number }[] {
   if (one.kind === 'line') return [{ x: one.x1, y: one.y1 }, { x: one.x2, y: one.y2 }]
   if (one.kind === 'ellipse') {
+    // As wide as the longer half axis on every side: a turned chain reaches no further.
     const reach = Math.max(one.rx, one.ry)
     return [{ x: one.x - reach, y: one.y - reach }, { x: one.x + reach, y: one.y + reach }]
   }
+  if (one.kind === 'text' && one.turned) return [{ x: one.x, y: one.y }, { x: one.x - one.size * mmPerPoint, y: one.y - one.width }]
   const [width, height] = one.kind === 'text' ? [one.width, -one.size * mmPerPoint] : [one.side, one.side]
   return [{ x: one.x, y: one.y }, { x: one.x + width, y: one.y + height }]
 }
