@@ -26,8 +26,8 @@ function usesLetters(rows: string): boolean {
 function languageOf(rows: string, vocabulary: Vocabulary): Language | undefined {
   const words = new Set(rows.toLowerCase().match(/\p{L}+/gu) ?? [])
   let best: { readonly language: Language; readonly score: number } | undefined
-  for (const language of languages) {
-    const found = [...ownWords(language)].filter((word) => words.has(word) && !isOwn(word, vocabulary))
+  for (const { language, own } of vocabularies) {
+    const found = own.filter((word) => words.has(word) && !isOwn(word, vocabulary))
     const telling = found.some((word) => language.tells.includes(word) && !vocabulary.stitchAt([word]))
     // One strange word in English rows is a slip of the pen; two of one language are that language.
     const plain = found.filter((word) => word.length > 2 || language.tells.includes(word))
@@ -42,9 +42,12 @@ function isOwn(words: string, vocabulary: Vocabulary): boolean {
   return found !== undefined && vocabulary.owns?.(found.stitch) === true
 }
 
-function ownWords({ stitches, phrases }: Language): ReadonlySet<string> {
-  return new Set([...Object.keys(stitches), ...Object.keys(phrases)].flatMap((words) => words.match(/\p{L}+/gu) ?? []))
+/** Every word that a language has for rows, once. */
+function ownWords({ stitches, phrases }: Language): readonly string[] {
+  return [...new Set([...Object.keys(stitches), ...Object.keys(phrases)].flatMap((words) => words.match(/\p{L}+/gu) ?? []))]
 }
+
+const vocabularies = languages.map((language) => ({ language, own: ownWords(language) }))
 
 function inLanguage({ stitches, phrases }: Language, vocabulary: Vocabulary): Partial<Vocabulary> {
   const free = (words: string): boolean => !isOwn(words, vocabulary)
