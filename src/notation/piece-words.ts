@@ -16,10 +16,10 @@ export function pieceWords(rows: string, vocabulary: Vocabulary): Vocabulary {
 
 /**
  * Whether stitches are written as letters: a large X stands where a stitch would (`6X`, `(X, V)`, `2 X in MR`) and does not multiply
- * what stands before it (`(sc, inc) X 6`) or after it (`2 X (sc, inc)`, `2X inc`).
+ * what stands before it (`(sc, inc) X 6`, `Rep Rows 3-4 X 5`) or after it (`2 X (sc, inc)`, `2X inc`).
  */
 function usesLetters(rows: string): boolean {
-  return /(?:[(,;:[*]\s*|\d ?)X(?![\p{L}\d])(?!\s*[([{])(?! (?!in\b|into\b|around\b|across\b|and\b|to\b|x\b)\p{L})/u.test(rows)
+  return /(?:(?:[(,;:[*]\s*|\d)X|\d X(?! ?\d))(?![\p{L}\d])(?!\s*[([{])(?! (?!in\b|into\b|around\b|across\b|and\b|to\b|x\b)\p{L})/u.test(rows)
 }
 
 /** The language that most of the piece's own words belong to; undefined for English. */
