@@ -1,5 +1,5 @@
 import type { Booklet, Part } from '../../booklet/booklet.ts'
-import { paginateRows, type PageRange } from '../pages/paginate-rows.ts'
+import { paginateRows, shareRows, type PageRange } from '../pages/paginate-rows.ts'
 import { placeBlocks } from '../pages/prose.ts'
 import { live, liveWidth } from '../sheet/measures.ts'
 import type { LaidOut, Tag } from '../sheet/placed.ts'
@@ -58,13 +58,13 @@ function placePart(sheet: Sheet, part: Part): void {
   const page = sheet.textBottom - live.top
   // A name of many lines may fill a page: its rows then begin on the next.
   const isTall = head > page / 2
-  const whole = page - (isTall ? headHeight : Math.max(head, headHeight))
+  const underHead = page - (isTall ? headHeight : Math.max(head, headHeight))
   const firstRow = part.lines.findIndex(({ kind }) => kind === 'row')
   const blocks = part.lines.flatMap((line, at): readonly (LargeRow | LargeInstruction)[] =>
-    line.kind === 'row' ? partLargeRow(largeRow(line, { sides: part.sides, isFirst: at === firstRow }), whole) : [instruction(line.text.map(({ text }) => text).join(''))])
-  const share = (room: number) => paginateRows(blocks, { first: room - head, whole, note: 0 })
+    line.kind === 'row' ? partLargeRow(largeRow(line, { sides: part.sides, isFirst: at === firstRow }), underHead) : [instruction(line.text.map(({ text }) => text).join(''))])
+  const rooms = (room: number) => ({ first: room - head, whole: page - headHeight, note: 0 })
   // Where there is no room for three rows under the head, the part begins on a new page.
-  const here = sheet.isFresh ? undefined : share(sheet.room - largeGaps.section)
+  const here = sheet.isFresh ? undefined : paginateRows(blocks, rooms(sheet.room - largeGaps.section))
   const begins = here !== undefined && here[0]?.onNewPage === false
   if (!sheet.isFresh && !begins) sheet.newPage()
   placeLargeHead(sheet, heading, 0)
@@ -73,8 +73,10 @@ function placePart(sheet: Sheet, part: Part): void {
     sheet.y += largeGaps.under
     if (part.lines.length > 0) sheet.rule(sheet.y, largeRules.between)
   }
-  const pages = begins ? here : share(page)
-  placePages(sheet, part, { blocks, pages: isTall ? pages : pages.map((own, at) => ({ ...own, onNewPage: at > 0 })) })
+  const pages = begins ? here : paginateRows(blocks, rooms(page))
+  // Rows so tall that a page has less than three of them begin under the head all the same.
+  const crowded = !isTall && pages[0]?.onNewPage === true
+  placePages(sheet, part, { blocks, pages: crowded ? shareRows(blocks, rooms(page)).map((own, at) => ({ ...own, onNewPage: at > 0 })) : pages })
 }
 
 interface PartPages {

@@ -27,15 +27,16 @@ export interface Rooms {
  * No row is parted, nothing to do is parted from the row before it, and each page has three rows where the part has that many.
  */
 export function paginateRows(blocks: readonly Stackable[], rooms: Rooms): readonly PageRange[] {
-  const fresh = share(blocks, { ...rooms, first: rooms.whole })
-  const here = share(blocks, rooms)
+  const fresh = shareRows(blocks, { ...rooms, first: rooms.whole })
+  const here = shareRows(blocks, rooms)
   const startsHere = here.every((page) => rowsIn(blocks, page) >= fewest) || (here.length === 1 && rooms.first > 0)
   // A part that a new page would hold whole is not begun at the foot of this one with a row or two.
   const pages = startsHere && (here[0]?.to ?? 0) > 0 ? here : fresh
   return pages.map((page, at) => ({ ...page, onNewPage: at > 0 || pages === fresh }))
 }
 
-function share(blocks: readonly Stackable[], { first, whole, note }: Rooms): readonly { from: number; to: number }[] {
+/** The same from where the sheet stands, even where a page gets less than three rows. */
+export function shareRows(blocks: readonly Stackable[], { first, whole, note }: Rooms): readonly { from: number; to: number }[] {
   const pages: { from: number; to: number }[] = []
   for (let from = 0; from < blocks.length;) {
     const room = pages.length === 0 ? first : whole
