@@ -88,7 +88,8 @@ function isPlain(line: GatheredLine, { lines, source, plain }: { lines: readonly
   const taken = new Set(line.rows.flat().flatMap(({ yarns }) => yarns.map(({ yarn }) => yarn)))
   // A row in several colours says where each begins.
   if (/\bwith\b.*\bwith\b/i.test(text) && taken.size > 1) return false
-  return (text.match(/[\p{L}\d]+(?:-\p{L}+)*/gu) ?? []).every((word) => /^\d+(?:st|nd|rd|th)?$/.test(word) || word.toLowerCase().split('-').every((part) => plain.has(part) || /^\d+$/.test(part)))
+  const isKnown = (word: string) => /^\d+(?:st|nd|rd|th)?$/.test(word) || plain.has(word.toLowerCase())
+  return (text.match(/[\p{L}\d]+/gu) ?? []).every(isKnown)
 }
 
 /** One figure where all sizes that work the row have the same. */

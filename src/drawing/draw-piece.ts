@@ -54,20 +54,27 @@ function formOf(parts: readonly DrawnPart[], setting: FormSetting): Form | undef
   const [main, ...others] = parts
   if (!main) return undefined
   if (main.shape === 'ball') return ballForm(main.rows, setting)
-  const rounds = inRounds(main.rows)
-  if (!rounds) return flatForm([...main.rows, ...others.filter(({ rows }) => !inRounds(rows)).flatMap(({ rows }) => rows)], { size: setting.size, border: others.filter(({ rows }) => inRounds(rows)).flatMap(({ rows }) => rows) })
+  if (!inRounds(main.rows)) {
+    const border = others.filter(({ rows }) => inRounds(rows)).flatMap(({ rows }) => rows)
+    const goingOn = others.filter(({ rows }) => !inRounds(rows)).flatMap(({ rows }) => rows)
+    return flatForm([...main.rows, ...goingOn], { size: setting.size, border })
+  }
   const all = parts.flatMap((part) => part.rows).filter(({ row }) => row.word === 'round')
   return isFlat(parts, all) ? aboveForm(all, setting) : sideForm(all, setting)
 }
 
 const inRounds = (rows: readonly InkedRow[]): boolean => rows[0]?.row.word === 'round'
 
-/** Whether rounds lie flat: said so of every piece, or, where nothing is said, grown from the middle by two stitches of width a round or more. */
+/** A disc grows by six stitches or more a round; one with a few straight rounds at its edge is no tube yet. */
+const flattest = 5
+
+/** Whether rounds lie flat: said so of every piece, or, where nothing is said, grown from the middle as fast as a disc. */
 function isFlat(parts: readonly DrawnPart[], rows: readonly InkedRow[]): boolean {
   const shapes = parts.flatMap(({ shape }) => shape ?? [])
   if (shapes.length > 0) return shapes.every((shape) => shape === 'flat')
   const last = rows.at(-1)
-  return last !== undefined && begins(rows[0]?.row) && rowWidth(last.row) >= 5 * rows.length && rows.every(({ row }, at) => at === 0 || rowWidth(row) >= rowWidth(rows[at - 1]?.row ?? row))
+  const grows = rows.every(({ row }, at) => at === 0 || rowWidth(row) >= rowWidth(rows[at - 1]?.row ?? row))
+  return last !== undefined && grows && begins(rows[0]?.row) && rowWidth(last.row) >= flattest * rows.length
 }
 
 const begins = (row: WorkedRow | undefined): boolean => row?.fabric.made.some(({ into }) => into?.kind === 'ring' || into?.kind === 'ch') ?? false

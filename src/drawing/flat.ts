@@ -23,8 +23,10 @@ export function flatForm(rows: readonly InkedRow[], { size, border }: { readonly
   const told = laid.map(toldApart)
   const lines = (scale: number) => laid.map(({ left, right, base, top, yarn }): readonly LineStroke[] =>
     [line([x(left), y((base + top) / 2)], [x(right), y((base + top) / 2)], rowWeight(yarn, (top - base) / scale))])
-  const around = borderLines(border, { size, outline: outlines.length === 1 ? outlines[0] : undefined, box: [[edge, edge], [edge + width, edge], [edge + width, edge + height], [edge, edge + height]] })
-  const plain = (scale: number): readonly RowStrokes[] => [...lines(scale).map((strokes) => ({ strokes, marks: [] })), ...around.map((strokes) => ({ strokes, marks: [] }))]
+  // A piece with shoulders is bordered by its box.
+  const box: readonly Point[] = [[edge, edge], [edge + width, edge], [edge + width, edge + height], [edge, edge + height]]
+  const around = borderLines(border, size, outlines.length === 1 ? (outlines[0] ?? box) : box)
+  const plain = (scale: number): readonly RowStrokes[] => [...lines(scale), ...around].map((strokes) => ({ strokes, marks: [] }))
   return {
     view: 'flat', width: width + 2 * edge, height: height + 2 * edge,
     outlines: (border.length > 0 ? [around.at(-1)?.map(({ x1, y1 }): Point => [x1, y1]) ?? []] : outlines).map(roundedPoints),
@@ -69,12 +71,12 @@ function talls({ row, base, top, direction, start }: LaidRow, kinds: readonly st
   })
 }
 
-/** Rounds around the piece: each a closed line, half a round outside what is there. A piece with shoulders is bordered by its box. */
-function borderLines(border: readonly InkedRow[], { size, outline, box }: { size: StitchSize; outline: readonly Point[] | undefined; box: readonly Point[] }): readonly (readonly LineStroke[])[] {
+/** Rounds around an edge: each a closed line, half a round outside what is there. */
+function borderLines(border: readonly InkedRow[], size: StitchSize, edge: readonly Point[]): readonly (readonly LineStroke[])[] {
   let reach = 0
   return border.map(({ row, yarn }) => {
     const height = rowHeight(row, size)
     reach += height
-    return closed(widened(outline ?? box, reach - height / 2), yarn === 1 ? pens.heavyRow : pens.row)
+    return closed(widened(edge, reach - height / 2), yarn === 1 ? pens.heavyRow : pens.row)
   })
 }

@@ -32,10 +32,15 @@ export function checkLines(part: Part): readonly CheckLine[] {
 }
 
 function checkRow({ counting }: Part, line: RowLine, row: RealRow, at: number): CheckRow {
-  const own = row.as === undefined ? undefined : `as ${counting} ${row.as}`
+  // A row that copies another, or goes on with the words of its range, is worked as that one.
+  const model = row.as ?? (at > 0 ? rowsOf(line)[0]?.label : undefined)
+  const as = model === undefined ? undefined : `as ${counting} ${model}`
+  const sizes = row.sizes === '' ? '' : `${row.sizes.replace(/^f/, 'F')}.`
   return {
-    kind: 'row', label: row.label, side: row.side ?? '', first: [row.sizes === '' ? '' : `${row.sizes.replace(/^f/, 'F')}.`, row.yarn].filter((text) => text !== '').join(' '), work: row.short ?? own ?? wordsOf(line.text), instead: own ?? `see ${counting} ${line.label}`,
-    change: row.change, stitches: inOneCell(row.stitches), ...(row.short === undefined && at > 0 && own === undefined ? { work: `as ${counting} ${rowsOf(line)[0]?.label ?? line.label}` } : {}),
+    kind: 'row', label: row.label, side: row.side ?? '', change: row.change, stitches: inOneCell(row.stitches),
+    first: [sizes, row.yarn].filter((text) => text !== '').join(' '),
+    work: row.short ?? as ?? wordsOf(line.text),
+    instead: as ?? `see ${counting} ${line.label}`,
   }
 }
 
