@@ -89,7 +89,8 @@ function eachPhrase(text: string, take: (phrase: string) => boolean): void {
 }
 
 function stitchMeaning(stitch: Stitch, terms: Terms): string {
-  const meaning = stitch.meaning.replace(/\{([^}]+)\}/g, (_, us: string) => wordFor(us, terms))
+  const words = stitch.meaning.replace(/\{([^}]+)\}/g, (_, us: string) => wordFor(us, terms))
+  const meaning = terms === 'UK' ? words.replaceAll('yarn over', 'yarn round hook') : words
   const madeOfOthers = stitch.worksOver > 1 || / cl$/.test(stitch.us)
   return madeOfOthers ? meaning : `${stitch.name[terms === 'US' ? 'us' : 'uk']}: ${meaning}`
 }
