@@ -31,7 +31,7 @@ export function evenly(walk: Walk, target: Target, span: Span, count: number, wo
 /** Where this side ends: at the next corner. */
 export function endOfSide(walk: Walk): number {
   let index = walk.at
-  while (index < walk.edge.length && !walk.edge[index]!.corner) index += 1
+  while (index < walk.edge.length && !walk.outline?.corners.has(walk.edge[index]!)) index += 1
   return index
 }
 

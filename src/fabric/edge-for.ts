@@ -1,22 +1,22 @@
 import type { Instruction, Target } from '../notation/syntax.ts'
-import { outline, perimeter, type FlatRow, type Perimeter } from './perimeter.ts'
+import type { Outline, Stretch } from './outline.ts'
 import type { Edge, Place } from './place.ts'
 import type { RealRow } from './real-rows.ts'
 
 interface Fabric {
   readonly edge: Edge
-  readonly flat: readonly FlatRow[]
-  readonly foundation: readonly Place[]
+  readonly outline: Outline
   readonly turnsAfter: boolean
 }
 
 /** What a row works on: the row below, or, when it goes along the edges of flat rows, their outline. */
-export function edgeFor(row: RealRow, { edge, flat, foundation, turnsAfter }: Fabric): Edge {
+export function edgeFor(row: RealRow, { edge, outline, turnsAfter }: Fabric): Edge {
   if (edge.formsRing) return namesChains(row.items) ? edge : { places: [{ kind: 'ring', row: 0 }], round: true, chain: false }
-  const border = row.round && !edge.round && flat.length > 1 && edge.places.length > 0
-  if (flat.length === 0 || edge.round || !border && !alongEdges(row.items)) return edge
+  const border = row.round && !edge.round && outline.flatRows > 1 && edge.places.length > 0
+  if (outline.flatRows === 0 || edge.round || !border && !alongEdges(row.items)) return edge
   const turned = turnBefore(row.items) ?? turnsAfter
-  return { places: outline(withCorners(perimeter(flat, foundation)), turned), round: row.round, chain: false, outline: true }
+  const stretches = outline.walk(turned)
+  return { places: stretches.flatMap(({ places }) => places), round: row.round, chain: false, outline: { stretches, corners: cornersOf(stretches) } }
 }
 
 /** `Dc in each ch around`: the chains of a ring are worked one by one. */
@@ -24,10 +24,9 @@ function namesChains(items: readonly Instruction[]): boolean {
   return items.some((item) => (item.node === 'work' || item.node === 'group') && item.target?.thing?.kind === 'chain' || item.node === 'repeat' && namesChains(item.items))
 }
 
-/** The first and last places of the top and of the bottom stand at the corners. */
-function withCorners(edges: Perimeter): Perimeter {
-  const mark = (places: readonly Place[]): readonly Place[] => places.map((place, index) => (index === 0 || index === places.length - 1 ? { ...place, corner: true } : place))
-  return { ...edges, bottom: mark(edges.bottom), top: mark(edges.top) }
+/** The first and last places of the top and of the underside stand at the corners. */
+function cornersOf(stretches: readonly Stretch[]): ReadonlySet<Place> {
+  return new Set(stretches.filter(({ edge }) => edge === 'top' || edge === 'underside').flatMap(({ places }) => [places[0]!, places.at(-1)!]))
 }
 
 /** Whether instructions name the edges of the fabric: row-ends, a side, the underside of the foundation. */

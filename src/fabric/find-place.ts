@@ -71,14 +71,14 @@ export function hasSpaces(edge: readonly Place[]): boolean {
 
 /** Corner spaces are those made inside a group in one place; when there are none, the longest; when all are alike, all. */
 function isCorner(walk: Walk, place: Place): boolean {
-  if (place.corner) return true
+  if (place.corner || walk.outline?.corners.has(place)) return true
   const { spacesMade, longest } = corners(walk.edge)
   return place.kind === 'space' && !spacesMade && (place.chains ?? 0) === longest
 }
 
 /** The middle stitch of three made in one place. */
 function isCornerStitch(walk: Walk, place: Place): boolean {
-  return place.corner === true || corners(walk.edge).stitches.has(place)
+  return walk.outline?.corners.has(place) === true || corners(walk.edge).stitches.has(place)
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Chain, Instruction } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
-import { isSpace, isStitch, type Edge, type Place } from './place.ts'
+import { isSpace, isStitch, type AlongOutline, type Edge, type Place } from './place.ts'
 import type { Lexicon } from './lexicon.ts'
 import type { Step, Trouble } from './worked-row.ts'
 
@@ -93,7 +93,7 @@ export class Walk {
   /** The piece whose edge is worked now. */
   onPiece: string | undefined
   /** The row goes along the outline of a flat piece. */
-  readonly outline: boolean
+  readonly outline: AlongOutline | undefined
   /** Places kept back are counted with the ends of rows among them. */
   readonly keepsRowEnds: boolean = false
   /** The older row whose places are worked now. */
@@ -139,6 +139,10 @@ export class Walk {
   lastMayWait = false
   /** Places that the row itself put before the edge (chains at its start that are worked into). */
   prefixed = 0
+  /** Places that the row itself put behind the edge (chains at its end that are worked into). */
+  appended = 0
+  /** Index of the place where a flat row was joined anew. */
+  begunAt = 0
   /** The row has worked into spaces: then stitches may be passed over at its end. */
   worksSpaces = false
   /** While a group is worked in one place: its index. */
@@ -151,7 +155,7 @@ export class Walk {
     this.foundation = edge.foundation
     this.chain = edge.chain
     this.closedChain = edge.chain && edge.round
-    this.outline = edge.outline === true
+    this.outline = edge.outline
     this.closedInFirst = edge.closedInFirst === true
   }
 

@@ -63,6 +63,7 @@ function addAtStart(walk: Walk, count: number): void {
 function addAtEnd(walk: Walk, count: number): void {
   const chain: Place[] = Array.from({ length: count }, () => ({ kind: 'ch', row: walk.setting.rowIndex }))
   walk.edge = [...walk.edge, ...chain]
+  walk.appended += count
   walk.noneFrom.clear()
 }
 
@@ -171,12 +172,20 @@ function nextStitch(walk: Walk, items: readonly Instruction[]): string | undefin
 
 /** A counted turning chain is a stitch and takes the place of the first stitch below. */
 function takeFirst(walk: Walk, stitch: string, item: Chain): void {
-  const place = walk.edge[walk.at]
-  if (place?.kind === 'ring') {
-    walk.last = walk.at
+  const onSlip = standsOnSlip(walk)
+  const place = walk.edge[onSlip ? walk.last : walk.at]
+  if (place?.kind === 'ring' || onSlip) {
+    if (!onSlip) walk.last = walk.at
+    walk.tookFirst = onSlip
   } else {
     walk.take(walk.at, item)
     walk.tookFirst = true
   }
   walk.make({ kind: stitch, into: place, turning: true })
+}
+
+/** `Sl st in first 5 sts, ch 3 (counts as dc)`: the chain rises from the stitch that the last slip stitch went into. */
+function standsOnSlip(walk: Walk): boolean {
+  return !walk.round && walk.travelled > 0 && walk.made.length === walk.travelled && walk.last === walk.at - 1
+    && walk.choose('chain-on-slip', ['the turning chain stands on the last slip stitch', 'the turning chain takes the stitch after the slip stitches']) === 0
 }

@@ -3,8 +3,8 @@ import { saysOf } from './compare-total.ts'
 import type { Lexicon } from './lexicon.ts'
 import { nothing, type Edge, type Place } from './place.ts'
 import { bySaying, saidCount } from './after-slip.ts'
-import { alongEdges, edgeFor, turnAfter } from './edge-for.ts'
-import type { FlatRow } from './perimeter.ts'
+import { edgeFor, turnAfter } from './edge-for.ts'
+import { Outline } from './outline.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
 import { itemsOf, textFor, writtenOf } from './row-content.ts'
 import { mostStitches, TooLarge, type Conventions, type ReadingPoint, type RowSetting } from './walk.ts'
@@ -25,8 +25,8 @@ export interface PieceToWork {
   readonly start?: Edge
   /** Index of the piece that it goes on from. */
   readonly on?: number
-  /** The flat rows of the piece that it goes on from. */
-  readonly onFabric?: { readonly flat: readonly FlatRow[]; readonly foundation: readonly Place[] }
+  /** The outline of the piece that it goes on from, and how many rows that has. */
+  readonly onFabric?: { readonly outline: Outline; readonly rows: number }
   /** Edges that the pieces before it ended with. */
   readonly pieceEdges?: ReadonlyMap<string, readonly Place[]>
   /** Rows of the other pieces: for `as for Front`. */
@@ -45,9 +45,10 @@ export interface PieceRun {
   readonly stitches: number
   /** What the last row leaves to go on from. */
   readonly edge: Edge
-  /** Its flat rows and their foundation. */
-  readonly flat: readonly FlatRow[]
-  readonly foundation: readonly Place[]
+  /** Its outline. */
+  readonly outline: Outline
+  /** Rows in it, those of the piece that it goes on from included. */
+  readonly rowsInAll: number
   /** The pattern is too large; the rows up to there are given. */
   readonly tooLarge: boolean
 }
@@ -64,9 +65,10 @@ interface State {
   readonly kind: string
   /** By how much the row below changed the count. */
   readonly change: number
-  /** The flat rows so far, and the foundation under them: the outline that a border goes along. */
-  readonly flat: readonly FlatRow[]
-  readonly foundation: readonly Place[]
+  /** The outline of the rows so far: what a border goes along. */
+  readonly outline: Outline
+  /** The row below turned the work. */
+  readonly turned: boolean
   /** The row below said at its end that the work is turned. */
   readonly turnsAfter: boolean
   /** The written row that the row below came from. */
@@ -79,15 +81,17 @@ interface State {
 /** Works all rows of a piece in one size, in one set of conventions. */
 export function workPiece(piece: PieceToWork): PieceRun {
   const rows = realRows(piece.entries, piece.size, piece.sizeNames, 100_000, piece.others)
+  const rowsBelow = piece.onFabric?.rows ?? 0
+  const rowsInAll = rowsBelow + rows.length
   const worked: WorkedRow[] = []
   const open = new Map<string, ReadingPoint>()
-  let state: State = { edge: piece.start ?? nothing, trust: false, unknown: false, others: [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(), flat: piece.onFabric?.flat ?? [], foundation: piece.onFabric?.foundation ?? [], turnsAfter: false }
+  let state: State = { edge: piece.start ?? nothing, trust: false, unknown: false, others: [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(), outline: piece.onFabric?.outline.copy() ?? new Outline(), turned: true, turnsAfter: false }
   let room = piece.room ?? mostStitches
   let slips = 0
   let side: 'RS' | 'WS' | undefined
   try {
     for (const [index, row] of rows.entries()) {
-      const step = workOne(piece, row, index, state, room)
+      const step = workOne(piece, row, rowsBelow + index, state, room)
       for (const point of step.points) if (isOpen(point)) open.set(point.name, point)
       side = row.side ?? turnedSide(side, step.turned)
       worked.push({ ...step.worked, ...(side && { side }) })
@@ -98,9 +102,9 @@ export function workPiece(piece: PieceToWork): PieceRun {
     }
   } catch (reason) {
     if (!(reason instanceof TooLarge)) throw reason
-    return { rows: worked, open: [...open.values()], slips: slips + 1, stitches: mostStitches, edge: state.edge, flat: state.flat, foundation: state.foundation, tooLarge: true }
+    return { rows: worked, open: [...open.values()], slips: slips + 1, stitches: mostStitches, edge: state.edge, outline: state.outline, rowsInAll, tooLarge: true }
   }
-  return { rows: worked, open: [...open.values()], slips, stitches: (piece.room ?? mostStitches) - room, edge: state.edge, flat: state.flat, foundation: state.foundation, tooLarge: false }
+  return { rows: worked, open: [...open.values()], slips, stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, rowsInAll, tooLarge: false }
 }
 
 const isOpen = (point: ReadingPoint): boolean => point.name.startsWith('turning-chain ') || point.name === 'slip-stitches'
@@ -193,26 +197,19 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   }
   remember(state.rowsBefore, row, tried)
   const after: State = {
-    rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state),
+    rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state, row.side),
     edge: tried.next, entry: row.entry, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
   return { worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
 }
 
-/** The flat rows grow by a flat row; a round or a row along an edge leaves them as they are. */
-function fabricAfter(row: RealRow, tried: RowTry, state: State): Pick<State, 'flat' | 'foundation' | 'turnsAfter'> {
+/** A row that makes anything is laid on the fabric. The outline is the piece's own and grows with it. */
+function fabricAfter(row: RealRow, tried: RowTry, { outline, turned }: State, side: RealRow['side']): Pick<State, 'outline' | 'turned' | 'turnsAfter'> {
   const turnsAfter = turnAfter(row.items)
-  if (row.round || alongEdges(row.items) || tried.row.made.length === 0) return { flat: state.flat, foundation: state.foundation, turnsAfter }
-  const base = state.flat.length === 0 && tried.row.foundation === undefined ? tried.row.made.map((place): Place => ({ kind: 'ch', row: place.row })) : undefined
-  return { flat: grown(state.flat, tried.row), foundation: tried.row.foundation ?? base ?? state.foundation, turnsAfter }
-}
-
-/** The list is shared along the piece and only ever grows: copying it for each row would cost as much as the rows together. */
-function grown(rows: readonly FlatRow[], row: FlatRow): readonly FlatRow[] {
-  const list = rows as FlatRow[]
-  list.push(row)
-  return list
+  if (tried.row.made.length === 0) return { outline, turned, turnsAfter }
+  outline.lay({ name: row.label, ...(row.number !== undefined && { number: row.number }), ...(side && { side }), round: row.round, ...tried.lies }, turned)
+  return { outline, turned: tried.row.turned, turnsAfter }
 }
 
 /** Keeps what a row made, and what it left of the row below, for rows that come back to them. */
@@ -266,6 +263,6 @@ function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWo
   }
   return {
     worked, points: [], fine: false, stitches: 0, turned: tried?.row.turned ?? !row.round,
-    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, flat: [], foundation: [], turnsAfter: false },
+    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, outline: new Outline(), turned: true, turnsAfter: false },
   }
 }

@@ -1,7 +1,7 @@
 import { inSize, type Instruction, type RowText } from '../notation/syntax.ts'
 import { compareTotal, type Comparison, type Made } from './compare-total.ts'
-import type { FlatRow } from './perimeter.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
+import { liesOn, withoutTravel, type Lies } from './lies-on.ts'
 import { leftOfPiece } from './older-row.ts'
 import { usesOf } from './uses.ts'
 import { Walk, type ReadingPoint, type RowSetting } from './walk.ts'
@@ -27,8 +27,10 @@ export interface RowTry {
   /** Why it cannot be counted, when it cannot. */
   readonly undecided?: NonNullable<Walk['undecided']>
   readonly next: Edge
-  /** All that the row made, slip stitches at its ends included, and the places it left: what edges are made of. */
-  readonly row: FlatRow & { readonly turned: boolean; readonly foundation?: readonly Place[] }
+  /** All that the row made, slip stitches at its ends included, and the places it left at its end. */
+  readonly row: { readonly made: readonly Place[]; readonly left: readonly Place[]; readonly turned: boolean }
+  /** How it lies on the fabric. */
+  readonly lies: Lies
   /** Nothing is wrong with it. */
   readonly comesOut: boolean
 }
@@ -75,15 +77,10 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     stated: walk.stated,
     ...(walk.undecided !== undefined && { undecided: walk.undecided }),
     next: { ...nextEdge(walk, setting, turned), ...(walk.carry && { carry: walk.carry }) },
-    row: { made: walk.made, left: walk.edge.slice(walk.at), turned, ...undersides(walk) },
+    row: { made: walk.made, left: walk.edge.slice(walk.at), turned },
+    lies: liesOn(walk),
     comesOut: troubles.length === 0 && comparison.totalAgrees && comparison.kindsAgree && comparison.changeAgrees,
   }
-}
-
-/** Undersides of chains that hold the row's stitches: of the foundation, and of chains added at the row's start. */
-function undersides(walk: Walk): { readonly added: readonly Place[]; readonly foundation?: readonly Place[] } {
-  const added = walk.prefixed > 0 ? walk.edge.slice(walk.firstChain, walk.prefixed) : []
-  return { added, ...(walk.foundation && walk.worked && { foundation: walk.foundation.slice(walk.firstChain) }) }
 }
 
 function lastSpan(items: readonly Instruction[], text: RowText): { readonly start: number; readonly end: number } {
@@ -181,10 +178,6 @@ function nextEdge(walk: Walk, setting: RowSetting, turned: boolean): Edge {
   const back = places.toReversed()
   // After a join the turned round begins in the stitch of the join again.
   return { places: setting.round && back.length > 0 ? [back.at(-1)!, ...back.slice(0, -1)] : back, round: setting.round, chain: false }
-}
-
-function withoutTravel(made: readonly Place[]): readonly Place[] {
-  return made.some((place) => place.travel) ? made.filter((place) => !place.travel) : made
 }
 
 /** Every reading of a row that comes out, the usual one first; when none does, the usual one alone. */

@@ -53,5 +53,6 @@ export function begin(walk: Walk, index: number): void {
   } else {
     walk.at = index
     walk.last = index
+    walk.begunAt = index
   }
 }

@@ -2,7 +2,6 @@ import { runChecks } from '../checks/run-checks.ts'
 import type { PieceFacts } from '../checks/facts.ts'
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { lexicon } from '../fabric/lexicon.ts'
-import { outline, perimeter } from '../fabric/perimeter.ts'
 import { isStitch } from '../fabric/place.ts'
 import { readRows } from '../fabric/real-rows.ts'
 import { workInConventions } from '../fabric/work-in-conventions.ts'
@@ -80,8 +79,8 @@ function legsDefined(pattern: Pattern): readonly { readonly words: readonly stri
 
 /** Stitches that wait where a piece is done: its last round's, or those all round a flat piece. */
 function edgePlaces(run: PieceRun): number {
-  if (run.edge.round || run.flat.length === 0) return run.edge.places.filter((place) => isStitch(place)).length
-  return outline(perimeter(run.flat, run.foundation), false).length
+  if (run.edge.round || run.outline.flatRows === 0) return run.edge.places.filter((place) => isStitch(place)).length
+  return run.outline.walk(false).reduce((sum, { places }) => sum + places.length, 0)
 }
 
 /** Index of the last real row that a written row gave; -1 before the first. */

@@ -1,0 +1,52 @@
+import type { LaidRow } from './outline.ts'
+import type { Place } from './place.ts'
+import type { Walk } from './walk.ts'
+
+/** How a row lies on the fabric: what it covers, what hangs from it, what it holds out. */
+export type Lies = Pick<LaidRow, 'over' | 'places' | 'startChains' | 'endChains' | 'foundation'>
+
+/** The row as it lies when it is done. */
+export function liesOn(walk: Walk): Lies {
+  const { edge, prefixed, appended } = walk
+  const onChain = walk.foundation !== undefined && edge[0]?.kind === 'ch' && prefixed === 0
+  const from = Math.max(prefixed, coveredFrom(walk))
+  const to = Math.min(coveredTo(walk), edge.length - appended) - 1
+  const first = edge[from]
+  const last = edge[to]
+  const stands = !onChain && first !== undefined && last !== undefined && first.kind !== 'ring' && to >= from
+  return {
+    ...(stands && { over: { first, second: edge[Math.min(from + 1, to)]!, last } }),
+    places: withoutTravel(walk.made),
+    startChains: edge.slice(walk.firstChain, prefixed),
+    endChains: appended > 0 ? edge.slice(edge.length - appended) : [],
+    foundation: foundationOf(walk),
+  }
+}
+
+/** Slip stitches that only lead in or out are no part of what a row holds out. */
+export function withoutTravel(made: readonly Place[]): readonly Place[] {
+  return made.some((place) => place.travel) ? made.filter((place) => !place.travel) : made
+}
+
+/** Slip stitches at the start pass places by; the one that the first stitch stands on is covered. */
+function coveredFrom({ made, edge, begunAt }: Walk): number {
+  const stitch = made.findIndex(({ travel }) => !travel)
+  const slip = stitch > 0 ? made[stitch - 1]!.into : undefined
+  if (!slip) return begunAt
+  const at = edge.indexOf(slip)
+  return made[stitch]!.into === slip ? at : at + 1
+}
+
+function coveredTo({ made, edge, at }: Walk): number {
+  const stitch = made.findLastIndex(({ travel }) => !travel)
+  const slip = made[stitch + 1]?.into
+  return slip && stitch >= 0 ? edge.indexOf(slip) : at
+}
+
+/** Undersides of the chain that the row was worked into, or of stitches that made their own. */
+function foundationOf({ foundation, worked, round, firstChain, shortened, lastMayWait, made }: Walk): readonly Place[] {
+  if (!worked) return []
+  if (lastMayWait) return []
+  if (foundation) return round ? foundation.slice(shortened ? 1 : 0) : foundation.slice(firstChain)
+  return made.every(({ into, kind }) => into === undefined && kind !== 'space') ? made.map(({ row }) => ({ kind: 'ch', row })) : []
+}

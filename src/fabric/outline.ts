@@ -1,0 +1,265 @@
+import type { Place } from './place.ts'
+
+/** A row as it is laid on the fabric. */
+export interface LaidRow {
+  /** As a person names it: `Row 4`. */
+  readonly name: string
+  readonly number?: number
+  readonly side?: 'RS' | 'WS'
+  /** It closes on itself and has no ends. */
+  readonly round: boolean
+  /** Stitches and spaces that it holds out above itself, in its working order. */
+  readonly places: readonly Place[]
+  /** Places of the fabric that it lies on: the first, the one after it, the last. Left out: all that the row before held out. */
+  readonly over?: { readonly first: Place; readonly second: Place; readonly last: Place }
+  /** Undersides of chains added at its start, outermost first, and at its end, outermost last. */
+  readonly startChains: readonly Place[]
+  readonly endChains: readonly Place[]
+  /** Of the first row: undersides of what it was worked into, in its working order. */
+  readonly foundation: readonly Place[]
+}
+
+/** One stretch of a fabric's outline, in the order of a walk along it. */
+export interface Stretch {
+  /**
+   * `top`: stitches that no row lies on. `step`: those of a row that the row on it left free. `row-ends`: a side, one place a row.
+   * `underside`: of the foundation, or of chains added at a side.
+   */
+  readonly edge: 'top' | 'step' | 'row-ends' | 'underside'
+  /** Rows that it belongs to. */
+  readonly rows: readonly LaidRow[]
+  readonly places: readonly Place[]
+}
+
+interface Node {
+  readonly edge: 'top' | 'row-ends' | 'underside'
+  readonly row: LaidRow
+  /** In the order of the ring. */
+  readonly places: readonly Place[]
+  next: Node
+  before: Node
+}
+
+type Way = 'next' | 'before'
+const back = (way: Way): Way => (way === 'next' ? 'before' : 'next')
+
+/**
+ * The outline of a fabric: a ring of stretches. A row is worked along the outline from its first place to its last; it covers what
+ * lies between and puts its own ends and stitches in its stead. It grows with each row, so it is a class.
+ *
+ *          → top →
+ *        ┌─────────┐      a row that stops early, or begins farther in, leaves stitches of the row below: a step
+ *     ┌──┘         └──┐
+ *     └───────────────┘   the underside of the foundation
+ */
+export class Outline {
+  private hook: Node | undefined
+  private way: Way = 'next'
+  /** Stretches by the row whose number their places carry. */
+  private readonly byRow = new Map<number, Set<Node>>()
+  /** Rows that another row lies on. */
+  private readonly covered = new Set<LaidRow>()
+  private last: LaidRow | undefined
+  /** Rows that are not rounds, and not yet enclosed by a round. */
+  flatRows = 0
+  /** The other edge of a tube: undersides of the chain that its first round was worked into. */
+  bottom: readonly Place[] = []
+
+  /** The same outline, to go on with apart from this one. */
+  copy(): Outline {
+    const copy = new Outline()
+    copy.bottom = this.bottom
+    copy.flatRows = this.flatRows
+    copy.last = this.last
+    for (const row of this.covered) copy.covered.add(row)
+    const along = (places: readonly Place[]): readonly Place[] => (this.way === 'next' ? places : places.toReversed())
+    copy.close(this.ring().map(({ edge, row, places }) => ({ edge, row, places: along(places) })))
+    return copy
+  }
+
+  get empty(): boolean {
+    return this.hook === undefined
+  }
+
+  /** Puts a row on. */
+  lay(row: LaidRow, turned: boolean): void {
+    if (row.round) return this.layRound(row)
+    this.flatRows += 1
+    if (!this.hook) {
+      this.close([...endsAround(row, row.places), { edge: 'underside', row, places: row.foundation.toReversed() }])
+      this.way = 'next'
+      // The hook stands at the end of the row: at its second row-end.
+      this.hook = this.ring().filter(({ edge }) => edge === 'row-ends').at(-1)
+    } else this.cover(row, turned)
+    this.last = row
+  }
+
+  /** Along the outline from the last stitch worked, in the direction of work; after a turn the other way round. */
+  walk(turned: boolean): readonly Stretch[] {
+    const found: { edge: Stretch['edge']; rows: LaidRow[]; places: Place[] }[] = []
+    for (const { edge, row, places } of this.ring()) {
+      const before = found.at(-1)
+      const along = this.way === 'next' ? places : places.toReversed()
+      if (edge === 'row-ends' && before?.edge === 'row-ends') {
+        before.rows.push(row)
+        before.places.push(...along)
+      } else found.push({ edge: edge === 'top' && this.covered.has(row) ? 'step' : edge, rows: [row], places: [...along] })
+    }
+    return turned ? found.toReversed().map(({ edge, rows, places }) => ({ edge, rows: rows.toReversed(), places: places.toReversed() })) : found
+  }
+
+  private layRound(row: LaidRow): void {
+    if (!this.hook) this.bottom = row.foundation
+    this.byRow.clear()
+    this.covered.clear()
+    this.flatRows = 0
+    this.close([{ edge: 'top', row, places: row.places }])
+    this.way = 'next'
+    this.last = row
+  }
+
+  /** Stretches from the hook on, in the direction of work. */
+  private ring(): readonly Node[] {
+    if (!this.hook) return []
+    const nodes: Node[] = []
+    let node = this.hook
+    do {
+      nodes.push(node)
+      node = node[this.way]
+    } while (node !== this.hook)
+    return nodes
+  }
+
+  /** Makes a ring of stretches; the hook stands before the first. */
+  private close(stretches: readonly Pick<Node, 'edge' | 'row' | 'places'>[]): void {
+    const nodes = stretches.filter(({ places }) => places.length > 0).map((stretch) => ({ ...stretch }) as Node)
+    for (const [index, node] of nodes.entries()) {
+      node.next = nodes[(index + 1) % nodes.length]!
+      node.before = nodes.at(index - 1)!
+      this.note(node)
+    }
+    this.hook = nodes[0]
+  }
+
+  private note(node: Node): void {
+    for (const row of new Set([node.places[0]!.row, node.places.at(-1)!.row])) {
+      const nodes = this.byRow.get(row) ?? new Set()
+      this.byRow.set(row, nodes.add(node))
+    }
+  }
+
+  private forget(node: Node): void {
+    for (const row of new Set([node.places[0]!.row, node.places.at(-1)!.row])) this.byRow.get(row)?.delete(node)
+  }
+
+  /** Replaces what a flat row was worked along by the row. */
+  private cover(row: LaidRow, turned: boolean): void {
+    const reach = this.reach(row, turned)
+    if (!reach) return
+    const { from, to, way } = reach
+    const outside = this.cut(from, to, way)
+    const ends = way === 'next' ? endsAround(row, row.places) : endsAround(row, row.places).toReversed().map((part) => ({ ...part, places: part.places.toReversed() }))
+    const nodes = ends.filter(({ places }) => places.length > 0).map((part) => ({ ...part }) as Node)
+    const [left, right] = way === 'next' ? outside : [outside[1], outside[0]]
+    for (const [index, node] of nodes.entries()) {
+      node.before = nodes[index - 1] ?? left ?? nodes.at(-1)!
+      node.next = nodes[index + 1] ?? right ?? nodes[0]!
+      this.note(node)
+    }
+    if (left) left.next = nodes[0]!
+    if (right) right.before = nodes.at(-1)!
+    this.way = way
+    const rowEnds = nodes.filter(({ edge }) => edge === 'row-ends')
+    this.hook = way === 'next' ? rowEnds.at(-1) : rowEnds[0]
+  }
+
+  /** Where a row begins and ends on the outline, and which way it runs. */
+  private reach(row: LaidRow, turned: boolean): { readonly from: Spot; readonly to: Spot; readonly way: Way } | undefined {
+    const usual = turned ? back(this.way) : this.way
+    const over = row.over ?? this.topOfLast(usual)
+    if (!over) return undefined
+    const [from, second, to] = [this.find(over.first), this.find(over.second), this.find(over.last)]
+    if (!from || !to) return row.over ? this.reach({ ...row, over: this.topOfLast(usual)! }, turned) : undefined
+    return { from, to, way: second ? wayTo(from, second, usual) : usual }
+  }
+
+  /** All that the last row holds out. */
+  private topOfLast(way: Way): LaidRow['over'] | undefined {
+    const node = this.ring().findLast(({ edge, row }) => edge === 'top' && row === this.last)
+    if (!node) return undefined
+    const places = way === 'next' ? node.places : node.places.toReversed()
+    return { first: places[0]!, second: places[1] ?? places[0]!, last: places.at(-1)! }
+  }
+
+  private find(place: Place): Spot | undefined {
+    for (const node of this.byRow.get(place.row) ?? []) {
+      const at = node.places[0] === place ? 0 : node.places.at(-1) === place ? node.places.length - 1 : node.places.indexOf(place)
+      if (at >= 0) return { node, at }
+    }
+    return undefined
+  }
+
+  /** Takes out all from one spot to another and gives the neighbours on either side, in the direction of the way. */
+  private cut(from: Spot, to: Spot, way: Way): readonly [Node | undefined, Node | undefined] {
+    const inside = new Set<Node>()
+    for (let node = from.node; ; node = node[way]) {
+      inside.add(node)
+      if (node === to.node) break
+    }
+    const whole = inside.has(from.node[back(way)]) && inside.has(to.node[way])
+    const rest = (spot: Spot, first: boolean): Node | undefined => {
+      const before = first === (way === 'next')
+      const places = before ? spot.node.places.slice(0, spot.at) : spot.node.places.slice(spot.at + 1)
+      return places.length === 0 ? undefined : ({ ...spot.node, places })
+    }
+    const [start, end] = [rest(from, true), rest(to, false)]
+    const [outerStart, outerEnd] = whole ? [undefined, undefined] : [from.node[back(way)], to.node[way]]
+    for (const node of inside) {
+      this.forget(node)
+      if (node.edge === 'top') this.covered.add(node.row)
+    }
+    const link = (node: Node | undefined, outer: Node | undefined, side: Way): void => {
+      if (!node) return
+      this.note(node)
+      if (!outer) return
+      node[side] = outer
+      outer[back(side)] = node
+    }
+    link(start, outerStart, back(way))
+    link(end, outerEnd, way)
+    // With nothing else on the outline, what is left at either end are neighbours of one another.
+    if (whole && start && end) {
+      start[back(way)] = end
+      end[way] = start
+    } else if (whole) {
+      const only = start ?? end
+      return [only, only]
+    }
+    return [start ?? outerStart ?? end, end ?? outerEnd ?? start]
+  }
+}
+
+interface Spot {
+  readonly node: Node
+  readonly at: number
+}
+
+/** The way from one spot to the one worked after it. */
+function wayTo(from: Spot, second: Spot, usual: Way): Way {
+  if (from.node === second.node) return from.at === second.at ? usual : from.at < second.at ? 'next' : 'before'
+  for (let next = from.node.next, before = from.node.before; ; next = next.next, before = before.before) {
+    if (next === second.node) return before === second.node ? usual : 'next'
+    if (before === second.node) return 'before'
+    if (next === from.node) return usual
+  }
+}
+
+/** A flat row with what hangs from it, in its working order. */
+function endsAround(row: LaidRow, places: readonly Place[]): readonly Pick<Node, 'edge' | 'row' | 'places'>[] {
+  const end = (into: Place | undefined): Pick<Node, 'edge' | 'row' | 'places'> => ({ edge: 'row-ends', row, places: [{ kind: 'row-end', row: into?.row ?? 0, into }] })
+  return [
+    { edge: 'underside', row, places: row.startChains.toReversed() }, end(places[0]),
+    { edge: 'top', row, places },
+    end(places.at(-1)), { edge: 'underside', row, places: row.endChains.toReversed() },
+  ]
+}
