@@ -20,3 +20,15 @@ export function bookletsInTerms(checked: CheckedPattern, terms: Terms): TermsBoo
   const turned = patternInTerms(checked, terms)
   return turned && { terms, booklet: makeBooklet(turned), inSize: (size) => bookletInSize(turned, size) }
 }
+
+/** A pattern's booklets in its own terms and, where there are such, in the other terms; each says that it is printed in both. */
+export function bookletsInBothTerms(checked: CheckedPattern): { readonly own: TermsBooklets; readonly other?: TermsBooklets } {
+  const terms = checked.pattern?.terms ?? 'US'
+  const own: TermsBooklets = { terms, booklet: makeBooklet(checked), inSize: (size) => bookletInSize(checked, size) }
+  const other = bookletsInTerms(checked, terms === 'US' ? 'UK' : 'US')
+  return other ? { own: alsoIn(own, other.terms), other: alsoIn(other, terms) } : { own }
+}
+
+function alsoIn({ terms, booklet, inSize }: TermsBooklets, other: Terms): TermsBooklets {
+  return { terms, booklet: { ...booklet, alsoIn: other }, inSize: (size) => ({ ...inSize(size), alsoIn: other }) }
+}

@@ -16,11 +16,15 @@ export interface Booklet {
   /** `14 March 2027` */
   readonly dateText: string
   readonly terms: 'US' | 'UK'
+  /** The other terms, when the pattern is printed in both. */
+  readonly alsoIn?: 'US' | 'UK'
   /** Names of sizes, smallest first; empty for one size. */
   readonly sizes: readonly string[]
   /** The one size that the booklet is of, when the pattern has several. */
   readonly size?: string
-  /** The facts block, in order: Makes, Size, Yarn, Hook, Gauge, Worked, Level, You need, Length. */
+  /** Pattern and checklist are printed for each size alone as well. */
+  readonly eachSize?: boolean
+  /** The facts block, in order: Makes, Size, Yarn, Hook, Gauge, Worked, Terms, Level, You need, Length. */
   readonly facts: readonly Fact[]
   readonly materials: readonly MaterialLine[]
   readonly gauge?: GaugeText
@@ -97,7 +101,7 @@ export interface Part {
   readonly name: string
   /** How many are made; one when it is not said. */
   readonly make?: number
-  /** Beside the head: `Make 2. In rows, with A. Ch 41 (61).` */
+  /** Beside the head: `Make 2. In rows, with A. Ch 41 (61). US terms.` */
   readonly line: string
   /** The word over the number column. */
   readonly counting: 'Row' | 'Round'
@@ -152,6 +156,8 @@ export interface RealRow {
   readonly change: string
   /** One for each size, a dash for one that leaves the row out; one alone when it holds for all that work the row. */
   readonly stitches: readonly string[]
+  /** The same, always one for each size. */
+  readonly inSizes?: readonly string[]
 }
 
 /** Something to do between two rows: never a row without a number. */

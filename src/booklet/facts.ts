@@ -2,6 +2,7 @@ import { listOf, plural } from '../diagnostics/words.ts'
 import { hookLabel } from '../measures/hooks.ts'
 import { tradeName, yarnWeightLabel } from '../measures/yarn-weights.ts'
 import type { Pattern } from '../pattern/pattern.ts'
+import { wordFor } from '../stitches/terms.ts'
 import type { Abbreviation, Fact } from './booklet.ts'
 import { capital, figure, inWords, nbsp, perSize, withUnit } from './figures.ts'
 import { gaugeLine } from './gauge-text.ts'
@@ -21,6 +22,7 @@ export function factsOf(pattern: Pattern, parts: readonly WorkedPart[], abbrevia
     ['Hook', (materials?.hooks ?? []).map((mm) => hookLabel(mm, terms)).join('; ')],
     [terms === 'UK' ? 'Tension' : 'Gauge', gauge === undefined ? '' : gaugeLine(gauge, counting, terms)],
     ['Worked', worked(parts)],
+    ['Terms', termsText(pattern, parts)],
     ['Level', capital(level ?? '')],
     ['You need', skills(abbreviations, pattern, text)],
     ['Length', length(parts)],
@@ -61,6 +63,15 @@ function yarnText({ materials, sizes, terms }: Pattern): string {
   const what = [listOf(kinds), ...(yarns.length > 1 ? [`${inWords(yarns.length)} colours`] : [])].filter((text) => text !== '').join(', ')
   if (amounts.length === 0) return capital(what)
   return capital(what === '' ? amounts.join(', ') : `${what}: ${amounts.join(', ')}`)
+}
+
+/** `US: sc is the UK dc`, by the stitch that there is most of, since the word alone does not say which stitch is meant. */
+function termsText({ terms }: Pattern, parts: readonly WorkedPart[]): string {
+  const counts = new Map<string, number>()
+  for (const [kind, count] of parts.flatMap(({ sizes }) => sizes[0] ?? []).flatMap(({ kinds }) => Object.entries(kinds))) counts.set(kind, (counts.get(kind) ?? 0) + count)
+  const other = terms === 'US' ? 'UK' : 'US'
+  const [most] = [...counts].filter(([kind]) => wordFor(kind, 'US') !== wordFor(kind, 'UK')).toSorted((a, b) => b[1] - a[1])
+  return most === undefined ? terms : `${terms}: ${wordFor(most[0], terms)} is the ${other}${nbsp}${wordFor(most[0], other)}`
 }
 
 /** `In a spiral; becket in rows` */

@@ -49,6 +49,7 @@ export function makeBooklet(checked: CheckedPattern): Booklet {
     dateText: dateText(pattern.date ?? ''),
     terms: pattern.terms,
     sizes: pattern.sizes,
+    ...(pattern.papers === 'each size' && pattern.sizes.length > 1 ? { eachSize: true } : {}),
     facts: factsOf(pattern, worked, abbreviations, `${said}\n${words}`),
     materials: materialLines(pattern),
     ...(gauge === undefined ? {} : { gauge }),

@@ -69,7 +69,7 @@ function partOf({ piece, worked, number, pattern, notes, ids }: PartMaking): Wor
       number,
       name: piece.name,
       ...(piece.make === 1 ? {} : { make: piece.make }),
-      line: partLine({ piece, manner, begins: begins.length <= besideHead ? begins : '', notes, rows }),
+      line: partLine({ piece, manner, begins: begins.length <= besideHead ? begins : '', notes, rows, terms: pattern.terms }),
       counting: manner === 'in rows' ? 'Row' : 'Round',
       sides: manner === 'in rows' ? rows.some((row) => row.side !== undefined) : rows.some((row) => row.side === 'WS'),
       lines: [
@@ -113,10 +113,11 @@ interface PartHead {
   readonly begins: string
   readonly notes: string
   readonly rows: readonly WorkedRow[]
+  readonly terms: Pattern['terms']
 }
 
-/** `Make 2. In rows, with A. Ch 41 (61).` The yarn is said of the whole piece when no row brings in another. */
-function partLine({ piece, manner, begins, notes, rows }: PartHead): string {
+/** `Make 2. In rows, with A. Ch 41 (61). US terms.` The yarn is said of the whole piece when no row brings in another. */
+function partLine({ piece, manner, begins, notes, rows, terms }: PartHead): string {
   const [, yarn, rest] = /^[Ww]ith ([A-Z]), (.+)$/.exec(begins) ?? []
   const alone = yarn !== undefined && rows.every((row) => row.yarns.every((named) => named.yarn === yarn))
   const way = manner === 'in a spiral' && /\bmarker\b/i.test(notes) ? 'in a spiral; move the marker up each round' : manner
@@ -124,6 +125,7 @@ function partLine({ piece, manner, begins, notes, rows }: PartHead): string {
     piece.on === undefined ? `make ${piece.make}` : `${piece.make > 1 ? `make ${piece.make}; go` : 'goes'} on from ${piece.on}`,
     alone ? `${way}, with ${yarn}` : way,
     alone && rest !== undefined ? rest : begins,
+    `${terms} terms`,
   ]
   return typeset(sentences.map(sentence).filter((text) => text !== '').join(' '))
 }

@@ -38,8 +38,8 @@ async function build(): Promise<0 | 1> {
 }
 
 /** A pattern that is sold has no paper on the public site. */
-function free({ booklet, inSize, sold }: Collected) {
-  return booklet && !sold ? [{ booklet, inSize }] : []
+function free({ booklet, inSize, other, sold }: Collected) {
+  return booklet && !sold ? [{ booklet, inSize, ...(other ? { other } : {}) }] : []
 }
 
 /** Two files whose names differ only in signs and capitals would be one page. */

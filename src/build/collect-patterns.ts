@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto'
 import { readFile } from 'node:fs/promises'
 import { basename, join } from 'node:path'
 import { bookletInSize } from '../booklet/booklet-in-size.ts'
+import { bookletsInBothTerms, type TermsBooklets } from '../booklet/booklet-in-terms.ts'
 import type { Booklet } from '../booklet/booklet.ts'
 import { makeBooklet } from '../booklet/make-booklet.ts'
 import { severityOf } from '../diagnostics/codes.ts'
@@ -21,6 +22,8 @@ export interface Collected {
   readonly booklet?: Booklet
   /** The booklet of one size, by its place among the sizes. */
   readonly inSize: (size: number) => Booklet
+  /** The same in the other terms; left out when the pattern does not come out yet, or not in those terms. */
+  readonly other?: TermsBooklets
   readonly sold: boolean
   /** Of the file's bytes. */
   readonly digest: string
@@ -46,10 +49,13 @@ export async function patternBytes({ root }: Shelf, path: string): Promise<FileB
 export function collectPattern(file: FileBytes): Collected {
   const checked = checkBytes(file)
   const { source, pattern, diagnostics } = checked
-  const booklet = pattern && bookletOf(checked)
-  return {
-    source, diagnostics, slug: slugOf(file.path), digest: digestOf(file), inSize: (size) => bookletInSize(checked, size), sold: pattern?.access === 'sold', ...(booklet ? { booklet } : {}),
+  const what = { source, diagnostics, slug: slugOf(file.path), digest: digestOf(file), sold: pattern?.access === 'sold' }
+  if (pattern && hindrances(diagnostics).length === 0) {
+    const { own, other } = bookletsInBothTerms(checked)
+    return { ...what, booklet: own.booklet, inSize: own.inSize, ...(other ? { other } : {}) }
   }
+  const booklet = pattern && unfinishedBooklet(checked)
+  return { ...what, inSize: (size) => bookletInSize(checked, size), ...(booklet ? { booklet } : {}) }
 }
 
 /** Works every pattern file of a folder. */
@@ -69,9 +75,8 @@ export function digestOf({ bytes }: FileBytes): string {
   return createHash('sha256').update(bytes).digest('hex')
 }
 
-function bookletOf(checked: CheckedPattern): Booklet | undefined {
-  if (hindrances(checked.diagnostics).length === 0) return makeBooklet(checked)
-  // A pattern that does not come out may have gaps that no booklet expects. While it is being written, show what there is.
+/** A pattern that does not come out may have gaps that no booklet expects. While it is being written, show what there is. */
+function unfinishedBooklet(checked: CheckedPattern): Booklet | undefined {
   try {
     return makeBooklet(checked)
   } catch {

@@ -31,10 +31,10 @@ async function print(root: string, asked: { readonly path: string; readonly slug
   const { collectPattern, patternBytes, patternPaths } = await import('./collect-patterns.ts')
   const { slugOf } = await import('../pattern/slug.ts')
   const { papersOf } = await import('../components/paper-path.ts')
-  const { printPaper } = await import('./write-papers.ts')
+  const { bookletFor, printEdition } = await import('./print-paper.ts')
   const path = (await patternPaths({ root, folder })).find((one) => slugOf(one) === asked.slug)
   if (!path) return undefined
-  const { booklet, inSize } = collectPattern(await patternBytes({ root, folder }, path))
+  const { booklet, inSize, other } = collectPattern(await patternBytes({ root, folder }, path))
   const place = booklet && papersOf(booklet).find((paper) => paper.path === asked.path)
-  return booklet && place && printPaper({ booklet, inSize }, place)
+  return booklet && place && printEdition(bookletFor({ booklet, inSize, ...(other ? { other } : {}) }, place), place.edition)
 }

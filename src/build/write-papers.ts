@@ -1,8 +1,10 @@
-import { mkdir, writeFile } from 'node:fs/promises'
+import { mkdir } from 'node:fs/promises'
+import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
-import type { Booklet } from '../booklet/booklet.ts'
+import { Worker } from 'node:worker_threads'
 import { papersOf, type Edition, type PaperPlace } from '../components/paper-path.ts'
-import { printChecklist, printLargePrint, printPattern } from '../print/print-pattern.ts'
+import { bookletFor, type ToPrint } from './print-paper.ts'
+import type { Printed, PrintOrder } from './print-worker.ts'
 
 /** A printed pattern as it was written. */
 export interface Paper {
@@ -14,34 +16,60 @@ export interface Paper {
   readonly pages: number
 }
 
-/** What papers are printed from: the pattern's booklet, and that of each of its sizes. */
-export interface ToPrint {
-  readonly booklet: Booklet
-  readonly inSize: (size: number) => Booklet
-}
+/** So many papers are worth a worker: it takes about as long to begin as they take to print. */
+const worthAWorker = 6
 
-/** Prints every edition of every pattern into a folder, each below the address of its page. */
-export async function writePapers(patterns: readonly ToPrint[], folder: string): Promise<readonly Paper[]> {
+/**
+ * Prints every edition of every pattern into a folder, each below the address of its page, on as many cores as there are. Papers come
+ * back in the order of the patterns, whichever was done first.
+ */
+export async function writePapers(patterns: readonly ToPrint[], folder: string, most = availableParallelism()): Promise<readonly Paper[]> {
+  const jobs = patterns.flatMap((pattern) => papersOf(pattern.booklet).map((place) => ({ pattern, place })))
+  for (const directory of new Set(jobs.map(({ place }) => dirname(join(folder, place.path))))) await mkdir(directory, { recursive: true })
   const papers: Paper[] = []
-  for (const pattern of patterns) {
-    for (const place of papersOf(pattern.booklet)) {
-      const { edition, path } = place
-      const pdf = await printPaper(pattern, place)
-      await mkdir(dirname(join(folder, path)), { recursive: true })
-      await writeFile(join(folder, path), pdf)
-      papers.push({ slug: pattern.booklet.slug, edition, path, bytes: pdf.length, pages: pagesOf(pdf) })
+  let next = 0
+  const work = async (): Promise<void> => {
+    const press = openPress()
+    try {
+      for (let at = next++; at < jobs.length; at = next++) {
+        const job = jobs[at]
+        if (job) papers[at] = await printed(press, job, folder)
+      }
+    } finally {
+      await press.close()
     }
   }
+  const presses = Math.max(1, Math.min(most, Math.ceil(jobs.length / worthAWorker)))
+  await Promise.all(Array.from({ length: presses }, work))
   return papers
 }
 
-/** Prints one of a pattern's papers. */
-export function printPaper({ booklet, inSize }: ToPrint, { edition, size }: PaperPlace): Promise<Uint8Array> {
-  if (edition === 'checklist') return printChecklist(booklet)
-  return edition === 'pattern' ? printPattern(booklet) : printLargePrint(size === undefined ? booklet : inSize(size))
+async function printed(press: Press, { pattern, place }: { readonly pattern: ToPrint; readonly place: PaperPlace }, folder: string): Promise<Paper> {
+  const { edition, path } = place
+  // A booklet is made when its turn comes, so that no more than a few are held at once.
+  const { bytes, pages } = await press.print({ booklet: bookletFor(pattern, place), edition, file: join(folder, path) })
+  return { slug: pattern.booklet.slug, edition, path, bytes, pages }
 }
 
-/** Every page of a PDF is an object of the type Page (ISO 32000-1, 7.7.3.3); PDFKit writes these objects uncompressed. */
-function pagesOf(pdf: Uint8Array): number {
-  return Buffer.from(pdf).toString('latin1').match(/\/Type \/Page\b/g)?.length ?? 0
+interface Press {
+  print(order: PrintOrder): Promise<Printed>
+  close(): Promise<unknown>
+}
+
+/** A thread that prints one paper after the other. */
+function openPress(): Press {
+  const worker = new Worker(new URL('./print-worker.ts', import.meta.url))
+  return {
+    print: (order) => new Promise((resolve, reject) => {
+      const done = (settle: () => void) => {
+        worker.off('message', onMessage).off('error', onError)
+        settle()
+      }
+      const onMessage = (message: Printed) => done(() => resolve(message))
+      const onError = (error: unknown) => done(() => reject(error))
+      worker.on('message', onMessage).on('error', onError)
+      worker.postMessage(order)
+    }),
+    close: () => worker.terminate(),
+  }
 }

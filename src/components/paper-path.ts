@@ -3,9 +3,15 @@ import type { Booklet } from '../booklet/booklet.ts'
 /** What a paper is: the pattern, its checklist, or the pattern in large print. */
 export type Edition = 'pattern' | 'checklist' | 'large print'
 
+type Terms = Booklet['terms']
+
+/** What of a pattern decides which papers it has. */
+export type Printed = Pick<Booklet, 'slug' | 'version' | 'sizes' | 'terms' | 'alsoIn' | 'eachSize'>
+
 /** A paper of a pattern. Large print of a pattern with sizes is of one size. */
 export interface PaperPlace {
   readonly edition: Edition
+  readonly terms: Terms
   /** Which of the sizes, from 0; and its name. */
   readonly size?: number
   readonly sizeName?: string
@@ -19,15 +25,26 @@ export function patternFolder(slug: string): string {
 }
 
 /**
- * Where a pattern's papers stand: `patterns/skiff-cushion/skiff-cushion-1.0.0.pdf`, `…-1.0.0-checklist.pdf`, `…-1.0.0-large-print-adult.pdf`.
- * The version is in the name, so that two printings on one computer are never confused.
+ * Where a pattern's papers stand: `patterns/skiff-cushion/skiff-cushion-1.0.0.pdf`, `…-1.0.0-checklist.pdf`, `…-1.0.0-large-print-adult.pdf`,
+ * in the other terms `…-1.0.0-checklist-uk-terms.pdf`. The version is in the name, so that two printings on one computer are never confused.
  */
-export function papersOf({ slug, version, sizes }: Pick<Booklet, 'slug' | 'version' | 'sizes'>): readonly PaperPlace[] {
-  const path = (...more: readonly string[]) => `${patternFolder(slug)}${[slug, inFileName(version), ...more].join('-')}.pdf`
-  const large = sizes.length > 1
-    ? sizes.map((sizeName, size): PaperPlace => ({ edition: 'large print', size, sizeName, path: path('large-print', sizeInFileName(sizes, size)) }))
-    : [{ edition: 'large print', path: path('large-print') } as const]
-  return [{ edition: 'pattern', path: path() }, { edition: 'checklist', path: path('checklist') }, ...large]
+export function papersOf(printed: Printed): readonly PaperPlace[] {
+  const { terms, alsoIn } = printed
+  return [...papersIn(printed, terms), ...(alsoIn === undefined ? [] : papersIn(printed, alsoIn))]
+}
+
+function papersIn({ slug, version, sizes, terms: own, eachSize }: Printed, terms: Terms): readonly PaperPlace[] {
+  const path = (...more: readonly string[]) =>
+    `${patternFolder(slug)}${[slug, inFileName(version), ...more, ...(terms === own ? [] : [`${terms.toLowerCase()}-terms`])].join('-')}.pdf`
+  const bySize = (edition: Edition, ...words: readonly string[]) =>
+    sizes.map((sizeName, size): PaperPlace => ({ edition, terms, size, sizeName, path: path(...words, sizeInFileName(sizes, size)) }))
+  const large: readonly PaperPlace[] = sizes.length > 1 ? bySize('large print', 'large-print') : [{ edition: 'large print', terms, path: path('large-print') }]
+  return [
+    { edition: 'pattern', terms, path: path() },
+    { edition: 'checklist', terms, path: path('checklist') },
+    ...(eachSize === true ? [...bySize('pattern', 'in'), ...bySize('checklist', 'checklist')] : []),
+    ...large,
+  ]
 }
 
 /** A link to a paper, with its name and what it leads to. */
@@ -38,10 +55,10 @@ export interface PaperLink {
 }
 
 /** One link for each edition; where large print has a file for each size, the pattern's page has them side by side. */
-export function linkedPapers(booklet: Pick<Booklet, 'slug' | 'version' | 'sizes'>): readonly PaperLink[] {
-  const papers = papersOf(booklet)
+export function linkedPapers(booklet: Printed): readonly PaperLink[] {
+  const papers = papersIn(booklet, booklet.terms)
   const whole = papers.filter(({ size }) => size === undefined).map(({ edition, path }): PaperLink => ({ name: edition.replace(/^./, (letter) => letter.toUpperCase()), path, what: 'PDF' }))
-  return papers.length === whole.length ? whole : [...whole, { name: 'Large print', path: `${patternFolder(booklet.slug)}#on-paper`, what: 'choose a size' }]
+  return booklet.sizes.length < 2 ? whole : [...whole, { name: 'Large print', path: `${patternFolder(booklet.slug)}#on-paper`, what: 'choose a size' }]
 }
 
 const inFileName = (text: string) => text.replaceAll(/[^\w.-]+/g, '-')

@@ -20,6 +20,8 @@ export interface Pattern {
   readonly madeFor?: 'home' | 'garment' | 'toy' | 'baby' | 'pet' | 'kitchen'
   /** Names of the sizes, smallest first. Empty for one size. */
   readonly sizes: readonly string[]
+  /** Whether papers are printed for each size alone as well as for all of them. */
+  readonly papers?: 'all sizes' | 'each size'
   readonly gauge?: Gauge
   readonly conventions: Conventions
   readonly materials?: Materials

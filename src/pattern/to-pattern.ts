@@ -32,6 +32,7 @@ export function toPattern(source: Source, { root, values, body }: {
     level: values.level,
     madeFor: values['made-for'],
     sizes,
+    papers: values.papers,
     gauge: values.gauge && gaugeOf(values.gauge, us),
     conventions: conventionsOf(values.conventions ?? {}, us),
     materials: values.materials && materialsOf(values.materials),

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest'
 import { linkedPapers, papersOf } from '../../src/components/paper-path.ts'
 
-const hat = { slug: 'bollard-hat', version: '1.0.0', sizes: ['Baby', 'Adult Ä/L', '大', 'adult ä l'] }
+const hat = { slug: 'bollard-hat', version: '1.0.0', terms: 'US' as const, sizes: ['Baby', 'Adult Ä/L', '大', 'adult ä l'] }
 
 test('every pattern has three papers, each with the version in its name', () => {
-  expect(papersOf({ slug: 'float', version: '1.2 (draft)', sizes: [] }).map(({ path }) => path)).toEqual([
+  expect(papersOf({ slug: 'float', version: '1.2 (draft)', terms: 'US', sizes: [] }).map(({ path }) => path)).toEqual([
     'patterns/float/float-1.2-draft-.pdf', 'patterns/float/float-1.2-draft--checklist.pdf', 'patterns/float/float-1.2-draft--large-print.pdf',
   ])
 })
@@ -20,5 +20,21 @@ test('a line of the index leads to the sizes rather than to one of them', () => 
   expect(linkedPapers(hat).map(({ name, path }) => [name, path])).toEqual([
     ['Pattern', 'patterns/bollard-hat/bollard-hat-1.0.0.pdf'], ['Checklist', 'patterns/bollard-hat/bollard-hat-1.0.0-checklist.pdf'],
     ['Large print', 'patterns/bollard-hat/#on-paper'],
+  ])
+})
+
+test('each paper stands in the other terms as well, and says so in its name', () => {
+  const papers = papersOf({ slug: 'float', version: '1.0.0', terms: 'UK', alsoIn: 'US', sizes: [] })
+  expect(papers.map(({ terms, path }) => [terms, path.replace('patterns/float/float-1.0.0', '')])).toEqual([
+    ['UK', '.pdf'], ['UK', '-checklist.pdf'], ['UK', '-large-print.pdf'],
+    ['US', '-us-terms.pdf'], ['US', '-checklist-us-terms.pdf'], ['US', '-large-print-us-terms.pdf'],
+  ])
+})
+
+test('pattern and checklist of each size where the pattern asks for them', () => {
+  const papers = papersOf({ slug: 'hat', version: '1.0.0', terms: 'US', sizes: ['S', 'M'], eachSize: true })
+  expect(papers.map(({ edition, sizeName, path }) => [edition, sizeName, path.replace('patterns/hat/hat-1.0.0', '')])).toEqual([
+    ['pattern', undefined, '.pdf'], ['checklist', undefined, '-checklist.pdf'], ['pattern', 'S', '-in-s.pdf'], ['pattern', 'M', '-in-m.pdf'],
+    ['checklist', 'S', '-checklist-s.pdf'], ['checklist', 'M', '-checklist-m.pdf'], ['large print', 'S', '-large-print-s.pdf'], ['large print', 'M', '-large-print-m.pdf'],
   ])
 })

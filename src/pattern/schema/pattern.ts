@@ -26,6 +26,7 @@ export const patternSchema = keys({
   'made-for': choice(['home', 'garment', 'toy', 'baby', 'pet', 'kitchen'], 'What it is made for. It decides which cautions are printed.').optional(),
   sizes: z.array(text('The name of a size.'), 'must be a list of names such as `[Small, Large]`')
     .describe('The names of the sizes, smallest first. Their order is the order of every list of numbers. Left out for one size.').optional(),
+  papers: choice(['all sizes', 'each size'], 'Whether pattern and checklist are printed for each size alone as well. Left out: for all sizes at once.').optional(),
   gauge: gauge.optional(),
   conventions: conventions.optional(),
   materials: materials.optional(),

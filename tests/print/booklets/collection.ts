@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { bookletInSize } from '../../../src/booklet/booklet-in-size.ts'
+import { bookletsInBothTerms } from '../../../src/booklet/booklet-in-terms.ts'
 import type { Booklet } from '../../../src/booklet/booklet.ts'
 import { makeBooklet } from '../../../src/booklet/make-booklet.ts'
 import { checkPattern } from '../../../src/pattern/check-pattern.ts'
@@ -13,3 +14,6 @@ export const fromCollection = (name: string): Booklet => makeBooklet(checked(nam
 
 /** The same in one of its sizes, from 0. */
 export const inSize = (name: string, size: number): Booklet => bookletInSize(checked(name), size)
+
+/** The same in the other terms. */
+export const inOtherTerms = (name: string): Booklet => bookletsInBothTerms(checked(name)).other!.booklet

@@ -129,6 +129,7 @@ describe('the facts block', () => {
       Hook: '4 mm (US G-6)',
       Gauge: '16 sts and 16 rounds = 10 cm (4 in)',
       Worked: 'In a spiral; becket in rows',
+      Terms: 'US: sc is the UK dc',
       Level: 'Easy',
       'You need': 'Ch, sc, inc, dec, adjustable ring',
       Length: '24 rounds and 4 rows; 916 stitches',
@@ -154,7 +155,7 @@ describe('the facts block', () => {
   })
 
   test('what is not known is left out', () => {
-    expect(Object.keys(facts({}))).toEqual(['Makes', 'Worked', 'You need', 'Length'])
+    expect(Object.keys(facts({}))).toEqual(['Makes', 'Worked', 'Terms', 'You need', 'Length'])
   })
 
   test('UK terms speak of tension', () => {

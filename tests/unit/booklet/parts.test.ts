@@ -63,7 +63,7 @@ describe('a ball in rounds', () => {
   })
 
   test('the head says how it is worked', () => {
-    expect(part).toMatchObject({ number: 1, name: 'The ball', counting: 'Round', sides: false, line: 'Make 1. In a spiral.' })
+    expect(part).toMatchObject({ number: 1, name: 'The ball', counting: 'Round', sides: false, line: 'Make 1. In a spiral. US terms.' })
   })
 })
 
@@ -71,7 +71,7 @@ describe('a strip in rows', () => {
   const strip = partsOf([ball, becket])[1]!
 
   test('the foundation chain and its colour stand at the head', () => {
-    expect(plainSpaces(strip.line)).toBe('Make 1. In rows, with B. Ch 25.')
+    expect(plainSpaces(strip.line)).toBe('Make 1. In rows, with B. Ch 25. US terms.')
     expect(rowsOf(strip.lines).map(({ label }) => label)).toEqual(['1', '2', '3', '4'])
   })
 
@@ -96,19 +96,19 @@ describe('heads of parts', () => {
   const spiral: HandPiece = { name: 'Cover', lines: [{ written: 'Rnd 1:|6 sc in ring.|(6)', numbers: [1], makes: [[6]] }] }
 
   test('joined rounds are told from a spiral', () => {
-    expect(partsOf([round])[0]!.line).toBe('Make 1. In joined rounds.')
-    expect(partsOf([spiral])[0]!.line).toBe('Make 1. In a spiral.')
+    expect(partsOf([round])[0]!.line).toBe('Make 1. In joined rounds. US terms.')
+    expect(partsOf([spiral])[0]!.line).toBe('Make 1. In a spiral. US terms.')
   })
 
   test('a join that the notes speak of holds for every round', () => {
-    expect(partsOf([spiral], {}, '## Notes\n\nJoin each round with a sl st.')[0]!.line).toBe('Make 1. In joined rounds.')
+    expect(partsOf([spiral], {}, '## Notes\n\nJoin each round with a sl st.')[0]!.line).toBe('Make 1. In joined rounds. US terms.')
     expect(partsOf([spiral], {}, '## Notes\n\nDo not join the rounds; move the marker up.')[0]!.line)
-      .toBe('Make 1. In a spiral; move the marker up each round.')
+      .toBe('Make 1. In a spiral; move the marker up each round. US terms.')
   })
 
   test('a yarn that is joined does not close a round', () => {
     const joining = { ...spiral, lines: [{ written: 'Rnd 1:|Join B with sl st in any st, sc in each st around.|(6)', numbers: [1], makes: [[6]] }] }
-    expect(partsOf([joining])[0]!.line).toBe('Make 1. In a spiral.')
+    expect(partsOf([joining])[0]!.line).toBe('Make 1. In a spiral. US terms.')
   })
 
   test('rounds that turn say so, and have sides', () => {
@@ -119,25 +119,25 @@ describe('heads of parts', () => {
         { written: 'Rnd 2:|Ch 1, turn, sc in each st around, join with sl st in first sc.|(6)', numbers: [2], makes: [[6]], side: 'WS' },
       ],
     }
-    expect(partsOf([turned])[0]).toMatchObject({ line: 'Make 1. In joined rounds, turned.', sides: true })
+    expect(partsOf([turned])[0]).toMatchObject({ line: 'Make 1. In joined rounds, turned. US terms.', sides: true })
   })
 
   test('copies and what a piece goes on from', () => {
-    expect(partsOf([{ ...round, piece: { make: 2 } }])[0]!.line).toBe('Make 2. In joined rounds.')
-    expect(partsOf([{ ...round, name: 'Edge' }, { ...round, piece: { on: 'Edge' } }])[1]!.line).toBe('Goes on from Edge. In joined rounds.')
+    expect(partsOf([{ ...round, piece: { make: 2 } }])[0]!.line).toBe('Make 2. In joined rounds. US terms.')
+    expect(partsOf([{ ...round, name: 'Edge' }, { ...round, piece: { on: 'Edge' } }])[1]!.line).toBe('Goes on from Edge. In joined rounds. US terms.')
   })
 
   test('a yarn is said of the whole piece only when no row brings in another', () => {
     const foundation = { written: 'Foundation:|With A, ch 4.', makes: [[4]], kinds: { ch: 4 }, yarns: ['A'] }
     const two = { written: 'Rnd 1:|Join B with sl st in ring, 6 sc in ring, join with sl st in first sc.|(6)', numbers: [1], makes: [[6]], yarns: ['B'] }
-    expect(plainSpaces(partsOf([{ ...round, lines: [foundation, ...round.lines] }])[0]!.line)).toBe('Make 1. In joined rounds, with A. Ch 4.')
-    expect(plainSpaces(partsOf([{ ...round, lines: [foundation, two] }])[0]!.line)).toBe('Make 1. In joined rounds. With A, ch 4.')
+    expect(plainSpaces(partsOf([{ ...round, lines: [foundation, ...round.lines] }])[0]!.line)).toBe('Make 1. In joined rounds, with A. Ch 4. US terms.')
+    expect(plainSpaces(partsOf([{ ...round, lines: [foundation, two] }])[0]!.line)).toBe('Make 1. In joined rounds. With A, ch 4. US terms.')
   })
 
   test('a long foundation is a line of its own, and a foundation of stitches is a row', () => {
     const long = 'With A, ch 60 and join with sl st in first ch, being careful not to twist the chain.'
     const tube: HandPiece = { ...round, lines: [{ written: `Foundation:|${long}`, makes: [[0]], kinds: {} }, ...round.lines] }
-    expect(partsOf([tube])[0]!.line).toBe('Make 1. In joined rounds.')
+    expect(partsOf([tube])[0]!.line).toBe('Make 1. In joined rounds. US terms.')
     expect(seen(partsOf([tube])[0]!.lines[0]!)).toBe(long)
     const stitched: HandPiece = { name: 'Strip', lines: [{ written: 'Foundation:|Fsc 40.|(40)', makes: [[40]], word: 'row' }] }
     expect(rowsOf(partsOf([stitched])[0]!.lines)[0]).toMatchObject({ label: 'Start', stitches: ['40'], id: 'strip-start' })
@@ -208,7 +208,7 @@ describe('sizes', () => {
   })
 
   test('the head keeps the sizes of the foundation', () => {
-    expect(plainSpaces(part.line)).toBe('Make 1. In rows. Ch 49 (65).')
+    expect(plainSpaces(part.line)).toBe('Make 1. In rows. Ch 49 (65). US terms.')
   })
 
   const cap: HandPiece = {
