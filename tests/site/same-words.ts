@@ -65,9 +65,12 @@ export function pagesSayWhatThePaperSays(site: () => BuiltSite): void {
   })
 }
 
+/** A count that is the same in every size is said once. */
+const stitchesInOneLine = ({ stitches }: RowLine) => (new Set(stitches).size === 1 ? stitches.slice(0, 1) : stitches)
+
 /** A row as its cells say it. */
 function shownRow(line: RowLine, sides: boolean, counting: string) {
-  const [first = '', ...others] = line.stitches
+  const [first = '', ...others] = stitchesInOneLine(line)
   return {
     label: line.label,
     side: sides ? (line.side ?? '') : null,
@@ -106,7 +109,7 @@ function printedRow(line: RowLine, sides: boolean): readonly string[] {
   // Counts of four sizes and more stand under the text, before the boxes and the figures of the columns.
   return line.stitches.length < 4
     ? [`${line.label}${side}${text}`, ...boxes, line.repeats, line.change, ...line.stitches, line.spaces]
-    : [`${line.label}${side}${text}`, ...line.stitches, line.spaces, ...boxes, line.repeats, line.change]
+    : [`${line.label}${side}${text}`, ...stitchesInOneLine(line), line.spaces, ...boxes, line.repeats, line.change]
 }
 
 /** Those of some words that do not stand in a text one after the other. */

@@ -1,4 +1,5 @@
 import type { Booklet, Inline, Part, RealRow, RowLine, Section } from '../../booklet/booklet.ts'
+import { stitchesShown } from '../../booklet/stitches-shown.ts'
 
 /** A line of a checklist: a real row, or something to do between two rows. */
 export type CheckLine = CheckRow | CheckStep
@@ -54,8 +55,9 @@ function rowsOf(line: RowLine): readonly RealRow[] {
 const wordsOf = (runs: RowLine['text']) => runs.map(({ text }) => text).join('')
 
 /** `48 (56, 64)`; one figure when all are the same. */
-function inOneCell([first = '', ...others]: readonly string[]): string {
-  return others.every((other) => other === first) ? first : `${first}\u00a0(${others.join(',\u00a0')})`
+function inOneCell(stitches: readonly string[]): string {
+  const [first = '', ...others] = stitchesShown(stitches)
+  return others.length === 0 ? first : `${first}\u00a0(${others.join(',\u00a0')})`
 }
 
 /** Steps of the finishing under their heading: the entries of its lists, lettered. */

@@ -1,4 +1,5 @@
 import type { Part, RowLine } from '../../booklet/booklet.ts'
+import { stitchesShown } from '../../booklet/stitches-shown.ts'
 import { gaps, live, pencilBox } from '../sheet/measures.ts'
 import type { Tag } from '../sheet/placed.ts'
 import type { Sheet } from '../sheet/sheet.ts'
@@ -63,8 +64,9 @@ export function rowBlock(row: RowLine, columns: PartColumns): RowBlock {
   return { kind: 'row', row, strips, ...figures, height: padding.above + own + padding.below, begins: true }
 }
 
-/** `48 (56, 64, 72)`, and the spaces after it. */
-export function countsInOneLine({ stitches: [first = '', ...others], spaces }: Pick<RowLine, 'stitches' | 'spaces'>): string {
+/** `48 (56, 64, 72)`, `8` where all sizes have the same, and the spaces after it. */
+export function countsInOneLine({ stitches, spaces }: Pick<RowLine, 'stitches' | 'spaces'>): string {
+  const [first = '', ...others] = stitchesShown(stitches)
   return `${first}${others.length > 0 ? ` (${others.join(', ')})` : ''}${spaces === '' ? '' : `, ${spaces}`}`
 }
 
