@@ -32,6 +32,11 @@ export function ouncesFromGrams(grams: number): number {
   return grams / gramsInAnOunce
 }
 
+/** Ounces to grams, not rounded. */
+export function gramsFromOunces(ounces: number): number {
+  return ounces * gramsInAnOunce
+}
+
 /** To the nearest half centimetre, as leaflets print what was measured in inches. */
 export function nearestHalfCm(cm: number): number {
   return Math.round(cm * 2) / 2

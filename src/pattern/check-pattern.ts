@@ -14,6 +14,7 @@ import { prosePlaces } from './prose-places.ts'
 import { readPattern } from './read-pattern.ts'
 import { withTriedHints } from './try-hints.ts'
 import { saidConventions } from './said-conventions.ts'
+import { senseFindings } from './sense/sense-findings.ts'
 
 /**
  * Reads a pattern, works every piece in every size, checks it, and tries small changes where a count does not come out. Never throws
@@ -34,9 +35,9 @@ function checkOnce(source: Source): CheckedPattern {
   })
   const defined = new Set(pattern.stitches.map(({ abbr }) => abbr))
   const termsSpan = pattern.places.get('terms')
-  const prose = [...prosePlaces(pattern), ...remarks]
+  const prose = [...prosePlaces(pattern), ...remarks.map(({ span }) => span)]
   const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, split, definitions: legsDefined(pattern), prose, ...(termsSpan && { termsSpan }), seams: pattern.seams.map(({ join, ease, span }) => ({ join, ease: ease === true, span })) }, pattern.sizes)
-  return { source, pattern, pieces, diagnostics: inOrder([...diagnostics, ...found, ...referencesNotFound(pattern, pieces)]) }
+  return { source, pattern, pieces, diagnostics: inOrder([...diagnostics, ...found, ...referencesNotFound(pattern, pieces), ...senseFindings(pattern, pieces, facts, remarks)]) }
 }
 
 function workAll(pattern: Pattern) {
@@ -66,7 +67,7 @@ function workAll(pattern: Pattern) {
       facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, edge: edgePlaces(run) })
     }
   }
-  return { pieces, facts, undecided: [...undecided.values()], split, words, remarks: read.flatMap(({ remarks }) => remarks.map(({ span }) => span)) }
+  return { pieces, facts, undecided: [...undecided.values()], split, words, remarks: read.flatMap(({ piece, remarks }) => remarks.map(({ span }) => ({ span, piece: piece.name }))) }
 }
 
 /** Legs of the pattern's own stitches: `5 dc in one stitch, closed together` has 5. */
