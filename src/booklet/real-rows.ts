@@ -46,6 +46,7 @@ export function realRows(lines: readonly GatheredLine[], setting: PieceSetting):
         ...(short === undefined ? {} : { short }),
         change: changeOfAll(line, at),
         stitches: alike(line.rows.map((rows) => stitchesText(rows[at]))),
+        inSizes: line.rows.map((rows) => stitchesText(rows[at])),
         ...asRow(textOf(source, line.written.text), at),
       }
     })
