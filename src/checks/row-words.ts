@@ -1,4 +1,5 @@
 import type { TallyLine } from '../diagnostics/diagnostic.ts'
+import { timesInWords } from '../diagnostics/words.ts'
 import type { WorkedRow } from '../fabric/worked-row.ts'
 import { textOf, type Source } from '../text/source.ts'
 import type { Span } from '../text/span.ts'
@@ -23,9 +24,15 @@ export function withoutStop(source: Source, span: Span): Span {
 /** The row's arithmetic as it is shown under a message. */
 export function tallyOf(source: Source, row: WorkedRow): readonly TallyLine[] {
   return row.tally.map(({ span, worksOver, makes, soFar, times }) => ({
-    text: textOf(source, span).replace(/\s+/g, ' ') + (times > 1 ? ` (${times} times in all)` : ''),
+    text: withTimes(textOf(source, span).replace(/\s+/g, ' '), times),
     worksOver,
     makes,
     soFar,
   }))
+}
+
+/** How often a step was worked, unless its own words say just that: `[…] 6 times`, `(…) x 6`, `twice`. */
+function withTimes(words: string, times: number): string {
+  const said = times === 2 ? /\btwice\s*\W*$|\b2 times\W*$|[x×]\s*2\W*$/i : new RegExp(String.raw`\b${times} times(?: in all)?\W*$|[x×]\s*${times}\W*$|\b${times}\s*[x×]\W*$`, 'i')
+  return times > 1 && !said.test(words) ? `${words} (${timesInWords(times)} in all)` : words
 }

@@ -34,6 +34,8 @@ export interface Diagnostic {
   readonly note?: string
   /** A change, only after it was tried. */
   readonly hint?: Hint
+  /** Other changes after which the pattern comes out as well; the likeliest is `hint`. */
+  readonly otherHints?: readonly Hint[]
   /** Sizes that it holds for; left out when it holds for all of them. */
   readonly sizes?: readonly string[]
 }

@@ -41,7 +41,7 @@ export function errorsFirst(diagnostics: readonly Diagnostic[]): readonly Diagno
 }
 
 function oneReport(diagnostic: Diagnostic, source: Source, paint: Paint, width: number): readonly string[] {
-  const { code, tally, note, hint, sizes } = diagnostic
+  const { code, tally, note, hint, otherHints = [], sizes } = diagnostic
   const { gutter, lines } = frame(diagnostic, source, { paint, width, severity: severityOf(code) })
   const margin = ' '.repeat(gutter)
   const fact = (name: string, text: string) => `${margin} ${paint('gutter', '=')} ${paint('strong', `${name}:`)} ${text}`
@@ -53,6 +53,7 @@ function oneReport(diagnostic: Diagnostic, source: Source, paint: Paint, width: 
     ...(tally && tally.length > 0 ? tallyLines(fact, margin, tallyTable(tally, paint)) : []),
     ...(note === undefined ? [] : [fact('note', shownText(note))]),
     ...(hint === undefined ? [] : [`${margin} ${paint('gutter', '=')} ${paint('hint', 'hint:')} ${shownText(hint.text)}`]),
+    ...otherHints.map(({ text }) => `${margin} ${paint('gutter', '=')} ${paint('hint', 'or:')} ${shownText(text)}`),
     ...(sizes === undefined || sizes.length === 0 ? [] : [fact('sizes', `${shownText(listOf(sizes))} only`)]),
     fact('more', `/help/${code}`),
   ]

@@ -1,0 +1,95 @@
+import type { WorkedRow } from '../../fabric/worked-row.ts'
+import { textOf } from '../../text/source.ts'
+import type { Span } from '../../text/span.ts'
+import { changeOfWords, type Change, type Slip } from './change.ts'
+import { numbersOf, saysHowOften, timesAround } from './row-numbers.ts'
+import { valueIn, withValues, type WrittenNumber } from './written-numbers.ts'
+
+/** Numbers of a row that say how often something is worked, one more and one less, `once` and `twice` among them. */
+export function timesChanges(slip: Slip): readonly Change[] {
+  return [...oneOff(slip, numbersOf(slip).filter((number) => saysHowOften(slip, number))), ...timesInWords(slip)].map((change) => ({ ...change, carriesTotal: true }))
+}
+
+/** Every other number of the row: first changed by just what the row is off, then one more and one less. */
+export function numberChanges(slip: Slip): readonly Change[] {
+  const numbers = numbersOf(slip).filter((number) => !saysHowOften(slip, number))
+  const exact = numbers.flatMap((number) => byTheDifference(slip, number))
+  // Words that stand in the pattern already are likelier meant than words that stand nowhere.
+  const familiar = ({ clause = '' }: Change): number => (slip.source.text.includes(clause) ? 0 : 1)
+  const near = [...exact.toSorted((a, b) => familiar(a) - familiar(b)), ...oneOff(slip, numbers), ...impliedOnes(slip)]
+  return near
+}
+
+function byTheDifference(slip: Slip, number: WrittenNumber): readonly Change[] {
+  const times = timesAround(slip.row, number.span)
+  const values = new Map([...slip.bySize].map(([size, row]) => [size, valueIn(number, size) + difference(row) / times] as const))
+  const sound = [...values].every(([size, value]) => Number.isInteger(value) && value > 0 && value !== valueIn(number, size))
+  return sound ? made(slip, number, values).map((change) => ({ ...change, carriesTotal: true })) : []
+}
+
+function oneOff(slip: Slip, numbers: readonly WrittenNumber[]): readonly Change[] {
+  const fitting = (number: WrittenNumber): number => (fits(slip, number) ? 0 : 1)
+  return numbers.toSorted((a, b) => fitting(a) - fitting(b)).flatMap((number) => {
+    // Where the row is off by more or by fewer, the change that goes the other way comes first.
+    const up = difference(slip.row) > 0 ? [1, -1] : [-1, 1]
+    return up.flatMap((by) => made(slip, number, new Map([...slip.bySize.keys()].map((size) => [size, valueIn(number, size) + by]))))
+  })
+}
+
+function made(slip: Slip, number: WrittenNumber, values: ReadonlyMap<number, number>): readonly Change[] {
+  if ([...values.values()].some((value) => value < 1)) return []
+  const edit = withValues(slip.source, number, values)
+  if (!edit) return []
+  const { span, replacement } = withoutOne(slip.source.text, edit, number)
+  return [changeOfWords(slip, slip.row.written.text, span, replacement, number.parts.length > 1 ? number.span : span)]
+}
+
+/** Nobody writes `1 sc in next st` or `next 1 sts`. */
+function withoutOne(text: string, edit: { readonly span: Span; readonly replacement: string }, { parts }: WrittenNumber): { readonly span: Span; readonly replacement: string } {
+  if (edit.replacement !== '1' || parts.length > 1) return edit
+  const { start, end } = edit.span
+  const stitch = /^ (?=(?:sc|hdc|dc|tr|htr|dtr)\b(?! \d))/.exec(text.slice(end, end + 8))
+  if (stitch) return { span: { start, end: end + 1 }, replacement: '' }
+  const many = /^ (st|sp|stitche|dc|sc)s?\b/.exec(text.slice(end, end + 10))
+  return many ? { span: { start, end: end + many[0].length }, replacement: many[1] === 'stitche' ? 'stitch' : many[1]! } : edit
+}
+
+/** `sc in next st` is a number as well: one. */
+function impliedOnes(slip: Slip): readonly Change[] {
+  const { text: within } = slip.row.written
+  return [...textOf(slip.source, within).matchAll(/\b(next|last) (st|sc|hdc|dc|tr)\b(?!s)/gi)].slice(0, 3).map((match) => {
+    const start = within.start + match.index
+    return changeOfWords(slip, within, { start, end: start + match[0].length }, `${match[1]} 2 ${match[2]!.toLowerCase() === 'st' ? 'sts' : match[2]}`)
+  })
+}
+
+function timesInWords(slip: Slip): readonly Change[] {
+  const { text: within } = slip.row.written
+  return [...textOf(slip.source, within).matchAll(/\b(once|twice)( more)?\b/gi)].flatMap((match) => {
+    const start = within.start + match.index
+    const span = { start, end: start + match[0].length }
+    const more = match[2] === undefined ? '' : ' more'
+    const instead = match[1]!.toLowerCase() === 'once' ? [`twice${more}`] : [`3${more} times`, `once${more}`]
+    return instead.map((words) => changeOfWords(slip, within, span, words))
+  })
+}
+
+/** By how much the row is off: what it would have to make more, or may work over less. */
+function difference(row: WorkedRow): number {
+  const { says, troubles } = row
+  for (const trouble of troubles) {
+    if (trouble.kind === 'overrun') return trouble.offers - trouble.wants
+    if (trouble.kind === 'left-over') return trouble.count - (trouble.said ?? 0)
+  }
+  if (row.agreement.kindSlip && row.agreement.total) return row.agreement.kindSlip.says - row.agreement.kindSlip.makes
+  const said = says?.count ?? Object.values(says?.kinds ?? {}).reduce((sum, count) => sum + count, 0)
+  return said > 0 ? said - row.makes : 0
+}
+
+/** Whether one more or one less of the number could be what the row is off by. */
+function fits({ row }: Slip, { span }: WrittenNumber): boolean {
+  const off = Math.abs(difference(row))
+  const step = row.tally.find(({ span: { start, end } }) => start <= span.start && span.end <= end)
+  if (!step || off === 0) return true
+  return [timesAround(row, span), step.makes / step.times, step.worksOver / step.times].includes(off)
+}

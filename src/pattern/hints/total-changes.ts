@@ -1,0 +1,44 @@
+import { plural } from '../../diagnostics/words.ts'
+import type { WorkedRow } from '../../fabric/worked-row.ts'
+import { textOf } from '../../text/source.ts'
+import type { Span } from '../../text/span.ts'
+import { quoted, type Change, type Slip } from './change.ts'
+import { valueIn, withValues, writtenNumbers } from './written-numbers.ts'
+
+/** The number that a row says of itself, changed to what it makes: its total, one kind of it, or its change. */
+export function totalChanges(slip: Slip): readonly Change[] {
+  const { source, row, bySize, sizes } = slip
+  if (!row.says) return []
+  const within = slip.diagnostic.code === 'change-mismatch' ? (row.says.changeSpan ?? row.says.span) : row.says.span
+  const wanted = new Map([...bySize].map(([size, worked]) => [size, saysAndMakes(worked, slip)] as const))
+  if ([...wanted.values()].some((pair) => pair === undefined)) return []
+  const found = writtenNumbers(source, within, sizes).find((number) => [...wanted].every(([size, pair]) => valueIn(number, size) === pair!.says))
+  const edit = found && withValues(source, found, new Map([...wanted].map(([size, pair]) => [size, pair!.makes])))
+  if (!found || !edit) return []
+  const whole = (textOf(source, { start: within.start, end: edit.span.start }) + edit.replacement + textOf(source, { start: edit.span.end, end: within.end })).trim()
+  return [{ ...agreeing(source.text, edit, within), words: `write ${quoted(whole)}`, ofTotal: true }]
+}
+
+function saysAndMakes(row: WorkedRow, { diagnostic, checked, piece }: Slip): { readonly says: number; readonly makes: number } | undefined {
+  const { says, agreement } = row
+  if (!says) return undefined
+  if (diagnostic.code === 'kind-mismatch') return agreement.kindSlip
+  if (diagnostic.code === 'change-mismatch') {
+    const rows = checked.pieces.find((worked) => worked.piece === piece && worked.rows.includes(row))?.rows ?? []
+    const before = rows[rows.indexOf(row) - 1]
+    return says.change === undefined || !before ? undefined : { says: Math.abs(says.change), makes: Math.abs(row.makes - before.makes) }
+  }
+  if (says.count !== undefined) return { says: says.count, makes: row.makes }
+  const kinds = Object.entries(says.kinds)
+  const off = kinds.filter(([kind, count]) => (row.kinds[kind] ?? 0) !== count)
+  const [only] = off.length > 0 ? off : kinds
+  return off.length > 1 || !only ? undefined : { says: only[1], makes: kinds.length === 1 ? row.makes : (row.kinds[only[0]] ?? 0) }
+}
+
+/** `1 sts` is no total that anybody writes: the word goes with its number. */
+function agreeing(text: string, { span, replacement }: { readonly span: Span; readonly replacement: string }, within: Span): { readonly span: Span; readonly replacement: string } {
+  const word = /^ (sts?|sps?|stitch(?:es)?)\b/.exec(text.slice(span.end, within.end))
+  if (!word || !/^\d+$/.test(replacement)) return { span, replacement }
+  const bare = word[1]!.replace(/^stitches$/, 'stitch').replace(/^(st|sp)s$/, '$1')
+  return { span: { start: span.start, end: span.end + word[0].length }, replacement: `${replacement} ${plural(bare, Number(replacement))}` }
+}
