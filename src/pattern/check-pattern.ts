@@ -25,7 +25,8 @@ export function checkPattern(source: Source): CheckedPattern {
   return { ...checked, diagnostics: withTriedHints(checked, checkOnce) }
 }
 
-function checkOnce(source: Source): CheckedPattern {
+/** The same without trying changes: quicker, where only what is found matters. */
+export function checkOnce(source: Source): CheckedPattern {
   const { pattern, diagnostics } = readPattern(source)
   if (!pattern) return { source, pieces: [], diagnostics }
   const { pieces, facts, undecided, split, words, remarks } = workAll(pattern)

@@ -1,0 +1,82 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { checkOnce } from '../../src/pattern/check-pattern.ts'
+import { pencilLine, sectionsOf, type Line } from '../support/squared-paper.ts'
+import { borderRound, borderWords, patternOf, steppedPiece, type Border } from './random-steps.ts'
+import { oneOf, whole } from './random-rows.ts'
+
+// The outside oracle is a pencil on squared paper: `support/squared-paper.ts` draws round the squares and shares nothing with the engine.
+
+const sum = ({ sections }: Border): number => sections.reduce((all, { count }) => all + count, 0)
+
+function findings(text: string): string[] {
+  return checkOnce({ path: 'steps.md', text }).diagnostics
+    .filter(({ code }) => code !== 'key-missing-to-publish')
+    .map(({ code, message }) => `${code} ${message}`)
+}
+
+describe('the pencil', () => {
+  // Geometry: a rectangle of n squares by m lines.
+  test('draws 2n + 2m edges round n squares by m lines, in four sections', () => {
+    for (const [n, m] of [[1, 1], [7, 1], [1, 7], [12, 9]] as const) {
+      const lines = Array.from({ length: m }, (_, row): Line => ({ from: 0, to: n, toRight: row % 2 === 0 }))
+      const edges = pencilLine(lines, false)
+      expect(edges).toHaveLength(2 * n + 2 * m)
+      expect(sectionsOf(edges)).toEqual([
+        { side: 'row-end', count: m }, { side: 'underside', count: n }, { side: 'row-end', count: m }, { side: 'top', count: n },
+      ])
+    }
+  })
+
+  // Drawn by hand: six squares to the right, then three back, of which the first stands on the last but one.
+  //
+  //      ┌─2─┐
+  //   ┌──┘   └─┐
+  //   └────1───┘
+  test('goes in at a step', () => {
+    const lines = [{ from: 0, to: 6, toRight: true }, { from: 2, to: 5, toRight: false }]
+    expect(sectionsOf(pencilLine(lines, false)).map(({ side, count }) => `${count} ${side}`)).toEqual([
+      '1 row-end', '2 top', '1 row-end', '6 underside', '1 row-end', '1 top', '1 row-end', '3 top',
+    ])
+    expect(pencilLine(lines, false).slice(1, 3)).toEqual([{ side: 'top', row: 0, stitch: 2 }, { side: 'top', row: 0, stitch: 1 }])
+  })
+})
+
+describe('a border round a stepped piece', () => {
+  test('comes out when it works the edges that a pencil finds', () => {
+    fc.assert(fc.property(fc.gen(), (draw) => {
+      const piece = steppedPiece(draw, 2, 12)
+      const border = borderRound(draw, piece)
+      const text = patternOf(piece, borderWords(border, sum(border)))
+      expect(findings(text), text).toEqual([])
+    }), { numRuns: 250, seed: 4_1 })
+  })
+
+  test('is found when one of its numbers is one off, whether or not the total goes with it', () => {
+    let planted = 0
+    fc.assert(fc.property(fc.gen(), (draw) => {
+      const piece = steppedPiece(draw, 2, 12)
+      const border = borderRound(draw, piece)
+      // Row-ends at a step may be passed over, so a number of row-ends that is off is only wrong against the total.
+      const at = whole(draw, 0, border.sections.length - 1)
+      const off = oneOf(draw, [-1, 1])
+      const section = border.sections[at]!
+      if (section.count + off === 0) return
+      const slipped = { ...border, sections: border.sections.with(at, { ...section, count: section.count + off }) }
+      const along = section.side !== 'row-end' && oneOf(draw, [true, false])
+      const text = patternOf(piece, borderWords(slipped, along ? sum(slipped) : sum(border)))
+      expect(findings(text), `${off} in part ${at + 1}: ${text}`).not.toEqual([])
+      planted += 1
+    }), { numRuns: 250, seed: 4_2 })
+    expect(planted).toBeGreaterThan(180)
+  })
+
+  test('is found when only its total is one off', () => {
+    fc.assert(fc.property(fc.gen(), (draw) => {
+      const piece = steppedPiece(draw, 2, 12)
+      const border = borderRound(draw, piece)
+      const text = patternOf(piece, borderWords(border, sum(border) + oneOf(draw, [-1, 1])))
+      expect(findings(text), text).not.toEqual([])
+    }), { numRuns: 80, seed: 4_3 })
+  })
+})

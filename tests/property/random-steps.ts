@@ -1,0 +1,98 @@
+import { pencilLine, sectionsOf, type Line, type Section } from '../support/squared-paper.ts'
+import { oneOf, whole, type Draw } from './random-rows.ts'
+
+/** A stepped piece: its rows on squared paper and in words. */
+export interface SteppedPiece {
+  readonly lines: readonly Line[]
+  readonly rows: readonly string[]
+}
+
+/** A border in parts: each part works so many places of one sort. */
+export interface Border {
+  readonly turned: boolean
+  readonly sections: readonly Section[]
+}
+
+/** Rows to and fro that step in and out on either side. */
+export function steppedPiece(draw: Draw, fewest: number, most: number): SteppedPiece {
+  const width = whole(draw, 6, 24)
+  const lines: Line[] = [{ from: 0, to: width, toRight: true }]
+  const rows = [`Foundation: Ch ${width + 1}.`, `Row 1: Sc in 2nd ch from hook and in each ch across. (${width})`]
+  const wanted = whole(draw, fewest, most)
+  while (lines.length < wanted) {
+    const below = lines.at(-1)!
+    const { from, to } = below
+    const room = to - from
+    // At least three stitches of the row below are worked over.
+    const atStart = oneOf(draw, [0, 0, 0, whole(draw, 1, 6), -whole(draw, 2, 6)])
+    const stepIn = Math.min(Math.max(atStart, 0), room - 3)
+    const added = Math.max(-atStart, 0)
+    const left = Math.min(oneOf(draw, [0, 0, 0, whole(draw, 1, 6)]), room - 3 - stepIn)
+    const line = below.toRight
+      ? { from: from + left, to: to - stepIn + added, toRight: false }
+      : { from: from + stepIn - added, to: to - left, toRight: true }
+    rows.push(`Row ${lines.length + 1}: ${wordsOf(draw, { stepIn, added, left, over: room - stepIn - left })} (${line.to - line.from})`)
+    lines.push(line)
+  }
+  return { lines, rows }
+}
+
+interface Shaping {
+  readonly stepIn: number
+  readonly added: number
+  readonly left: number
+  /** Stitches of the row below that are worked over. */
+  readonly over: number
+}
+
+const sts = (count: number): string => (count === 1 ? 'next st' : `next ${count} sts`)
+const firstSts = (count: number): string => (count === 1 ? 'first st' : `first ${count} sts`)
+
+function wordsOf(draw: Draw, { stepIn, added, left, over }: Shaping): string {
+  const middle = left === 0 && stepIn === 0 && added === 0 && oneOf(draw, [true, false]) ? 'sc in each st across' : `sc in ${sts(over)}`
+  const end = left === 0 ? '' : oneOf(draw, [`, leave last ${left === 1 ? 'st' : `${left} sts`} unworked`, ', leave rem sts unworked', `, leave rem ${left === 1 ? 'st' : `${left} sts`} unworked`])
+  if (stepIn > 0) {
+    return oneOf(draw, [
+      `Turn, sl st in ${firstSts(stepIn)}, ch 1, ${middle}${end}.`,
+      `Ch 1, turn, sl st in ${sts(stepIn)}, ${middle}${end}.`,
+      `Turn, sl st in ${firstSts(stepIn + 1)}, ch 1, sc in same st as last sl st, sc in ${sts(over - 1)}${end}.`,
+    ])
+  }
+  if (added > 0) return `Ch ${added + 1}, turn, sc in 2nd ch from hook${added === 1 ? '' : ` and in ${added === 2 ? 'next ch' : `next ${added - 1} ch`}`}, ${middle}${end}.`
+  return `Ch 1, turn, ${middle}${end}.`
+}
+
+/** The border that goes all round the piece, one stitch a place. */
+export function borderRound(draw: Draw, { lines }: SteppedPiece): Border {
+  const turned = oneOf(draw, [true, false])
+  return { turned, sections: sectionsOf(pencilLine(lines, turned)) }
+}
+
+/** A border in words, with what it says that it makes. */
+export function borderWords({ turned, sections }: Border, total: number): string {
+  const parts = sections.map(({ side, count }) => {
+    if (side === 'row-end') return count === 1 ? 'sc in next row-end' : `sc in each of next ${count} row-ends`
+    if (side === 'underside') return count === 1 ? 'sc in the underside of next ch' : `sc in the underside of each of next ${count} ch`
+    return `sc in ${sts(count)}`
+  })
+  return `Rnd 1: Ch 1, ${turned ? 'turn' : 'do not turn'}, ${parts.join(', ')}, join with sl st in first sc. (${total})`
+}
+
+/** A pattern of the piece and a border on it. */
+export function patternOf({ rows }: SteppedPiece, border: string): string {
+  const block = (lines: readonly string[]): string => lines.map((line) => `      ${line}`).join('\n')
+  return `---
+title: Steps
+terms: US
+conventions: { turning-chains: { sc: not counted }, slip-stitches: not counted }
+pieces:
+  - name: Half
+    rows: |
+${block(rows)}
+  - name: Border
+    on: Half
+    rows: |
+${block([border])}
+---
+`
+}
