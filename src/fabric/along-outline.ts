@@ -1,43 +1,109 @@
-import type { Target } from '../notation/syntax.ts'
+import type { EdgeName, Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext } from './find-place.ts'
 import { isStitch } from './place.ts'
 import type { WorkInto } from './places-of.ts'
 import type { Walk } from './walk.ts'
+import type { Rest } from './work-items.ts'
+
+/** Row-ends of a straight side that a border may pass without a word: those of one tall row or two low ones (common practice, no source). */
+export const passedInSilence = 2
 
 /** At a step a border passes over the step's own height; more row-ends than that must be said. */
 export function rowEndsPassed(walk: Walk, from: number, span: Span): void {
   if (!walk.outline) return
-  let passed = 0
-  let missed = 0
-  for (let index = from; index < Math.min(walk.last, walk.edge.length); index += 1) {
-    if (walk.edge[index]!.kind === 'row-end') passed += 1
-    else if (isStitch(walk.edge[index]!)) missed += 1
-  }
+  const { passed, missed } = passedOver(walk, from, Math.min(walk.last, walk.edge.length))
   if (missed > 0) {
     walk.missed += missed
     walk.trouble({ kind: 'left-over', span, count: missed })
   }
-  if (passed > 2) walk.trouble({ kind: 'row-ends-passed', span, count: passed })
+  if (passed > passedInSilence) walk.trouble({ kind: 'row-ends-passed', span, count: passed })
+}
+
+/** Row-ends of straight sides and stitches from one index to before another. */
+export function passedOver(walk: Walk, from: number, to: number): { readonly passed: number; readonly missed: number } {
+  let passed = 0
+  let missed = 0
+  for (let index = from; index < to; index += 1) {
+    const place = walk.edge[index]!
+    if (place.kind === 'row-end') passed += walk.outline?.risers.has(place) ? 0 : 1
+    else if (isStitch(place)) missed += 1
+  }
+  return { passed, missed }
 }
 
 /** `60 sc evenly along 30 row-ends`: every place is passed, and the stitches are spread over them. */
 export function evenly(walk: Walk, target: Target, span: Span, count: number, work: WorkInto): void {
-  const many = target.walk === 'edge' ? sideAhead(walk) : count
-  for (let place = 0; place < many; place += 1) walk.take(findNext(walk, walk.at, target.thing ?? { kind: 'row-end' }), span)
+  const thing = target.thing ?? { kind: 'row-end' }
+  const end = endOfSide(walk, findNext(walk, walk.at, thing))
+  for (let place = 0; place < count; place += 1) {
+    const index = findNext(walk, walk.at, thing)
+    if (walk.outline && index >= end) {
+      walk.trouble({ kind: 'overrun', span, wants: count, offers: place, what: 'row-end' })
+      break
+    }
+    walk.take(index, span)
+  }
   work(walk.last)
 }
 
-/** Where this side ends: at the next corner. */
-export function endOfSide(walk: Walk): number {
-  let index = walk.at
+/** Where the side ends that holds the place at an index: at the next corner. */
+export function endOfSide(walk: Walk, from = walk.at): number {
+  let index = from
   while (index < walk.edge.length && !walk.outline?.corners.has(walk.edge[index]!)) index += 1
   return index
 }
 
-/** Row-ends from here to the next corner. */
-function sideAhead(walk: Walk): number {
+/** Where the edge ends that the hook stands at; a corner that the row works next is left to it. */
+export function endOfEdge(walk: Walk, rest: Rest): number {
+  const stretch = walk.outline?.stretchOf.get(walk.edge[walk.at]!)
+  if (!stretch || stretch.edge === 'row-ends' || stretch.edge === 'step') return endOfSide(walk)
   let index = walk.at
-  while (walk.edge[index]?.kind === 'row-end') index += 1
-  return index - walk.at
+  while (index < walk.edge.length && walk.outline?.stretchOf.get(walk.edge[index]!) === stretch) index += 1
+  return worksCorner(rest) && !cornersApart(walk) ? Math.max(walk.at, index - 1) : index
+}
+
+function worksCorner({ items }: Rest): boolean {
+  const next = items.find(({ node }) => node !== 'aside')
+  return (next?.node === 'work' || next?.node === 'group') && next.target?.thing?.where === 'corner'
+}
+
+/** A corner of a border is one of the edge's stitches, or a place of its own between two edges. */
+export function cornersApart(walk: Walk): boolean {
+  return walk.choose('corners', ['the corners are stitches of the edges', 'the corners are places of their own']) === 1
+}
+
+/** `3 sc in corner`: into the corner stitch, or between two edges. */
+export function intoCorner(walk: Walk, target: Target, span: Span, work: WorkInto): void {
+  if (cornersApart(walk)) return work(Math.max(0, walk.last))
+  const from = walk.at
+  const index = walk.take(findNext(walk, walk.at, target.thing), span)
+  rowEndsPassed(walk, from, span)
+  work(index)
+}
+
+/** An edge named that does not come next is a border gone astray. */
+export function expectEdge(walk: Walk, named: EdgeName | undefined, span: Span): void {
+  if (!walk.outline || !named || named === 'any' || named === 'all') return
+  const next = edgeAt(walk, walk.at)
+  if (next && next !== named) walk.trouble({ kind: 'other-edge', span, named, next })
+}
+
+/** Which edge the places from an index on belong to, the height of a step apart. */
+function edgeAt(walk: Walk, from: number): 'side' | 'underside' | 'top' | undefined {
+  let index = from
+  // What is left of the edge before, such as the last row-end under a corner, is passed.
+  while (index < walk.edge.length && walk.edge[index]!.kind === 'row-end' && walk.edge[index + 1]?.kind !== 'row-end' && index - from < passedInSilence && from > 0) index += 1
+  const edge = walk.outline?.stretchOf.get(walk.edge[index]!)?.edge
+  return edge === 'row-ends' || edge === 'step' ? 'side' : edge
+}
+
+/** The index at which a named edge begins, from the hook on and round. */
+export function startOfEdge(walk: Walk, named: EdgeName | undefined): number {
+  return walk.edge.findIndex((place, index) => index >= walk.at && (named === 'any' || named === 'all' || isOn(walk, place, named)))
+}
+
+function isOn(walk: Walk, place: Walk['edge'][number], named: EdgeName | undefined): boolean {
+  const edge = walk.outline?.stretchOf.get(place)?.edge
+  return named === 'side' ? edge === 'row-ends' || edge === 'step' : edge === named
 }

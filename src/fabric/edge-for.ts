@@ -1,6 +1,7 @@
 import type { Instruction, Target } from '../notation/syntax.ts'
-import type { Outline, Stretch } from './outline.ts'
-import type { Edge, Place } from './place.ts'
+import { borderEdge } from './border-edge.ts'
+import type { Outline } from './outline.ts'
+import type { Edge } from './place.ts'
 import type { RealRow } from './real-rows.ts'
 
 interface Fabric {
@@ -16,7 +17,7 @@ export function edgeFor(row: RealRow, { edge, outline, turnsAfter }: Fabric): Ed
   if (outline.flatRows === 0 || edge.round || !border && !alongEdges(row.items)) return edge
   const turned = turnBefore(row.items) ?? turnsAfter
   const stretches = outline.walk(turned)
-  return { places: stretches.flatMap(({ places }) => places), round: row.round, chain: false, outline: { stretches, corners: cornersOf(stretches) } }
+  return { places: stretches.flatMap(({ places }) => places), round: row.round, chain: false, outline: borderEdge(stretches) }
 }
 
 /** `Dc in each ch around`: the chains of a ring are worked one by one. */
@@ -24,14 +25,9 @@ function namesChains(items: readonly Instruction[]): boolean {
   return items.some((item) => (item.node === 'work' || item.node === 'group') && item.target?.thing?.kind === 'chain' || item.node === 'repeat' && namesChains(item.items))
 }
 
-/** The first and last places of the top and of the underside stand at the corners. */
-function cornersOf(stretches: readonly Stretch[]): ReadonlySet<Place> {
-  return new Set(stretches.filter(({ edge }) => edge === 'top' || edge === 'underside').flatMap(({ places }) => [places[0]!, places.at(-1)!]))
-}
-
 /** Whether instructions name the edges of the fabric: row-ends, a side, the underside of the foundation. */
 export function alongEdges(items: readonly Instruction[]): boolean {
-  return items.some((item) => (item.node === 'work' || item.node === 'group') && alongEdge(item.target) || item.node === 'start' && item.target.thing?.kind === 'row-end'
+  return items.some((item) => (item.node === 'work' || item.node === 'group') && alongEdge(item.target) || item.node === 'start' && alongEdge(item.target)
     || (item.node === 'repeat' || item.node === 'group') && alongEdges(item.items))
 }
 

@@ -16,7 +16,7 @@ export function liesOn(walk: Walk): Lies {
   const stands = !onChain && first !== undefined && last !== undefined && first.kind !== 'ring' && to >= from
   return {
     ...(stands && { over: { first, second: edge[Math.min(from + 1, to)]!, last } }),
-    places: withoutTravel(walk.made),
+    places: withoutSlips(walk),
     startChains: edge.slice(walk.firstChain, prefixed),
     endChains: appended > 0 ? edge.slice(edge.length - appended) : [],
     foundation: foundationOf(walk),
@@ -28,17 +28,28 @@ export function withoutTravel(made: readonly Place[]): readonly Place[] {
   return made.some((place) => place.travel) ? made.filter((place) => !place.travel) : made
 }
 
+/** Slip stitches at a flat row's ends have no height, counted or not: the row ends at its first and last stitch between them. */
+function withoutSlips(walk: Walk): readonly Place[] {
+  if (walk.setting.slipFabric || walk.setting.slipsFasten || walk.round) return withoutTravel(walk.made)
+  const from = walk.made.findIndex((place) => !isSlip(place))
+  return from < 0 ? withoutTravel(walk.made) : walk.made.slice(from, walk.made.findLastIndex((place) => !isSlip(place)) + 1)
+}
+
+const isSlip = ({ kind }: Place): boolean => kind === 'sl st'
+
 /** Slip stitches at the start pass places by; the one that the first stitch stands on is covered. */
-function coveredFrom({ made, edge, begunAt }: Walk): number {
-  const stitch = made.findIndex(({ travel }) => !travel)
+function coveredFrom({ made, edge, begunAt, setting }: Walk): number {
+  if (setting.slipFabric || setting.slipsFasten) return begunAt
+  const stitch = made.findIndex((place) => !isSlip(place))
   const slip = stitch > 0 ? made[stitch - 1]!.into : undefined
   if (!slip) return begunAt
   const at = edge.indexOf(slip)
   return made[stitch]!.into === slip ? at : at + 1
 }
 
-function coveredTo({ made, edge, at }: Walk): number {
-  const stitch = made.findLastIndex(({ travel }) => !travel)
+function coveredTo({ made, edge, at, setting }: Walk): number {
+  if (setting.slipFabric || setting.slipsFasten) return at
+  const stitch = made.findLastIndex((place) => !isSlip(place))
   const slip = made[stitch + 1]?.into
   return slip && stitch >= 0 ? edge.indexOf(slip) : at
 }

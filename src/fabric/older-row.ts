@@ -4,7 +4,7 @@ import type { Walk } from './walk.ts'
 
 /** `in each front loop of Rnd 1`, `in unworked sts of Row 20`: the hook goes on along places that an older row left. */
 export function goToRow(walk: Walk, target: Target, span: Span): void {
-  if (walk.onRow === target.ofRow) return
+  if (walk.onRow === target.ofRow || isBelow(walk, target)) return
   const older = walk.setting.rowsBefore.get(target.ofRow ?? -1)
   if (!older) return walk.trouble({ kind: 'no-such-place', span, what: `row ${target.ofRow}` })
   walk.onRow = target.ofRow
@@ -15,6 +15,11 @@ export function goToRow(walk: Walk, target: Target, span: Span): void {
   walk.edge = [...before, ...places]
   walk.noneFrom.clear()
   walk.last = walk.at - 1
+}
+
+/** `in first ch-2 sp of Rnd 1` where Rnd 1 is the row below: the row goes on as any other. A loop of it may be free, or a step left. */
+export function isBelow(walk: Walk, { ofRow, loop, passedOver }: Target): boolean {
+  return ofRow !== undefined && ofRow === walk.setting.below && loop === undefined && passedOver !== true && (walk.setting.rowsBefore.get(ofRow)?.left.length ?? 0) === 0
 }
 
 /** Stitches of the piece worked so far that the row goes away from; the one that the join took up is not among them. */

@@ -1,5 +1,5 @@
 import type { Chain } from '../notation/syntax.ts'
-import type { Stretch } from './outline.ts'
+import type { BorderEdge } from './border-edge.ts'
 
 /** Anything that a hook can go into. Places are never changed once they are made, so that rows can share them. */
 export interface Place {
@@ -42,15 +42,9 @@ export interface Edge {
   /** The chain was said to form a ring: the next round goes into the ring, unless it names the chains. */
   readonly formsRing?: boolean
   /** The places are the outline of a flat piece, which a border goes along. */
-  readonly outline?: AlongOutline
+  readonly outline?: BorderEdge
   /** The chain was closed by a slip stitch in its first chain. */
   readonly closedInFirst?: boolean
-}
-
-/** An outline as a border meets it. */
-export interface AlongOutline {
-  readonly stretches: readonly Stretch[]
-  readonly corners: ReadonlySet<Place>
 }
 
 /** Before anything is worked. */

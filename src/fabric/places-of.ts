@@ -1,7 +1,7 @@
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, indexBefore, isThing } from './find-place.ts'
-import { endOfSide, evenly, rowEndsPassed } from './along-outline.ts'
+import { endOfEdge, endOfSide, evenly, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { goToPiece, goToRow } from './older-row.ts'
 import { eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
@@ -19,6 +19,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (walk.bridge > 0 && target.thing?.kind === 'chain') return work(walk.last)
   if (target.ofRow !== undefined) goToRow(walk, target, span)
   if (target.thing?.kind === 'space' || target.thing?.kind === 'gap') walk.worksSpaces = true
+  if (walk.outline && target.thing?.where === 'corner' && target.walk === 'next' && !target.count) return intoCorner(walk, target, span, work)
   const count = target.count ? inSize(target.count, walk.setting.size) : 1
   switch (target.walk) {
     case 'next': return next(walk, target, span, count, work, over)
@@ -33,7 +34,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'marked': return next(walk, { ...target, walk: 'next' }, span, 1, work, over)
     case 'below': return below(walk, span, rest, count, work, over === 1 && (target.loop !== undefined || spikes))
     case 'layers': return layers(walk, span, work)
-    case 'edge': return evenly(walk, target, span, 1, work)
+    case 'edge': return each(walk, { ...target, walk: 'each', toEnd: true }, span, rest, work, over)
     case 'other-side': return walk.trouble({ kind: 'no-such-place', span, what: 'an edge' })
   }
 }
@@ -65,7 +66,7 @@ function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto
   if (target.thing?.kind === 'gap') return gaps(walk, span, work)
   if (eachChain(walk, target.thing)) openAll(walk)
   withoutClosingChain(walk)
-  const limit = target.thing?.kind === 'row-end' && !target.toEnd ? endOfSide(walk) : limitOf(walk, target, rest)
+  const limit = walk.outline && (target.edge && target.edge !== 'all' || target.across) ? endOfEdge(walk, rest) : target.thing?.kind === 'row-end' && !target.toEnd ? endOfSide(walk) : limitOf(walk, target, rest)
   const thing = named(walk, target.thing, limit, span)
   if (thing === 'none') return
   if (target.every && target.every > 1) return everyNth(walk, target.every, limit, span, work)

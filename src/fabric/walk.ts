@@ -1,7 +1,9 @@
 import type { Chain, Instruction } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
-import { isSpace, isStitch, type AlongOutline, type Edge, type Place } from './place.ts'
+import type { BorderEdge } from './border-edge.ts'
+import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import type { Lexicon } from './lexicon.ts'
+import type { Loose } from './work-along-edge.ts'
 import type { Step, Trouble } from './worked-row.ts'
 
 /** More stitches than this in one pattern are not worked. */
@@ -38,6 +40,8 @@ export interface RowSetting {
   readonly readings: ReadonlyMap<string, number>
   /** Stitches that may still be made. */
   readonly room: number
+  /** Number of the row below. */
+  readonly below?: number
   /** Edges of the pieces worked before, by name in small letters: for `sc around Leg 1`. */
   readonly pieces: ReadonlyMap<string, readonly Place[]>
   /** Earlier rows by number: what they made, and what of it the next row left. */
@@ -93,7 +97,13 @@ export class Walk {
   /** The piece whose edge is worked now. */
   onPiece: string | undefined
   /** The row goes along the outline of a flat piece. */
-  readonly outline: AlongOutline | undefined
+  readonly outline: BorderEdge | undefined
+  /** Of an outline: the places that were taken. */
+  readonly taken = new Set<Place>()
+  /** Stitches along an edge whose number is left to the maker. */
+  loose: Loose | undefined
+  /** The row was joined anew somewhere on the fabric. */
+  joinedAnew = false
   /** Places kept back are counted with the ends of rows among them. */
   readonly keepsRowEnds: boolean = false
   /** The older row whose places are worked now. */
@@ -206,6 +216,8 @@ export class Walk {
       this.overrun = true
       this.troubles.push({ kind: 'overrun', span, wants: 0, offers: this.edge.length })
     }
+    const place = this.outline && this.edge[index]
+    if (place) this.taken.add(place)
     this.at = Math.max(this.at, index + 1)
     this.last = index
     return index

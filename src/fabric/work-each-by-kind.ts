@@ -1,7 +1,10 @@
-import { inSize, type Chain, type Group, type Instruction, type Work } from '../notation/syntax.ts'
+import { inSize, type Chain, type Group, type Instruction, type Target, type Work } from '../notation/syntax.ts'
+import { cornersApart } from './along-outline.ts'
 import { isThing } from './find-place.ts'
 import { openAll } from './open-chains.ts'
+import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
+import { loosen, sumsOf } from './work-along-edge.ts'
 import { inOnePlace } from './work-group.ts'
 import { workItems } from './work-items.ts'
 
@@ -34,14 +37,23 @@ export function eachByKind(items: readonly Instruction[], from: number): EachByK
 }
 
 function isEach(item: Instruction): item is Each {
-  return (item.node === 'work' || item.node === 'group') && item.target?.walk === 'each' && item.target.thing !== undefined && item.target.keepBack === undefined && !item.target.every
+  return (item.node === 'work' || item.node === 'group') && item.target?.walk === 'each' && item.target.thing !== undefined && item.target.keepBack === undefined && !item.target.every && !isOneEdge(item.target)
+}
+
+/** `sc in each row-end down the side`: one edge is walked to its end, and not all of them. */
+function isOneEdge({ edge, thing, toEnd }: Target): boolean {
+  return edge !== undefined && edge !== 'all' || thing?.kind === 'row-end' && !toEnd
 }
 
 /** `Sc around, 3 sc in centre sc of each corner`: the fill leaves the corners to what follows. */
 function isFillBeforeCorners(item: Instruction, next: Instruction | undefined): boolean {
-  return item.node === 'work' && item.target?.walk === 'each' && item.target.toEnd === true && item.target.thing === undefined
+  const fill = item.node === 'work' && item.target !== undefined && (item.target.walk === 'each' && item.target.toEnd === true && item.target.thing === undefined || isLooseFill(item))
+  return fill
     && next !== undefined && isEach(next) && next.target?.thing?.where === 'corner'
 }
+
+/** `Sc evenly around`: one in each place of the outline, row-ends too. */
+const isLooseFill = (item: Instruction): item is Work => item.node === 'work' && item.target?.walk === 'edge' && item.target.edge === 'all' && item.count === undefined
 
 /** Corners and chains are told apart from the stitches that `each st` would take as well. */
 const isNarrow = (item: Each): boolean => isCornerOf(item) || item.target?.thing?.kind === 'chain'
@@ -53,23 +65,26 @@ export function workEachByKind(walk: Walk, instructions: readonly Each[], betwee
   const chains = between ? inSize(between.count, walk.setting.size) : 0
   const used = new Set<Each>()
   let groups = 0
-  // A corner of a border is one of the edge's stitches, or a place of its own between two edges.
-  const apart = walk.outline && instructions.some(isCornerOf) && walk.choose('corners', ['the corners are stitches of the edges', 'the corners are places of their own']) === 1
+  const filled: Place[] = []
+  const apart = walk.outline && instructions.some(isCornerOf) && cornersApart(walk)
   const inOrder = apart ? instructions.filter((item) => !isCornerOf(item)) : instructions.toSorted((a, b) => Number(isNarrow(b)) - Number(isNarrow(a)))
   for (let index = walk.at; index < walk.edge.length; index += 1) {
     const place = walk.edge[index]!
-    const item = inOrder.find((each) => isThing(walk, place, each.target?.thing))
+    const item = inOrder.find((each) => isLooseFill(each) || isThing(walk, place, each.target?.thing))
     if (!item) continue
     if (groups > 0 && chains > 0) walk.makeChains(chains, undefined)
     walk.take(index, item)
     used.add(item)
     groups += 1
+    if (isLooseFill(item)) filled.push(place)
     if (place.kind === 'space' || place.kind === 'gap') walk.worksSpaces = true
     const { target: _, ...bare } = item
     const inside: readonly Instruction[] = item.node === 'group' ? item.items : [bare as Work]
     if (item.node === 'group' || (item.count?.values[0] ?? 1) > 1) inOnePlace(walk, inside, index)
     else single(walk, inside, index)
   }
+  const fill = instructions.find(isLooseFill)
+  if (fill) loosen(walk, [filled.length, ...sumsOf(walk, filled)], fill)
   if (walk.round && chains > 0 && groups > 0) walk.makeChains(chains, undefined)
   walk.at = walk.edge.length
   if (apart) for (const item of instructions.filter(isCornerOf)) fourCorners(walk, item, used)

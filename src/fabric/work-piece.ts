@@ -62,6 +62,8 @@ interface State {
   /** Other edges that the row below may have left: by what it says, or in another reading. */
   readonly others: readonly { readonly edge: Edge; readonly words: string }[]
   readonly before: number | undefined
+  /** Number of the row below. */
+  readonly number?: number
   readonly kind: string
   /** By how much the row below changed the count. */
   readonly change: number
@@ -157,7 +159,7 @@ function settingOf(piece: PieceToWork, row: RealRow, index: number, state: State
   const plain = plainStitches(row.items, piece.lexicon)
   const onlySlips = plain.length > 0 && plain.every((stitch) => stitch === 'sl st')
   return {
-    lexicon: piece.lexicon, size: piece.size, rowIndex: index, conventions: { ...piece.conventions, turningChains: { ...state.stated, ...piece.conventions.turningChains } }, readings: piece.readings, room, rowsBefore: state.rowsBefore, pieces: piece.pieceEdges ?? new Map(),
+    lexicon: piece.lexicon, size: piece.size, rowIndex: index, conventions: { ...piece.conventions, turningChains: { ...state.stated, ...piece.conventions.turningChains } }, readings: piece.readings, room, rowsBefore: state.rowsBefore, ...(state.number !== undefined && { below: state.number }), pieces: piece.pieceEdges ?? new Map(),
     base: plain.find((stitch) => stitch !== 'sl st') ?? state.kind, round: row.round, loop: row.loop, slipFabric: onlySlips && !hasChains(row.items), slipsFasten: onlySlips && hasChains(row.items),
   }
 }
@@ -193,12 +195,12 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     offers: tried.offers, worksOver: tried.worksOver, leaves: tried.leaves, makes: tried.makes, kinds: tried.made.kinds, spaces: tried.made.spaces,
     ...(says && { says }), verdict, ...(blamed && { reason: 'the count of the row below is in doubt' }), assumed, tally: tried.steps, repeats: tried.repeats, troubles,
     agreement: { total: tried.comparison.totalAgrees || blamed, kinds: tried.comparison.kindsAgree || blamed, change: tried.comparison.changeAgrees || blamed, ...(tried.comparison.kindSlip && { kindSlip: tried.comparison.kindSlip }) },
-    yarns: tried.yarns, fabric: tried.row,
+    yarns: tried.yarns, fabric: tried.row, ...(tried.along && { along: tried.along }), ...(tried.loose && tried.comesOut && { loose: tried.loose }),
   }
   remember(state.rowsBefore, row, tried)
   const after: State = {
     rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state, row.side),
-    edge: tried.next, entry: row.entry, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
+    edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
   return { worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }

@@ -1,13 +1,18 @@
 import { inSize, type Instruction, type RowText } from '../notation/syntax.ts'
-import { compareTotal, type Comparison, type Made } from './compare-total.ts'
+import type { Span } from '../text/span.ts'
+import { passedInSilence, passedOver } from './along-outline.ts'
+import { compareTotal, saysOf, type Comparison, type Made } from './compare-total.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import { liesOn, withoutTravel, type Lies } from './lies-on.ts'
+import type { Stretch } from './outline.ts'
+import { turnAfter } from './edge-for.ts'
 import { leftOfPiece } from './older-row.ts'
 import { usesOf } from './uses.ts'
 import { Walk, type ReadingPoint, type RowSetting } from './walk.ts'
 import { beginWithCarried } from './work-chain.ts'
 import { workItems } from './work-items.ts'
-import type { Step, Trouble } from './worked-row.ts'
+import { settleLoose } from './work-along-edge.ts'
+import type { EdgeUse, Step, Trouble, WorkedRow } from './worked-row.ts'
 
 /** One row worked in one reading. */
 export interface RowTry {
@@ -29,6 +34,9 @@ export interface RowTry {
   readonly next: Edge
   /** All that the row made, slip stitches at its ends included, and the places it left at its end. */
   readonly row: { readonly made: readonly Place[]; readonly left: readonly Place[]; readonly turned: boolean }
+  /** Of a border: how many places of each edge it used. */
+  readonly along?: readonly EdgeUse[]
+  readonly loose?: WorkedRow['loose']
   /** How it lies on the fabric. */
   readonly lies: Lies
   /** Nothing is wrong with it. */
@@ -49,7 +57,8 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   workItems(walk, items, { uses: 0, items: [] })
   settleSlips(walk)
   const idle = !items.some((item) => item.node !== 'aside' && item.node !== 'turn' && item.node !== 'join' && item.node !== 'unreadable')
-  const left = idle ? 0 : leftPlaces(walk)
+  const left = idle ? 0 : leftPlaces(walk, lastSpan(items, text))
+  const looseBy = settleLoose(walk, saidBy(text, setting))
   if (left > 0 && left === keptBackAtEnd(items, setting.size)) walk.leaves = true
   // A row along one edge of a piece leaves the others as they are; a round goes along all of them.
   if (walk.outline && !setting.round) walk.leaves = true
@@ -58,7 +67,8 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   const comparison = compareTotal(text.totals, made, setting.size, before, setting.conventions.chainsCount, setting.lexicon)
   const worksOver = walk.at - walk.opened - walk.missed
   const troubles = walk.troubles.map((trouble) => (trouble.kind === 'overrun' && trouble.wants === 0 ? { ...trouble, wants: Math.max(worksOver, usesOf(items, walk)), offers: walk.edge.length - walk.opened } : trouble))
-  const turned = walk.turned ?? !setting.round
+  // A border that is turned first has its outline the other way round already; what counts is a turn at its end.
+  const turned = walk.outline ? turnAfter(items) || !setting.round : (walk.turned ?? !setting.round)
   const lays = !walk.worked && walk.laid > 0
   const makes = comparison.chainsCounted ? made.stitches + made.chains : made.stitches
   return {
@@ -79,6 +89,8 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     next: { ...nextEdge(walk, setting, turned), ...(walk.carry && { carry: walk.carry }) },
     row: { made: walk.made, left: walk.edge.slice(walk.at), turned },
     lies: liesOn(walk),
+    ...(walk.outline && { along: edgesUsed(walk) }),
+    ...(looseBy !== 0 && walk.loose && { loose: { span: walk.loose.span, by: looseBy, holds: made.stitches - looseBy } }),
     comesOut: troubles.length === 0 && comparison.totalAgrees && comparison.kindsAgree && comparison.changeAgrees,
   }
 }
@@ -93,6 +105,35 @@ function keptBackAtEnd(items: readonly Instruction[], size: number): number | un
   const last = items.findLast((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat' || item.node === 'skip')
   if ((last?.node === 'work' || last?.node === 'group') && last.target?.keepBack) return inSize(last.target.keepBack, size)
   return last?.node === 'repeat' && last.times.kind === 'to-end' && last.times.keepBack ? inSize(last.times.keepBack, size) : undefined
+}
+
+/** The count that a total states, of which along an edge the maker is told no other. */
+function saidBy(text: RowText, { size }: RowSetting): number | undefined {
+  const says = saysOf(text.totals, size)
+  const kinds = Object.values(says?.kinds ?? {})
+  return says?.count ?? (kinds.length > 0 ? kinds.reduce((sum, count) => sum + count, 0) : undefined)
+}
+
+/** The height of the step beside the join, or the end of a low row, is passed like those between stitches. */
+function passLastRowEnds(walk: Walk, span: Span): void {
+  if (walk.edge.slice(walk.at).some((place) => place.kind !== 'row-end')) return
+  const { passed } = passedOver(walk, walk.at, walk.end)
+  if (passed <= passedInSilence) walk.at = walk.end
+  else walk.trouble({ kind: 'row-ends-passed', span, count: passed })
+}
+
+/** How many places of each edge a border used, and how many stitches it made there. */
+function edgesUsed(walk: Walk): readonly EdgeUse[] {
+  const makes = new Map<Stretch | undefined, number>()
+  for (const { into, kind, travel } of walk.made) {
+    if (travel || kind === 'space') continue
+    const stretch = into && walk.outline!.stretchOf.get(into)
+    makes.set(stretch, (makes.get(stretch) ?? 0) + 1)
+  }
+  return walk.outline!.stretches.map((stretch) => ({
+    edge: stretch.edge, rows: stretch.rows.map(({ name }) => name), offers: stretch.places.length,
+    worksOver: stretch.places.filter((place) => walk.taken.has(place)).length, makes: makes.get(stretch) ?? 0,
+  }))
 }
 
 /** Slip stitches at the end of a flat row step in at that edge, as those at its start do. Whether they count is the pattern's matter. */
@@ -111,7 +152,8 @@ function settleSlips(walk: Walk): void {
 }
 
 /** Places that nothing was worked into and that nothing passes over as a matter of course. */
-function leftPlaces(walk: Walk): number {
+function leftPlaces(walk: Walk, span: Span): number {
+  if (walk.outline && walk.round) passLastRowEnds(walk, span)
   if (walk.at >= walk.edge.length || !walk.worked && walk.laid > 0) return 0
   if (walk.onPiece !== undefined) return leftOfPiece(walk)
   if (walk.nothingNeeded(walk.at, walk.worksSpaces)) {

@@ -1,6 +1,8 @@
 import type { Start } from '../notation/syntax.ts'
-import { findNext } from './find-place.ts'
-import { goToRow } from './older-row.ts'
+import { expectEdge, startOfEdge } from './along-outline.ts'
+import { findNext, isThing } from './find-place.ts'
+import { goToRow, isBelow } from './older-row.ts'
+import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
 /** `Join B in any ch-2 sp`: the row begins there. On a round the places before it wait at its end. */
@@ -12,11 +14,41 @@ export function workStart(walk: Walk, item: Start): void {
     walk.ring = true
     return
   }
-  if (item.target.walk === 'other-side') return turnTheEnd(walk, item)
-  if (item.target.ofRow !== undefined) return goToRow(walk, item.target, item)
+  if (item.target.walk === 'other-side') return walk.outline ? expectEdge(walk, 'underside', item) : turnTheEnd(walk, item)
+  if (walk.outline) return alongOutline(walk, item)
+  if (item.target.walk === 'edge') return
+  if (item.target.ofRow !== undefined && !isBelow(walk, item.target)) return goToRow(walk, item.target, item)
   const index = item.target.walk === 'last' ? walk.edge.length - 1 : findNext(walk, walk.at, item.target.thing)
   if (index < 0 || index >= walk.edge.length) return
   begin(walk, index)
+}
+
+/** A border is joined anywhere on the outline, or told which edge comes next. */
+function alongOutline(walk: Walk, { target, start, end }: Start): void {
+  if (target.walk === 'edge' && target.ofRow === undefined) {
+    const fresh = walk.joinedAnew && walk.made.length === 0
+    const at = fresh ? startOfEdge(walk, target.edge) : -1
+    if (at >= 0) begin(walk, at)
+    return expectEdge(walk, target.edge, { start, end })
+  }
+  walk.joinedAnew = true
+  const named = (place: Place): boolean => (target.ofRow === undefined || isBelow(walk, target) && target.walk !== 'edge' ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
+  const index = target.walk === 'last' ? walk.edge.findLastIndex(named) : walk.edge.findIndex(named)
+  if (index >= 0) begin(walk, index)
+  else if (target.ofRow !== undefined) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `row ${target.ofRow} on the edge` })
+}
+
+/** `in first unworked st of Row 4`, `at the right-hand end of Row 2`. */
+function isOfRow(walk: Walk, place: Place, { ofRow, hand, walk: how }: Start['target']): boolean {
+  const stretch = walk.outline?.stretchOf.get(place)
+  const row = stretch?.rows[stretch.edge === 'row-ends' ? stretch.places.indexOf(place) : 0]
+  if (!stretch || row?.number !== ofRow) return false
+  if (how !== 'edge') return stretch.edge === 'step' || stretch.edge === 'top'
+  if (stretch.edge !== 'row-ends') return false
+  if (hand === undefined) return true
+  // Seen from the right side, a row of the right side is worked from right to left.
+  const atStart = place.into === row?.places[0]
+  return hand === ((row?.side === 'WS') === atStart ? 'left' : 'right')
 }
 
 /** A flat tube closed through both layers: two places make one. */

@@ -5,6 +5,7 @@ import { placesOf } from './places-of.ts'
 import type { Walk } from './walk.ts'
 import { nextGroup, noteGroup } from './work-group.ts'
 import type { Rest } from './work-items.ts'
+import { workAlongEdge } from './work-along-edge.ts'
 import { workSlips } from './work-slips.ts'
 
 /** What one stitch does here: its kind, how many places it uses and how many stitches it gives. */
@@ -28,6 +29,7 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   if (item.target?.walk === 'from-hook') skippedChains(walk, item, doing)
   if (closesLoop(walk, item, rest)) return
   if (doing.from === 'nothing' || beginsOnNothing(walk, item)) return fromNothing(walk, item, doing)
+  if (item.target?.walk === 'edge') return workAlongEdge(walk, item, doing, rest)
   takeWithChain(walk, item)
   const target = targetOf(walk, item)
   const each = target.each

@@ -36,6 +36,10 @@ export interface WorkedRow {
   readonly troubles: readonly Trouble[]
   /** Whether what it says agrees with what it makes; true where it says nothing. */
   readonly agreement: { readonly total: boolean; readonly kinds: boolean; readonly change: boolean; readonly kindSlip?: KindSlip }
+  /** Along an edge without a number: by how many its total is off what the edge holds, one more or fewer. */
+  readonly loose?: { readonly span: Span; readonly by: number; readonly holds: number }
+  /** Of a border: the edges that it goes along, and how many places of each it uses. */
+  readonly along?: readonly EdgeUse[]
   /** Yarns that the row names. */
   readonly yarns: readonly { readonly yarn: string; readonly span: Span }[]
   /** The row could not be counted: its numbers stand for nothing but what it says. */
@@ -82,6 +86,17 @@ export interface Says {
   readonly rows?: number
 }
 
+/** One stretch of an outline as a border uses it. */
+export interface EdgeUse {
+  readonly edge: 'top' | 'step' | 'row-ends' | 'underside'
+  /** Rows that it belongs to, as a person names them. */
+  readonly rows: readonly string[]
+  readonly offers: number
+  readonly worksOver: number
+  /** Stitches that the border makes there. */
+  readonly makes: number
+}
+
 /** One step of the row's arithmetic. */
 export interface Step {
   readonly span: Span
@@ -94,10 +109,11 @@ export interface Step {
 
 /** Something that did not come out, as a fact with numbers. */
 export type Trouble =
-  | { readonly kind: 'overrun'; readonly span: Span; readonly wants: number; readonly offers: number }
+  | { readonly kind: 'overrun'; readonly span: Span; readonly wants: number; readonly offers: number; readonly what?: string }
   | { readonly kind: 'left-over'; readonly span: Span; readonly count: number; readonly said?: number }
   | { readonly kind: 'does-not-divide'; readonly span: Span; readonly room: number; readonly each: number; readonly before: number; readonly after: number }
   | { readonly kind: 'no-such-place'; readonly span: Span; readonly what: string }
   | { readonly kind: 'row-ends-passed'; readonly span: Span; readonly count: number }
+  | { readonly kind: 'other-edge'; readonly span: Span; readonly named: string; readonly next: string }
   | { readonly kind: 'unreadable'; readonly span: Span; readonly reason: string }
   | { readonly kind: 'unknown-stitch'; readonly span: Span; readonly word: string; readonly nearest?: string }

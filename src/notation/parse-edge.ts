@@ -2,47 +2,177 @@ import { takeNumber } from './numbers.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Target } from './syntax.ts'
+import type { EdgeName, Instruction, Target } from './syntax.ts'
 
 /**
- * Edges, by what they are made of:
+ * Edges, by what they are made of and by where they lie:
  *
  *   evenly along 30 dc row-ends (2 per row)   evenly along the short edge   in each row-end along the side   in the underside of each of next 72 ch
+ *   across the bottom   down the left side   evenly around the entire piece   in each free loop of the foundation ch
  */
 export function alongEdge(reader: Reader, start: number): Target | undefined {
   const at = reader.at
   const evenly = reader.take('evenly', 'spaced?')
-  reader.take('in|into|along|across|down|up|on|over')
-  reader.take('the')
-  if (reader.take('underside|undersides|bottom|base', 'loop|loops?', 'of')) {
-    reader.take('the|each')
-    reader.take('of')
-    reader.take('the|each')
-    reader.take('next')
-    const count = takeNumber(reader)
-    if (takeThing(reader)?.kind === 'chain') {
-      const toEnd = takeToEnd(reader)
-      return { walk: count ? 'next' : 'each', ...(count && { count }), thing: { kind: 'chain' }, ...(toEnd && { toEnd }), start, end: reader.end }
-    }
-  }
-  const each = reader.take('each')
-  reader.take('of')
-  const count = takeNumber(reader)
-  reader.take('sc|dc|hdc|tr', 'row') && (reader.at -= 1)
-  if (reader.take('row', '-?', 'end|ends') || reader.take('end|ends', 'of', 'each|the?', 'row|rows')) {
-    reader.take('along|down|up|on|of', 'the|this|each|first|left|right?', 'left|right|short|long?', 'side|edge')
-    perRow(reader)
-    takeToEnd(reader)
-    return { walk: count && !each || count ? 'next' : 'each', ...(count && { count }), thing: { kind: 'row-end' }, ...(evenly && { evenly }), start, end: reader.end }
-  }
-  if (evenly && !count && (reader.take('each|the|this?', 'short|long|left|right|side|next|first|second|lower|straight?', 'edge|side|end') || reader.take('side|edge'))) {
-    return { walk: 'edge', evenly, start, end: reader.end }
+  const along = reader.take('along|across|down|up|around|round|over|on|to|from')
+  if (!along) reader.take('in|into')
+  const { at: edge } = reader
+  const found = underside(reader, start) ?? rowEnds(reader, start, evenly)
+  if (found) return found
+  reader.at = edge
+  const name = along || evenly ? takeEdgeName(reader) : undefined
+  const around = evenly && !name && along && /^(around|round)$/.test(reader.word(-1))
+  const across = evenly && !name && !around && along && /^(across|along)$/.test(reader.word(-1))
+  if (name || around || across) {
+    const late = !evenly && reader.take('evenly')
+    if (!around) toCorner(reader)
+    return { walk: 'edge', edge: name ?? (around ? 'all' : 'any'), ...((evenly || late) && { evenly: true }), start, end: reader.end }
   }
   reader.at = at
   return undefined
 }
 
+/** `Working down the first side,`, `along the bottom edge:`: which edge comes next. */
+export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
+  const { at, start } = reader
+  reader.take('rotate|turn', 'the?', 'piece|work?', 'to|and?')
+  reader.take('now|then|continue|continuing')
+  reader.take('to?', 'work|working|worked')
+  const along = reader.take('along|across|down|up|on|over|around|round')
+  const name = along ? (undersideNamed(reader) ? 'underside' : takeEdgeName(reader)) : undefined
+  if (name) toCorner(reader)
+  if (!name || !reader.done && !/^[,.:;)]$/.test(reader.word())) {
+    reader.at = at
+    return undefined
+  }
+  reader.take(':')
+  return [{ node: 'start', target: { walk: 'edge', edge: name, start, end: reader.end }, start, end: reader.end }]
+}
+
+/** `to the corner`, `to next corner`, `to the top`: as far as the edge goes. */
+function toCorner(reader: Reader): void {
+  reader.take('to', 'the?', 'next|opposite|other|top|bottom|upper|lower?', 'corner|corners') || reader.take('to', 'the?', 'top|bottom', 'edge?')
+}
+
+const edgeWord = /^(each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|all|four|-)$/
+const edgeNoun = /^(side|sides|edge|edges|bottom|top)$/
+const pieceWord = 'piece|work|blanket|panel|rows|row|square|rectangle|scarf|front|back|body|strip|cloth|mat|rug|motif|half|shawl|cowl|runner|afghan|edge'
+
+/** Takes `the left side`, `short edge`, `bottom`, `the entire piece`; not `side sp`, `top of ch-3`. */
+function takeEdgeName(reader: Reader): EdgeName | undefined {
+  const { at } = reader
+  const words: string[] = []
+  while (edgeWord.test(reader.word())) {
+    words.push(reader.word())
+    reader.at += 1
+  }
+  if (/^(entire|whole|outer|outside)$/.test(words.at(-1) ?? '') && reader.take(pieceWord)) return 'all'
+  const noun = words.some((word) => edgeNoun.test(word))
+  const open = reader.done || /^([,.;:()]|of|evenly|to|and|with|working|placing|in|making)$/.test(reader.word())
+  if (!noun || !open || /^(top|bottom)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each)$/.test(reader.word(1))) {
+    reader.at = at
+    return undefined
+  }
+  const { at: tail } = reader
+  if (!reader.take('of', 'the|this?', 'first|second|main|foundation?', pieceWord) && !reader.take('of', 'the|beg|beginning|foundation|starting?', 'beg|beginning|foundation|starting?', 'ch|chain')) reader.at = tail
+  if (words.some((word) => /^(bottom|lower)$/.test(word))) return 'underside'
+  if (words.some((word) => /^(top|upper)$/.test(word))) return 'top'
+  if (words.some((word) => /^(outer|outside|entire|whole|all|edges|sides)$/.test(word)) && !words.includes('each')) return 'all'
+  return words.some((word) => /^(side|left|right)$/.test(word)) ? 'side' : 'any'
+}
+
+/** `the underside of the foundation chain`, `free loops of foundation ch`, `the opposite side of the beginning ch`. */
+function undersideNamed(reader: Reader): boolean {
+  const { at } = reader
+  reader.take('the|each')
+  const loops = reader.take('underside|undersides|underneath', 'loop|loops?') || reader.take('free|unused|unworked|remaining|rem', 'loop|loops|lp|lps') || reader.take('bottom|base', 'loop|loops|lp|lps?')
+  if (loops && reader.take('of', 'the?', 'each?', 'of?', 'the?', 'next?')) {
+    if (reader.take('foundation|beginning|beg|starting|initial|base|original?', 'ch|chain|chs|chains|fsc|fdc|fhdc|sts|stitches', 'st|sts|ch|edge|row?')) return true
+    if (reader.take('foundation|base', 'row|rnd|round|sts|stitches|edge')) return true
+  }
+  reader.at = at
+  return false
+}
+
+/** `in the underside of each of next 72 ch`, `in free loops of foundation ch`, `in each of next 24 base loops of the fsc`. */
+function underside(reader: Reader, start: number): Target | undefined {
+  const { at } = reader
+  reader.take('the')
+  const loops = reader.take('underside|undersides|bottom|base', 'loop|loops?', 'of') || reader.take('free|unused|remaining|rem', 'loop|loops|lp|lps', 'of')
+  const before = loops ? undefined : counted(reader)
+  if (!loops && !reader.take('free|unused|base|bottom|underside', 'loop|loops|lp|lps', 'of', 'the?')) {
+    reader.at = at
+    return undefined
+  }
+  const after = counted(reader)
+  reader.take('foundation|beginning|beg|starting|initial|base|original')
+  if (takeThing(reader)?.kind !== 'chain' && !reader.take('fsc|fdc|fhdc|foundation', 'sts|stitches|row|edge?')) {
+    reader.at = at
+    return undefined
+  }
+  const ofRow = rowAfter(reader)
+  const toEnd = takeToEnd(reader)
+  const count = before?.count ?? after.count
+  return { walk: count ? 'next' : 'each', ...(count ? { count } : { edge: 'underside' }), thing: { kind: 'chain' }, ...(ofRow !== undefined && { ofRow }), ...(toEnd && { toEnd }), start, end: reader.end }
+}
+
+/** `each`, `each of the next 12`, `next 12`, `12`. */
+function counted(reader: Reader): { readonly each: boolean; readonly count?: NonNullable<Target['count']> } {
+  reader.take('the')
+  const each = reader.take('each')
+  reader.take('of')
+  reader.take('the')
+  const { start } = reader
+  const next = reader.take('next|first|last')
+  const count = takeNumber(reader) ?? (next && !each ? { values: [1], start, end: reader.end } : undefined)
+  return { each, ...(count && { count }) }
+}
+
+/** `of Rnd 13`: the row that made the chains. */
+function rowAfter(reader: Reader): number | undefined {
+  const { at } = reader
+  if (reader.take('of|on|from|in', 'row|rnd|round') && reader.peek()?.kind === 'number') {
+    reader.at += 1
+    return reader.peek(-1)?.value
+  }
+  reader.at = at
+  return undefined
+}
+
+/** `in each of next 10 row-ends along the side`, `along 30 dc row-ends (2 per row)`. */
+function rowEnds(reader: Reader, start: number, evenly: boolean): Target | undefined {
+  const { at } = reader
+  reader.take('the')
+  const each = reader.take('each')
+  reader.take('of')
+  reader.take('the')
+  reader.take('next|first|last|rem|remaining|these')
+  const count = takeNumber(reader)
+  reader.take('sc|dc|hdc|tr', 'row') && (reader.at -= 1)
+  reader.take('sc|dc|hdc|tr') && reader.word() !== 'row' && (reader.at -= 1)
+  if (!reader.take('row', '-?', 'end|ends') && !reader.take('end|ends|edge|side', 'of', 'each|the|every?', 'row|rows') && !reader.take('row', 'edge|edges|side|sides')) {
+    reader.at = at
+    return undefined
+  }
+  if (reader.take('along|across|down|up|on|of|around')) {
+    if (!takeEdgeName(reader)) reader.at -= 1
+  }
+  perRow(reader)
+  const toEnd = takeToEnd(reader)
+  toCorner(reader)
+  return { walk: count && !each || count ? 'next' : 'each', ...(count && { count }), thing: { kind: 'row-end' }, ...(evenly && { evenly: true }), ...(toEnd && /^(around|round)$/.test(reader.word(-1)) && { toEnd }), start, end: reader.end }
+}
+
 /** `(2 per row)` */
 function perRow(reader: Reader): void {
-  if (reader.word() === '(' && reader.word(2) === 'per') while (!reader.done && !reader.take(')')) reader.at += 1
+  const { at } = reader
+  if (reader.word() !== '(') return
+  let depth = 0
+  let per = false
+  do {
+    if (reader.word() === '(') depth += 1
+    if (reader.word() === ')') depth -= 1
+    if (/^(per|every|each)$/.test(reader.word())) per = true
+    reader.at += 1
+  } while (depth > 0 && !reader.done)
+  if (!per) reader.at = at
 }

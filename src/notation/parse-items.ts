@@ -38,9 +38,27 @@ export function skipSeparators(reader: Reader): boolean {
     reader.at += reader.word(1) === 'in' ? 1 : 2
     return true
   }
+  if (leadsToCorner(reader)) {
+    reader.at += 1
+    return true
+  }
   if (filler.has(reader.word()) && reader.peek()?.text !== 'A' && !(reader.word() === 'work' && /^(even|straight|in|row|rows|rnd|rnds)$/.test(reader.word(1))) && !(reader.word() === 'working')) {
     reader.at += 1
     return true
+  }
+  return false
+}
+
+/** `working 3 sc in each corner`, `with (sc, ch 2, sc) in corners`: the word before is none of the row's work. */
+function leadsToCorner(reader: Reader): boolean {
+  if (!/^(working|placing|making|putting|adding|with)$/.test(reader.word()) || reader.peek(1)?.kind !== 'number' && !/^[([]$/.test(reader.word(1))) return false
+  let depth = 0
+  for (let ahead = 1; ahead < 30 && reader.peek(ahead); ahead += 1) {
+    const word = reader.word(ahead)
+    if (/^[([]$/.test(word)) depth += 1
+    if (/^[)\]]$/.test(word)) depth -= 1
+    if (/^corners?$/.test(word)) return true
+    if (depth === 0 && /^[,;.]$/.test(word)) return false
   }
   return false
 }

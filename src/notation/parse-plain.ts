@@ -1,5 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { countsLater, takeCountsAs } from './parse-counts-as.ts'
+import { edgeAhead } from './parse-edge.ts'
 import { takeRing } from './parse-target.ts'
 import { parseJoin, toSeparator } from './parse-join.ts'
 import { parseLeave } from './parse-leave.ts'
@@ -13,7 +14,7 @@ import type { Chain, Instruction, Num } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return turn(reader) ?? returnTo(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? picot(reader) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
+  return turn(reader) ?? returnTo(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? picot(reader) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
 }
 
 function turn(reader: Reader): readonly Instruction[] | undefined {

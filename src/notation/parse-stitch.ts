@@ -27,6 +27,7 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
   // `work in sc to last 2 sts`
   if (reader.word() === 'work' && reader.word(1) === 'in' && reader.vocabulary.stitchAt([reader.word(2)])) reader.at += 2
   takeLoop(reader, draft)
+  const about = reader.take('about|approximately|approx')
   const legged = namesLegs(reader)
   const count = legged ? undefined : takeCount(reader)
   const times = count && multiplies(reader)
@@ -46,6 +47,14 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
   takeAfterName(reader, draft)
   const counts = takeCountsAs(reader)
   if (counts) draft.counts = counts
+  if (about) {
+    // Only an edge tells how many `about 12 sc` are.
+    if (draft.target?.walk !== 'edge' && !draft.target?.evenly) {
+      reader.at = at
+      return undefined
+    }
+    draft.about = true
+  }
   const work = { ...(draft as Work), start, end: reader.end }
   if (times && count) {
     const { count: _, ...single } = work

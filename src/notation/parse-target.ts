@@ -23,9 +23,9 @@ export function takeTarget(reader: Reader, needsWord = true): Target | undefined
   if (takeToMarker(reader)) return { walk: 'each', toMarker: true, start, end: reader.end }
   const back = takeKeepBack(reader)
   if (back) return { walk: 'each', keepBack: back, start, end: reader.end }
-  if (takeToEnd(reader)) return { walk: 'each', toEnd: true, start, end: reader.end }
   const along = alongEdge(reader, start)
   if (along) return along
+  if (takeToEnd(reader)) return { walk: 'each', toEnd: true, start, end: reader.end }
   const into = reader.takeOne(intoWords)
   if (!into && needsWord && !/^(next|each|last|first|same|every|ea|foll|following)$/.test(reader.word())) return undefined
   takeLoop(reader, draft)
@@ -282,9 +282,31 @@ function takeTail(reader: Reader, draft: Draft): void {
     draft.keepBack = back
     return
   }
-  if (takeToEnd(reader)) draft.toEnd = true
+  const { at } = reader
+  const edge = alongEdge(reader, reader.start)
+  if (edge?.walk === 'edge' && edge.edge) {
+    // `across the bottom`, `along the top edge`
+    draft.toEnd = true
+    draft.edge = edge.edge
+  } else {
+    reader.at = at
+    if (takeToEnd(reader)) {
+      draft.toEnd = true
+      if (reader.all.slice(at, reader.at).some(({ text }) => /^(across|along)$/i.test(text))) draft.across = true
+    }
+  }
+  if (!draft.toEnd) takeUntil(reader, draft)
   if (draft.walk === 'next' && draft.thing && draft.toEnd && !draft.count) draft.walk = 'each'
   if (takeBelow(reader)) draft.walk = 'below'
+}
+
+/** `sc in each sc to ch-2 sp`, `to next corner`: it ends before that. */
+function takeUntil(reader: Reader, draft: Draft): void {
+  const { at } = reader
+  if (draft.walk !== 'each' || !reader.take('across?', 'up?', 'to|until', 'the?', 'next?')) return
+  const thing = takeThing(reader)
+  if (thing && (thing.kind === 'space' || thing.where === 'corner')) draft.until = thing
+  else reader.at = at
 }
 
 function takeBelow(reader: Reader): boolean {

@@ -21,6 +21,9 @@ export interface Thing {
   readonly where?: 'corner' | 'side'
 }
 
+/** Which edge of a piece a row names: a side made of row-ends, the underside of its foundation, its top, any one, or all round. */
+export type EdgeName = 'side' | 'underside' | 'top' | 'any' | 'all'
+
 /** Where an instruction goes. */
 export interface Target extends Span {
   readonly walk:
@@ -42,6 +45,8 @@ export interface Target extends Span {
   readonly thing?: Thing
   /** How far `each` goes: to the end, or to so many places before it. */
   readonly keepBack?: Num
+  /** Of an edge: which. */
+  readonly edge?: EdgeName
   /** `every 3rd st` */
   readonly every?: number
   readonly loop?: 'back' | 'front' | 'third'
@@ -49,12 +54,18 @@ export interface Target extends Span {
   readonly ofRow?: number
   /** `60 sc evenly along 30 row-ends`: the number before is that of the stitches in all. */
   readonly evenly?: boolean
+  /** `skipped sts of Rnd 3`: those of it that a later row passed over. */
+  readonly passedOver?: boolean
+  /** `at the right-hand end of Row 2`: the end that is meant. */
+  readonly hand?: 'left' | 'right'
   /** `around Leg 1`: the piece whose edge is worked. */
   readonly ofPiece?: string
   /** `5 lps held tog`: all of them are one place. */
   readonly together?: boolean
   /** `across`, `around`, `to end`: said that it goes to the end. */
   readonly toEnd?: boolean
+  /** `across`, `along`: as far as this edge goes. */
+  readonly across?: boolean
   /** `to centre ch-2 sp`: it ends before the next of these. */
   readonly until?: Thing
   /** `to marker`, `to 2 sts before m`: it ends at a marker, whose place the row does not tell. */
@@ -101,6 +112,8 @@ export interface Work extends Span {
   readonly target?: Target
   /** `dc2tog over next 2 sts`, `cl over next 9 sts`. */
   readonly over?: Num
+  /** `about 10 sc`: one more or less does not matter. */
+  readonly about?: boolean
   /** Its legs are told one by one, with what is skipped between them. */
   readonly legs?: boolean
   readonly loop?: 'back' | 'front' | 'third'

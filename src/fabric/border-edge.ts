@@ -1,0 +1,27 @@
+import type { Stretch } from './outline.ts'
+import type { Place } from './place.ts'
+
+/** An outline as a border meets it. */
+export interface BorderEdge {
+  readonly stretches: readonly Stretch[]
+  readonly stretchOf: ReadonlyMap<Place, Stretch>
+  /** The first and last places of tops and undersides. */
+  readonly corners: ReadonlySet<Place>
+  /** Row-ends that are the height of a step: a border that goes from stitch to stitch passes them in silence. */
+  readonly risers: ReadonlySet<Place>
+}
+
+/** What a border along an outline has to know of it. */
+export function borderEdge(stretches: readonly Stretch[]): BorderEdge {
+  return {
+    stretches,
+    stretchOf: new Map(stretches.flatMap((stretch) => stretch.places.map((place) => [place, stretch] as const))),
+    corners: new Set(stretches.filter(({ edge }) => edge === 'top' || edge === 'underside').flatMap(({ places }) => [places[0]!, places.at(-1)!])),
+    risers: new Set(stretches.flatMap((stretch, index) => (isRiser(stretch, stretches.at(index - 1)!, stretches[(index + 1) % stretches.length]!) ? stretch.places : []))),
+  }
+}
+
+/** Row-ends above a step, next to it: the rows that they end were worked after the row that has the step. */
+function isRiser({ edge, rows }: Stretch, before: Stretch, after: Stretch): boolean {
+  return edge === 'row-ends' && [before, after].some((beside) => beside.edge === 'step' && !rows.includes(beside.rows[0]!))
+}

@@ -1,0 +1,87 @@
+import { inSize, type Work } from '../notation/syntax.ts'
+import { endOfEdge, expectEdge } from './along-outline.ts'
+import type { Place } from './place.ts'
+import type { Walk } from './walk.ts'
+import type { Doing } from './work-stitches.ts'
+import type { Rest } from './work-items.ts'
+
+/**
+ * How many stitches a border usually works in the end of one row, by the height of its stitch: one for sc; three in two rows, one or two
+ * for hdc; two, or three in two rows, for dc (common practice, no source).
+ */
+const ratesByHeight: Readonly<Record<number, readonly number[]>> = { 0: [1, 1, 1], 1: [1, 1, 1], 2: [1.5, 1, 2], 3: [2, 1.5, 2], 4: [3, 2, 2.5], 5: [4, 3, 2] }
+
+/** Stitches worked along an edge whose number the row leaves to the maker. */
+export interface Loose {
+  /** What they come to, at the usual rate and at others. */
+  readonly sums: readonly number[]
+  /** Index of the last of them among what the row made; -1 for none. */
+  readonly last: number
+  /** `about 12 sc`: a number is told, but not meant to the stitch. */
+  readonly about: boolean
+  readonly span: { readonly start: number; readonly end: number }
+}
+
+/** `30 sc evenly along the short edge`, `sc across the bottom`, `sc evenly around`: all places of the edge are passed. */
+export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest): void {
+  const { target } = item
+  if (!target) return
+  const { size } = walk.setting
+  if (!walk.outline && !item.count && target.evenly) {
+    walk.undecided ??= { reason: 'no arithmetic decides these words', span: { start: item.start, end: item.end } }
+    return
+  }
+  expectEdge(walk, target.edge, item)
+  const from = walk.at
+  const end = !walk.outline || target.edge === 'all' ? walk.end : endOfEdge(walk, rest)
+  for (let index = from; index < end; index += 1) walk.take(index, item)
+  const places = walk.edge.slice(from, end)
+  if (places.length === 0) walk.trouble({ kind: 'no-such-place', span: item, what: 'an edge' })
+  const sums = item.count ? [inSize(item.count, size)] : sumsOf(walk, places)
+  const count = sums[0]!
+  for (let stitch = 0; stitch < count; stitch += 1) walk.make({ kind: doing.kind, into: places[Math.floor((stitch * places.length) / count)] })
+  if (!item.count || item.about) loosen(walk, sums, item)
+}
+
+/** What stitches along places come to, at each of the usual rates. */
+export function sumsOf(walk: Walk, places: readonly Place[]): readonly number[] {
+  const rates = places.map((place) => (place.kind === 'row-end' ? (ratesByHeight[Math.round(walk.setting.lexicon.stitch(place.into?.kind ?? 'sc')?.height ?? 1)] ?? [1, 1, 1]) : [1, 1, 1]))
+  return [0, 1, 2].map((way) => Math.round(rates.reduce((sum, rate) => sum + rate[way]!, 0)))
+}
+
+/** Notes stitches whose number the row leaves to the maker. */
+export function loosen(walk: Walk, sums: readonly number[], span: Work): void {
+  const before = walk.loose?.sums ?? [0]
+  const ways = Math.max(before.length, sums.length)
+  const at = (list: readonly number[], way: number): number => list[way] ?? list[0]!
+  walk.loose = { sums: Array.from({ length: ways }, (_, way) => at(before, way) + at(sums, way)), last: walk.made.length - 1, about: walk.loose?.about === true || span.about === true, span: { start: span.start, end: span.end } }
+}
+
+/**
+ * Where the maker is told no number, the total is the number. One more or fewer than the edge holds does not matter to a maker, and is
+ * told; more than that the words do not decide.
+ */
+export function settleLoose(walk: Walk, said: number | undefined): number {
+  const { loose } = walk
+  if (!loose) return 0
+  if (said === undefined) {
+    if (loose.about) walk.undecided ??= { reason: 'no arithmetic decides these words', span: loose.span }
+    return 0
+  }
+  const others = walk.stitches() - loose.sums[0]!
+  const exact = loose.sums.find((sum) => others + sum === said)
+  const wanted = exact ?? loose.sums.find((sum) => Math.abs(others + sum - said) === 1)
+  if (wanted === undefined) {
+    walk.undecided ??= { reason: `one stitch in each place of the edge comes to ${others + loose.sums[0]!}, and the words do not tell how it comes to ${said}`, span: loose.span }
+    return 0
+  }
+  spread(walk, loose.last, said - others - loose.sums[0]!)
+  return exact === undefined ? said - others - wanted : 0
+}
+
+/** So many stitches more or fewer among those that lie along the edge. */
+function spread(walk: Walk, last: number, by: number): void {
+  const like = walk.made[last]
+  if (by < 0) walk.made.splice(last + by + 1, -by)
+  else if (like) walk.made.splice(last, 0, ...Array.from({ length: by }, () => like))
+}
