@@ -15,6 +15,8 @@ export const codes = {
   'value-wrong': { severity: 'error', title: 'A value in the front-matter is not of the kind that it must be' },
   'rows-not-in-block': { severity: 'error', title: 'Rows do not stand in a | block' },
   'count-reference-unknown': { severity: 'error', title: 'A :count[…] in the prose names a row that is not there' },
+  'acceptance-not-possible': { severity: 'error', title: 'The front-matter accepts something that cannot be accepted' },
+  'acceptance-unmatched': { severity: 'warning', title: 'The front-matter accepts a warning that is not there' },
   // Reading rows
   'row-unreadable': { severity: 'error', title: 'A part of a row cannot be read' },
   'stitch-unknown': { severity: 'error', title: 'A row uses a word that is no known stitch' },

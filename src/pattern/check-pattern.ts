@@ -10,6 +10,7 @@ import { countReferences } from '../measures/count-references.ts'
 import { textOf, type Source } from '../text/source.ts'
 import type { CheckedPattern, WorkedPiece } from './checked-pattern.ts'
 import type { Pattern } from './pattern.ts'
+import { acceptWarnings } from './accept-warnings.ts'
 import { prosePlaces } from './prose-places.ts'
 import { readPattern } from './read-pattern.ts'
 import { withTriedHints } from './try-hints.ts'
@@ -38,7 +39,9 @@ export function checkOnce(source: Source): CheckedPattern {
   const termsSpan = pattern.places.get('terms')
   const prose = [...prosePlaces(pattern), ...remarks.map(({ span }) => span)]
   const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, split, definitions: legsDefined(pattern), prose, ...(termsSpan && { termsSpan }), seams: pattern.seams.map(({ join, ease, span }) => ({ join, ease: ease === true, span })) }, pattern.sizes)
-  return { source, pattern, pieces, diagnostics: inOrder([...diagnostics, ...found, ...referencesNotFound(pattern, pieces), ...senseFindings(pattern, pieces, facts, remarks)]) }
+  const all = [...diagnostics, ...found, ...referencesNotFound(pattern, pieces), ...senseFindings(pattern, pieces, facts, remarks)]
+  const parted = acceptWarnings(pattern, pieces, all)
+  return { source, pattern, pieces, ...parted, diagnostics: inOrder(parted.diagnostics) }
 }
 
 function workAll(pattern: Pattern) {

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import type { WorkedRow } from '../fabric/worked-row.ts'
 import type { Source } from '../text/source.ts'
+import type { Span } from '../text/span.ts'
 import type { Pattern, Piece } from './pattern.ts'
 
 /** What `checkPattern` gives: the pattern as far as it could be read, every piece worked in every size, and what is to be looked at. */
@@ -10,6 +11,16 @@ export interface CheckedPattern {
   readonly pattern?: Pattern
   readonly pieces: readonly WorkedPiece[]
   readonly diagnostics: readonly Diagnostic[]
+  /** Warnings that the designer lets stand, with the reason: for the editor. */
+  readonly accepted?: readonly AcceptedFinding[]
+}
+
+/** A warning that the designer has accepted. */
+export interface AcceptedFinding {
+  readonly diagnostic: Diagnostic
+  readonly why: string
+  /** The acceptance in the front-matter. */
+  readonly span: Span
 }
 
 /** A piece in one size. */

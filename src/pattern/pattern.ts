@@ -30,6 +30,8 @@ export interface Pattern {
   readonly seams: readonly Seam[]
   readonly finished: readonly Finished[]
   readonly changes: readonly Change[]
+  /** Warnings that the designer lets stand. */
+  readonly accepted: readonly Acceptance[]
   /** The Markdown body, offsets counted in the whole file. */
   readonly body: Root
   /** Where a key of the front-matter stands, by path: `pieces.0.rows`, `materials.yarns.1.letter`. The span is the value's. */
@@ -127,6 +129,18 @@ export interface Finished {
   readonly what: string
   readonly of?: string
   readonly is: readonly number[]
+  readonly span: Span
+}
+
+/** A warning that the designer has looked at and lets stand. */
+export interface Acceptance {
+  /** As it is written: it may be no code at all. */
+  readonly code: string
+  readonly codeSpan: Span
+  /** The row as it is named; undefined for a warning that stands in no row. */
+  readonly row?: string
+  readonly piece?: string
+  readonly why: string
   readonly span: Span
 }
 

@@ -8,7 +8,7 @@ import { quoted, shown } from './shown.ts'
 
 /** What one entry of a list is called. */
 const oneOf: Readonly<Record<string, string>> = {
-  pieces: 'piece', yarns: 'yarn', notions: 'notion', stitches: 'special stitch', seams: 'seam', finished: 'finished measurement', changes: 'change',
+  pieces: 'piece', yarns: 'yarn', notions: 'notion', stitches: 'special stitch', seams: 'seam', finished: 'finished measurement', changes: 'change', accepted: 'acceptance',
 }
 
 /** A key that no such group has. */
@@ -96,7 +96,7 @@ function kindOf(path: Path): string {
   const last = path.findLast((step) => typeof step === 'string')
   if (last === undefined) return 'a pattern'
   const single = oneOf[last]
-  return single === undefined ? `\`${last}\`` : `a ${single}`
+  return single === undefined ? `\`${last}\`` : `${/^[aeiou]/.test(single) ? 'an' : 'a'} ${single}`
 }
 
 /** A group by its name, or by its place among its like: piece `Front`, yarn 2, `gauge`. */

@@ -47,6 +47,8 @@ export function toPattern(source: Source, { root, values, body }: {
     finished: (values.finished ?? []).map(({ what, of, is }, index) =>
       said({ what, of, is: forEachSize(is, sizes.length), span: spanOf('finished', index) })),
     changes: values.changes ?? [],
+    accepted: (values.accepted ?? []).map(({ code, row, piece, why }, index) =>
+      said({ code, row, piece, why, codeSpan: spanOf('accepted', index, 'code'), span: spanOf('accepted', index) })),
     body,
     places: placesOf(root),
   })

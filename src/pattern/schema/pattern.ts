@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { acceptance } from './acceptance.ts'
 import { change } from './change.ts'
 import { conventions } from './conventions.ts'
 import { choice, day, keys, list, text, version, whole } from './fields.ts'
@@ -35,6 +36,7 @@ export const patternSchema = keys({
   seams: list(seam, 'How the pieces are joined.').optional(),
   finished: list(finished, 'Finished measurements.').optional(),
   changes: list(change, 'What each version brought, the newest first.').optional(),
+  accepted: list(acceptance, 'Warnings that the designer has looked at and lets stand.').optional(),
 }, 'A crochet pattern: its facts, its materials and the rows of its pieces.')
 
 /** The front-matter as it comes out of `patternSchema`: keys as written, values in centimetres, millimetres and grams. */

@@ -48,7 +48,7 @@ export function byHand(pieces: readonly HandPiece[], pattern: Partial<Pattern> =
     source,
     pattern: {
       source, slug: 'by-hand', title: 'By Hand', access: 'free', terms: 'US', sizes: [], conventions: { turningChains: {} }, stitches: [],
-      pieces: made.map(([first]) => first!.piece), seams: [], finished: [], changes: [], body: markdown(body, source), places: new Map(), ...pattern,
+      pieces: made.map(([first]) => first!.piece), seams: [], finished: [], changes: [], accepted: [], body: markdown(body, source), places: new Map(), ...pattern,
     },
     pieces: made.flat(),
     diagnostics: [],
