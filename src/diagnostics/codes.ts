@@ -75,6 +75,22 @@ export const codes = {
   'special-stitch-not-used': { severity: 'warning', title: 'A special stitch is defined and not used' },
   'special-stitch-incomplete': { severity: 'warning', title: 'A special stitch is defined without how it is worked' },
   'abbreviation-two-meanings': { severity: 'warning', title: 'One short word stands for two things' },
+  // The rows beside one another
+  'side-mismatch': { severity: 'error', title: 'A row calls itself another side than its turns make it' },
+  'turn-said-twice': { severity: 'warning', title: 'The work is turned twice between two rows' },
+  'join-missing': { severity: 'warning', title: 'A round ends without a join, and the next begins as after one' },
+  'sides-unequal': { severity: 'warning', title: 'The sides of a motif do not match' },
+  'sides-shaped-alike': { severity: 'warning', title: 'A left and a right piece are shaped at the same edge' },
+  'sizes-end-apart': { severity: 'warning', title: 'Sizes end a piece on different sides' },
+  'repeat-signs-mixed': { severity: 'warning', title: 'Repeats stand in two kinds of brackets' },
+  'marker-not-placed': { severity: 'warning', title: 'A row works to a marker that nothing has placed' },
+  'yarn-end-unsaid': { severity: 'warning', title: 'Nothing says what becomes of a yarn when it changes' },
+  'yarn-rows-mismatch': { severity: 'warning', title: 'The materials give other rows for a yarn than the rows do' },
+  'eyes-after-closing': { severity: 'warning', title: 'Safety eyes are told after the piece is closed' },
+  'written-two-ways': { severity: 'warning', title: 'One word is written in two ways' },
+  'word-doubled': { severity: 'warning', title: 'A small word stands twice in a row' },
+  'sentence-long': { severity: 'warning', title: 'A sentence is too long to be read at a glance' },
+  'word-of-other-market': { severity: 'warning', title: 'A word of yarn belongs to the other terms' },
 } as const satisfies Record<string, CodeInfo>
 
 export type DiagnosticCode = keyof typeof codes

@@ -4,6 +4,7 @@ import { ballOutsideWeight } from './ball-outside-weight.ts'
 import { changesOutOfOrder } from './changes-out-of-order.ts'
 import { conversionWrong } from './conversion-wrong.ts'
 import { cordOnChildrensWear } from './cord-on-childrens-wear.ts'
+import { eyesAfterClosing } from './eyes-after-closing.ts'
 import { fibreMelts } from './fibre-melts.ts'
 import { finishedSizeMismatch } from './finished-size-mismatch.ts'
 import { gaugeIncomplete } from './gauge-incomplete.ts'
@@ -13,21 +14,35 @@ import { hazardInNotions } from './hazard-in-notions.ts'
 import { hookNotListed } from './hook-not-listed.ts'
 import { hookNotUsed } from './hook-not-used.ts'
 import { hookOutsideWeight } from './hook-outside-weight.ts'
+import { joinMissing } from './join-missing.ts'
 import { levelBelowTechniques } from './level-below-techniques.ts'
 import { madeForDoubtful } from './made-for-doubtful.ts'
 import { makeMismatch } from './make-mismatch.ts'
+import { markerNotPlaced } from './marker-not-placed.ts'
 import { notionCountMismatch } from './notion-count-mismatch.ts'
 import { notionNotListed } from './notion-not-listed.ts'
 import { notionNotUsed } from './notion-not-used.ts'
+import { repeatSignsMixed } from './repeat-signs-mixed.ts'
+import { sentenceLong } from './sentence-long.ts'
+import { sideMismatch } from './side-mismatch.ts'
+import { sidesShapedAlike } from './sides-shaped-alike.ts'
+import { sidesUnequal } from './sides-unequal.ts'
+import { sizesEndApart } from './sizes-end-apart.ts'
 import { specialStitchIncomplete } from './special-stitch-incomplete.ts'
 import { specialStitchNotUsed } from './special-stitch-not-used.ts'
+import { turnSaidTwice } from './turn-said-twice.ts'
 import { versionNotInChanges } from './version-not-in-changes.ts'
+import { wordDoubled } from './word-doubled.ts'
+import { wordOfOtherMarket } from './word-of-other-market.ts'
+import { writtenTwoWays } from './written-two-ways.ts'
 import { yarnAmountImplausible } from './yarn-amount-implausible.ts'
 import { yarnDetailsMissing } from './yarn-details-missing.ts'
+import { yarnEndUnsaid } from './yarn-end-unsaid.ts'
+import { yarnRowsMismatch } from './yarn-rows-mismatch.ts'
 import { yarnSameForAllSizes } from './yarn-same-for-all-sizes.ts'
 import type { SenseFacts } from './sense-facts.ts'
 
-/** Every check of sense, in the order of the front-matter. */
+/** Every check of sense: the front-matter, the rows beside one another, the words around them. */
 export const senseChecks: readonly ((facts: SenseFacts) => readonly Diagnostic[])[] = [
   gaugeIncomplete,
   gaugeStitchNotUsed,
@@ -55,4 +70,19 @@ export const senseChecks: readonly ((facts: SenseFacts) => readonly Diagnostic[]
   specialStitchNotUsed,
   specialStitchIncomplete,
   abbreviationTwoMeanings,
+  sideMismatch,
+  turnSaidTwice,
+  joinMissing,
+  sidesUnequal,
+  sidesShapedAlike,
+  sizesEndApart,
+  repeatSignsMixed,
+  markerNotPlaced,
+  yarnEndUnsaid,
+  yarnRowsMismatch,
+  eyesAfterClosing,
+  writtenTwoWays,
+  wordDoubled,
+  sentenceLong,
+  wordOfOtherMarket,
 ]

@@ -57,3 +57,8 @@ export function allWords({ rows, prose }: SenseFacts): string {
 export function plainNumber(value: number, places = 1): string {
   return String(Number(value.toFixed(places)))
 }
+
+/** A pattern with a version is on its way to buyers: only there is it worth saying how something is written. */
+export function toPublish({ pattern }: SenseFacts): boolean {
+  return pattern.version !== undefined
+}

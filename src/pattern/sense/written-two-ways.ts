@@ -1,0 +1,39 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts'
+import { spanOf, type Passage } from './passages.ts'
+import { toPublish, type SenseFacts } from './sense-facts.ts'
+
+interface Choice {
+  readonly ways: readonly (readonly [shown: string, form: RegExp])[]
+  readonly in: 'rows' | 'all'
+}
+
+/** Things that a style sheet writes one way. Only what is the same word in two spellings stands here. */
+const choices: readonly Choice[] = [
+  { in: 'rows', ways: [['rep', /\brep\b/i], ['repeat', /\brepeat\b/i]] },
+  { in: 'rows', ways: [['sk', /\bsk\b/i], ['skip', /\bskip\b/i]] },
+  { in: 'rows', ways: [['Rnd', /^rnds?\b/i], ['Round', /^rounds?\b/i]] },
+  { in: 'all', ways: [['color', /\bcolors?\b/i], ['colour', /\bcolours?\b/i]] },
+  { in: 'all', ways: [['center', /\bcenters?\b/i], ['centre', /\bcentres?\b/i]] },
+  { in: 'all', ways: [['gray', /\bgray\b/i], ['grey', /\bgrey\b/i]] },
+]
+
+/** One word written in two ways. Told once a word, at the first of the rarer spelling. */
+export function writtenTwoWays(facts: SenseFacts): readonly Diagnostic[] {
+  if (!toPublish(facts)) return []
+  return choices.flatMap((choice): readonly Diagnostic[] => {
+    const passages = choice.in === 'rows' ? facts.rows : [...facts.rows, ...facts.prose]
+    const found = choice.ways.map(([shown, form]) => ({ shown, matches: passages.flatMap((passage) => matchesIn(passage, form)) }))
+    if (found.some(({ matches }) => matches.length === 0)) return []
+    const [rare, usual] = found.toSorted((a, b) => a.matches.length - b.matches.length)
+    return [{
+      code: 'written-two-ways',
+      message: `\`${usual!.shown}\` is written ${usual!.matches.length} times and \`${rare!.shown}\` ${rare!.matches.length === 1 ? 'once' : `${rare!.matches.length} times`}`,
+      primary: { span: rare!.matches[0]!, text: `\`${rare!.shown}\`` },
+      secondary: [{ span: usual!.matches[0]!, text: `\`${usual!.shown}\`` }],
+    }]
+  })
+}
+
+function matchesIn(passage: Passage, form: RegExp) {
+  return [...passage.text.matchAll(new RegExp(form.source, 'gi'))].map((match) => spanOf(passage, match))
+}
