@@ -4,6 +4,7 @@ import { errorsFirst } from '../diagnostics/report.ts'
 import type { Says, Verdict, WorkedRow } from '../fabric/worked-row.ts'
 import type { CheckedPattern, WorkedPiece } from '../pattern/checked-pattern.ts'
 import { placeOf, type Source } from '../text/source.ts'
+import type { Span } from '../text/span.ts'
 import { countFindings } from './closing-summary.ts'
 
 /** What `npm run check -- --json` prints. The shape may grow; what is here stays. */
@@ -18,6 +19,8 @@ export interface JsonFile {
   readonly warnings: number
   readonly pieces: readonly JsonPiece[]
   readonly diagnostics: readonly JsonDiagnostic[]
+  /** Warnings that the designer accepts, each with the reason. */
+  readonly accepted: readonly JsonAccepted[]
 }
 
 /** A piece in one size; `size` is null when the pattern has one size. */
@@ -61,6 +64,23 @@ export interface JsonDiagnostic {
   readonly message: string
   readonly note: string | null
   readonly hint: string | null
+  /** Changes that were tried and come out, the likeliest first; `hint` is the text of the first. */
+  readonly changes: readonly JsonChange[]
+}
+
+/** A change: put `replacement` in the place of what stands there. Lines and columns as in a finding. */
+export interface JsonChange {
+  readonly text: string
+  readonly line: number
+  readonly column: number
+  readonly endLine: number
+  readonly endColumn: number
+  readonly replacement: string
+}
+
+/** A warning that the designer accepts. */
+export interface JsonAccepted extends Omit<JsonDiagnostic, 'changes' | 'hint'> {
+  readonly why: string
 }
 
 /** Checked patterns as plain data for other programs. */
@@ -68,12 +88,16 @@ export function jsonReport(checked: readonly CheckedPattern[]): JsonReport {
   return { files: checked.map(fileOf) }
 }
 
-function fileOf({ source, pieces, diagnostics }: CheckedPattern): JsonFile {
+function fileOf({ source, pieces, diagnostics, accepted = [] }: CheckedPattern): JsonFile {
   return {
     path: source.path,
     ...countFindings(diagnostics),
     pieces: pieces.map((piece) => pieceOf(piece, source)),
     diagnostics: errorsFirst(diagnostics).map((diagnostic) => diagnosticOf(diagnostic, source)),
+    accepted: accepted.map(({ diagnostic, why }) => {
+      const { changes: _, hint: __, ...told } = diagnosticOf(diagnostic, source)
+      return { ...told, why }
+    }),
   }
 }
 
@@ -111,19 +135,23 @@ function totalOf(says: Says | undefined): number | null {
   return kinds.length > 0 ? kinds.reduce((sum, count) => sum + count, 0) : null
 }
 
-function diagnosticOf({ code, message, primary, note, hint, sizes }: Diagnostic, source: Source): JsonDiagnostic {
-  const start = placeOf(source, primary.span.start)
-  const end = placeOf(source, Math.max(primary.span.start, primary.span.end))
+function diagnosticOf({ code, message, primary, note, hint, otherHints = [], sizes }: Diagnostic, source: Source): JsonDiagnostic {
   return {
     code,
     severity: severityOf(code),
     size: sizes && sizes.length > 0 ? sizes.join(', ') : null,
-    line: start.line,
-    column: start.column,
-    endLine: end.line,
-    endColumn: end.column,
+    ...regionOf(primary.span, source),
     message,
     note: note ?? null,
     hint: hint?.text ?? null,
+    changes: [...(hint ? [hint] : []), ...otherHints].flatMap(({ text, edit }) =>
+      edit ? [{ text, ...regionOf(edit.span, source), replacement: edit.replacement }] : []),
   }
+}
+
+/** A span as lines and columns, which other programs count from 1. */
+export function regionOf(span: Span, source: Source): { readonly line: number; readonly column: number; readonly endLine: number; readonly endColumn: number } {
+  const start = placeOf(source, span.start)
+  const end = placeOf(source, Math.max(span.start, span.end))
+  return { line: start.line, column: start.column, endLine: end.line, endColumn: end.column }
 }

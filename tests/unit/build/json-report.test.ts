@@ -22,8 +22,9 @@ test('a file as other programs read it', () => {
       }] }],
       diagnostics: [{
         code: 'total-mismatch', severity: 'error', size: 'Small, Large', line: 4, column: 15, endLine: 4, endColumn: 23,
-        message: 'm', note: null, hint: 'h',
+        message: 'm', note: null, hint: 'h', changes: [],
       }],
+      accepted: [],
     }],
   })
 })
@@ -54,4 +55,19 @@ test('errors stand before warnings, each by their place; a finding over two line
   expect(jsonReport([madeUpChecked(source, [], findings)]).files[0]?.diagnostics.map(({ code, line, endLine, endColumn }) => [code, line, endLine, endColumn])).toEqual([
     ['row-overruns', 3, 4, 6], ['total-mismatch', 4, 4, 18], ['count-missing', 3, 3, 8],
   ])
+})
+
+test('changes that were tried have their place; what the designer accepts stands apart with the reason', () => {
+  const at = text.indexOf('(50)')
+  const wrong = finding(source, '(50)', 'total-mismatch', {
+    hint: { text: 'h', edit: { span: { start: at, end: at + 4 }, replacement: '(49)' } },
+    otherHints: [{ text: 'o', edit: { span: { start: at - 1, end: at - 1 }, replacement: ', sc in last st' } }],
+  })
+  const accepted = [{ diagnostic: finding(source, 'Row 2', 'count-missing'), why: 'it is drawn', span: { start: 0, end: 1 } }]
+  const [file] = jsonReport([{ ...madeUpChecked(source, [], [wrong]), accepted }]).files
+  expect(file?.diagnostics[0]?.changes).toEqual([
+    { text: 'h', line: 3, column: 17, endLine: 3, endColumn: 21, replacement: '(49)' },
+    { text: 'o', line: 3, column: 16, endLine: 3, endColumn: 16, replacement: ', sc in last st' },
+  ])
+  expect(file).toMatchObject({ errors: 1, warnings: 0, accepted: [{ code: 'count-missing', severity: 'warning', line: 4, column: 3, why: 'it is drawn' }] })
 })
