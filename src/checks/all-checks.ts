@@ -2,6 +2,8 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { changeMismatch } from './change-mismatch.ts'
 import { countMissing } from './count-missing.ts'
 import { fabricTooLarge } from './fabric-too-large.ts'
+import { edgeNotNext } from './edge-not-next.ts'
+import { edgeOneOff } from './edge-one-off.ts'
 import type { PatternFacts, PieceFacts, RowFacts } from './facts.ts'
 import { kindMismatch } from './kind-mismatch.ts'
 import { placeMissing } from './place-missing.ts'
@@ -20,6 +22,7 @@ import { sizeListOrder } from './size-list-order.ts'
 import { sizeUnknown } from './size-unknown.ts'
 import { specialStitchUndefined } from './special-stitch-undefined.ts'
 import { specialStitchDiffers } from './special-stitch-differs.ts'
+import { stepLopsided } from './step-lopsided.ts'
 import { stitchUnknown } from './stitch-unknown.ts'
 import { termsMixed } from './terms-mixed.ts'
 import { totalMismatch } from './total-mismatch.ts'
@@ -30,12 +33,12 @@ import { yarnNotUsed } from './yarn-not-used.ts'
 
 /** Checks of one row, first cause first: a row gets the first of these that speaks. */
 export const rowChecks: readonly ((facts: RowFacts) => Diagnostic | undefined)[] = [
-  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, rowEndsPassed, rowOverruns, repeatDoesNotDivide, placesLeftOver, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing,
+  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, edgeNotNext, rowEndsPassed, rowOverruns, repeatDoesNotDivide, placesLeftOver, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing, edgeOneOff,
 ]
 
 /** Checks of a piece as it is written. */
 export const pieceChecks: readonly ((facts: PieceFacts) => readonly Diagnostic[])[] = [
-  rowNumberOutOfOrder, rangeLengthMismatch, sizeListLength, sizeListOrder, sizeUnknown, fabricTooLarge,
+  rowNumberOutOfOrder, rangeLengthMismatch, sizeListLength, sizeListOrder, sizeUnknown, stepLopsided, fabricTooLarge,
 ]
 
 /** Checks across the whole pattern. */

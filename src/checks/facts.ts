@@ -26,6 +26,8 @@ export interface PieceFacts {
   readonly tooLarge: boolean
   /** Places that wait at its edge when it is done: of its last round, or all round its outline when it is flat. */
   readonly edge: number
+  /** All its rows add up, and those of the piece that it goes on from. */
+  readonly sound: boolean
 }
 
 /** The whole pattern: for checks that look across its pieces. */

@@ -1,6 +1,8 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { counted } from '../diagnostics/words.ts'
 import type { RowFacts } from './facts.ts'
+import type { WorkedRow } from '../fabric/worked-row.ts'
+import { edgesNote } from './edge-words.ts'
 import { belowName, rowName, tallyOf } from './row-words.ts'
 
 /** A row that ends before the row below does must say that it leaves the rest. */
@@ -19,9 +21,14 @@ export function placesLeftOver({ source, row, before }: RowFacts): Diagnostic | 
   }
   return {
     code: 'places-left-over',
-    message: `${rowName(row)} works over ${row.worksOver} of the ${counted(row.offers, 'stitch')} of ${belowName(before)} and says nothing of the ${trouble.count === 1 ? 'one' : trouble.count} left`,
+    message: row.along ? leavesOfEdge(row, trouble.count) : `${rowName(row)} works over ${row.worksOver} of the ${counted(row.offers, 'stitch')} of ${belowName(before)} and says nothing of the ${trouble.count === 1 ? 'one' : trouble.count} left`,
     primary: { span: trouble.span, text: `${left} left over` },
-    secondary: before?.says ? [{ span: before.says.span, text: `${rowName(before)} makes ${before.makes}` }] : [],
+    secondary: before?.says && !row.along ? [{ span: before.says.span, text: `${rowName(before)} makes ${before.makes}` }] : [],
     tally: tallyOf(source, row),
+    ...edgesNote(row),
   }
+}
+
+function leavesOfEdge(row: WorkedRow, count: number): string {
+  return `${rowName(row)} leaves ${count === 1 ? 'a stitch' : counted(count, 'stitch')} of the edge unworked and says nothing of ${count === 1 ? 'it' : 'them'}`
 }

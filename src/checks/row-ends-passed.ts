@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { counted } from '../diagnostics/words.ts'
 import type { RowFacts } from './facts.ts'
+import { edgesNote } from './edge-words.ts'
 import { rowName, tallyOf } from './row-words.ts'
 
 /** A border that goes from stitch to stitch passes the ends of rows at a step; a whole side passed in silence is a side forgotten. */
@@ -13,5 +14,6 @@ export function rowEndsPassed({ source, row }: RowFacts): Diagnostic | undefined
     primary: { span: trouble.span, text: `passes ${counted(trouble.count, 'row-end')}` },
     secondary: [],
     tally: tallyOf(source, row),
+    ...edgesNote(row),
   }
 }

@@ -14,8 +14,10 @@ export function runChecks(facts: PatternFacts, sizes: readonly string[]): readon
     if (known) known.sizes.add(size)
     else found.set(key, { diagnostic, sizes: new Set([size]) })
   }
+  // Where written rows begin that are wrong, by size: a piece that copies them is wrong with them.
+  const wrongIn = new Map(facts.pieces.map(({ size }) => [size, new Set<number>()]))
   for (const piece of facts.pieces) {
-    for (const diagnostic of rowFindings(piece)) note(diagnostic, piece.size)
+    for (const diagnostic of rowFindings(piece, wrongIn.get(piece.size)!)) note(diagnostic, piece.size)
     for (const check of pieceChecks) for (const diagnostic of check(piece)) note(diagnostic, piece.size)
   }
   dropFollowers(found, facts.pieces.flatMap(({ entries }) => entries))
@@ -45,9 +47,8 @@ function atTheRow({ source, row }: RowFacts, diagnostic: Diagnostic): Diagnostic
   return { ...diagnostic, primary: { span: withoutStop(source, written.text), text: primary.text }, secondary: [{ span: primary.span, text: 'these are the words it copies' }, ...diagnostic.secondary] }
 }
 
-function rowFindings(piece: PieceFacts): readonly Diagnostic[] {
+function rowFindings(piece: PieceFacts, wrong: Set<number>): readonly Diagnostic[] {
   const { source, lexicon, rows } = piece
-  const wrong = new Set<number>()
   return rows.flatMap((row, index) => {
     // A row that copies a wrong one is wrong with it, and so are the other rows of the same range: that is the same slip.
     if (row.written.copies !== undefined && wrong.has(row.written.copies)) wrong.add(row.written.span.start)

@@ -6,7 +6,8 @@ import type { PatternFacts } from './facts.ts'
 export function seamMismatch({ seams, pieces }: PatternFacts): readonly Diagnostic[] {
   return seams.filter(({ ease }) => !ease).flatMap(({ join, span }) => {
     const bySize = Map.groupBy(pieces.filter(({ name }) => join.includes(name)), ({ size }) => size)
-    const wrong = [...bySize].filter(([, edges]) => edges.length > 1 && edges.every(({ edge }) => edge > 0) && new Set(edges.map(({ edge }) => edge)).size > 1)
+    // A row that does not add up makes the edge wrong too: that is the same slip.
+    const wrong = [...bySize].filter(([, edges]) => edges.length > 1 && edges.every(({ sound }) => sound) && edges.every(({ edge }) => edge > 0) && new Set(edges.map(({ edge }) => edge)).size > 1)
     const first = wrong[0]
     if (!first) return []
     const [size, edges] = first

@@ -3,7 +3,10 @@ import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
 /** How a row lies on the fabric: what it covers, what hangs from it, what it holds out. */
-export type Lies = Pick<LaidRow, 'over' | 'places' | 'startChains' | 'endChains' | 'foundation'>
+export interface Lies extends Pick<LaidRow, 'over' | 'places' | 'startChains' | 'endChains' | 'foundation'> {
+  /** Of a flat row on the row below: stitches that it steps in by at its start, and leaves at its end. */
+  readonly steps?: { readonly start: number; readonly end: number }
+}
 
 /** The row as it lies when it is done. */
 export function liesOn(walk: Walk): Lies {
@@ -15,7 +18,8 @@ export function liesOn(walk: Walk): Lies {
   const last = edge[to]
   const stands = !onChain && first !== undefined && last !== undefined && first.kind !== 'ring' && to >= from
   return {
-    ...(stands && { over: { first, second: edge[Math.min(from + 1, to)]!, last } }),
+    ...(stands && { over: { first, second: edge[Math.min(from + 1, to)]!, beforeLast: edge[Math.max(to - 1, from)]!, last } }),
+    ...(stands && !walk.round && !walk.outline && walk.onRow === undefined && { steps: { start: from - prefixed, end: edge.length - appended - to - 1 } }),
     places: withoutSlips(walk),
     startChains: edge.slice(walk.firstChain, prefixed),
     endChains: appended > 0 ? edge.slice(edge.length - appended) : [],

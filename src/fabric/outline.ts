@@ -10,8 +10,8 @@ export interface LaidRow {
   readonly round: boolean
   /** Stitches and spaces that it holds out above itself, in its working order. */
   readonly places: readonly Place[]
-  /** Places of the fabric that it lies on: the first, the one after it, the last. Left out: all that the row before held out. */
-  readonly over?: { readonly first: Place; readonly second: Place; readonly last: Place }
+  /** Places of the fabric that it lies on: the first, the one after it, the one before the last, the last. Left out: all that the row before held out. */
+  readonly over?: { readonly first: Place; readonly second: Place; readonly beforeLast: Place; readonly last: Place }
   /** Undersides of chains added at its start, outermost first, and at its end, outermost last. */
   readonly startChains: readonly Place[]
   readonly endChains: readonly Place[]
@@ -188,7 +188,7 @@ export class Outline {
     const node = this.ring().findLast(({ edge, row }) => edge === 'top' && row === this.last)
     if (!node) return undefined
     const places = way === 'next' ? node.places : node.places.toReversed()
-    return { first: places[0]!, second: places[1] ?? places[0]!, last: places.at(-1)! }
+    return { first: places[0]!, second: places[1] ?? places[0]!, beforeLast: places.at(-2) ?? places[0]!, last: places.at(-1)! }
   }
 
   private find(place: Place): Spot | undefined {

@@ -56,10 +56,18 @@ function next(walk: Walk, target: Target, span: Span, count: number, work: WorkI
   for (let pass = 0; pass < passes; pass += 1) {
     if (target.thing?.kind === 'chain' || count > 1 && eachChain(walk, target.thing)) openChains(walk)
     const from = walk.at
-    take(walk, findNext(walk, walk.at, target.thing), span, work, over)
+    const index = findNext(walk, walk.at, target.thing)
+    if (walk.outline && index >= walk.edge.length && !walk.overrun) edgeRunsOut(walk, target, span, count, pass)
+    take(walk, index, span, work, over)
     rowEndsPassed(walk, from, span)
     if (walk.overrun && walk.at > 2 * walk.edge.length + 2_000) return
   }
+}
+
+/** A border asks for more of an edge than is left of it. */
+function edgeRunsOut(walk: Walk, { thing }: Target, span: Span, wants: number, offers: number): void {
+  walk.overrun = true
+  walk.trouble({ kind: 'overrun', span, wants, offers, what: thing?.kind === 'row-end' ? 'row-end' : thing?.kind === 'chain' ? 'chain' : 'stitch' })
 }
 
 function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {

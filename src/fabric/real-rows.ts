@@ -56,6 +56,8 @@ export interface RealRow {
   /** The row that it copies, where it is not there; `itself` where it copies itself. */
   readonly missing?: string
   readonly index: number
+  /** A foundation that comes with the rows that are copied: the total beside them is not its own. */
+  readonly copied?: boolean
   /** The written row that it copies. */
   readonly copies?: WrittenEntry
 }
@@ -91,7 +93,7 @@ function foundationOf(entry: WrittenEntry, others: OtherPieces): readonly RealRo
   const { reference } = entry.read
   if (reference?.kind !== 'piece' || entry.label?.numbers[0] !== 1) return []
   const theirs = others(reference.name) ?? []
-  return theirs.slice(0, Math.max(0, theirs.findIndex(({ number }) => number !== undefined))).map((row) => ({ ...row, entry }))
+  return theirs.slice(0, Math.max(0, theirs.findIndex(({ number }) => number !== undefined))).map((row) => ({ ...row, entry, copied: true }))
 }
 
 function prefixOf(label: RowLabel | undefined, round: boolean): string {
@@ -147,7 +149,7 @@ function copied(row: RealRow | undefined, missing: string): Source {
 
 function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, index: number, number: number | undefined, others: OtherPieces): Source {
   const rows = others(reference.name)
-  const row = number === undefined ? rows?.[index] : (rows?.find((other) => other.number === number) ?? rows?.[index])
+  const row = number === undefined ? rows?.[index] : (rows?.find((other) => other.number === number) ?? (rows?.some((other) => other.number !== undefined) ? undefined : rows?.[index]))
   const source = copied(row, `of ${reference.name}`)
   return { ...source, ...(row && { round: row.round, ...(row.number === undefined && { label: row.label }) }), ...(reference.reversing && { mirrored: true }) }
 }

@@ -31,6 +31,7 @@ function shapingItems(below: Below, row: RealRow): readonly Instruction[] {
 /** The total of a range holds for its last row; where nothing changes, for all of them. */
 export function textFor(row: RealRow): RowText {
   const { read } = row.entry
+  if (row.copied) return { ...read, totals: [] }
   const atRow = read.totals.filter(({ atRow }) => atRow !== undefined)
   if (atRow.length > 0 && atRow.some(({ atRow: at }) => at !== row.number)) return { ...read, totals: read.totals.filter(({ atRow: at }) => at === undefined || at === row.number) }
   if (row.last || row.entry.read.reference === undefined && !changesOnItsWay(row)) return read

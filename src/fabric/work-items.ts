@@ -126,7 +126,7 @@ function noteStep(walk: Walk, first: Instruction, last: Instruction, before: { r
   let makes = 0
   for (let index = before.made; index < walk.made.length; index += 1) if (walk.made[index]!.kind !== 'space' && !walk.made[index]!.travel) makes += 1
   const worksOver = walk.at - before.at
-  if (makes === 0 && worksOver === 0 && first.node === 'chain') return
+  if (makes === 0 && worksOver === 0 && (first.node === 'chain' || first.node === 'start')) return
   const soFar = (walk.steps.at(-1)?.soFar ?? 0) + makes
   const times = first.node === 'repeat' ? (walk.repeats.find(({ span }) => span === first.unit)?.times ?? 1) : 1
   walk.steps.push({ span: { start: first.start, end: last.end }, worksOver, makes, soFar, times })

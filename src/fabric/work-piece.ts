@@ -4,6 +4,7 @@ import type { Lexicon } from './lexicon.ts'
 import { nothing, type Edge, type Place } from './place.ts'
 import { bySaying, saidCount } from './after-slip.ts'
 import { edgeFor, turnAfter } from './edge-for.ts'
+import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { Outline } from './outline.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
 import { itemsOf, textFor, writtenOf } from './row-content.ts'
@@ -26,7 +27,7 @@ export interface PieceToWork {
   /** Index of the piece that it goes on from. */
   readonly on?: number
   /** The outline of the piece that it goes on from, and how many rows that has. */
-  readonly onFabric?: { readonly outline: Outline; readonly rows: number }
+  readonly onFabric?: { readonly outline: Outline; readonly rows: number; readonly sound: boolean }
   /** Edges that the pieces before it ended with. */
   readonly pieceEdges?: ReadonlyMap<string, readonly Place[]>
   /** Rows of the other pieces: for `as for Front`. */
@@ -47,6 +48,8 @@ export interface PieceRun {
   readonly edge: Edge
   /** Its outline. */
   readonly outline: Outline
+  /** All rows add up, here and in the piece that it goes on from. */
+  readonly sound: boolean
   /** Rows in it, those of the piece that it goes on from included. */
   readonly rowsInAll: number
   /** The pattern is too large; the rows up to there are given. */
@@ -73,6 +76,8 @@ interface State {
   readonly turned: boolean
   /** The row below said at its end that the work is turned. */
   readonly turnsAfter: boolean
+  /** A row number is missing: the sides are in doubt. */
+  readonly gap: boolean
   /** The written row that the row below came from. */
   readonly entry?: WrittenEntry
   readonly rowsBefore: Map<number, { made: readonly Place[]; left: readonly Place[] }>
@@ -87,7 +92,7 @@ export function workPiece(piece: PieceToWork): PieceRun {
   const rowsInAll = rowsBelow + rows.length
   const worked: WorkedRow[] = []
   const open = new Map<string, ReadingPoint>()
-  let state: State = { edge: piece.start ?? nothing, trust: false, unknown: false, others: [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(), outline: piece.onFabric?.outline.copy() ?? new Outline(), turned: true, turnsAfter: false }
+  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: false, others: [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(), outline: piece.onFabric?.outline.copy() ?? new Outline(), turned: true, turnsAfter: false, gap: false }
   let room = piece.room ?? mostStitches
   let slips = 0
   let side: 'RS' | 'WS' | undefined
@@ -104,12 +109,19 @@ export function workPiece(piece: PieceToWork): PieceRun {
     }
   } catch (reason) {
     if (!(reason instanceof TooLarge)) throw reason
-    return { rows: worked, open: [...open.values()], slips: slips + 1, stitches: mostStitches, edge: state.edge, outline: state.outline, rowsInAll, tooLarge: true }
+    return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, stitches: mostStitches, edge: state.edge, outline: state.outline, rowsInAll, tooLarge: true }
   }
-  return { rows: worked, open: [...open.values()], slips, stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, rowsInAll, tooLarge: false }
+  const sound = piece.onFabric?.sound !== false && slips === 0 && inOrder(worked)
+  return { rows: worked, open: [...open.values()], slips, sound, stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, rowsInAll, tooLarge: false }
 }
 
 const isOpen = (point: ReadingPoint): boolean => point.name.startsWith('turning-chain ') || point.name === 'slip-stitches'
+
+/** A row that is missing leaves its sides and counts in doubt. */
+function inOrder(rows: readonly WorkedRow[]): boolean {
+  const numbers = rows.flatMap(({ number }) => (number === undefined ? [] : [number]))
+  return numbers.every((number, index) => index === 0 || number === numbers[index - 1]! + 1)
+}
 
 /** Sides follow from turning once one was said. */
 function turnedSide(side: 'RS' | 'WS' | undefined, turned: boolean): 'RS' | 'WS' | undefined {
@@ -131,7 +143,9 @@ interface Step {
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
   const setting = settingOf(piece, row, index, state, room)
   const items = itemsOf(row, state)
-  const edge = edgeFor(row, state)
+  const mirrored = row.mirrored === true && !row.round && !state.edge.chain && state.edge.places.length > 0
+  const edge = mirrored ? mirroredEdge(edgeFor(row, state)) : edgeFor(row, state)
+  const asItLies = (tried: RowTry): RowTry => (mirrored ? mirroredBack(tried) : tried)
   const toWork: RowToWork = { text: textFor(row), items, edge, before: state.before }
   if (row.missing !== undefined) return cannot(row, state, setting, toWork, `it refers to ${row.missing === 'itself' ? 'itself' : `row ${row.missing}`}`)
   if (state.unknown && state.edge.places.length === 0 && index > 0) return cannot(row, state, setting, toWork, 'the row below could not be counted')
@@ -149,10 +163,10 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
     for (const other of state.others) {
       const there = everyReading({ ...toWork, edge: other.edge }, setting)
       const found = there.usual?.comesOut ? there.usual : there.others[0]
-      if (found) return step(row, { ...found, assumed: [other.words, ...found.assumed] }, toWork, setting, state, false)
+      if (found) return step(row, { ...asItLies(found), assumed: [other.words, ...found.assumed] }, toWork, setting, state, false)
     }
   }
-  return step(row, chosen, toWork, setting, state, state.trust && !sameRange)
+  return step(row, asItLies(chosen), toWork, setting, state, (state.trust || edge.outline !== undefined && state.gap) && !sameRange)
 }
 
 function settingOf(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): RowSetting {
@@ -195,10 +209,11 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     offers: tried.offers, worksOver: tried.worksOver, leaves: tried.leaves, makes: tried.makes, kinds: tried.made.kinds, spaces: tried.made.spaces,
     ...(says && { says }), verdict, ...(blamed && { reason: 'the count of the row below is in doubt' }), assumed, tally: tried.steps, repeats: tried.repeats, troubles,
     agreement: { total: tried.comparison.totalAgrees || blamed, kinds: tried.comparison.kindsAgree || blamed, change: tried.comparison.changeAgrees || blamed, ...(tried.comparison.kindSlip && { kindSlip: tried.comparison.kindSlip }) },
-    yarns: tried.yarns, fabric: tried.row, ...(tried.along && { along: tried.along }), ...(tried.loose && tried.comesOut && { loose: tried.loose }),
+    yarns: tried.yarns, fabric: tried.row, ...(tried.lies.steps && { steps: tried.lies.steps }), ...(tried.along && { along: tried.along }), ...(tried.loose && tried.comesOut && { loose: tried.loose }),
   }
   remember(state.rowsBefore, row, tried)
   const after: State = {
+    gap: state.gap || row.number !== undefined && state.number !== undefined && row.number !== state.number + 1,
     rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state, row.side),
     edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
@@ -265,6 +280,6 @@ function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWo
   }
   return {
     worked, points: [], fine: false, stitches: 0, turned: tried?.row.turned ?? !row.round,
-    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, outline: new Outline(), turned: true, turnsAfter: false },
+    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, outline: new Outline(), turned: true, turnsAfter: false, gap: true },
   }
 }

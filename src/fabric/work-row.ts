@@ -66,7 +66,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   const made = whatWasMade(walk)
   const comparison = compareTotal(text.totals, made, setting.size, before, setting.conventions.chainsCount, setting.lexicon)
   const worksOver = walk.at - walk.opened - walk.missed
-  const troubles = walk.troubles.map((trouble) => (trouble.kind === 'overrun' && trouble.wants === 0 ? { ...trouble, wants: Math.max(worksOver, usesOf(items, walk)), offers: walk.edge.length - walk.opened } : trouble))
+  const troubles = walk.troubles.map((trouble) => (trouble.kind === 'overrun' && trouble.what === undefined && trouble.wants === 0 ? { ...trouble, wants: Math.max(worksOver, usesOf(items, walk)), offers: walk.edge.length - walk.opened } : trouble))
   // A border that is turned first has its outline the other way round already; what counts is a turn at its end.
   const turned = walk.outline ? turnAfter(items) || !setting.round : (walk.turned ?? !setting.round)
   const lays = !walk.worked && walk.laid > 0

@@ -14,7 +14,7 @@ export function workStart(walk: Walk, item: Start): void {
     walk.ring = true
     return
   }
-  if (item.target.walk === 'other-side') return walk.outline ? expectEdge(walk, 'underside', item) : turnTheEnd(walk, item)
+  if (item.target.walk === 'other-side') return walk.outline ? expectEdge(walk, item.target.edge, item) : turnTheEnd(walk, item)
   if (walk.outline) return alongOutline(walk, item)
   if (item.target.walk === 'edge') return
   if (item.target.ofRow !== undefined && !isBelow(walk, item.target)) return goToRow(walk, item.target, item)

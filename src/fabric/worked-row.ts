@@ -36,6 +36,8 @@ export interface WorkedRow {
   readonly troubles: readonly Trouble[]
   /** Whether what it says agrees with what it makes; true where it says nothing. */
   readonly agreement: { readonly total: boolean; readonly kinds: boolean; readonly change: boolean; readonly kindSlip?: KindSlip }
+  /** Of a flat row on the row below: stitches that it steps in by at its start, and leaves at its end. */
+  readonly steps?: { readonly start: number; readonly end: number }
   /** Along an edge without a number: by how many its total is off what the edge holds, one more or fewer. */
   readonly loose?: { readonly span: Span; readonly by: number; readonly holds: number }
   /** Of a border: the edges that it goes along, and how many places of each it uses. */

@@ -1,6 +1,6 @@
 import { numberAhead } from './numbers.ts'
 import { takeToEnd } from './parse-reach.ts'
-import { takeLoop } from './parse-target.ts'
+import { takeLoop } from './parse-loop.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 

@@ -102,9 +102,12 @@ function otherSide(reader: Reader): readonly Instruction[] | undefined {
     reader.at = at
     return undefined
   }
-  reader.take('of|on', 'the?', 'foundation|beginning|beg|starting|initial|base|original?', 'ch|chain|chs?', 'edge?')
+  const { at: tail } = reader
+  const chain = reader.take('of|on', 'the?', 'foundation|beginning|beg|starting|initial|base|original?', 'ch|chain|chs', 'edge?')
+  if (!chain) reader.at = tail
+  const under = chain || reader.all.slice(at, tail).some(({ text }) => /^(underside|under|bottom|lower|loops|lps)$/i.test(text))
   reader.take(':')
-  return [{ node: 'start', target: { walk: 'other-side', start, end: reader.end }, start, end: reader.end }]
+  return [{ node: 'start', target: { walk: 'other-side', ...(under && { edge: 'underside' }), start, end: reader.end }, start, end: reader.end }]
 }
 
 /** `Ch 3, sl st in 3rd ch from hook (picot made)` and the word `picot`: no stitch and no space. */

@@ -1,6 +1,6 @@
 import { consecutiveChains } from './consecutive-chains.ts'
 import { parseItems } from './parse-items.ts'
-import { takeLoop } from './parse-target.ts'
+import { takeLoop } from './parse-loop.ts'
 import { takeTotals } from './parse-total.ts'
 import { intoEnglish } from './phrases.ts'
 import { readSchedule } from './parse-schedule.ts'

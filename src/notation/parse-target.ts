@@ -1,5 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
+import { takeLoop } from './parse-loop.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
 import { chainWords, gluedSpace, takeThing, thingHere } from './parse-thing.ts'
@@ -44,21 +45,6 @@ export function takeTarget(reader: Reader, needsWord = true): Target | undefined
   }
   takeTail(reader, draft)
   return { ...(draft as Target), start, end: reader.end }
-}
-
-/** `in the back loop only of`, `BLO`, `in front lps of`. */
-export function takeLoop(reader: Reader, draft: { loop?: 'back' | 'front' | 'third' }): void {
-  const at = reader.at
-  reader.take('the')
-  const side = reader.take('blo|bl|tbl|blps') ? 'back' : reader.take('flo|fl|tfl') ? 'front'
-    : reader.take('back|rear', 'loop|loops|lp|lps') ? 'back' : reader.take('front', 'loop|loops|lp|lps') ? 'front'
-    : reader.take('third|3rd', 'loop|loops|lp|lps') ? 'third' : reader.take('back', 'bump|bumps|hump|humps|bar|bars') ? 'third' : undefined
-  if (!side) {
-    reader.at = at
-    return
-  }
-  reader.take('only')
-  draft.loop = side
 }
 
 /** Fills the draft with how the places are walked. */

@@ -68,7 +68,7 @@ function workAll(pattern: Pattern) {
         piece, rows, ...(sizes[size] !== undefined && { size: sizes[size] }),
         between: remarks.map(({ span, after }) => ({ text: textOf(source, span), at: span.start, afterRow: lastRowOf(rows, entries[after - 1]?.span.start) })),
       })
-      facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, edge: edgePlaces(run) })
+      facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, edge: edgePlaces(run), sound: run.sound })
     }
   }
   return { pieces, facts, undecided: [...undecided.values()], split, words, remarks: read.flatMap(({ piece, remarks }) => remarks.map(({ span }) => ({ span, piece: piece.name }))) }

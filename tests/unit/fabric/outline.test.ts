@@ -11,7 +11,7 @@ const places = (letter: string, count: number): readonly Place[] => Array.from({
 function row(made: readonly Place[], over?: readonly Place[], more: Partial<LaidRow> = {}): LaidRow {
   return {
     name: made[0]?.kind[0] ?? '', round: false, places: made, startChains: [], endChains: [], foundation: [],
-    ...(over && { over: { first: over[0]!, second: over[1] ?? over[0]!, last: over.at(-1)! } }), ...more,
+    ...(over && { over: { first: over[0]!, second: over[1] ?? over[0]!, beforeLast: over.at(-2) ?? over[0]!, last: over.at(-1)! } }), ...more,
   }
 }
 
