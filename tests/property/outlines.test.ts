@@ -1,8 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { checkOnce } from '../../src/pattern/check-pattern.ts'
-import { pencilLine, sectionsOf, type Line } from '../support/squared-paper.ts'
-import { borderRound, borderWords, patternOf, steppedPiece, type Border } from './random-steps.ts'
+import { workedPiece } from '../support/named-outline.ts'
+import { mirrored, pencilLine, sectionsOf, type Line } from '../support/squared-paper.ts'
+import { borderRound, borderWords, mirrorable, patternOf, steppedPiece, type Border } from './random-steps.ts'
 import { oneOf, whole } from './random-rows.ts'
 
 // The outside oracle is a pencil on squared paper: `support/squared-paper.ts` draws round the squares and shares nothing with the engine.
@@ -78,5 +79,39 @@ describe('a border round a stepped piece', () => {
       const text = patternOf(piece, borderWords(border, sum(border) + oneOf(draw, [-1, 1])))
       expect(findings(text), text).not.toEqual([])
     }), { numRuns: 80, seed: 4_3 })
+  })
+})
+
+describe('the outline of a stepped piece', () => {
+  test('is the same when the work is turned twice', () => {
+    fc.assert(fc.property(fc.gen(), (draw) => {
+      const { outline } = workedPiece(steppedPiece(draw, 2, 12).rows.join('\n'))
+      const flat = (turned: boolean) => outline.walk(turned).flatMap(({ places }) => places)
+      expect(flat(true).toReversed()).toEqual(flat(false))
+    }), { numRuns: 100, seed: 4_4 })
+  })
+
+  test('holds every stitch that no later row was worked into, once, and no other', () => {
+    fc.assert(fc.property(fc.gen(), (draw) => {
+      const piece = steppedPiece(draw, 2, 12)
+      const { rows, outline } = workedPiece(piece.rows.join('\n'))
+      const stitches = rows.flatMap(({ fabric }) => fabric.made).filter(({ travel }) => travel !== true)
+      const worked = new Set(stitches.map(({ into }) => into))
+      const onOutline = outline.walk(false).filter(({ edge }) => edge === 'top' || edge === 'step').flatMap(({ places }) => places)
+      const free = stitches.filter((stitch) => !worked.has(stitch))
+      expect(new Set(onOutline).size).toBe(onOutline.length)
+      expect(new Set(onOutline), piece.rows.join('\n')).toEqual(new Set(free))
+    }), { numRuns: 150, seed: 4_5 })
+  })
+
+  test('is mirrored when the piece is mirrored', () => {
+    fc.assert(fc.property(fc.gen(), (draw) => {
+      const piece = mirrorable(draw, 2, 10)
+      const sections = (text: readonly string[]): string[] => workedPiece(text.join('\n')).outline.walk(false).map(({ edge, places }) => `${places.length} ${edge}`)
+      const onward = sections(piece.rows)
+      // From the other end of the last row the other way round: the top, which came last, comes last again.
+      expect(sections(piece.mirroredRows), piece.rows.join('\n')).toEqual([...onward.slice(0, -1).toReversed(), onward.at(-1)])
+      expect(sectionsOf(pencilLine(mirrored(piece.lines), false))).toEqual([...sectionsOf(pencilLine(piece.lines, false)).slice(0, -1).toReversed(), sectionsOf(pencilLine(piece.lines, false)).at(-1)])
+    }), { numRuns: 100, seed: 4_6 })
   })
 })

@@ -62,6 +62,26 @@ function wordsOf(draw: Draw, { stepIn, added, left, over }: Shaping): string {
   return `Ch 1, turn, ${middle}${end}.`
 }
 
+/** A piece that steps in on either side, and its mirror image: what is slipped over at a row's start is left at its end, and the reverse. */
+export function mirrorable(draw: Draw, fewest: number, most: number): SteppedPiece & { readonly mirroredRows: readonly string[] } {
+  const width = whole(draw, 10, 30)
+  const first = [`Foundation: Ch ${width + 1}.`, `Row 1: Sc in 2nd ch from hook and in each ch across. (${width})`]
+  const [lines, rows, mirroredRows]: [Line[], string[], string[]] = [[{ from: 0, to: width, toRight: true }], [...first], [...first]]
+  const wanted = whole(draw, fewest, most)
+  while (lines.length < wanted) {
+    const below = lines.at(-1)!
+    const room = below.to - below.from
+    const stepIn = Math.min(oneOf(draw, [0, 0, whole(draw, 1, 4)]), room - 3)
+    const left = Math.min(oneOf(draw, [0, 0, whole(draw, 1, 4)]), room - 3 - stepIn)
+    const over = room - stepIn - left
+    const label = `Row ${lines.length + 1}: `
+    rows.push(`${label}${wordsOf(draw, { stepIn, added: 0, left, over })} (${over})`)
+    mirroredRows.push(`${label}${wordsOf(draw, { stepIn: left, added: 0, left: stepIn, over })} (${over})`)
+    lines.push(below.toRight ? { from: below.from + left, to: below.to - stepIn, toRight: false } : { from: below.from + stepIn, to: below.to - left, toRight: true })
+  }
+  return { lines, rows, mirroredRows }
+}
+
 /** The border that goes all round the piece, one stitch a place. */
 export function borderRound(draw: Draw, { lines }: SteppedPiece): Border {
   const turned = oneOf(draw, [true, false])

@@ -2,7 +2,7 @@ import { lexicon } from '../../src/fabric/lexicon.ts'
 import type { Stretch } from '../../src/fabric/outline.ts'
 import { readRows } from '../../src/fabric/real-rows.ts'
 import type { Conventions } from '../../src/fabric/walk.ts'
-import { workPiece } from '../../src/fabric/work-piece.ts'
+import { workPiece, type PieceRun } from '../../src/fabric/work-piece.ts'
 
 /** Both ways along a piece's outline, its places by name. */
 export interface NamedOutline {
@@ -14,18 +14,23 @@ export interface NamedOutline {
 
 const letters = 'abcdefghijklmnop'
 
+/** Rows of one piece in words, worked on their own. Unless said, a turning chain counts from dc on, and slip stitches at the edges do not. */
+export function workedPiece(text: string, conventions: Partial<Conventions> = {}): PieceRun {
+  const words = lexicon('US', [], 1, [])
+  const { entries } = readRows(text, { start: 0, end: text.length }, words)
+  return workPiece({
+    name: 'Piece', entries, lexicon: words, size: 0, sizeNames: [], readings: new Map(),
+    conventions: { turningChains: { sc: false, hdc: false, dc: true }, slipStitchesCount: false, ...conventions },
+  })
+}
+
 /**
  * Works rows that are given in words and names the places of the outline. The first row that makes stitches is `a`, the next `b`;
  * `a3` is the third stitch that it made, slip stitches that only lead in or out apart. `end c` is a row-end. Undersides: `z2` under
  * the second stitch of the first row, `cx2` under the second chain that was added for row c, in the order of its chains from outside.
  */
 export function namedOutline(text: string, conventions: Partial<Conventions> = {}): NamedOutline {
-  const words = lexicon('US', [], 1, [])
-  const { entries } = readRows(text, { start: 0, end: text.length }, words)
-  const run = workPiece({
-    name: 'Piece', entries, lexicon: words, size: 0, sizeNames: [], readings: new Map(),
-    conventions: { turningChains: { sc: false, hdc: false, dc: true }, slipStitchesCount: false, ...conventions },
-  })
+  const run = workedPiece(text, conventions)
   const laid = run.rows.filter(({ kinds }) => Object.keys(kinds).some((kind) => kind !== 'ch'))
   const letterOf = new Map(laid.map(({ label }, index) => [label, letters[index]!]))
   return {

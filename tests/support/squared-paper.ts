@@ -60,6 +60,11 @@ export function sectionsOf(edges: readonly FreeEdge[]): readonly Section[] {
   return sections
 }
 
+/** The piece seen from behind, each row still worked the way it was: what began a row now ends it. */
+export function mirrored(lines: readonly Line[]): readonly Line[] {
+  return lines.map(({ from, to, toRight }) => ({ from: -to, to: -from, toRight }))
+}
+
 const point = (x: number, y: number): string => `${x},${y}`
 
 /** Strokes round the squares of one line that have no neighbour, the square always on the right hand of the pencil. */
