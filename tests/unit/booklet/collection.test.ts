@@ -1,10 +1,12 @@
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { makeBooklet } from '../../../src/booklet/make-booklet.ts'
 import { checkPattern } from '../../../src/pattern/check-pattern.ts'
 import { plainSpaces } from './made-by-hand.ts'
 
 const checkedPattern = (slug: string) => checkPattern({ path: `patterns/${slug}.md`, text: readFileSync(`patterns/${slug}.md`, 'utf8') })
+
+const slugs = readdirSync('patterns').map((name) => name.replace(/\.md$/, ''))
 
 /** Stitches of every row of a piece, in one size. */
 const counts = (slug: string, piece: string, size?: string) =>
@@ -44,12 +46,13 @@ describe('counts of the collection, worked by hand with pencil and paper', () =>
 })
 
 describe('the collection is clean', () => {
-  test.each(['bollard-hat', 'float', 'harbour-block', 'shingle-cloth'])('%s has nothing to look at', (slug) => {
+  test.each(slugs)('%s has nothing to look at', (slug) => {
     expect(checkedPattern(slug).diagnostics.map(({ code, message }) => `${code}: ${message}`)).toEqual([])
   })
 
   test('no count is left open in print', () => {
-    for (const slug of ['bollard-hat', 'float', 'harbour-block', 'shingle-cloth']) {
+    expect(slugs.length).toBeGreaterThan(3)
+    for (const slug of slugs) {
       const rows = makeBooklet(checkedPattern(slug)).parts.flatMap(({ lines }) => lines).filter((line) => line.kind === 'row')
       expect(rows.length, slug).toBeGreaterThan(5)
       expect(rows.filter(({ stitches }) => stitches.includes('?')), slug).toEqual([])
@@ -61,6 +64,8 @@ describe('finished sizes are counts ÷ gauge, to the nearest half centimetre', (
   // By hand: 35 ÷ 1.4 = 25, 33 ÷ 1.3 = 25.38; 48 ÷ 1.6 ÷ π = 9.55; 19 ÷ 1.4 = 13.57; 56, 64, 72, 80, 88 ÷ 1.5 = 37.33, 42.67, 48, 53.33, 58.67.
   test.each([
     ['shingle-cloth', [[25], [25.5]]], ['float', [[9.5]]], ['harbour-block', [[13.5], [13.5]]], ['bollard-hat', [[37.5, 42.5, 48, 53.5, 58.5]]],
+    // Thirteen rounds of 1 cm on either side, 14 stitches between the ends: 26 and 26 + 14 ÷ 1.3 = 36.77. 48 ÷ 1.6 = 30.
+    ['galley-mat', [[26], [37]]], ['regatta-pot', [[30]]],
   ])('%s', (slug, cm) => {
     expect(checkedPattern(slug).pattern!.finished.map(({ is }) => is)).toEqual(cm)
   })
@@ -84,6 +89,30 @@ describe('yarn is area × measured yarn use, and a tenth to spare', () => {
     // Squares of 5, 9.29 and 13.57 cm a side: the first and what lies outside the second are A, between them B.
     ['harbour-block', 0, [metres(5 ** 2 + 13.57 ** 2 - 9.29 ** 2, dc)]],
     ['harbour-block', 1, [metres(9.29 ** 2 - 5 ** 2, dc)]],
+  ])('%s, yarn %s', (slug, yarn, estimates) => {
+    const { needs, ball } = checkedPattern(slug).pattern!.materials!.yarns[yarn]!
+    expect(needs).toHaveLength(estimates.length)
+    needs.forEach((grams, size) => {
+      const listed = (grams * ball!.metres) / ball!.grams
+      expect(listed, `size ${size}`).toBeGreaterThanOrEqual(estimates[size]! * 1.1)
+      expect(listed, `size ${size}`).toBeLessThanOrEqual(estimates[size]! * 1.21)
+    })
+  })
+})
+
+describe('yarn is rows × measured yarn use, and a tenth to spare', () => {
+  // The same page, in inches of yarn for an inch of one row, which holds for yarn of any weight as long as a stitch keeps its shape;
+  // for slip stitches the 5 of a chain.
+  const [sc, hdc, chain] = [10.6, 15.7, 5]
+  const metres = (stitches: number, toCm: number, use: number) => ((stitches / toCm) * use) / 100
+
+  test.each([
+    // Rounds of 36 to 124, eight more each, are 960 stitches; the edge is a round of 124 and 124 slip stitches.
+    ['galley-mat', 0, [metres(960, 1.3, hdc)]],
+    ['galley-mat', 1, [metres(124, 1.3, hdc) + metres(124, 1.3, chain)]],
+    // Base 6 × (1+…+8) = 216, 4 + 4 rounds of 48, half of the 5 rounds of sails, under which 120 stitches' length lies as well.
+    ['regatta-pot', 0, [metres(216 + 8 * 48 + 120, 1.6, sc) + 0.75]],
+    ['regatta-pot', 1, [metres(120 + 2 * 48, 1.6, sc) + 0.75]],
   ])('%s, yarn %s', (slug, yarn, estimates) => {
     const { needs, ball } = checkedPattern(slug).pattern!.materials!.yarns[yarn]!
     expect(needs).toHaveLength(estimates.length)
