@@ -10,7 +10,7 @@ export function rowEndsPassed({ source, row }: RowFacts): Diagnostic | undefined
   if (!trouble) return undefined
   return {
     code: 'row-ends-passed',
-    message: `${rowName(row)} goes from stitch to stitch past ${counted(trouble.count, 'row-end')}, and says nothing of them`,
+    message: `${rowName(row)} goes past ${counted(trouble.count, 'row-end')} and says nothing of ${trouble.count === 1 ? 'it' : 'them'}`,
     primary: { span: trouble.span, text: `passes ${counted(trouble.count, 'row-end')}` },
     secondary: [],
     tally: tallyOf(source, row),

@@ -29,7 +29,7 @@ interface Pair {
   readonly other?: WorkedRow
 }
 
-const differ = (one: number, other: number): boolean => one > 1 && other > 1 && one !== other && Math.abs(one - other) <= nearly
+const differ = (one: number, other: number): boolean => one > 2 && other > 2 && one !== other && Math.abs(one - other) <= nearly
 
 function ofOneRow(row: WorkedRow): Pair | undefined {
   const { start, end } = row.steps ?? { start: 0, end: 0 }

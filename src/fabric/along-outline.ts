@@ -17,7 +17,13 @@ export function rowEndsPassed(walk: Walk, from: number, span: Span): void {
     walk.missed += missed
     walk.trouble({ kind: 'left-over', span, count: missed })
   }
-  if (passed > passedInSilence) walk.trouble({ kind: 'row-ends-passed', span, count: passed })
+  if (passed > passedInSilence || begunSide(walk, from)) walk.trouble({ kind: 'row-ends-passed', span, count: Math.max(1, passed) })
+}
+
+/** A side of which some row-ends were worked is worked to its end. */
+function begunSide(walk: Walk, from: number): boolean {
+  const [before, next] = [walk.edge[from - 1], walk.edge[from]]
+  return from < walk.last && next?.kind === 'row-end' && before?.kind === 'row-end' && walk.taken.has(before) && !walk.taken.has(next)
 }
 
 /** Row-ends of straight sides and stitches from one index to before another. */

@@ -145,8 +145,10 @@ function rowEnds(reader: Reader, start: number, evenly: boolean): Target | undef
   const each = reader.take('each')
   reader.take('of')
   reader.take('the')
-  reader.take('next|first|last|rem|remaining|these')
-  const count = takeNumber(reader)
+  const { start: one } = reader
+  const next = reader.take('next|first|last')
+  reader.take('rem|remaining|these')
+  const count = takeNumber(reader) ?? (next && !each ? { values: [1], start: one, end: reader.end } : undefined)
   reader.take('sc|dc|hdc|tr', 'row') && (reader.at -= 1)
   reader.take('sc|dc|hdc|tr') && reader.word() !== 'row' && (reader.at -= 1)
   if (!reader.take('row', '-?', 'end|ends') && !reader.take('end|ends|edge|side', 'of', 'each|the|every?', 'row|rows') && !reader.take('row', 'edge|edges|side|sides')) {
