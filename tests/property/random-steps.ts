@@ -24,7 +24,7 @@ export function steppedPiece(draw: Draw, fewest: number, most: number): SteppedP
     const { from, to } = below
     const room = to - from
     // At least three stitches of the row below are worked over.
-    const atStart = oneOf(draw, [0, 0, 0, whole(draw, 1, 6), -whole(draw, 2, 6)])
+    const atStart = oneOf(draw, [0, 0, 0, whole(draw, 1, 6), -whole(draw, 1, 6)])
     const stepIn = Math.min(Math.max(atStart, 0), room - 3)
     const added = Math.max(-atStart, 0)
     const left = Math.min(oneOf(draw, [0, 0, 0, whole(draw, 1, 6)]), room - 3 - stepIn)
