@@ -1,17 +1,23 @@
 import type { Instruction, Target } from '../notation/syntax.ts'
 import { borderEdge } from './border-edge.ts'
+import { heldEdge, type Held } from './held.ts'
 import type { Outline } from './outline.ts'
 import type { Edge } from './place.ts'
 import type { RealRow } from './real-rows.ts'
 
 interface Fabric {
+  readonly held: readonly Held[]
+  readonly piece: string
+  readonly size: number
   readonly edge: Edge
   readonly outline: Outline
   readonly turnsAfter: boolean
 }
 
 /** What a row works on: the row below, or, when it goes along the edges of flat rows, their outline. */
-export function edgeFor(row: RealRow, { edge, outline, turnsAfter }: Fabric): Edge {
+export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, size }: Fabric): Edge {
+  const waiting = held.length > 0 ? heldEdge(row.items, row.round, held, piece, size) : undefined
+  if (waiting) return waiting
   if (edge.formsRing) return namesChains(row.items) ? edge : { places: [{ kind: 'ring', row: 0 }], round: true, chain: false }
   const border = row.round && !edge.round && outline.flatRows > 1 && edge.places.length > 0
   if (outline.flatRows === 0 || edge.round || !border && !alongEdges(row.items)) return edge

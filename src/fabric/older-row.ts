@@ -18,8 +18,8 @@ export function goToRow(walk: Walk, target: Target, span: Span): void {
 }
 
 /** `in first ch-2 sp of Rnd 1` where Rnd 1 is the row below: the row goes on as any other. A loop of it may be free, or a step left. */
-export function isBelow(walk: Walk, { ofRow, loop, passedOver }: Target): boolean {
-  return ofRow !== undefined && ofRow === walk.setting.below && loop === undefined && passedOver !== true && (walk.setting.rowsBefore.get(ofRow)?.left.length ?? 0) === 0
+export function isBelow(walk: Walk, { ofRow, loop, held }: Target): boolean {
+  return ofRow !== undefined && ofRow === walk.setting.below && loop === undefined && held === undefined && (walk.setting.rowsBefore.get(ofRow)?.left.length ?? 0) === 0
 }
 
 /** Stitches of the piece worked so far that the row goes away from; the one that the join took up is not among them. */

@@ -1,4 +1,5 @@
 import type { Chain } from '../notation/syntax.ts'
+import type { Held } from './held.ts'
 import type { BorderEdge } from './border-edge.ts'
 
 /** Anything that a hook can go into. Places are never changed once they are made, so that rows can share them. */
@@ -43,6 +44,8 @@ export interface Edge {
   readonly formsRing?: boolean
   /** The places are the outline of a flat piece, which a border goes along. */
   readonly outline?: BorderEdge
+  /** The places are stitches that waited. */
+  readonly held?: Held
   /** The chain was closed by a slip stitch in its first chain. */
   readonly closedInFirst?: boolean
 }

@@ -15,6 +15,7 @@ export type WorkInto = (index: number) => void
  */
 export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over = 1, spikes = true): void {
   if (walk.inPlace !== undefined) return work(walk.inPlace)
+  if (walk.held) return ofHeld(walk, target, span, rest, work, over)
   if (target.ofPiece !== undefined) goToPiece(walk, target.ofPiece, span)
   if (walk.bridge > 0 && target.thing?.kind === 'chain') return work(walk.last)
   if (target.ofRow !== undefined) goToRow(walk, target, span)
@@ -37,6 +38,27 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'edge': return each(walk, { ...target, walk: 'each', toEnd: true }, span, rest, work, over)
     case 'other-side': return walk.trouble({ kind: 'no-such-place', span, what: 'an edge' })
   }
+}
+
+/** Stitches that waited, and the chain over them, are an edge like others, in which a chain is told from a stitch. */
+function ofHeld(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {
+  const { ofRow: _, held: __, edge: ___, ...plain } = target
+  const count = target.count ? inSize(target.count, walk.setting.size) : 1
+  if (target.walk === 'each' || target.walk === 'skipped' && !target.count) return each(walk, { ...plain, walk: 'each' }, span, rest, work, over)
+  const from = walk.at
+  if (target.walk !== 'next' && target.walk !== 'skipped' && target.walk !== 'first') return next(walk, { ...plain, walk: 'next' }, span, count, work, over)
+  next(walk, { ...plain, walk: 'next' }, span, count, (index) => {
+    stitchesPassed(walk, from, span)
+    work(index)
+  }, over)
+}
+
+/** What is passed on the way to the chain, or to the stitches, is left over. */
+function stitchesPassed(walk: Walk, from: number, span: Span): void {
+  const passed = walk.edge.slice(from, walk.last).filter((place) => !walk.taken.has(place)).length
+  if (passed === 0 || walk.missed > 0) return
+  walk.missed += passed
+  walk.trouble({ kind: 'left-over', span, count: passed })
 }
 
 /** Takes `over` places from `index` on and works there. */

@@ -1,6 +1,7 @@
 import type { Chain, Instruction } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import type { BorderEdge } from './border-edge.ts'
+import type { HeldRun } from './held.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import type { Lexicon } from './lexicon.ts'
 import type { Loose } from './work-along-edge.ts'
@@ -98,6 +99,10 @@ export class Walk {
   onPiece: string | undefined
   /** The row goes along the outline of a flat piece. */
   readonly outline: BorderEdge | undefined
+  /** The places waited: what an older row passed over, and the chain over it. */
+  readonly held: boolean
+  /** Runs of stitches that this row passes over, and that wait. */
+  readonly holds: HeldRun[] = []
   /** Of an outline: the places that were taken. */
   readonly taken = new Set<Place>()
   /** Stitches along an edge whose number is left to the maker. */
@@ -166,6 +171,7 @@ export class Walk {
     this.chain = edge.chain
     this.closedChain = edge.chain && edge.round
     this.outline = edge.outline
+    this.held = edge.held !== undefined
     this.closedInFirst = edge.closedInFirst === true
   }
 
@@ -216,7 +222,7 @@ export class Walk {
       this.overrun = true
       this.troubles.push({ kind: 'overrun', span, wants: 0, offers: this.edge.length })
     }
-    const place = this.outline && this.edge[index]
+    const place = this.outline || this.held ? this.edge[index] : undefined
     if (place) this.taken.add(place)
     this.at = Math.max(this.at, index + 1)
     this.last = index
@@ -243,7 +249,7 @@ export class Walk {
     const { at, last, tookFirst, leaves, overrun, worked, begun, undecided } = this
     const made = this.made.length
     const tail = this.made.at(-1)
-    const lengths = [this.steps.length, this.troubles.length, this.repeats.length, this.groups.length, this.yarns.length, this.skipped.length] as const
+    const lengths = [this.steps.length, this.troubles.length, this.repeats.length, this.groups.length, this.yarns.length, this.skipped.length, this.holds.length] as const
     return () => {
       Object.assign(this, { at, last, tookFirst, leaves, overrun, worked, begun, undecided })
       this.made.length = made
@@ -254,6 +260,7 @@ export class Walk {
       this.groups.length = lengths[3]
       this.yarns.length = lengths[4]
       this.skipped.length = lengths[5]
+      this.holds.length = lengths[6]
     }
   }
 

@@ -1,5 +1,6 @@
 import type { ReadingPoint } from './walk.ts'
 import type { PieceRun, PieceToWork } from './work-piece.ts'
+import type { Held } from './held.ts'
 import type { Place } from './place.ts'
 import { realRows, type OtherPieces, type RealRow } from './real-rows.ts'
 import type { WorkedRow } from './worked-row.ts'
@@ -91,12 +92,13 @@ function workAll(pieces: readonly PieceToWork[], readings: ReadonlyMap<string, n
   const runs: PieceRun[] = []
   const rows = new Map<string, readonly RealRow[]>()
   const pieceEdges = new Map<string, readonly Place[]>()
+  const held: Held[] = []
   let room = pieces[0]?.room ?? mostStitches
   for (const piece of pieces) {
     const below = piece.on === undefined ? undefined : runs[piece.on]
     const others: OtherPieces = (name) => rows.get(name.toLowerCase())
     rows.set(piece.name.toLowerCase(), realRows(piece.entries, piece.size, piece.sizeNames, 100_000, others))
-    const run = workPiece({ ...piece, others, pieceEdges: new Map(pieceEdges), readings, room, ...(below && { start: below.edge, onFabric: { outline: below.outline, rows: below.rowsInAll, sound: below.sound } }) })
+    const run = workPiece({ ...piece, others, held, pieceEdges: new Map(pieceEdges), readings, room, ...(below && { start: below.edge, onFabric: { outline: below.outline, rows: below.rowsInAll, sound: below.sound } }) })
     room = Math.max(0, room - run.stitches)
     runs.push(run)
     pieceEdges.set(piece.name.toLowerCase(), run.edge.places)

@@ -69,7 +69,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
   switch (item.node) {
     case 'work': return workStitches(walk, item, rest)
     case 'chain': return workChain(walk, item, rest)
-    case 'skip': return workSkip(walk, item)
+    case 'skip': return workSkip(walk, item, rest)
     case 'group': return workGroup(walk, item, rest)
     case 'repeat': return workRepeat(walk, item, rest)
     case 'shape': return workShape(walk, item)

@@ -3,6 +3,7 @@ import { saysOf } from './compare-total.ts'
 import type { Lexicon } from './lexicon.ts'
 import { nothing, type Edge, type Place } from './place.ts'
 import { bySaying, saidCount } from './after-slip.ts'
+import type { Held, HeldRun } from './held.ts'
 import { edgeFor, turnAfter } from './edge-for.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { Outline } from './outline.ts'
@@ -30,6 +31,8 @@ export interface PieceToWork {
   readonly onFabric?: { readonly outline: Outline; readonly rows: number; readonly sound: boolean }
   /** Edges that the pieces before it ended with. */
   readonly pieceEdges?: ReadonlyMap<string, readonly Place[]>
+  /** Stitches of the whole pattern that wait to be taken up. */
+  readonly held?: Held[]
   /** Rows of the other pieces: for `as for Front`. */
   readonly others?: OtherPieces
   /** Stitches that may still be worked in the pattern. */
@@ -101,6 +104,7 @@ export function workPiece(piece: PieceToWork): PieceRun {
       const step = workOne(piece, row, rowsBelow + index, state, room)
       for (const point of step.points) if (isOpen(point)) open.set(point.name, point)
       side = row.side ?? turnedSide(side, step.turned)
+      noteHeld(piece, step, row)
       worked.push({ ...step.worked, ...(side && { side }) })
       if (!step.fine) slips += 1
       room -= step.stitches
@@ -117,6 +121,12 @@ export function workPiece(piece: PieceToWork): PieceRun {
 
 const isOpen = (point: ReadingPoint): boolean => point.name.startsWith('turning-chain ') || point.name === 'slip-stitches'
 
+/** Stitches that the row passed over wait from now on; those that it took up wait no longer. */
+function noteHeld({ held }: PieceToWork, { holds, took, below }: Step, { number }: RealRow): void {
+  if (took) took.taken = true
+  held?.push(...holds.map((run) => ({ ...run, row: below, by: number, taken: false })))
+}
+
 /** A row that is missing leaves its sides and counts in doubt. */
 function inOrder(rows: readonly WorkedRow[]): boolean {
   const numbers = rows.flatMap(({ number }) => (number === undefined ? [] : [number]))
@@ -132,6 +142,10 @@ function turnedSide(side: 'RS' | 'WS' | undefined, turned: boolean): 'RS' | 'WS'
 const tooDeep = 'its repeats stand too deep in one another'
 
 interface Step {
+  readonly holds: readonly HeldRun[]
+  readonly took?: Held | undefined
+  /** Number of the row below. */
+  readonly below: number | undefined
   readonly worked: WorkedRow
   readonly state: State
   readonly points: readonly ReadingPoint[]
@@ -143,8 +157,9 @@ interface Step {
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
   const setting = settingOf(piece, row, index, state, room)
   const items = itemsOf(row, state)
+  const fabric = { ...state, held: piece.held ?? [], piece: piece.name, size: piece.size }
   const mirrored = row.mirrored === true && !row.round && !state.edge.chain && state.edge.places.length > 0
-  const edge = mirrored ? mirroredEdge(edgeFor(row, state)) : edgeFor(row, state)
+  const edge = mirrored ? mirroredEdge(edgeFor(row, fabric)) : edgeFor(row, fabric)
   const asItLies = (tried: RowTry): RowTry => (mirrored ? mirroredBack(tried) : tried)
   const toWork: RowToWork = { text: textFor(row), items, edge, before: state.before }
   if (row.missing !== undefined) return cannot(row, state, setting, toWork, `it refers to ${row.missing === 'itself' ? 'itself' : `row ${row.missing}`}`)
@@ -218,7 +233,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
-  return { worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
+  return { holds: tried.holds, took: toWork.edge.held, below: state.number, worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
 }
 
 /** A row that makes anything is laid on the fabric. The outline is the piece's own and grows with it. */
@@ -279,7 +294,7 @@ function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWo
     ...(row.missing !== undefined && { missing: row.missing }), ...(tried?.undecided && { undecided: tried.undecided.span }),
   }
   return {
-    worked, points: [], fine: false, stitches: 0, turned: tried?.row.turned ?? !row.round,
+    holds: [], below: undefined, worked, points: [], fine: false, stitches: 0, turned: tried?.row.turned ?? !row.round,
     state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, outline: new Outline(), turned: true, turnsAfter: false, gap: true },
   }
 }

@@ -4,6 +4,7 @@ import { passedInSilence, passedOver } from './along-outline.ts'
 import { compareTotal, saysOf, type Comparison, type Made } from './compare-total.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import { liesOn, withoutTravel, type Lies } from './lies-on.ts'
+import type { HeldRun } from './held.ts'
 import type { Stretch } from './outline.ts'
 import { turnAfter } from './edge-for.ts'
 import { leftOfPiece } from './older-row.ts'
@@ -34,6 +35,8 @@ export interface RowTry {
   readonly next: Edge
   /** All that the row made, slip stitches at its ends included, and the places it left at its end. */
   readonly row: { readonly made: readonly Place[]; readonly left: readonly Place[]; readonly turned: boolean }
+  /** Stitches that it passed over and that wait. */
+  readonly holds: readonly HeldRun[]
   /** Of a border: how many places of each edge it used. */
   readonly along?: readonly EdgeUse[]
   readonly loose?: WorkedRow['loose']
@@ -89,6 +92,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     next: { ...nextEdge(walk, setting, turned), ...(walk.carry && { carry: walk.carry }) },
     row: { made: walk.made, left: walk.edge.slice(walk.at), turned },
     lies: liesOn(walk),
+    holds: walk.holds,
     ...(walk.outline && { along: edgesUsed(walk) }),
     ...(looseBy !== 0 && walk.loose && { loose: { span: walk.loose.span, by: looseBy, holds: made.stitches - looseBy } }),
     comesOut: troubles.length === 0 && comparison.totalAgrees && comparison.kindsAgree && comparison.changeAgrees,

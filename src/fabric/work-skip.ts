@@ -3,9 +3,31 @@ import { findNext, isThing } from './find-place.ts'
 import { goToRow } from './older-row.ts'
 import { isSpace } from './place.ts'
 import type { Walk } from './walk.ts'
+import type { Rest } from './work-items.ts'
 
 /** Passes over places. A counted turning chain has passed the first one already, so `skip first st` then names the same place. */
-export function workSkip(walk: Walk, item: Skip): void {
+export function workSkip(walk: Walk, item: Skip, rest: Rest): void {
+  skip(walk, item)
+  holdSkipped(walk, item, rest)
+}
+
+/** A chain over so many stitches, or words that say what they wait for, make an opening. */
+const opening = 4
+const waitsFor = /sleeve|thumb|hold|held|later|armhole|underarm/
+
+/** `Ch 8, skip next 36 sts (left sleeve)`: the stitches wait, and so does the underside of the chain. */
+function holdSkipped(walk: Walk, item: Skip, rest: Rest): void {
+  const places = walk.skipped.flatMap((index) => walk.place(index) ?? [])
+  const after = rest.items[0]?.node === 'aside' ? (rest.items[0].words ?? '') : ''
+  if (places.length < opening && !waitsFor.test(after) || places.some(isSpace) || walk.holds.length > 200) return
+  const tail = walk.made.at(-1)
+  const next = rest.items.find(({ node }) => node !== 'aside')
+  const chains = tail?.kind === 'space' && tail.group === undefined ? (tail.chains ?? 0) : next?.node === 'chain' ? inSize(next.count, walk.setting.size) : 0
+  if (chains === 0 && !waitsFor.test(after)) return
+  walk.holds.push({ places, bridge: Array.from({ length: chains }, () => ({ kind: 'ch', row: walk.setting.rowIndex })), words: after, span: { start: item.start, end: item.end } })
+}
+
+function skip(walk: Walk, item: Skip): void {
   walk.skipped = []
   walk.skips = true
   if (item.ofRow !== undefined) goToRow(walk, { walk: 'next', ofRow: item.ofRow, start: item.start, end: item.end }, item)

@@ -7,6 +7,8 @@ import type { Walk } from './walk.ts'
 
 /** `Join B in any ch-2 sp`: the row begins there. On a round the places before it wait at its end. */
 export function workStart(walk: Walk, item: Start): void {
+  // The edge of stitches that waited begins where the row begins.
+  if (walk.held) return
   if (item.target.walk === 'layers') return layLayers(walk, item)
   if (item.target.walk === 'ring') {
     walk.edge = [{ kind: 'ring', row: walk.setting.rowIndex }]

@@ -1,3 +1,4 @@
+import { takeOpening } from './parse-held.ts'
 import { takeNumber } from './numbers.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
@@ -13,6 +14,8 @@ import type { EdgeName, Instruction, Target } from './syntax.ts'
 export function alongEdge(reader: Reader, start: number): Target | undefined {
   const at = reader.at
   const evenly = reader.take('evenly', 'spaced?')
+  const opening = takeOpening(reader)
+  if (opening) return { walk: 'edge', edge: 'any', held: opening, ...(evenly && { evenly }), start, end: reader.end }
   const along = reader.take('along|across|down|up|around|round|over|on|to|from')
   if (!along) reader.take('in|into')
   const { at: edge } = reader

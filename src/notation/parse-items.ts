@@ -20,11 +20,16 @@ export function parseItems(reader: Reader, stop: (reader: Reader) => boolean): I
     if (skipSeparators(reader)) continue
     const before = reader.at
     const item = parseItem(reader, items)
-    items.push(...item)
+    items.push(...item.map((one) => (one.node === 'aside' && one.words === undefined ? { ...one, words: saidBetween(reader, before) } : one)))
     // A construct that takes nothing would be our mistake; step over one token so that reading goes on.
     if (reader.at === before) reader.at += 1
   }
   return items
+}
+
+/** The words of an aside, for those that name what is meant: `(left sleeve)`. */
+function saidBetween(reader: Reader, from: number): string {
+  return reader.all.slice(from, reader.at).map(({ text }) => text.toLowerCase()).join(' ')
 }
 
 /** Takes the signs and words between instructions. */

@@ -1,5 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { countsLater, takeCountsAs } from './parse-counts-as.ts'
+import { takeHeldTail } from './parse-held.ts'
 import { edgeAhead } from './parse-edge.ts'
 import { takeRing } from './parse-target.ts'
 import { parseJoin, toSeparator } from './parse-join.ts'
@@ -35,6 +36,9 @@ function returnTo(reader: Reader): readonly Instruction[] | undefined {
   takeNumber(reader)
   reader.take('rem|remaining|unworked|held|skipped')
   takeThing(reader)
+  const held = takeHeldTail(reader)
+  if (held && /held|sleeve|thumb/.test(held.words)) return [{ node: 'start', target: { walk: 'skipped', held: held.words, ...(held.ofRow !== undefined && { ofRow: held.ofRow }), start, end: reader.end }, start, end: reader.end }]
+  if (held?.ofRow !== undefined) return [{ node: 'start', target: { walk: 'next', ofRow: held.ofRow, thing: { kind: 'stitch' }, start, end: reader.end }, start, end: reader.end }]
   reader.take('left|unworked', 'unworked?')
   if (reader.take('of|on|from|in', 'row|rnd|round') && reader.peek()?.kind === 'number') {
     const ofRow = reader.peek()!.value ?? 0

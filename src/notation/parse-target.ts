@@ -1,5 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
+import { takeHeldTail, takeHeldWord, takeOpening } from './parse-held.ts'
 import { takeLoop } from './parse-loop.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
@@ -201,6 +202,13 @@ function counted(reader: Reader, draft: Draft): boolean {
     takeThing(reader)
     draft.walk = 'skipped'
     if (count) draft.count = count
+    const tail = takeHeldTail(reader)
+    if (tail) Object.assign(draft, { held: tail.words, ...(tail.ofRow !== undefined && { ofRow: tail.ofRow }) })
+    return true
+  }
+  if (takeHeldWord(reader)) {
+    const tail = takeHeldTail(reader)
+    Object.assign(draft, { walk: 'skipped', held: `held ${tail?.words ?? ''}`, ...(count && { count }), ...(tail?.ofRow !== undefined && { ofRow: tail.ofRow }) })
     return true
   }
   reader.take('unworked|free|unused')
@@ -259,6 +267,10 @@ function takeRowOf(reader: Reader, draft: Draft): void {
 
 /** What may follow: `across`, `of next tile` (which has one space), `to last 3 sts`, `of ch-3`, `around`, `below`, `BLO`. */
 function takeTail(reader: Reader, draft: Draft): void {
+  if (draft.thing?.kind === 'chain') {
+    const opening = takeOpening(reader)
+    if (opening) draft.held = opening
+  }
   if (draft.loop === undefined) takeLoop(reader, draft)
   takeRowOf(reader, draft)
   if (draft.thing?.kind === 'space') reader.take('of', 'the?', 'next|same|last|each', 'tile|tiles')

@@ -54,8 +54,8 @@ export interface Target extends Span {
   readonly ofRow?: number
   /** `60 sc evenly along 30 row-ends`: the number before is that of the stitches in all. */
   readonly evenly?: boolean
-  /** `skipped sts of Rnd 3`: those of it that a later row passed over. */
-  readonly passedOver?: boolean
+  /** `28 held sts`, `first ch of left underarm`: stitches that an earlier row passed over and that wait, or the chain over them; in these words. */
+  readonly held?: string
   /** `at the right-hand end of Row 2`: the end that is meant. */
   readonly hand?: 'left' | 'right'
   /** `around Leg 1`: the piece whose edge is worked. */
@@ -231,6 +231,8 @@ export interface Leave extends Span {
 /** Words that change no count: `fasten off`, `change to B`, `(see Note)`. */
 export interface Aside extends Span {
   readonly node: 'aside'
+  /** What it says, in small letters. */
+  readonly words?: string
   /** Yarn letters that it names. */
   readonly yarn?: string
   /** It fastens the row to another edge, whose other places wait. */

@@ -1,0 +1,70 @@
+import { inSize, type Instruction, type Target } from '../notation/syntax.ts'
+import type { Span } from '../text/span.ts'
+import type { Edge, Place } from './place.ts'
+
+/** Stitches that a row passed over with a chain or for later: a sleeve, a thumb. They wait until a row takes them up. */
+export interface HeldRun {
+  /** In the order of the row that passed them. */
+  readonly places: readonly Place[]
+  /** Undersides of the chain made over them. */
+  readonly bridge: readonly Place[]
+  /** What the row says of them, in small letters: `( left sleeve )`. */
+  readonly words: string
+  readonly span: Span
+}
+
+/** A run as the pattern keeps it. */
+export interface Held extends HeldRun {
+  /** Numbers of the row that made them and of the row that passed them over. */
+  readonly row: number | undefined
+  readonly by: number | undefined
+  taken: boolean
+}
+
+interface Named {
+  readonly target: Target
+  readonly working: boolean
+}
+
+/** The edge of a row that takes up stitches that wait, and the chain over them when the row speaks of it. */
+export function heldEdge(items: readonly Instruction[], round: boolean, held: readonly Held[], piece: string, size: number): Edge | undefined {
+  const named = namesOf(items)
+  const ofHeld = named.filter(({ target }) => target.held !== undefined || target.walk === 'skipped')
+  if (ofHeld.length === 0) return undefined
+  const run = choose(held, ofHeld.map(({ target }) => target), piece)
+  if (!run) return undefined
+  const working = named.filter((name) => name.working)
+  const onChain = ({ target }: Named): boolean => target.thing?.kind === 'chain' || target.walk === 'edge'
+  const chains = working.filter(onChain)
+  if (chains.length === 0) return { places: run.places, round, chain: false, held: run }
+  const first = chains[0]!.target.count
+  // The chain may be worked half before and half after the stitches.
+  const before = !onChain(working[0]!) ? 0 : chains.length === 1 || !first ? run.bridge.length : Math.min(run.bridge.length, inSize(first, size))
+  const cut = run.bridge.length - before
+  return { places: [...run.bridge.slice(cut), ...run.places, ...run.bridge.slice(0, cut)], round, chain: false, held: run }
+}
+
+/** Targets in the order of the row; none once the row itself has skipped: then what was skipped is its own. */
+function namesOf(items: readonly Instruction[]): readonly Named[] {
+  const found: Named[] = []
+  for (const item of items) {
+    if (item.node === 'skip') return []
+    if (item.node === 'work' || item.node === 'group') {
+      if (item.target) found.push({ target: item.target, working: true })
+    } else if (item.node === 'start') found.push({ target: item.target, working: false })
+    else if (item.node === 'repeat') found.push(...namesOf(item.items))
+  }
+  return found
+}
+
+/** The run that is meant: by its row, by its side or by what it is for; else the first that still waits. */
+function choose(held: readonly Held[], targets: readonly Target[], piece: string): Held | undefined {
+  const rows = targets.flatMap(({ ofRow }) => (ofRow === undefined ? [] : [ofRow]))
+  const ofRow = held.filter(({ row, by }) => rows.some((number) => number === row || number === by))
+  const among = ofRow.length > 0 ? ofRow : held
+  const said = `${piece} ${targets.map(({ held: words }) => words ?? '').join(' ')}`.toLowerCase()
+  const sides = ['left', 'right', 'first', 'second', 'thumb'].filter((side) => new RegExp(String.raw`\b${side}\b`).test(said))
+  const bySide = among.filter(({ words }) => sides.some((side) => words.includes(side)))
+  const fitting = bySide.length > 0 ? bySide : among
+  return fitting.find(({ taken }) => !taken) ?? fitting[0]
+}

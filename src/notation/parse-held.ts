@@ -1,0 +1,65 @@
+import { takeNumber } from './numbers.ts'
+import { takePieceName } from './parse-piece-name.ts'
+import { takeThing } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+
+const sides = 'left|right|first|second|other|front|back|same'
+const openings = 'underarm|armhole|underarms|thumb|thumbhole|armpit|opening'
+
+/** `of underarm`, `at the left underarm`, `of the ch-4 at right underarm`, `along underarm ch`: the chain over stitches that wait. Gives the words. */
+export function takeOpening(reader: Reader): string | undefined {
+  const { at } = reader
+  if (reader.take('of|at|along|across|on|to|from|over|in', 'the?')) {
+    if (reader.take('ch|chain', '-')) {
+      takeNumber(reader)
+      reader.take('sp|space')
+      reader.take('of|at|along|across|over|in', 'the?')
+    }
+    reader.take(`${sides}?`, `${sides}?`)
+    if (reader.take(openings, 'ch|chain|chains|opening|hole|gap|edge|sts?')) return wordsFrom(reader, at)
+    // `of the ch-6`: the chain by its length.
+    if (/^(ch|chain)$/.test(reader.word(-3)) && reader.word(-2) === '-' && reader.all.slice(at, reader.at).some(({ text }) => text === 'of')) return wordsFrom(reader, at)
+  }
+  reader.at = at
+  return undefined
+}
+
+/** `held sts`, `sts held for left sleeve`, `skipped sts of Yoke`: what follows stitches that wait. Gives the words and the row that is named. */
+export function takeHeldTail(reader: Reader): { readonly words: string; readonly ofRow?: number } | undefined {
+  const { at } = reader
+  let ofRow: number | undefined
+  for (;;) {
+    const { at: here } = reader
+    const row = rowNamed(reader)
+    if (row !== undefined) {
+      ofRow = row
+      continue
+    }
+    if (reader.take('of|from|on') && takePieceName(reader) !== undefined) continue
+    reader.at = here
+    if (reader.take('held|left|skipped|saved|waiting?', 'for|at', 'the|a?', `${sides}?`, 'sleeve|sleeves|thumb|armhole|underarm|opening')) continue
+    reader.at = here
+    break
+  }
+  return reader.at === at ? undefined : { words: wordsFrom(reader, at), ...(ofRow !== undefined && { ofRow }) }
+}
+
+function rowNamed(reader: Reader): number | undefined {
+  const { at } = reader
+  reader.take('of|from|on|in', 'the?')
+  if (reader.take('row|rnd|round') && reader.peek()?.kind === 'number') {
+    reader.at += 1
+    return reader.peek(-1)?.value
+  }
+  reader.at = at
+  return undefined
+}
+
+/** `held sts`, `28 held stitches`: the word before the thing. */
+export function takeHeldWord(reader: Reader): boolean {
+  return reader.take('held|saved|waiting|parked') && takeThing(reader) !== undefined
+}
+
+function wordsFrom(reader: Reader, from: number): string {
+  return reader.all.slice(from, reader.at).map(({ text }) => text.toLowerCase()).join(' ')
+}
