@@ -1,7 +1,10 @@
 import { counted, listOf, ordinal, plural } from '../diagnostics/words.ts'
-import { drawPiece } from '../drawing/draw-piece.ts'
+import { drawPiece, type DrawnPiece } from '../drawing/draw-piece.ts'
+import type { InkedRow } from '../drawing/gauge.ts'
+import { pens } from '../drawing/pens.ts'
 import type { Dimension, Legend, PieceDrawing } from '../drawing/piece-drawing.ts'
 import { lengthOf, widthOf } from '../measures/size.ts'
+import { nearestHalfCm } from '../measures/units.ts'
 import type { Pattern, Piece } from '../pattern/pattern.ts'
 import { stitchOf, type Terms } from '../stitches/terms.ts'
 import type { DrawingText } from './booklet.ts'
@@ -9,38 +12,68 @@ import { capital, figure } from './figures.ts'
 import type { WorkedPart } from './part.ts'
 import { bothUnits } from './sizes-text.ts'
 import { typeset } from './typeset.ts'
+import { stitchYarns } from './stitch-yarns.ts'
 import { yarnsInUse } from './yarn-in-use.ts'
 
 /** A cord is so many times longer than it is high. */
 const cordLength = 4
 
-/** The pattern's largest piece drawn from its counts, in the first size, with all that is said beside it. */
+/** The most pieces that are drawn beside one another. */
+const mostPieces = 6
+
+/** The pattern's pieces drawn from their counts, in the first size, with all that is said beside them. */
 export function drawingText(pattern: Pattern, parts: readonly WorkedPart[]): DrawingText | undefined {
   const begun = parts.filter(({ piece }) => piece.on === undefined)
-  const main = begun.filter((part) => !isCord(part)).toSorted((a, b) => stitchesOf(b) - stitchesOf(a))[0] ?? begun[0]
+  const bodies = begun.filter((part) => !isCord(part))
+  const largest = (bodies.length > 0 ? bodies : begun).toSorted((a, b) => stitchesOf(b) - stitchesOf(a)).slice(0, mostPieces)
+  const [main] = largest
   if (!main) return undefined
-  const worked = [main, ...continuing(parts, main.piece)]
-  const cord = main.piece.shape === 'ball' ? begun.find((part) => part !== main && isCord(part)) : undefined
+  // A ball has its cord standing on it; other cords are lines that show nothing.
+  const cord = main.piece.shape === 'ball' && largest.length === 1 ? begun.find(isCord) : undefined
+  const shown = begun.filter((part) => largest.includes(part))
+  const pieces = shown.map((part) => drawnPiece(pattern, [part, ...continuing(parts, part.piece)]))
+  const [first, ...beside] = pieces
+  if (!first) return undefined
   const { gauge } = pattern
-  const width = finishedWidth(pattern, main.piece)
-  const inked = inkedRows(pattern, worked)
   const drawing = drawPiece({
-    parts: worked.map(({ piece }, at) => ({ rows: inked[at] ?? [], ...(piece.shape === undefined ? {} : { shape: piece.shape }) })),
+    ...first, beside,
+    words: (at, size) => wordsUnder(shown[at]?.piece, size),
     ...(cord === undefined ? {} : { loop: rowsOf(cord)[0]?.makes ?? 0 }),
     ...(gauge === undefined ? {} : { size: { width: 10 * widthOf(1, gauge), height: 10 * lengthOf(1, gauge), ...(gauge.stitch === undefined ? {} : { stitch: gauge.stitch }) } }),
-    ...(width === undefined ? {} : { across: width * 10 }),
     worn: isWorn(pattern.madeFor),
   })
   if (!drawing) return undefined
-  const named = begun.length > (cord ? 2 : 1) ? `, ${main.piece.name.replace(/^The /, 'the ')}` : ''
+  const several = drawing.captions.length > 0
+  const named = !several && begun.length > (cord ? 2 : 1) ? `, ${main.piece.name.replace(/^The /, 'the ')}` : ''
   const size = pattern.sizes[0] === undefined ? '' : `, size ${pattern.sizes[0]}`
   return {
     drawing,
     dimensions: drawing.dimensions.flatMap((dimension) => dimensionText(dimension, drawing, pattern)),
     scale: `${drawing.scale === undefined ? 'Not to scale' : `Drawn ${scaleWords(drawing.scale)}`}${named}${size}`,
     caption: typeset(captionOf(drawing, pattern, cord?.piece)),
-    alt: typeset(altOf(drawing, worked, cord)),
+    alt: typeset(several ? altOfSeveral(drawing, shown) : altOf(drawing, [main, ...continuing(parts, main.piece)], cord)),
   }
+}
+
+/** A piece and what goes on from it, on its way into a drawing. */
+function drawnPiece(pattern: Pattern, worked: readonly WorkedPart[]): DrawnPiece {
+  const inked = inkedRows(pattern, worked)
+  const [main] = worked
+  const width = main && finishedWidth(pattern, main.piece)
+  return {
+    parts: worked.map(({ piece }, at) => ({ rows: inked[at] ?? [], make: piece.make, ...(piece.shape === undefined ? {} : { shape: piece.shape }) })),
+    ...(width === undefined ? {} : { across: width * 10 }),
+    ...(main?.piece.drawn === 'upside down' ? { upsideDown: true } : {}),
+  }
+}
+
+/** `Front`, `Sleeve, make 2`, and how large it is. */
+function wordsUnder(piece: Piece | undefined, size: { readonly width: number; readonly height: number } | undefined): readonly string[] {
+  if (!piece) return []
+  return [
+    typeset(capital(piece.make === 1 ? piece.name : `${piece.name}, make ${piece.make}`)),
+    ...(size === undefined ? [] : [typeset(`${figure(nearestHalfCm(size.width / 10))} × ${figure(nearestHalfCm(size.height / 10))} cm`)]),
+  ]
 }
 
 const isWorn = (madeFor: Pattern['madeFor']) => madeFor === 'garment' || madeFor === 'baby'
@@ -64,7 +97,11 @@ function inkedRows({ materials, source }: Pattern, worked: readonly WorkedPart[]
   return worked.map((part) => {
     const yarns = yarnsInUse(rowsOf(part), source, part.firstYarn ?? inHand)
     inHand = yarns.at(-1) ?? inHand
-    return rowsOf(part).map((row, at) => ({ row, yarn: Math.max(0, letters.indexOf(yarns[at] ?? '')) }))
+    const numberOf = (letter: string | undefined) => Math.max(0, letters.indexOf(letter ?? ''))
+    return rowsOf(part).map((row, at): InkedRow => {
+      const own = stitchYarns(row, source, yarns[at - 1])
+      return { row, yarn: numberOf(yarns[at]), ...(own === undefined ? {} : { yarns: own.map(numberOf) }) }
+    })
   })
 }
 
@@ -76,7 +113,7 @@ function finishedWidth({ finished }: Pattern, { name }: Piece): number | undefin
 }
 
 function dimensionText({ side, from, to, says, value }: Dimension, { view, rows, scale }: PieceDrawing, pattern: Pattern): DrawingText['dimensions'] {
-  if (says === 'rounds') return [{ side, from, to, text: typeset(`${rows} ${plural('round', rows)}`) }]
+  if (says === 'rounds') return [{ side, from, to, text: typeset(`${value} ${plural('round', value)}`) }]
   if (scale === undefined) return side === 'below' ? [] : [{ side, from, to, text: typeset(`${rows} ${plural('row', rows)}`) }]
   // Within a row or two the piece is what the pattern says it is: one figure on the cover, not two.
   const apart = (cm: number) => Math.abs(cm * 10 - value)
@@ -91,16 +128,17 @@ const fractions: Readonly<Record<number, string>> = {
 
 const scaleWords = (scale: number) => fractions[scale] ?? `at 1 to ${figure(scale)}`
 
-function captionOf({ view, legend, everyRow, rows, unseen }: PieceDrawing, { terms, materials, madeFor }: Pattern, cord: Piece | undefined): string {
+function captionOf({ view, legend, everyRow, rows, unseen, strokes }: PieceDrawing, { terms, materials, madeFor }: Pattern, cord: Piece | undefined): string {
   const worn = isWorn(madeFor)
   const marked = legend.cross !== undefined || view === 'above' && legend.tall.length > 0
   const word = view === 'flat' ? 'row' : 'round'
-  const heavy = legend.heavy === undefined ? [] : [`Heavy ${marked ? 'marks' : 'lines'} are ${yarnName(materials, legend.heavy)}.`]
+  const heavy = legend.heavy === undefined ? [] : [`Heavy ${marked ? 'marks' : strokes.some(({ kind, weight }) => kind === 'line' && weight === pens.heavyMark) ? 'lines and marks' : 'lines'} are ${yarnName(materials, legend.heavy)}.`]
   const what = {
     ball: marked ? `Each mark is one stitch, each line one round: ${marks(legend, terms)}.` : 'Each line is one round.',
     above: marked ? `Seen from above; each mark is one stitch: ${marks(legend, terms)}.` : 'Seen from above. Each line is one round.',
     side: worn ? 'As it is worn. Each line is one round.' : 'Seen from the side. Each line is one round, as wide as its stitches make it.',
     flat: 'Each line is one row; its length is the number of stitches.',
+    several: 'Each line is one row or round, as wide as its stitches make it.',
   }[view]
   return [
     what,
@@ -141,11 +179,18 @@ function altOf(drawing: PieceDrawing, [main, ...others]: readonly WorkedPart[], 
   const rows = [main, ...others.filter(({ part }) => part.counting === main.part.counting)].flatMap(rowsOf)
   const word = main.part.counting.toLowerCase()
   const [first, most, last] = [rows[0]?.makes ?? 0, Math.max(...rows.map(({ makes }) => makes)), rows.at(-1)?.makes ?? 0]
-  const how = { ball: 'seen from the front', above: 'seen from above', side: 'seen from the side', flat: 'laid flat' }[drawing.view]
+  const how = { ball: 'seen from the front', above: 'seen from above', side: 'seen from the side', flat: 'laid flat', several: 'side by side' }[drawing.view]
   const counts = rows.every(({ makes }) => makes === most)
     ? `${figure(most)} stitches in every ${word}`
     : `${figure(first)} stitches in the first ${word}, ${first === most || last === most ? '' : `${figure(most)} in the widest, `}${figure(last)} in the last`
   const name = listOf([main, ...others].map(({ piece }, at) => (at === 0 ? piece.name : piece.name.toLowerCase())))
   const loop = cord === undefined ? '' : ` ${capital(cord.piece.name)} stands on it as a loop.`
   return `${capital(name)}, ${how}, drawn from ${others.length > 0 ? 'their' : 'its'} ${rows.length} ${plural(word, rows.length)}: ${counts}.${loop}`
+}
+
+/** `Front and back, side by side: 9 rows and 9 rows.` */
+function altOfSeveral({ captions }: PieceDrawing, shown: readonly WorkedPart[]): string {
+  const told = shown.filter(({ piece }) => captions.some(({ lines }) => lines[0] === wordsUnder(piece, undefined)[0]))
+  const each = told.map((part) => `${part.piece.name}, ${counted(rowsOf(part).length, part.part.counting.toLowerCase())}, ${figure(widest(part))} stitches where it is widest`)
+  return `${counted(told.length, 'piece')} side by side, drawn from their counts: ${each.join('; ')}.`
 }

@@ -100,7 +100,7 @@ function legendOf(rows: readonly InkedRow[], marks: readonly StitchMark[]): Lege
 
 /** Which yarns are told apart by their marks. */
 export function yarnLegend(rows: readonly InkedRow[]): Pick<Legend, 'heavy' | 'circles'> {
-  const yarns = rows.map(({ yarn }) => yarn)
+  const yarns = rows.flatMap(({ yarn, yarns: own = [] }) => [yarn, ...own])
   return { ...(yarns.includes(1) ? { heavy: 1 } : {}), ...(yarns.includes(2) ? { circles: 2 } : {}) }
 }
 

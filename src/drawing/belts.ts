@@ -19,6 +19,16 @@ export function belts(rows: readonly InkedRow[], { size, worn }: { readonly size
   return worn ? rounded(solid, heights) : solid
 }
 
+/** The rounds of a garment as it is laid flat: each as high as it is, whatever it widens by. */
+export function laidFlat(rows: readonly InkedRow[], size: StitchSize): readonly Belt[] {
+  let along = 0
+  return rows.map(({ row }) => {
+    const from = along
+    along += rowHeight(row, size)
+    return { radius: (rowWidth(row) * size.width) / (2 * Math.PI), from, to: along }
+  })
+}
+
 /** Closed at both ends: it is stuffed, or it could not be. */
 export function isStuffed(rows: readonly InkedRow[]): boolean {
   const widths = rows.map(({ row }) => rowWidth(row))

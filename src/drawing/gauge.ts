@@ -15,6 +15,8 @@ export interface StitchSize {
 export interface InkedRow {
   readonly row: WorkedRow
   readonly yarn: number
+  /** Of a row in several yarns, that of each place it made. */
+  readonly yarns?: readonly number[]
 }
 
 /** Chains of a stitch's turning chain: how tall it is. A kind of the pattern's own stands as a single crochet. */
@@ -45,6 +47,17 @@ export function placeWidth(place: Place): number {
   if (place.kind === 'gap') return 0
   const { chains = 0 } = place
   return place.kind === 'space' ? (chains <= 2 ? chains : 2 + (chains - 2) * 0.5) : 1
+}
+
+/** Neighbours in one yarn, by their places in the row. */
+export function yarnRuns(yarns: readonly number[]): readonly { readonly yarn: number; readonly from: number; readonly to: number }[] {
+  const runs: { readonly yarn: number; readonly from: number; to: number }[] = []
+  for (const [at, yarn] of yarns.entries()) {
+    const open = runs.at(-1)
+    if (open?.yarn === yarn) open.to = at + 1
+    else runs.push({ yarn, from: at, to: at + 1 })
+  }
+  return runs
 }
 
 /** Width of a row in stitches. */

@@ -42,15 +42,24 @@ export function layRows(rows: readonly InkedRow[], size: StitchSize): readonly L
     const base = below.length === 0 ? 0 : median(below.map(({ under }) => under.top))
     const top = base + rowHeight(inked.row, size)
     const end = start + direction * width
-    laid.push({ ...inked, left: Math.min(start, end), right: Math.max(start, end), base, top, direction, start })
+    const flat = slips(made)
+    const [own, ownEnd] = [start + direction * flat.before, end - direction * flat.after]
+    laid.push({ ...inked, left: Math.min(own, ownEnd), right: Math.max(own, ownEnd), base, top, direction, start })
     for (const [at, place] of made.entries()) {
       const across = start + direction * (middles[at] ?? 0)
-      known.set(place, { across, top })
+      known.set(place, { across, top: at < flat.before || at >= made.length - flat.after ? base : top })
       // The chains that a first row is worked into can be worked along their other side.
       if (below.length === 0 && place.into) known.set(place.into, { across, top: base })
     }
   }
   return laid
+}
+
+/** Slip stitches that begin or end a row: they lie flat on the row below, so that the row steps in there. */
+function slips(made: readonly Place[]): { readonly before: number; readonly after: number } {
+  const isSlip = ({ kind, travel }: Place) => kind === 'sl st' && travel !== true
+  const before = made.findIndex((place) => !isSlip(place))
+  return before === -1 ? { before: 0, after: 0 } : { before, after: made.length - 1 - made.findLastIndex((place) => !isSlip(place)) }
 }
 
 /** The middle of each place, in stitches from the row's beginning. */

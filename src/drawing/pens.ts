@@ -1,7 +1,7 @@
 import type { EllipseStroke, LineStroke, Point } from './piece-drawing.ts'
 
 /** Weights of strokes in mm on paper. */
-export const pens = { mark: 0.19, heavyMark: 0.4, tall: 0.2, row: 0.12, thinRow: 0.09, heavyRow: 0.26, chain: 0.19 }
+export const pens = { mark: 0.19, heavyMark: 0.4, tall: 0.2, row: 0.12, thinRow: 0.09, heavyRow: 0.26, heavyRun: 0.6, chain: 0.19 }
 
 /** Marks of the second yarn are heavy, so that it is told from the first in black. */
 export const markWeight = (yarn: number): number => (yarn === 1 ? pens.heavyMark : pens.mark)

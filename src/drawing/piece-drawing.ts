@@ -24,8 +24,11 @@ export interface EllipseStroke {
 
 export type Stroke = LineStroke | EllipseStroke
 
-/** How the piece is looked at: a ball, a flat thing, a solid of rounds from the side, a disc or a block of rounds from above. */
-export type View = 'ball' | 'flat' | 'side' | 'above'
+/**
+ * How the piece is looked at: a ball, a flat thing, a solid of rounds from the side, a disc or a block of rounds from above, or several
+ * pieces beside one another in more ways than one.
+ */
+export type View = 'ball' | 'flat' | 'side' | 'above' | 'several'
 
 /** What is measured beside a drawing: a stretch of its width or of its height, in mm of the real piece. */
 export interface Dimension {
@@ -35,6 +38,13 @@ export interface Dimension {
   /** What the stretch stands for: its length, the way around it, how many rounds it has. */
   readonly says: 'length' | 'around' | 'rounds'
   readonly value: number
+}
+
+/** Words under a piece that stands among others: the middle of their first line, in mm of the real piece. */
+export interface Caption {
+  readonly x: number
+  readonly y: number
+  readonly lines: readonly string[]
 }
 
 /** What a mark stands for, as far as a caption must say it. `stitch` is a US word, or `stitch` where kinds are mixed. */
@@ -66,6 +76,8 @@ export interface PieceDrawing {
   /** One stroke or more for each row, without marks of stitches: for a drawing that is too small for them. */
   readonly rowLines: readonly Stroke[]
   readonly dimensions: readonly Dimension[]
+  /** Of several pieces, what each is; empty for one. */
+  readonly captions: readonly Caption[]
   readonly legend: Legend
   /** 1 when all rows are drawn, 2 when every second is, 4 when every fourth is. */
   readonly everyRow: number
@@ -90,6 +102,7 @@ export interface Form {
   readonly height: number
   readonly outlines: readonly (readonly Point[])[]
   readonly dimensions: readonly Dimension[]
+  readonly captions?: readonly Caption[]
   readonly legend: Legend
   /** Rows from first to last, drawn so many times smaller. */
   readonly rows: (scale: number) => readonly RowStrokes[]

@@ -3,13 +3,19 @@ import type { Form, RowStrokes, Stroke } from './piece-drawing.ts'
 /** The room that a piece may fill, in mm on paper. */
 export const room = { width: 96, height: 120 }
 /** How many times smaller a piece may be drawn. */
-const steps = [1, 2, 4, 6, 8, 10, 12, 16, 20, 24, 32, 40]
+export const steps = [1, 2, 4, 6, 8, 10, 12, 16, 20, 24, 32, 40]
 /** More strokes than these are a grey patch, and cost more ink than they are worth. */
 export const mostStrokes = 1500
 
+/** Whether a piece fits the room when it is drawn so many times smaller. */
+export function fits({ width, height }: Pick<Form, 'width' | 'height'>, scale: number): boolean {
+  return width <= room.width * scale && height <= room.height * scale
+}
+
 /** The largest scale at which a piece fits its room, as how many times smaller it is then. */
-export function scaleFor({ width, height }: Pick<Form, 'width' | 'height'>): number {
-  return steps.find((step) => width <= room.width * step && height <= room.height * step) ?? Math.ceil(Math.max(width / room.width, height / room.height))
+export function scaleFor(form: Pick<Form, 'width' | 'height'>): number {
+  const { width, height } = form
+  return steps.find((step) => fits(form, step)) ?? Math.ceil(Math.max(width / room.width, height / room.height))
 }
 
 /** What is drawn of a piece. */

@@ -1,20 +1,36 @@
 import { yarnLegend } from './ball.ts'
 import { toldApart } from './flat.ts'
-import { belts, isStuffed, type Belt } from './belts.ts'
+import { belts, isStuffed, laidFlat, type Belt } from './belts.ts'
 import { rowWidth, type InkedRow, type StitchSize } from './gauge.ts'
 import { middlesOf } from './lay-rows.ts'
-import { closed, line, pens, roundedPoints, rowWeight } from './pens.ts'
+import { closed, line, pens, roundedPoints } from './pens.ts'
+import { roundLine } from './round-line.ts'
+import type { Limb } from './limbs.ts'
+import { withLimbs } from './with-limbs.ts'
 import type { Form, LineStroke, Point, RowStrokes } from './piece-drawing.ts'
 
 /** A solid of rounds from its side: each round a line as wide as the round is. A piece that is `worn` has its first round at the top. */
-export function sideForm(rows: readonly InkedRow[], { size, worn }: { readonly size: StitchSize; readonly worn: boolean }): Form {
-  const solid = belts(rows, { size, worn })
+export function sideForm(rows: readonly InkedRow[], { size, worn, limbs = [] }: { readonly size: StitchSize; readonly worn: boolean; readonly limbs?: readonly Limb[] }): Form {
+  // What has limbs is laid out as it is worn, from its shoulders down.
+  const alone = limbs.length === 0 ? trunkForm(rows, { size, worn, solid: belts(rows, { size, worn }) }) : trunkForm(rows, { size, worn: true, solid: laidFlat(rows, size), limbed: true })
+  return limbs.length === 0 ? alone : withLimbs(alone, rows, { size, limbs })
+}
+
+interface Trunk {
+  readonly size: StitchSize
+  readonly worn: boolean
+  readonly solid: readonly Belt[]
+  /** Sleeves or legs go off from it. */
+  readonly limbed?: boolean
+}
+
+function trunkForm(rows: readonly InkedRow[], { size, worn, solid, limbed = false }: Trunk): Form {
   const radius = Math.max(...solid.map((belt) => belt.radius))
   const height = solid.at(-1)?.to ?? 0
   const y = (along: number) => (worn || isStuffed(rows) ? along : height - along)
   const told = rows.map(toldApart)
   const lines = (scale: number) => solid.map((belt, at): readonly LineStroke[] => isHidden(solid, at, scale) ? [] :
-    [line([radius - belt.radius, y(belt.to)], [radius + belt.radius, y(belt.to)], rowWeight(rows[at]?.yarn ?? 0, (belt.to - belt.from) / scale))])
+    roundLine(rows[at], { middle: radius, reach: belt.radius, level: y(belt.to), foot: y(belt.from), scale }))
   // A tube begins as wide as its first round, a closed piece at a point.
   const edge = (side: 1 | -1) => [
     [radius + (solid[0] && solid[0].to > 0 && solid[0].radius < 0.4 * radius ? 0 : side * (solid[0]?.radius ?? 0)), y(0)] as const,
@@ -23,7 +39,8 @@ export function sideForm(rows: readonly InkedRow[], { size, worn }: { readonly s
   const outline = roundedPoints([...edge(-1), ...edge(1).toReversed()])
   const [widest] = solid.filter((belt) => belt.radius === radius)
   const bottom = worn ? solid.at(-1) : solid[0]
-  const measured = bottom && bottom.radius > 0.9 * radius ? bottom : widest
+  // Where limbs have gone off, what is left is the measure of the body.
+  const measured = bottom && (limbed || bottom.radius > 0.9 * radius) ? bottom : widest
   // The outline goes with the last round, which is always seen.
   const plain = (scale: number) => lines(scale).map((strokes, at): RowStrokes => ({ strokes: at === solid.length - 1 ? [...strokes, ...closed(outline, pens.mark)] : strokes, marks: [] }))
   return {

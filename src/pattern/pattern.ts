@@ -108,6 +108,7 @@ export interface Piece {
   readonly name: string
   readonly make: number
   readonly shape?: 'flat' | 'tube' | 'cone' | 'ball'
+  readonly drawn?: 'as worked' | 'upside down'
   /** The piece that it goes on from, on the same fabric. */
   readonly on?: string
   readonly note?: string

@@ -2,7 +2,7 @@ import type { DrawingText } from '../../booklet/booklet.ts'
 import type { Stroke, View } from '../../drawing/piece-drawing.ts'
 import { mmPerPoint } from '../sheet/measures.ts'
 import type { Placed, PlacedText } from '../sheet/placed.ts'
-import { styles } from '../type/styles.ts'
+import { lineHeight, styles } from '../type/styles.ts'
 import type { CoverDrawing } from './cover.ts'
 import { oneLine } from './heads.ts'
 
@@ -25,7 +25,14 @@ export function coverDrawing({ drawing, dimensions, scale: said, caption, alt }:
   const frame: Frame = { left, top, width, height }
   const strokes = [...drawing.strokes, ...(loop?.strokes ?? [])].map((stroke) => placedStroke(stroke, scale, frame))
   const measures = dimensions.flatMap((one) => placedMeasure({ ...one, from: one.from / scale, to: one.to / scale }, { ...frame, view: drawing.view }))
-  return { width: left + width + right, height: top + height + below, boxes: [...strokes, ...measures], alt, scale: said, caption }
+  const words = drawing.captions.flatMap(({ x, y, lines }) => lines.flatMap((text, at) => placedWords(text, left + x / scale, top + y / scale + (at + 0.7) * lineHeight(styles.note))))
+  return { width: left + width + right, height: top + height + below, boxes: [...strokes, ...measures, ...words], alt, scale: said, caption }
+}
+
+/** A line of words under a piece, about its middle. */
+function placedWords(text: string, middle: number, y: number): readonly PlacedText[] {
+  const label = oneLine(text, styles.note)
+  return label.runs.map((run) => ({ kind: 'text', page: 0, text: run.text, font: run.font, size: styles.note.size, width: run.width, x: middle - label.width / 2 + run.x, y }))
 }
 
 interface Frame {
