@@ -1,11 +1,12 @@
-import { reportText, shortReportText, type ReportOptions } from '../diagnostics/report.ts'
 import { shownText } from '../diagnostics/shown-line.ts'
 import type { CheckedPattern } from '../pattern/checked-pattern.ts'
 import { checkArguments, usage, type CheckArguments } from './check-arguments.ts'
 import { checkBytes } from './check-bytes.ts'
-import { closingSummary, countFindings } from './closing-summary.ts'
-import { jsonReport } from './json-report.ts'
-import { patternsIn, readFiles } from './read-files.ts'
+import { checkText } from './check-text.ts'
+import { countFindings } from './closing-summary.ts'
+import { patternsIn, readFiles, type FileBytes } from './read-files.ts'
+import { terminalOptions } from './terminal-options.ts'
+import { watchPatterns } from './watch-patterns.ts'
 
 /** How the command ends: 0 no error, 1 some error, 2 called wrongly or a file that cannot be read. */
 type Ending = 0 | 1 | 2
@@ -21,42 +22,42 @@ async function main(asked: CheckArguments): Promise<Ending> {
   if (asked.asks === 'nothing sensible') return refuse([asked.reason, 'try: npm run check -- --help'])
   const paths = asked.files.length > 0 ? asked.files : await patternsIn('patterns').catch(() => [])
   if (paths.length === 0) return refuse(['there is no pattern file in patterns/'])
-  const { files, unreadable } = await readFiles(paths, [process.cwd(), process.env['INIT_CWD'] ?? process.cwd()])
+  const { files, unreadable } = await readFiles(paths, foldersToLookIn())
   if (unreadable.length > 0) return refuse(unreadable)
   const checked: CheckedPattern[] = []
   for (const file of files) {
-    try {
-      checked.push(checkBytes(file))
-    } catch (error) {
-      const trace = error instanceof Error ? error.stack : String(error)
-      return refuse([`${file.path}: the rows could not be worked; this is our mistake, not your pattern's`, `${trace}`])
-    }
+    const one = checkOne(file)
+    if ('reasons' in one) return refuse(one.reasons)
+    checked.push(one)
   }
-  const errors = checked.reduce((sum, { diagnostics }) => sum + countFindings(diagnostics).errors, 0)
-  return print(textOf(checked, asked.form), errors > 0 ? 1 : 0)
+  const options = terminalOptions(process.stdout, process.env)
+  print(checkText(checked, asked.form, options), 0)
+  if (!asked.watch) return endingOf(checked)
+  const last = await watchPatterns({
+    checked, files, form: asked.form === 'short' ? 'short' : 'report', options,
+    read: async () => (await readFiles(asked.files.length > 0 ? asked.files : await patternsIn('patterns'), foldersToLookIn())).files,
+    check: checkOne,
+    print: (text) => void process.stdout.write(text),
+    folders: foldersToLookIn(),
+  })
+  return endingOf(last)
 }
 
-function textOf(checked: readonly CheckedPattern[], form: 'report' | 'short' | 'json'): string {
-  if (form === 'json') return `${JSON.stringify(jsonReport(checked), undefined, 2)}\n`
-  const options: ReportOptions = { colour: coloursWanted(), width: reportWidth() }
-  const write = form === 'short' ? shortReportText : reportText
-  const reports = checked.map(({ diagnostics, source }) => write(diagnostics, source, options)).filter((report) => report !== '')
-  const between = form === 'short' ? '' : '\n'
-  return [...reports, closingSummary(checked)].join(between)
+function foldersToLookIn(): readonly string[] {
+  return [process.cwd(), process.env['INIT_CWD'] ?? process.cwd()]
 }
 
-/** FORCE_COLOR and NO_COLOR decide, else whether a person is looking at a terminal that has colours. */
-function coloursWanted(): boolean {
-  const { FORCE_COLOR: forced, NO_COLOR: refused } = process.env
-  if (forced !== undefined) return forced !== '0' && forced !== 'false'
-  if (refused !== undefined && refused !== '') return false
-  return process.stdout.isTTY === true && process.stdout.hasColors()
+function checkOne(file: FileBytes): CheckedPattern | { readonly reasons: readonly string[] } {
+  try {
+    return checkBytes(file)
+  } catch (error) {
+    const trace = error instanceof Error ? error.stack : String(error)
+    return { reasons: [`${file.path}: the rows could not be worked; this is our mistake, not your pattern's`, `${trace}`] }
+  }
 }
 
-/** A terminal narrower than a report gets shorter source lines; the rest is line number and bar. */
-function reportWidth(): number {
-  const columns = process.stdout.columns
-  return columns === undefined ? 100 : Math.max(40, Math.min(100, columns - 6))
+function endingOf(checked: readonly CheckedPattern[]): Ending {
+  return checked.some(({ diagnostics }) => countFindings(diagnostics).errors > 0) ? 1 : 0
 }
 
 function print(text: string, ending: Ending): Ending {

@@ -34,8 +34,8 @@ function whatWasCounted({ pattern, pieces }: CheckedPattern): readonly string[] 
   ].join(', ')]
 }
 
-function howItCameOut({ pieces, diagnostics }: CheckedPattern): string {
-  const findings = findingsText(diagnostics)
+function howItCameOut({ pieces, diagnostics, accepted = [] }: CheckedPattern): string {
+  const findings = [findingsText(diagnostics), ...(accepted.length > 0 ? [`${accepted.length} accepted`] : [])].filter((words) => words !== '').join(', ')
   if (pieces.every(({ rows }) => rows.length === 0)) return findings || 'no rows'
   const wrong = mostInASize(pieces, 'does-not')
   const untold = mostInASize(pieces, 'cannot-tell')

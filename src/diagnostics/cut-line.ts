@@ -10,6 +10,9 @@ export interface Run {
 const contextColumns = 6
 const furthestContext = 30
 const worthCutting = 20
+// On a narrow screen every column counts.
+const narrow = 80
+const worthCuttingNarrow = 8
 const longestHead = 45
 const longestTotal = 45
 
@@ -18,21 +21,26 @@ const longestTotal = 45
  * the middle of stretches that are labelled from end to end. Cuts lie between words; the row's own label and its total stay:
  *
  *   8: … [ch 2, skip next 2 sts, dc in next 3 sts] 6 times. (17 dc, 5 ch-2 sps)
+ *
+ * On a narrow screen the total may go as well, unless it is labelled.
  */
 export function cutLine(cells: readonly Cell[], labelled: readonly Run[], width: number): readonly Cell[] {
   const over = widthOf(cells) - width
   if (over <= 0) return cells
-  const between = enough(stretches(cells, labelled, width), over)
+  const worth = width < narrow ? worthCuttingNarrow : worthCutting
+  const between = enough(stretches(cells, labelled, width), over, worth)
   if (between.over <= 0) return withMarks(cells, between.dropped)
-  const within = enough(stretches(cells, labelled.flatMap(bothEnds), width), over)
-  return within.dropped.length === 0 ? cells : withMarks(cells, within.dropped)
+  const within = enough(stretches(cells, labelled.flatMap(bothEnds), width), over, worth)
+  if (within.over <= 0 || width >= narrow) return within.dropped.length === 0 ? cells : withMarks(cells, within.dropped)
+  const alone = enough(stretches(cells, labelled.flatMap(bothEnds), width, false), over, worth)
+  return alone.dropped.length === 0 ? cells : withMarks(cells, alone.dropped)
 }
 
-function enough(candidates: ReturnType<typeof stretches>, width: number): { readonly dropped: readonly Run[]; readonly over: number } {
+function enough(candidates: ReturnType<typeof stretches>, width: number, worth: number): { readonly dropped: readonly Run[]; readonly over: number } {
   const dropped: Run[] = []
   let over = width
   for (const { stretch, saves } of candidates) {
-    if (over <= 0 || saves < worthCutting) break
+    if (over <= 0 || saves < worth) break
     dropped.push(stretch)
     over -= saves
   }
@@ -45,10 +53,10 @@ function bothEnds(run: Run): readonly Run[] {
   return [{ from: run.from, to: run.from + contextColumns }, { from: run.to - contextColumns, to: run.to }]
 }
 
-function stretches(cells: readonly Cell[], labelled: readonly Run[], width: number) {
+function stretches(cells: readonly Cell[], labelled: readonly Run[], width: number, wholeEnds = true) {
   const kept = labelled.length === 0
     ? [{ from: 0, to: endOfContext(cells, Math.max(0, width - furthestContext)) }]
-    : [{ from: 0, to: endOfHead(cells) }, ...labelled.map((run) => withContext(cells, run)), { from: startOfTotal(cells), to: cells.length }]
+    : [{ from: 0, to: endOfHead(cells) }, ...labelled.map((run) => withContext(cells, run)), ...(wholeEnds ? [{ from: startOfTotal(cells), to: cells.length }] : [])]
   kept.sort((a, b) => a.from - b.from)
   const found: Run[] = []
   let reached = 0

@@ -1,14 +1,18 @@
+import stringWidth from 'string-width'
 import { lineStarts, lineText, placeOf, type Source } from '../text/source.ts'
 import { cutLine } from './cut-line.ts'
 import type { Label } from './diagnostic.ts'
 import { plain, type Paint, type Style } from './paint.ts'
 import { cellsOf, shownText, widthOf, type Cell } from './shown-line.ts'
+import { wrapped } from './wrap.ts'
 
 /** How a frame is drawn. */
 export interface FrameOptions {
   readonly paint?: Paint
   /** Source lines wider than this lose unlabelled stretches. In columns; 100 when left out. */
   readonly width?: number
+  /** Words beside a mark that would go beyond this column of the terminal stand below it. */
+  readonly wrap?: number
   /** The style of the primary mark. */
   readonly severity?: 'error' | 'warning'
 }
@@ -31,7 +35,7 @@ export function frame(
   source: Source,
   options: FrameOptions = {},
 ): Frame {
-  const { paint = plain, width = 100, severity = 'error' } = options
+  const { paint = plain, width = 100, wrap = Infinity, severity = 'error' } = options
   const marks = marksOf(labels, source, severity)
   const numbers = linesToShow(marks.map((mark) => mark.line))
   const gutter = String(Math.max(...marks.map((mark) => mark.line))).length
@@ -39,7 +43,7 @@ export function frame(
   const lines = numbers.flatMap((number) => {
     if (number === undefined) return [paint('gutter', `${'…'.padStart(gutter)} |`)]
     const here = marks.filter((mark) => mark.line === number)
-    const { text, under } = drawLine(lineText(source, number), here, width, paint)
+    const { text, under } = drawLine(lineText(source, number), here, { width, room: wrap - gutter - ' | '.length, paint })
     const first = `${paint('gutter', `${String(number).padStart(gutter)} |`)} ${text}`.trimEnd()
     return [first, ...under.map((row) => `${bar} ${row}`)]
   })
@@ -109,7 +113,7 @@ interface PlacedMark extends Mark {
   readonly width: number
 }
 
-function drawLine(line: string, marks: readonly Mark[], width: number, paint: Paint) {
+function drawLine(line: string, marks: readonly Mark[], { width, room, paint }: { readonly width: number; readonly room: number; readonly paint: Paint }) {
   const cells = cellsOf(line)
   const runs = marks.map(({ start, end }) => runOf(cells, start, end))
   const shown = cutLine(cells, runs, width)
@@ -123,7 +127,7 @@ function drawLine(line: string, marks: readonly Mark[], width: number, paint: Pa
   })
   return {
     text: shown.map((cell) => cell.text).join(''),
-    under: bandsOf(placed).flatMap((band) => drawBand(band, paint)),
+    under: bandsOf(placed).flatMap((band) => drawBand(band, paint, room)),
   }
 }
 
@@ -160,19 +164,23 @@ function bandsOf(marks: readonly PlacedMark[]): readonly (readonly PlacedMark[])
  *       |                works over 5 each time: 3 + 2
  *       works over 1
  */
-function drawBand(band: readonly PlacedMark[], paint: Paint): readonly string[] {
+function drawBand(band: readonly PlacedMark[], paint: Paint, room: number): readonly string[] {
   const last = band.at(-1)
   const underlines = band.map(({ column, width, sign, style }) => ({ column, text: sign.repeat(width), style }))
-  const beside = last && last.text !== ''
-    ? [{ column: last.column + last.width + 1, text: last.text, style: last.style }]
-    : []
-  const hanging = band.slice(0, -1).filter((mark) => mark.text !== '')
-  const below = hanging.map((mark, index) => [
-    ...hanging.slice(0, index).map(({ column, style }) => ({ column, text: '|', style })),
-    { column: mark.column, text: mark.text, style: mark.style },
-  ]).reverse()
+  const fits = last !== undefined && last.column + last.width + 1 + stringWidth(last.text) <= room
+  const beside = last && last.text !== '' && fits ? [{ column: last.column + last.width + 1, text: last.text, style: last.style }] : []
+  const hanging = (fits ? band.slice(0, -1) : band).filter((mark) => mark.text !== '')
+  const below = hanging.map((mark, index) => {
+    const lines = wrapped(mark.text, Math.max(narrowest, room))
+    const column = Math.min(mark.column, Math.max(0, room - Math.max(...lines.map((line) => stringWidth(line)))))
+    const bars = hanging.slice(0, index).filter((other) => other.column < column).map((other) => ({ column: other.column, text: '|', style: other.style }))
+    return lines.map((text) => [...bars, { column, text, style: mark.style }])
+  }).reverse().flat()
   return [[...underlines, ...beside], ...below].map((pieces) => drawRow(pieces, paint))
 }
+
+// Words narrower than this are no sentence any more.
+const narrowest = 24
 
 function drawRow(pieces: readonly { column: number; text: string; style: Style }[], paint: Paint): string {
   let row = ''

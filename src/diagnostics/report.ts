@@ -1,11 +1,12 @@
 import { placeOf, type Source } from '../text/source.ts'
 import { severityOf } from './codes.ts'
-import type { Diagnostic } from './diagnostic.ts'
+import type { Diagnostic, TallyLine } from './diagnostic.ts'
 import { frame } from './frame.ts'
 import { coloured, plain, type Paint } from './paint.ts'
 import { shownText } from './shown-line.ts'
 import { tallyTable } from './tally-table.ts'
 import { listOf } from './words.ts'
+import { wrapped } from './wrap.ts'
 
 /** How a report is written. */
 export interface ReportOptions {
@@ -13,13 +14,15 @@ export interface ReportOptions {
   readonly colour?: boolean
   /** Source lines wider than this lose unlabelled stretches. In columns; 100 when left out. */
   readonly width?: number
+  /** Sentences wider than this go on in another line, between words. Left out: they stay on one line, as a file or a program wants them. */
+  readonly wrap?: number
 }
 
 /** Every diagnostic with its frame, facts and hint, errors first; an empty text when there are none. */
 export function reportText(diagnostics: readonly Diagnostic[], source: Source, options: ReportOptions = {}): string {
   const paint = options.colour ? coloured : plain
   return errorsFirst(diagnostics)
-    .map((diagnostic) => `${oneReport(diagnostic, source, paint, options.width ?? 100).join('\n')}\n`)
+    .map((diagnostic) => `${oneReport(diagnostic, source, paint, options).join('\n')}\n`)
     .join('\n')
 }
 
@@ -40,30 +43,41 @@ export function errorsFirst(diagnostics: readonly Diagnostic[]): readonly Diagno
   return [...diagnostics].sort((a, b) => rank(a) - rank(b) || a.primary.span.start - b.primary.span.start)
 }
 
-function oneReport(diagnostic: Diagnostic, source: Source, paint: Paint, width: number): readonly string[] {
+function oneReport(diagnostic: Diagnostic, source: Source, paint: Paint, { width = 100, wrap = Infinity }: ReportOptions): readonly string[] {
   const { code, tally, note, hint, otherHints = [], sizes } = diagnostic
-  const { gutter, lines } = frame(diagnostic, source, { paint, width, severity: severityOf(code) })
+  const { gutter, lines } = frame(diagnostic, source, { paint, width, wrap, severity: severityOf(code) })
   const margin = ' '.repeat(gutter)
-  const fact = (name: string, text: string) => `${margin} ${paint('gutter', '=')} ${paint('strong', `${name}:`)} ${text}`
+  const fact = (name: string, text: string, style: 'strong' | 'hint' = 'strong'): readonly string[] => {
+    const indent = gutter + ' =  '.length + name.length + 1
+    return wrapped(shownText(text), wrap - indent).map((line, at) => (at === 0 ? `${margin} ${paint('gutter', '=')} ${paint(style, `${name}:`)} ${line}` : `${' '.repeat(indent)}${line}`))
+  }
+  const severity = severityOf(code)
+  const [first = '', ...goesOn] = wrapped(shownText(diagnostic.message), wrap - 2, wrap - `${severity}[${code}]: `.length)
   return [
-    headline(diagnostic, paint),
+    `${paint(severity, `${severity}[${code}]`)}${paint('strong', `: ${first}`)}`,
+    ...goesOn.map((line) => paint('strong', `  ${line}`)),
     `${margin}${paint('gutter', '-->')} ${placeText(diagnostic, source)}`,
     // Of a file without a text there is nothing to show.
     ...(source.text.trim() === '' ? [] : [...lines, paint('gutter', `${margin} |`)]),
-    ...(tally && tally.length > 0 ? tallyLines(fact, margin, tallyTable(tally, paint)) : []),
-    ...(note === undefined ? [] : [fact('note', shownText(note))]),
-    ...(hint === undefined ? [] : [`${margin} ${paint('gutter', '=')} ${paint('hint', 'hint:')} ${shownText(hint.text)}`]),
-    ...otherHints.map(({ text }) => `${margin} ${paint('gutter', '=')} ${paint('hint', 'or:')} ${shownText(text)}`),
-    ...(sizes === undefined || sizes.length === 0 ? [] : [fact('sizes', `${shownText(listOf(sizes))} only`)]),
-    fact('more', `/help/${code}`),
+    ...(tally && tally.length > 0 ? tallyLines(tally, margin, paint, wrap) : []),
+    ...(note === undefined ? [] : fact('note', note)),
+    ...(hint === undefined ? [] : fact('hint', hint.text, 'hint')),
+    ...otherHints.flatMap(({ text }) => fact('or', text, 'hint')),
+    ...(sizes === undefined || sizes.length === 0 ? [] : fact('sizes', `${listOf(sizes)} only`)),
+    ...fact('more', `/help/${code}`),
   ]
 }
 
-function tallyLines(
-  fact: (name: string, text: string) => string, margin: string, [head = '', ...rows]: readonly string[],
-): readonly string[] {
-  return [fact('tally', head), ...rows.map((row) => `${margin}${' '.repeat(' = tally: '.length)}${row}`)]
+/** The table stands behind its name, or below it where a narrow screen has no room for both. */
+function tallyLines(tally: readonly TallyLine[], margin: string, paint: Paint, wrap: number): readonly string[] {
+  const name = `${margin} ${paint('gutter', '=')} ${paint('strong', 'tally:')}`
+  const beside = ' = tally: '.length
+  if (wrap < narrow) return [name, ...tallyTable(tally, paint, wrap - margin.length - 3).map((row) => `${margin}   ${row}`)]
+  const [head = '', ...rows] = tallyTable(tally, paint, wrap - margin.length - beside)
+  return [`${name} ${head}`, ...rows.map((row) => `${margin}${' '.repeat(beside)}${row}`)]
 }
+
+const narrow = 80
 
 function headline({ code, message }: Diagnostic, paint: Paint): string {
   const severity = severityOf(code)

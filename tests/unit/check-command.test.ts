@@ -1,8 +1,9 @@
 import { spawn, spawnSync } from 'node:child_process'
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { Log } from 'sarif'
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
 import type { JsonReport } from '../../src/build/json-report.ts'
 
 // The command as a person or another program runs it. The oracle is its published contract: what goes to which stream,
@@ -108,6 +109,7 @@ describe('what cannot be done ends with 2, says why on the error stream and prin
     ['a device', ['/dev/zero'], '/dev/zero'],
     ['an option that there is not', ['--jsn', 'right.md'], '--jsn'],
     ['two forms at once', ['--json', '--short', 'right.md'], '--short'],
+    ['a form that is not for a person, watching', ['--watch', '--sarif', 'right.md'], '--watch'],
     ['an empty name', [''], 'name'],
   ])('%s', (_, words, named) => {
     const { status, stdout, stderr } = check(words)
@@ -167,6 +169,46 @@ test('a reader that has seen enough does not crash it', async () => {
   child.stdout.once('data', () => child.stdout.destroy())
   const status = await new Promise((ended) => child.on('close', ended))
   expect({ status, trouble }).toEqual({ status: 1, trouble: '' })
+})
+
+test('as SARIF it is one document, with the findings that the report has', () => {
+  const { status, stdout } = check(['--sarif', 'right.md', 'wrong.md'])
+  const log = JSON.parse(stdout) as Log
+  expect({ status, version: log.version, files: log.runs[0]?.artifacts?.map(({ location }) => location?.uri) }).toEqual({ status: 1, version: '2.1.0', files: ['right.md', 'wrong.md'] })
+  expect(log.runs[0]?.results?.filter(({ level }) => level === 'error').map(({ ruleId }) => ruleId)).toEqual(['total-mismatch'])
+})
+
+test('what the designer accepts is no warning any more, and is named with the reason', () => {
+  const silent = right.replace('around. (12)', 'around.')
+  writeFileSync(join(folder, 'silent.md'), silent)
+  writeFileSync(join(folder, 'accepted.md'), silent.replace('pieces:', 'accepted:\n  - { code: count-missing, row: Rnd 2, why: it is drawn }\npieces:'))
+  expect(check(['--short', 'silent.md']).stdout).toContain('warning[count-missing]')
+  const { stdout } = check(['accepted.md'])
+  expect(stdout).not.toContain('warning[count-missing]')
+  expect(stdout).toContain('\naccepted by the designer: accepted.md:10:7: count-missing: it is drawn\n')
+  expect(stdout).toMatch(/^accepted\.md: .*, 1 accepted$/m)
+})
+
+test('watching, it shows what a save changed, and ends when it is told to', async () => {
+  const file = join(folder, 'watched.md')
+  writeFileSync(file, right.replace('(12)', '(13)'))
+  const child = spawn(process.execPath, [program, '--watch', 'watched.md'], { cwd: folder, stdio: ['ignore', 'pipe', 'pipe'] })
+  let seen = ''
+  child.stdout.on('data', (text: Buffer) => (seen += text.toString()))
+  child.stderr.on('data', (text: Buffer) => (seen += text.toString()))
+  const until = (words: RegExp) => vi.waitFor(() => expect(seen).toMatch(words), { timeout: 20_000, interval: 50 })
+  await until(/makes 12 stitches, but its total says 13[^]*watching/)
+  seen = ''
+  // As many editors save: another file is put in the place of the one that was there.
+  writeFileSync(`${file}.part`, right)
+  renameSync(`${file}.part`, file)
+  await until(/all add up/)
+  expect(seen).toMatch(/^\nmended: error\[total-mismatch\]: round 2 makes 12 stitches, but its total says 13\nwatched\.md: 1 piece, 2 rows: all add up/)
+  seen = ''
+  writeFileSync(file, right.replace('(6)', '(7)'))
+  await until(/round 1 makes 6 stitches, but its total says 7[^]*1 error/)
+  child.kill('SIGINT')
+  expect(await new Promise((ended) => child.on('close', ended))).toBe(1)
 })
 
 test('a pattern may come through a pipe', () => {

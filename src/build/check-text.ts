@@ -1,0 +1,26 @@
+import { reportText, shortReportText, type ReportOptions } from '../diagnostics/report.ts'
+import { shownText } from '../diagnostics/shown-line.ts'
+import type { CheckedPattern } from '../pattern/checked-pattern.ts'
+import { placeOf } from '../text/source.ts'
+import type { CheckForm } from './check-arguments.ts'
+import { closingSummary } from './closing-summary.ts'
+import { jsonReport } from './json-report.ts'
+import { sarifReport } from './sarif-report.ts'
+
+/** What the command prints of checked patterns in a form. */
+export function checkText(checked: readonly CheckedPattern[], form: CheckForm, options: ReportOptions): string {
+  if (form === 'json') return `${JSON.stringify(jsonReport(checked), undefined, 2)}\n`
+  if (form === 'sarif') return `${JSON.stringify(sarifReport(checked), undefined, 2)}\n`
+  const write = form === 'short' ? shortReportText : reportText
+  const reports = checked.map(({ diagnostics, source }) => write(diagnostics, source, options)).filter((report) => report !== '')
+  const accepted = checked.map(acceptedText).join('')
+  return [...reports, ...(accepted === '' ? [] : [accepted]), closingSummary(checked)].join(form === 'short' ? '' : '\n')
+}
+
+/** A line for each warning that the designer lets stand. */
+export function acceptedText({ source, accepted = [] }: CheckedPattern): string {
+  return accepted.map(({ diagnostic: { code, primary }, why }) => {
+    const { line, column } = placeOf(source, primary.span.start)
+    return `accepted by the designer: ${shownText(source.path)}:${line}:${column}: ${code}: ${shownText(why)}\n`
+  }).join('')
+}
