@@ -9,6 +9,8 @@ import { comparesRows, tableOf, type ExpectedTable } from '../support/expected-r
 /** A slip set into the pattern's text, and what must be found. */
 export interface Planted {
   readonly line: number
+  /** The piece in whose rows it is set; left out where the words stand once in the pattern. */
+  readonly piece?: string
   readonly insteadOf: string
   readonly write: string
   /** The one code that comes of it. */
@@ -40,8 +42,18 @@ export function readPage(path: string): Page {
 }
 
 function slipOf(row: ReadonlyMap<string, string>, line: number): Planted {
-  const [insteadOf = '', write = '', found = '', at = ''] = ['instead of', 'write', 'found', 'at'].map((word) => row.get(word))
-  return { line, insteadOf, write, found, ...(at !== '' && { at }) }
+  const [piece = '', insteadOf = '', write = '', found = '', at = ''] = ['in', 'instead of', 'write', 'found', 'at'].map((word) => row.get(word))
+  return { line, insteadOf, write, found, ...(piece !== '' && { piece }), ...(at !== '' && { at }) }
+}
+
+/** The pattern's text with the slip in it. The words it stands for must be there, once. */
+export function withSlip(text: string, { line, piece, insteadOf, write }: Planted): string {
+  const from = piece === undefined ? 0 : text.indexOf(`\n  - name: ${piece}\n`)
+  const end = piece === undefined ? text.length : text.slice(from + 1).search(/\n(?: {2}- name: |\w)/) + from + 1
+  const rows = text.slice(from, end)
+  const times = rows.split(insteadOf).length - 1
+  if (from < 0 || times !== 1) throw new Error(`line ${line}: \`${insteadOf}\` stands ${times} times in ${piece ?? 'the pattern'}, and not once`)
+  return text.slice(0, from) + rows.replace(insteadOf, write) + text.slice(end)
 }
 
 /**
@@ -52,9 +64,9 @@ function slipOf(row: ReadonlyMap<string, string>, line: number): Planted {
 export function inFull(table: ExpectedTable, sizes: readonly string[]): ExpectedTable {
   const named = sizes.length === 0 ? [undefined] : sizes
   const rows = table.rows.flatMap((line) => named.flatMap((size, index) => {
-    const { word, first, last } = rangeOf(inSize(line.get('row') ?? '', index))
-    return Array.from({ length: Math.max(0, last - first + 1) }, (_, step) => new Map([...line].map(([column, cell]) => (
-      column === 'row' ? [column, first === 0 ? word : `${word} ${first + step}`] as const : [column, atStep(inSize(cell, index), step)] as const
+    const { word, first, last, by } = rangeOf(inSize(line.get('row') ?? '', index))
+    return Array.from({ length: Math.max(0, Math.floor((last - first) / by) + 1) }, (_, step) => new Map([...line].map(([column, cell]) => (
+      column === 'row' ? [column, first === 0 ? word : `${word} ${first + step * by}`] as const : [column, atStep(inSize(cell, index), step)] as const
     )).concat(size === undefined ? [] : [['size', size]])))
   }))
   return { ...table, rows }
@@ -71,10 +83,11 @@ function inSize(cell: string, size: number): string {
   })
 }
 
-function rangeOf(label: string): { readonly word: string; readonly first: number; readonly last: number } {
-  const found = /^(Row|Rnd)s? (\d+)(?:-(\d+))?$/.exec(label)
-  if (!found) return { word: label, first: 0, last: 0 }
-  return { word: found[1]!, first: Number(found[2]), last: Number(found[3] ?? found[2]) }
+/** `Rows 6-78 by 4` are every fourth row. */
+function rangeOf(label: string): { readonly word: string; readonly first: number; readonly last: number; readonly by: number } {
+  const found = /^(Row|Rnd)s? (\d+)(?:-(\d+))?(?: by (\d+))?$/.exec(label)
+  if (!found) return { word: label, first: 0, last: 0, by: 1 }
+  return { word: found[1]!, first: Number(found[2]), last: Number(found[3] ?? found[2]), by: Number(found[4] ?? 1) }
 }
 
 function atStep(cell: string, step: number): string {

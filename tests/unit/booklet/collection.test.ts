@@ -66,6 +66,8 @@ describe('finished sizes are counts ÷ gauge, to the nearest half centimetre', (
     ['shingle-cloth', [[25], [25.5]]], ['float', [[9.5]]], ['harbour-block', [[13.5], [13.5]]], ['bollard-hat', [[37.5, 42.5, 48, 53.5, 58.5]]],
     // Thirteen rounds of 1 cm on either side, 14 stitches between the ends: 26 and 26 + 14 ÷ 1.3 = 36.77. 48 ÷ 1.6 = 30.
     ['galley-mat', [[26], [37]]], ['regatta-pot', [[30]]],
+    // 40 and 60 ÷ 0.8; 11 and 15 ÷ 0.6 = 18.33 and 25. 47 ÷ 1.6 = 29.38; 80 rows of dc ÷ 0.8 and one of sc, which is about half a centimetre.
+    ['skiff-cushion', [[50, 75], [18.5, 25]]], ['drift-net-runner', [[29.5], [100.5]]],
   ])('%s', (slug, cm) => {
     expect(checkedPattern(slug).pattern!.finished.map(({ is }) => is)).toEqual(cm)
   })
@@ -103,7 +105,7 @@ describe('yarn is area × measured yarn use, and a tenth to spare', () => {
 describe('yarn is rows × measured yarn use, and a tenth to spare', () => {
   // The same page, in inches of yarn for an inch of one row, which holds for yarn of any weight as long as a stitch keeps its shape;
   // for slip stitches the 5 of a chain.
-  const [sc, hdc, chain] = [10.6, 15.7, 5]
+  const [sc, hdc, dc, chain] = [10.6, 15.7, 20.4, 5]
   const metres = (stitches: number, toCm: number, use: number) => ((stitches / toCm) * use) / 100
 
   test.each([
@@ -113,6 +115,13 @@ describe('yarn is rows × measured yarn use, and a tenth to spare', () => {
     // Base 6 × (1+…+8) = 216, 4 + 4 rounds of 48, half of the 5 rounds of sails, under which 120 stitches' length lies as well.
     ['regatta-pot', 0, [metres(216 + 8 * 48 + 120, 1.6, sc) + 0.75]],
     ['regatta-pot', 1, [metres(120 + 2 * 48, 1.6, sc) + 0.75]],
+    // Each half: 8 × 40 + 34 + 26 + 16 = 396 hdc (12 × 60 + 52 + 40 + 24 = 836), 41 (61) chains, 12 (18) slip stitches; two rounds of border.
+    // The seam is three times its length.
+    ['skiff-cushion', 0, [2 * (metres(396, 0.8, hdc) + metres(41 + 12, 0.8, chain) + metres(104 + 110, 0.8, sc)) + 3 * 1.1 / 0.8,
+      2 * (metres(836, 0.8, hdc) + metres(61 + 18, 0.8, chain) + metres(156 + 162, 0.8, sc)) + 3 * 1.62 / 0.8]],
+    // 40 solid rows of 47 dc, 40 of net with 24 dc and 23 chains, a row of sc and the chain; 416 sc round it. A dc is as wide as an sc.
+    ['drift-net-runner', 0, [metres(40 * 47 + 40 * 24, 1.6, dc) + metres(40 * 23 + 48, 1.6, chain) + metres(47 + 416, 1.6, sc)]],
+    ['drift-net-runner', 1, [metres(358, 1.6, dc) + metres(70, 1.6, sc)]],
   ])('%s, yarn %s', (slug, yarn, estimates) => {
     const { needs, ball } = checkedPattern(slug).pattern!.materials!.yarns[yarn]!
     expect(needs).toHaveLength(estimates.length)
