@@ -31,7 +31,7 @@ export function abbreviationsOf(search: AbbreviationSearch): readonly Abbreviati
     ...stitchesUsed(rows, prose, search),
     ...shaping(rows, prose, search),
     ...search.special.filter(({ abbr }) => uses(rows, abbr) || uses(prose, abbr)).map((own) => specialEntry(own)),
-    ...wordsUsed(`${rows}\n${prose}${search.sides ? '\nRS WS' : ''}`, search.terms),
+    ...wordsUsed({ rows: `${rows}${search.sides ? '\nRS WS' : ''}`, prose }, search.terms),
     ...signsIn(rows, search.sizes),
   ]
 }
@@ -113,10 +113,13 @@ function specialEntry({ abbr, name }: SpecialStitch): Abbreviation {
   return { kind: 'stitch', us: abbr, uk: abbr, meaning: `${name ?? abbr}, see Special stitches` }
 }
 
-function wordsUsed(text: string, terms: Terms): readonly Abbreviation[] {
+/** English words too, or parts of names: in prose they abbreviate nothing, as in `pat it flat`. */
+const everyday = new Set(['alt', 'approx', 'beg', 'bet', 'cont', 'ea', 'foll', 'opp', 'pat', 'patt', 'pm', 'prev', 'sm', 'sp', 'BL', 'FL', 'CC', 'MC'])
+
+function wordsUsed({ rows, prose }: { readonly rows: string; readonly prose: string }, terms: Terms): readonly Abbreviation[] {
   return tradeWords.flatMap((word) => {
     const spellings = terms === 'US' ? word.us : word.uk
-    const used = spellings.filter((spelling) => usesWord(text, spelling))
+    const used = spellings.filter((spelling) => usesWord(rows, spelling) || !everyday.has(spelling) && usesWord(prose, spelling))
     if (used.length === 0) return []
     const both = used.length > 1 && word.meaning.length > 1
     return [{ kind: 'word', ...shown(word, used, terms), meaning: both ? meanings(word, spellings, used).join(', ') : meanings(word, spellings, used)[0] ?? '' } as const]

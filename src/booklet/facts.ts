@@ -8,7 +8,7 @@ import { capital, figure, inWords, nbsp, perSize, withUnit } from './figures.ts'
 import { gaugeLine } from './gauge-text.ts'
 import { yarnNeed } from './materials.ts'
 import type { WorkedPart } from './part.ts'
-import { sizesText } from './sizes-text.ts'
+import { furtherSizes, sizesText } from './sizes-text.ts'
 import { typeset } from './typeset.ts'
 
 /** The facts block: what a maker looks for before anything else. A fact that is not known is left out. */
@@ -18,6 +18,7 @@ export function factsOf(pattern: Pattern, parts: readonly WorkedPart[], abbrevia
   const facts: readonly (readonly [string, string])[] = [
     ['Makes', makes(pattern, parts)],
     ['Size', sizesText(pattern)],
+    ...furtherSizes(pattern),
     ['Yarn', yarnText(pattern)],
     ['Hook', (materials?.hooks ?? []).map((mm) => hookLabel(mm, terms)).join('; ')],
     [terms === 'UK' ? 'Tension' : 'Gauge', gauge === undefined ? '' : gaugeLine(gauge, counting, terms)],

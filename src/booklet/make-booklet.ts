@@ -83,7 +83,8 @@ function specialText({ abbr, name, how, worksOver, makes }: SpecialStitch): Spec
 /** The row that shows how rows are read: the first with a repeat, since that is what wants showing. */
 function keyRow(parts: readonly Part[]): RowLine | undefined {
   const rows = parts.flatMap(({ lines }) => lines).filter((line) => line.kind === 'row')
-  return rows.find(({ text }) => text.some(({ repeat }) => repeat)) ?? rows.find(({ repeats }) => repeats !== '') ?? rows[0]
+  const own = rows.filter(({ text }) => !/^(?:Size[^:]*: |\d+\s\w+: )?(?:rep|repeat|as|work as)\b/i.test(text[0]?.text ?? ''))
+  return own.find(({ text }) => text.some(({ repeat }) => repeat)) ?? own.find(({ repeats }) => repeats !== '') ?? own[0] ?? rows[0]
 }
 
 /** Figures of the yarn table stand in the materials as soon as a yarn has its category. */

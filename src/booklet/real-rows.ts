@@ -4,7 +4,7 @@ import { spellingsOf, stitchOf, type Terms } from '../stitches/terms.ts'
 import type { RealRow } from './booklet.ts'
 import { perSize } from './figures.ts'
 import type { GatheredLine } from './gather-lines.ts'
-import { workedBy } from './row-label.ts'
+import { numberIn, workedBy } from './row-label.ts'
 import { changeText, stitchesText } from './row-figures.ts'
 import { shortWork, type ShortWords } from './short-work.ts'
 import { yarnsInUse } from './yarn-in-use.ts'
@@ -39,7 +39,7 @@ export function realRows(lines: readonly GatheredLine[], setting: PieceSetting):
       const before = inHand[begin + at - 1]
       const short = isPlain(line, { lines, source, plain }) ? shortOfAll(line.rows.map((rows) => rows[at]), words) : undefined
       return {
-        label: `${row.number ?? at + 1}`,
+        label: numberIn(line, at),
         sizes: workedBy(line, at, sizes),
         ...(row.side === undefined ? {} : { side: row.side }),
         yarn: yarns.length < 2 || yarn === undefined || begin + at > 0 && yarn === before ? '' : begin + at === 0 ? `${yarn}.` : `To ${yarn}.`,

@@ -1,4 +1,4 @@
-import { listOf, plural } from '../diagnostics/words.ts'
+import { listOf, ordinal, plural } from '../diagnostics/words.ts'
 import { textOf, type Source } from '../text/source.ts'
 import type { Run } from './booklet.ts'
 import { capital, nbsp, perSize } from './figures.ts'
@@ -54,12 +54,19 @@ export function ahead(line: GatheredLine, { source, sizes }: LineNames): readonl
 /** A box for each real row. A row that only some sizes work says which, beside its number. */
 export function boxes(line: GatheredLine, { sizes }: LineNames): readonly string[] {
   const most = Math.max(...line.rows.map((rows) => rows.length))
-  const longest = line.rows.find((rows) => rows.length === most) ?? []
-  return longest.map((row, index) => {
+  return Array.from({ length: most }, (_, index) => {
     const without = line.rows.some((rows) => rows.length > 0 && rows.length <= index)
     const working = sizes.filter((_, size) => (line.rows[size]?.length ?? 0) > index)
-    return without ? `${row.number ?? index + 1}${nbsp}${whichSizes(working, sizes)}` : `${row.number ?? index + 1}`
+    const name = numberIn(line, index)
+    return without ? `${name}${nbsp}${whichSizes(working, sizes)}` : name
   })
+}
+
+/** The number of the row of a line that is so many in (from 0); where it is another in each size, its place in the line: `2nd`. */
+export function numberIn(line: GatheredLine, index: number): string {
+  const numbers = new Set(line.rows.flatMap((rows) => rows[index]?.number ?? []))
+  const [only] = numbers
+  return numbers.size > 1 ? ordinal(index + 1) : `${only ?? index + 1}`
 }
 
 /** Which sizes work the row of a line that is so many in (from 0), where not all do: `from Adult`; else nothing. */

@@ -16,18 +16,46 @@ export function bothUnits(cm: readonly (readonly number[])[]): string {
   return cm.every((values) => values.every((value) => value === values[0])) ? `${centimetres} (${inches})` : `${centimetres}, ${inches}`
 }
 
-/** All finished measurements: `9.5 cm (3¾ in) across; becket 7.5 cm (3 in) long`. */
-export function sizesText({ finished, sizes }: Pattern): string {
-  const count = Math.max(1, sizes.length)
-  const owners = [...new Set(finished.map(({ of }) => of))]
-  const things = owners.map((owner, index) => {
-    const own = finished.filter(({ of }) => of === owner)
-    const name = index > 0 && owner !== undefined ? `${owner.replace(/^the /i, '').toLowerCase()} ` : ''
-    return `${name}${measurements(own, count)}`
-  })
+/** All finished measurements: `9.5 cm (3¾ in) across; becket 7.5 cm (3 in) long`. With sizes, those of the first thing alone. */
+export function sizesText(pattern: Pattern): string {
+  const { sizes } = pattern
+  const [first, ...others] = thingsOf(pattern)
+  if (first === undefined) return ''
   // Names are long: unlike their figures they may stand on more than one line.
   const named = sizes.length > 1 ? `${sizes[0]} (${sizes.slice(1).join(', ')}): ` : ''
-  return things.length === 0 ? '' : typeset(capital(`${named}${things.join('; ')}`))
+  const things = sizes.length > 1 ? [first] : [first, ...others]
+  return typeset(capital(`${named}${things.map(({ name, text }) => `${name}${text}`).join('; ')}`))
+}
+
+/** With sizes, each further measurement on a line of its own: three of them in a row are a heap of figures. */
+export function furtherSizes(pattern: Pattern): readonly (readonly [label: string, value: string])[] {
+  if (pattern.sizes.length < 2) return []
+  return thingsOf(pattern).slice(1).map(({ name, text, label }) => [label, typeset(label === '' ? `${name}${text}` : text)])
+}
+
+interface Thing {
+  /** Before its figures, with a space after it; empty for the first thing. */
+  readonly name: string
+  readonly text: string
+  readonly label: string
+}
+
+function thingsOf({ finished, sizes }: Pattern): readonly Thing[] {
+  const count = Math.max(1, sizes.length)
+  const owners = [...new Set(finished.map(({ of }) => of))]
+  return owners.flatMap((owner, index): readonly Thing[] => {
+    const own = finished.filter(({ of }) => of === owner)
+    const bare = owner?.replace(/^the /i, '').toLowerCase()
+    const name = index > 0 && bare !== undefined ? `${bare} ` : ''
+    if (sizes.length < 2) return [{ name, text: measurements(own, count), label: '' }]
+    const sides = own.filter(({ what }) => ['width', 'length', 'height'].includes(what.toLowerCase()))
+    if (sides.length === own.length && own.length === 2) return [{ name, text: measurements(own, count), label: capital(bare ?? 'Size') }]
+    return own.map(({ what, is }, at) => {
+      const measure = bothUnits([forSizes(is, count)])
+      const label = capital(bare === undefined || what.toLowerCase().includes(bare) ? what : `${bare} ${what.toLowerCase()}`)
+      return { name: index === 0 && at === 0 ? '' : name, text: index === 0 && at === 0 ? said(what, measure) : measure, label }
+    })
+  })
 }
 
 /** Two sides of one thing are set together: `30 × 82 cm (11¾ × 32¼ in)`. */

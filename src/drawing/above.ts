@@ -3,6 +3,7 @@ import { rowHeight, tallness, type InkedRow, type StitchSize } from './gauge.ts'
 import { closed, ellipse, line, markWeight, pens, roundedPoints, rowWeight } from './pens.ts'
 import type { Place } from '../fabric/place.ts'
 import type { Form, Legend, Point, RowStrokes, Stroke } from './piece-drawing.ts'
+import { mostStrokes } from './scale.ts'
 import { isDrawn, layRings, type Ring, type RingPlace } from './rings.ts'
 
 /**
@@ -24,21 +25,24 @@ export function aboveForm(rows: readonly InkedRow[], { size, across }: { readonl
   return {
     view: 'above', width, height,
     outlines: [roundedPoints(edge.map(moved))],
-    dimensions: [{ side: 'below', from: 0, to: width, says: 'length', value: width }],
+    dimensions: [
+      ...(Math.abs(width - height) > 0.02 * width ? [{ side: 'right', from: 0, to: height, says: 'length', value: height } as const] : []),
+      { side: 'below', from: 0, to: width, says: 'length', value: width },
+    ],
     legend: legendOf(rows, rings),
     rows: () => marks.map((strokes): RowStrokes => ({ strokes, marks: [] })),
     plainRows: (scale) => rings.map(({ path, yarn, row }): RowStrokes => ({
-      strokes: ringLine(path.points.map(moved), rowWeight(yarn, rowHeight(row, fitted) / scale)), marks: [],
+      strokes: ringLine(path.points.map(moved), rowWeight(yarn, rowHeight(row, fitted) / scale), rings.length), marks: [],
     })),
   }
 }
 
-/** A round as one line. A circle is one stroke; a polygon has one for each side, an oval one for every tenth degree. */
-function ringLine(points: readonly Point[], weight: number): readonly Stroke[] {
+/** A round as one line. A circle is one stroke; a polygon has one for each side, an oval as many as `rounds` of them leave room for. */
+function ringLine(points: readonly Point[], weight: number, rounds: number): readonly Stroke[] {
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)]
   const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)]
   const isCircle = points.length > 8 && Math.abs(right - left - (bottom - top)) < 0.01 * (right - left)
-  if (!isCircle) return closed(points.length > 8 ? points.filter((_, at) => at % 2 === 0) : points, weight)
+  if (!isCircle) return closed(points.length > 8 && points.length * rounds > mostStrokes ? points.filter((_, at) => at % 2 === 0) : points, weight)
   return [ellipse([(left + right) / 2, (top + bottom) / 2], (right - left) / 2, (bottom - top) / 2, weight)]
 }
 

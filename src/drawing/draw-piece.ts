@@ -47,7 +47,7 @@ const fewest = 3
 /** Draws a pattern's pieces from their rows. Undefined when rows could not be counted, so that there is nothing true to draw, or are too few. */
 export function drawPiece({ beside = [], words, loop, size, worn, ...first }: ToDraw): PieceDrawing | undefined {
   const all = [first, ...beside].map(({ parts, ...piece }) => ({ ...piece, parts: counted(parts) }))
-  const told = all.flatMap((piece, at) => (piece.parts[0] && piece.parts[0].rows.length >= fewest && piece.parts.every(isTold) ? [{ ...piece, at }] : []))
+  const told = all.flatMap((piece, at) => (piece.parts.reduce((sum, { rows }) => sum + rows.length, 0) >= fewest && piece.parts.every(isTold) ? [{ ...piece, at }] : []))
   const [main] = told
   if (!main) return undefined
   const formOfAll = (stitch: StitchSize, toScale: boolean) => told.flatMap(({ parts, across, upsideDown, at }) => {
@@ -67,9 +67,10 @@ export function drawPiece({ beside = [], words, loop, size, worn, ...first }: To
   return atScale(form, { scale, toScale: size !== undefined })
 }
 
-/** Rows that have stitches; what is worked in chains or asides alone has no line. */
+/** Rows that have stitches: what is worked in chains alone has no line, and slip stitches lie on the fabric. */
 function counted(parts: readonly DrawnPart[]): readonly DrawnPart[] {
-  return parts.map((part) => ({ ...part, rows: part.rows.filter(({ row }) => workedStitches(row.fabric.made).length > 0) })).filter(({ rows }) => rows.length > 0)
+  const stands = ({ row }: InkedRow) => workedStitches(row.fabric.made).some(({ kind }) => kind !== 'sl st')
+  return parts.map((part) => ({ ...part, rows: part.rows.filter(stands) })).filter(({ rows }) => rows.length > 0)
 }
 
 const isTold = ({ rows }: DrawnPart): boolean => rows.every(({ row }) => row.verdict !== 'cannot-tell')

@@ -32,10 +32,15 @@ export function polygonPath(corners: number, reach: number): RingPath {
   }
 }
 
+/** Where the line of a half circle has its points, as shares of it; straight sides need none between their ends. */
+const bends = Array.from({ length: 37 }, (_, at) => at / 36)
+
 /** A circle, or with a `core` two half circles with straight sides of that length between them: a disc, an oval. It begins where the lower side does. */
 export function ovalPath(radius: number, core: number): RingPath {
   const arc = Math.PI * radius
   const length = 2 * (arc + core)
+  // Without straight sides the end of one half is the beginning of the other.
+  const ends = core === 0 ? bends.slice(0, -1) : bends
   const at = (along: number): { readonly point: Point; readonly onward: number } => {
     const s = ((along % length) + length) % length
     if (s < core) return { point: [-core / 2 + s, radius], onward: 0 }
@@ -47,5 +52,5 @@ export function ovalPath(radius: number, core: number): RingPath {
     const angle = -Math.PI / 2 - (s - 2 * core - arc) / radius
     return { point: [-core / 2 + radius * Math.cos(angle), radius * Math.sin(angle)], onward: angle - Math.PI / 2 }
   }
-  return { length, farEnd: core + arc / 2, at, points: Array.from({ length: 72 }, (_, index) => at((index * length) / 72).point) }
+  return { length, farEnd: core + arc / 2, at, points: [core, 2 * core + arc].flatMap((start) => ends.map((share) => at(start + share * arc).point)) }
 }

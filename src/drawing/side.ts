@@ -47,7 +47,7 @@ function trunkForm(rows: readonly InkedRow[], { size, worn, solid, limbed = fals
     view: 'side', width: 2 * radius, height,
     outlines: [outline],
     dimensions: [
-      { side: 'left', from: 0, to: height, says: 'rounds', value: rows.length },
+      { side: 'left', from: 0, to: height, says: 'rounds', value: solid.filter(({ from, to }) => to - from > 1e-6).length },
       { side: 'below', from: radius - (measured?.radius ?? radius), to: radius + (measured?.radius ?? radius), says: 'around', value: 2 * Math.PI * (measured?.radius ?? radius) },
     ],
     legend: { increases: false, decreases: false, tall: [...new Set(told.flat())], chains: false, ...yarnLegend(rows) },
