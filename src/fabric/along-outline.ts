@@ -69,6 +69,11 @@ export function endOfEdge(walk: Walk, rest: Rest): number {
   return worksCorner(rest) && !cornersApart(walk) ? Math.max(walk.at, index - 1) : index
 }
 
+/** Index behind the last place of the edge that the hook stands at, corner included. */
+export function lastOfEdge(walk: Walk): number {
+  return endOfEdge(walk, { uses: 0, items: [] })
+}
+
 function worksCorner({ items }: Rest): boolean {
   const next = items.find(({ node }) => node !== 'aside')
   return (next?.node === 'work' || next?.node === 'group') && next.target?.thing?.where === 'corner'

@@ -1,10 +1,11 @@
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, indexBefore, isThing } from './find-place.ts'
-import { endOfEdge, endOfSide, evenly, intoCorner, rowEndsPassed } from './along-outline.ts'
+import { endOfEdge, endOfSide, lastOfEdge, evenly, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { goToPiece, goToRow } from './older-row.ts'
 import { eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
+import { below, everyNth, fromHook, gaps, layers, ring, skipped, take } from './special-places.ts'
 import type { Walk } from './walk.ts'
 import type { Rest } from './work-items.ts'
 
@@ -17,7 +18,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (walk.inPlace !== undefined) return work(walk.inPlace)
   if (walk.held) return ofHeld(walk, target, span, rest, work, over)
   if (target.ofPiece !== undefined) goToPiece(walk, target.ofPiece, span)
-  if (walk.bridge > 0 && target.thing?.kind === 'chain') return work(walk.last)
+  if (walk.bridge > 0 && target.thing?.kind === 'chain') return overBridge(walk, target, span, work)
   if (target.ofRow !== undefined) goToRow(walk, target, span)
   if (target.thing?.kind === 'space' || target.thing?.kind === 'gap') walk.worksSpaces = true
   if (walk.outline && target.thing?.where === 'corner' && target.walk === 'next' && !target.count) return intoCorner(walk, target, span, work)
@@ -38,6 +39,15 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'edge': return each(walk, { ...target, walk: 'each', toEnd: true }, span, rest, work, over)
     case 'other-side': return walk.trouble({ kind: 'no-such-place', span, what: 'an edge' })
   }
+}
+
+/** The chain between two pieces: `3 sc in ch`, `sc in each of 3 ch`; both its sides are worked, one after the other. */
+function overBridge(walk: Walk, { count }: Target, span: Span, work: WorkInto): void {
+  const chains = count ? inSize(count, walk.setting.size) : 1
+  for (let chain = 0; chain < chains; chain += 1) work(walk.last)
+  if (!count || chains === walk.bridge) return
+  if (chains > walk.bridge) walk.trouble({ kind: 'overrun', span, wants: chains, offers: walk.bridge, what: 'chain' })
+  else walk.trouble({ kind: 'left-over', span, count: walk.bridge - chains })
 }
 
 /** Stitches that waited, and the chain over them, are an edge like others, in which a chain is told from a stitch. */
@@ -61,15 +71,6 @@ function stitchesPassed(walk: Walk, from: number, span: Span): void {
   walk.trouble({ kind: 'left-over', span, count: passed })
 }
 
-/** Takes `over` places from `index` on and works there. */
-function take(walk: Walk, index: number, span: Span, work: WorkInto, over: number): void {
-  walk.take(index, span)
-  for (let more = 1; more < over; more += 1) walk.take(findNext(walk, walk.at, undefined), span)
-  walk.last = index
-  work(index)
-  walk.last = walk.at - 1
-}
-
 function next(walk: Walk, target: Target, span: Span, count: number, work: WorkInto, over: number): void {
   if (target.evenly) return evenly(walk, target, span, count, work)
   if (target.together) return take(walk, findNext(walk, walk.at, target.thing), span, work, count)
@@ -79,11 +80,20 @@ function next(walk: Walk, target: Target, span: Span, count: number, work: WorkI
     if (target.thing?.kind === 'chain' || count > 1 && eachChain(walk, target.thing)) openChains(walk)
     const from = walk.at
     const index = findNext(walk, walk.at, target.thing)
+    if (pass === 0 && target.thing?.kind === 'space' && walk.skippedTo === from) skippedTooFew(walk, from, index, span)
     if (walk.outline && index >= walk.edge.length && !walk.overrun) edgeRunsOut(walk, target, span, count, pass)
     take(walk, index, span, work, over)
     rowEndsPassed(walk, from, span)
     if (walk.overrun && walk.at > 2 * walk.edge.length + 2_000) return
   }
+}
+
+/** `Skip next 2 sc, 7 dc in next ch-2 sp`: a row that says what it skips before a space skips all that lies before it. */
+function skippedTooFew(walk: Walk, from: number, to: number, span: Span): void {
+  const passed = walk.edge.slice(from, to).filter((place) => isStitch(place) && !place.travel && place.kind !== 'ch').length
+  if (passed === 0 || to >= walk.edge.length) return
+  walk.missed += passed
+  walk.trouble({ kind: 'left-over', span, count: passed })
 }
 
 /** A border asks for more of an edge than is left of it. */
@@ -96,7 +106,7 @@ function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto
   if (target.thing?.kind === 'gap') return gaps(walk, span, work)
   if (eachChain(walk, target.thing)) openAll(walk)
   withoutClosingChain(walk)
-  const limit = walk.outline && (target.edge && target.edge !== 'all' || target.across) ? endOfEdge(walk, rest) : target.thing?.kind === 'row-end' && !target.toEnd ? endOfSide(walk) : limitOf(walk, target, rest)
+  const limit = upToSpace(walk, target, rest) ?? (walk.outline && (target.edge && target.edge !== 'all' || target.across) ? endOfEdge(walk, rest) : target.thing?.kind === 'row-end' && !target.toEnd ? endOfSide(walk) : limitOf(walk, target, rest))
   const thing = named(walk, target.thing, limit, span)
   if (thing === 'none') return
   if (target.every && target.every > 1) return everyNth(walk, target.every, limit, span, work)
@@ -113,6 +123,14 @@ function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto
   }
   walk.at = Math.max(walk.at, limit)
   noneWorked(walk, from, limit, span)
+}
+
+/** `*Sc in each sc, (sc, ch 2, sc) in ch-2 sp; rep from *`: within a repeat a fill goes as far as the space that is named next. */
+function upToSpace(walk: Walk, target: Target, rest: Rest): number | undefined {
+  const next = rest.quiet && target.thing?.kind === 'stitch' && !target.toEnd && !target.keepBack && !target.until ? rest.items.find(({ node }) => node !== 'aside') : undefined
+  if (next?.node !== 'work' && next?.node !== 'group') return undefined
+  const { thing, walk: how, count } = next.target ?? {}
+  return thing?.kind === 'space' && how === 'next' && !count ? Math.min(walk.end, findNext(walk, walk.at, thing)) : undefined
 }
 
 /** A chain that is passed on the way to `each sc` was made to be worked into: it is left over. */
@@ -168,30 +186,6 @@ function named(walk: Walk, thing: Thing | undefined, limit: number, span: Span):
   return thing
 }
 
-/** `inc in every 3rd st`: the stitches between are plain. */
-function everyNth(walk: Walk, nth: number, limit: number, span: Span, work: WorkInto): void {
-  const from = walk.at
-  const room = limit - from
-  if (room % nth !== 0) walk.trouble({ kind: 'does-not-divide', span, room, each: nth, before: from, after: walk.edge.length - limit })
-  for (let index = from; index < limit; index += 1) {
-    walk.take(index, span)
-    if ((index - from + 1) % nth === 0) work(index)
-    else walk.make({ kind: walk.setting.base, into: walk.place(index) })
-  }
-  walk.at = Math.max(walk.at, limit)
-}
-
-/** Between the posts: one place fewer than posts in a row, as many as posts in a round. */
-function gaps(walk: Walk, span: Span, work: WorkInto): void {
-  const posts = walk.edge.length - walk.at
-  const count = walk.round ? posts : posts - 1
-  for (let gap = 0; gap < count; gap += 1) {
-    walk.take(walk.at, span)
-    work(walk.at - 1)
-  }
-  walk.at = walk.edge.length
-}
-
 function same(walk: Walk, span: Span, work: WorkInto): void {
   const index = Math.max(0, walk.last)
   if (index >= walk.at) walk.take(index, span)
@@ -217,7 +211,8 @@ function first(walk: Walk, span: Span, count: number, work: WorkInto, over: numb
 
 function last(walk: Walk, target: Target, span: Span, count: number, work: WorkInto, over: number): void {
   if (target.thing?.kind === 'space') return lastSpace(walk, target, span, work)
-  const start = indexBefore(walk, count)
+  // The last stitch of a border's edge is that of this edge, not of all.
+  const start = walk.outline ? Math.max(walk.at, lastOfEdge(walk) - count) : indexBefore(walk, count)
   const gap = start - walk.at
   if (gap > 0 && !walk.nothingNeeded(walk.at, walk.worksSpaces)) {
     let needed = 0
@@ -254,54 +249,3 @@ function onlySpacesBetween(walk: Walk, turning: number): boolean {
   return true
 }
 
-function fromHook(walk: Walk, span: Span, nthFromHook: number, work: WorkInto): void {
-  if (walk.edge[0]?.kind !== 'ch') {
-    walk.trouble({ kind: 'no-such-place', span, what: 'a foundation chain' })
-    return
-  }
-  const index = nthFromHook - 1
-  walk.firstChain = index
-  if (walk.last === index && walk.at === index + 1) return work(index)
-  take(walk, index, span, work, 1)
-}
-
-function ring(walk: Walk, span: Span, work: WorkInto): void {
-  if (walk.edge[0]?.kind !== 'ring') {
-    walk.edge = [{ kind: 'ring', row: walk.setting.rowIndex }]
-    walk.at = 0
-    walk.foundation = undefined
-    walk.chain = false
-  }
-  walk.ring = true
-  if (walk.at === 0) walk.take(0, span)
-  walk.last = 0
-  work(0)
-}
-
-function skipped(walk: Walk, span: Span, count: number, work: WorkInto): void {
-  if (walk.skipped.length === 0) {
-    walk.trouble({ kind: 'no-such-place', span, what: 'a skipped stitch' })
-    return
-  }
-  const { at, last: before } = walk
-  for (let index = 0; index < count; index += 1) work(walk.skipped.shift() ?? before)
-  walk.at = at
-}
-
-/** A spike, and a drop into a loop below, take the top in front of them with them; a post stitch in a row below leaves it, so that the row must skip it. */
-function below(walk: Walk, span: Span, rest: Rest, count: number, work: WorkInto, spike: boolean): void {
-  const skips = rest.items.find((item) => item.node !== 'aside')?.node === 'skip' || !spike
-  for (let pass = 0; pass < count; pass += 1) {
-    if (skips) work(walk.at)
-    else take(walk, findNext(walk, walk.at, undefined), span, work, 1)
-  }
-}
-
-/** Through both layers: a stitch takes one place of each. */
-function layers(walk: Walk, span: Span, work: WorkInto): void {
-  const room = walk.left
-  if (room % 2 !== 0) walk.trouble({ kind: 'does-not-divide', span, room, each: 2, before: walk.at, after: 0 })
-  const from = walk.at
-  for (let pair = 0; pair < Math.floor(room / 2); pair += 1) work(from + pair)
-  walk.at = walk.edge.length
-}

@@ -132,6 +132,8 @@ export class Walk {
   /** Slip stitches at the row's start, which carry the yarn to where the row begins. */
   travelled = 0
   skipped: number[] = []
+  /** Index at which a skip of stitches ended; -1 before any. */
+  skippedTo = -1
   /** The row has skipped places by saying so. */
   skips = false
   /** The row has words that no arithmetic decides. */

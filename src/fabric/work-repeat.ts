@@ -1,4 +1,5 @@
 import { inSize, type Instruction, type Repeat } from '../notation/syntax.ts'
+import { endOfEdge } from './along-outline.ts'
 import { indexBefore } from './find-place.ts'
 import { usesOf } from './uses.ts'
 import type { Walk } from './walk.ts'
@@ -93,6 +94,12 @@ function toEnd(walk: Walk, item: Repeat, rest: Rest): void {
       break
     }
     back()
+    if (times > 0 && walk.round && fillsToEnd(item) && passFits(walk, item.items.slice(0, 1), kept, rest) && walk.at === limit()) {
+      // On a ring the last side is worked on after its last corner, by the words that begin the repeat.
+      last.length = 0
+      break
+    }
+    back()
     if (!onlyPassedOver(walk, limit())) outcome = 'over'
     break
   }
@@ -105,11 +112,19 @@ function toEnd(walk: Walk, item: Repeat, rest: Rest): void {
   note(walk, item, times)
 }
 
+/** `*Dc in each dc to ch-2 sp, (2 dc, ch 2, 2 dc) in ch-2 sp; …`: it begins with a fill that a corner ends. */
+function fillsToEnd({ items }: Repeat): boolean {
+  const [first, second] = items
+  return first?.node === 'work' && first.target?.walk === 'each' && (second?.node === 'group' || second?.node === 'work') && (second.target?.thing?.kind === 'space' || second.target?.thing?.where === 'corner')
+}
+
 /** Places at the end that are not the repeat's: for what the row works after it, or as it says itself. */
 function keptBack(walk: Walk, item: Repeat, rest: Rest): number {
   const said = item.times.kind === 'to-end' && item.times.keepBack ? inSize(item.times.keepBack, walk.setting.size) : undefined
   const ending = item.ending && !endingReplaces(walk, item) ? usesOf(item.ending, walk) : 0
   const partial = item.thenPass === undefined ? 0 : usesOf(item.items.slice(0, item.thenPass), walk)
+  // `rep from * across side`: the repeat ends where the edge ends.
+  if (walk.outline && item.times.kind === 'to-end' && item.times.edge) return walk.edge.length - endOfEdge(walk, rest) + ending + partial
   return walk.edge.length - indexBefore(walk, said ?? rest.uses + ending + partial)
 }
 

@@ -8,6 +8,7 @@ import type { Rest } from './work-items.ts'
 /** Passes over places. A counted turning chain has passed the first one already, so `skip first st` then names the same place. */
 export function workSkip(walk: Walk, item: Skip, rest: Rest): void {
   skip(walk, item)
+  if (item.thing === undefined || item.thing.kind === 'stitch') walk.skippedTo = walk.at
   holdSkipped(walk, item, rest)
 }
 

@@ -19,7 +19,11 @@ export function workStart(walk: Walk, item: Start): void {
   if (item.target.walk === 'other-side') return walk.outline ? expectEdge(walk, item.target.edge, item) : turnTheEnd(walk, item)
   if (walk.outline) return alongOutline(walk, item)
   if (item.target.walk === 'edge') return
-  if (item.target.ofRow !== undefined && !isBelow(walk, item.target)) return goToRow(walk, item.target, item)
+  if (item.target.ofRow !== undefined && !isBelow(walk, item.target)) {
+    goToRow(walk, item.target, item)
+    if (item.target.passing) begin(walk, Math.min(item.target.passing, walk.end - 1))
+    return
+  }
   const index = item.target.walk === 'last' ? walk.edge.length - 1 : findNext(walk, walk.at, item.target.thing)
   if (index < 0 || index >= walk.edge.length) return
   begin(walk, index)

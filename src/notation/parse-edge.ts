@@ -56,8 +56,8 @@ function toCorner(reader: Reader): void {
   reader.take('to', 'the?', 'next|opposite|other|top|bottom|upper|lower?', 'corner|corners') || reader.take('to', 'the?', 'top|bottom', 'edge?')
 }
 
-const edgeWord = /^(each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|all|four|-)$/
-const edgeNoun = /^(side|sides|edge|edges|bottom|top)$/
+const edgeWord = /^(each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|all|four|neck|neckline|armhole|front|back|center|centre|-)$/
+const edgeNoun = /^(side|sides|edge|edges|bottom|top|neck|neckline|armhole)$/
 const pieceWord = 'piece|work|blanket|panel|rows|row|square|rectangle|scarf|front|back|body|strip|cloth|mat|rug|motif|half|shawl|cowl|runner|afghan|edge'
 
 /** Takes `the left side`, `short edge`, `bottom`, `the entire piece`; not `side sp`, `top of ch-3`. */
@@ -108,7 +108,7 @@ function underside(reader: Reader, start: number): Target | undefined {
   }
   const after = counted(reader)
   reader.take('foundation|beginning|beg|starting|initial|base|original')
-  if (takeThing(reader)?.kind !== 'chain' && !reader.take('fsc|fdc|fhdc|foundation', 'sts|stitches|row|edge?')) {
+  if (!reader.take('fsc|fdc|fhdc|foundation', 'sts|stitches|row|edge?') && takeThing(reader)?.kind !== 'chain') {
     reader.at = at
     return undefined
   }

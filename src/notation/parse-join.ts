@@ -39,6 +39,8 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
     return target ? [aside, { node: 'start', target, start, end: reader.end }] : [aside]
   }
   toSeparator(reader)
+  // `Join yarn at top of left neck edge`: where on the piece, in words.
+  if (begins && reader.all.slice(piece, reader.at).some(({ text }) => /^(at|edge|neck|shoulder|seam|corner|centre|center|armhole)$/i.test(text))) return [{ node: 'aside', start, end: reader.end }]
   return [{ node: 'join', ...(ring && { ring }), start, end: reader.end }]
 }
 
@@ -63,7 +65,7 @@ function ontoBody(reader: Reader, start: number): Aside | undefined {
   const { at } = reader
   if (reader.take('in|into|to', 'the?', 'next')) {
     takeNumber(reader)
-    if (reader.take('body|edge|main|neck|sleeve|hem', 'st|sts|stitch|stitches|edge?', 'sts?')) return { node: 'aside', leaves: true, start, end: reader.end }
+    if (reader.take('body|edge|main|neck|sleeve|hem', 'st|sts|stitch|stitches|edge?', 'sts?') || reader.take('st|sts|stitch|stitches', 'of|on', 'the?', 'body|edge|neck|sleeve|hem|main|last|first', 'piece|rnd|round|row|edge?')) return { node: 'aside', leaves: true, start, end: reader.end }
   }
   reader.at = at
   return undefined
@@ -73,6 +75,7 @@ function slipJoin(reader: Reader, start: number, before: readonly Instruction[])
   const target = takeTarget(reader)
   // Joined to a neighbour on the way: nothing of this motif is used or made.
   const { at } = reader
+  if (target?.ofPiece !== undefined) return { node: 'join', piece: true, start, end: reader.end }
   if (target && reader.take('of') && takePieceName(reader) !== undefined) return { node: 'join', piece: true, start, end: reader.end }
   reader.at = at
   if (target && reader.take('of', 'the?', 'neighbour|neighbor|neighbouring|neighboring|adjacent|adjoining|previous|other|first|second|next', 'motif|square|hexagon|block|piece?')) return { node: 'aside', start, end: reader.end }

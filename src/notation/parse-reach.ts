@@ -8,12 +8,16 @@ const ends: readonly (readonly string[])[] = [
   ['to', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?'], ['until', 'the?', 'end'], ['along'], ['to', 'the?', 'beg|beginning'],
 ]
 
+const edges: readonly (readonly string[])[] = [
+  ['across|along|down|up', 'the|this|each|first|second|left|right|short|long?', 'side|edge', 'edge?'], ['across|along|down|up', 'the?', 'row', '-?', 'ends'], ['across?', 'to', 'the?', 'next?', 'corner'],
+]
+
 /** Takes `across`, `around`, `to the end of the row`. */
 export function takeToEnd(reader: Reader): boolean {
   if (goesOver(reader)) return false
   // `around next st` goes round a post; `around` alone goes to the end.
   if (/^(around|round|along)$/.test(reader.word()) && /^(next|each|post|posts|the|first|last|same|\d+|sc|dc|hdc|tr|st|foll|following|both|edge|front|back)$/.test(reader.word(1))) return false
-  return ends.some((words) => reader.take(...words)) && endTail(reader)
+  return edges.some((words) => reader.take(...words)) || ends.some((words) => reader.take(...words)) && endTail(reader)
 }
 
 /** `across next 10 sts`, `across the last 5 sts`, `across 10 sts`: over so many, and not to the end. */

@@ -1,14 +1,13 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
-import { takeHeldTail, takeHeldWord, takeOpening } from './parse-held.ts'
+import { takeHeldTail, takeHeldWord } from './parse-held.ts'
+import { takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
 import { takeLoop } from './parse-loop.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
 import { chainWords, gluedSpace, takeThing, thingHere } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Num, Target } from './syntax.ts'
-
-type Draft = { -readonly [K in keyof Target]?: Target[K] }
 
 const intoWords = new Set(['in', 'into', 'on', 'around', 'round', 'under', 'through', 'over', 'along', 'at', 'to', 'from', 'evenly', 'across'])
 
@@ -70,11 +69,7 @@ function fill(reader: Reader, draft: Draft): boolean {
     if (inside) draft.thing = inside
     return true
   }
-  if (reader.take('other|opposite', 'side', 'of', 'the?', 'ch|chain|chs')) {
-    draft.walk = 'next'
-    draft.thing = { kind: 'chain' }
-    return true
-  }
+  if (otherSideOfChain(reader, draft)) return true
   if (reader.take('top|tops', 'of')) {
     reader.take('the')
     reader.take('beg|beginning|starting|first')
@@ -105,6 +100,22 @@ function fill(reader: Reader, draft: Draft): boolean {
   return counted(reader, draft)
 }
 
+/** `in other side of ch`, `in the other side of each of 3 ch`. */
+function otherSideOfChain(reader: Reader, draft: Draft): boolean {
+  const { at } = reader
+  if (reader.take('other|opposite', 'side', 'of', 'the|each?', 'of?', 'the|next?', 'next?')) {
+    const count = takeNumber(reader)
+    if (reader.take('ch|chain|chs|chains')) {
+      draft.walk = 'next'
+      draft.thing = { kind: 'chain' }
+      if (count) draft.count = count
+      return true
+    }
+  }
+  reader.at = at
+  return false
+}
+
 /** Takes `ring`, `a magic ring`, `an adjustable loop`, `MR`, `a loop`. */
 export function takeRing(reader: Reader): boolean {
   return reader.take('a|an?', 'magic|adjustable|yarn|slip|sliding', 'ring|circle|loop') || reader.take('ring|circle') || reader.take('mr|ar|mc')
@@ -132,8 +143,9 @@ function ordinal(reader: Reader, draft: Draft): boolean {
   const value = token?.kind === 'ordinal' ? token.value : ordinalWords[reader.word()]
   if (!token || value === undefined) return false
   reader.at += 1
-  const thing = takeThing(reader)
   const num = { values: [value], start: token.start, end: token.end }
+  if (nthOfRow(reader, draft, value)) return true
+  const thing = takeThing(reader)
   if (reader.take('from|of', 'the?', 'hook')) {
     draft.walk = 'from-hook'
     draft.count = num
@@ -152,6 +164,22 @@ function ordinal(reader: Reader, draft: Draft): boolean {
     draft.count = num
     return true
   }
+  reader.at = at
+  return false
+}
+
+/** `8th front loop of Row 10`, `5th skipped st of Rnd 3`: so many places of an older row are passed first. */
+function nthOfRow(reader: Reader, draft: Draft, value: number): boolean {
+  const { at } = reader
+  takeLoop(reader, draft)
+  reader.take('unworked|free')
+  if (draft.loop === undefined) takeThing(reader)
+  takeRowOf(reader, draft)
+  if (draft.ofRow !== undefined) {
+    Object.assign(draft, { walk: 'next', thing: { kind: 'stitch' }, passing: value - 1 })
+    return true
+  }
+  delete draft.loop
   reader.at = at
   return false
 }
@@ -242,79 +270,3 @@ function takesLoop(reader: Reader, draft: Draft): boolean {
   return draft.loop !== undefined
 }
 
-/** `next Rnd-2 dc` */
-function takeRowPrefix(reader: Reader): number | undefined {
-  if (!/^(rnd|row|round)$/.test(reader.word()) || reader.word(1) !== '-' || reader.peek(2)?.kind !== 'number') return undefined
-  const row = reader.peek(2)!.value
-  reader.at += 3
-  return row
-}
-
-/** `of Rnd 2`, `of the previous row` */
-function takeRowOf(reader: Reader, draft: Draft): void {
-  if (reader.take('of|on|from', 'the?', 'prev|previous|last', 'row|rnd|round')) return
-  const at = reader.at
-  if (reader.take('unworked|left?', 'of|on|from|left|in', 'of|on|from?', 'row|rnd|round')) {
-    const number = reader.peek()
-    if (number?.kind === 'number') {
-      reader.at += 1
-      draft.ofRow = number.value ?? 0
-      return
-    }
-  }
-  reader.at = at
-}
-
-/** What may follow: `across`, `of next tile` (which has one space), `to last 3 sts`, `of ch-3`, `around`, `below`, `BLO`. */
-function takeTail(reader: Reader, draft: Draft): void {
-  if (draft.thing?.kind === 'chain') {
-    const opening = takeOpening(reader)
-    if (opening) draft.held = opening
-  }
-  if (draft.loop === undefined) takeLoop(reader, draft)
-  takeRowOf(reader, draft)
-  if (draft.thing?.kind === 'space') reader.take('of', 'the?', 'next|same|last|each', 'tile|tiles')
-  if (reader.take('held', 'tog|together')) draft.together = true
-  const back = takeKeepBack(reader)
-  if (back) {
-    draft.keepBack = back
-    return
-  }
-  const { at } = reader
-  const edge = alongEdge(reader, reader.start)
-  if (edge?.walk === 'edge' && edge.edge) {
-    // `across the bottom`, `along the top edge`
-    draft.toEnd = true
-    draft.edge = edge.edge
-  } else {
-    reader.at = at
-    if (takeToEnd(reader)) {
-      draft.toEnd = true
-      if (reader.all.slice(at, reader.at).some(({ text }) => /^(across|along)$/i.test(text))) draft.across = true
-    }
-  }
-  if (!draft.toEnd) takeUntil(reader, draft)
-  if (draft.walk === 'next' && draft.thing && draft.toEnd && !draft.count) draft.walk = 'each'
-  if (takeBelow(reader)) draft.walk = 'below'
-}
-
-/** `sc in each sc to ch-2 sp`, `to next corner`: it ends before that. */
-function takeUntil(reader: Reader, draft: Draft): void {
-  const { at } = reader
-  if (draft.walk !== 'each' || !reader.take('across?', 'up?', 'to|until', 'the?', 'next?')) return
-  const thing = takeThing(reader)
-  if (thing && (thing.kind === 'space' || thing.where === 'corner')) draft.until = thing
-  else reader.at = at
-}
-
-function takeBelow(reader: Reader): boolean {
-  if (reader.take('below')) return true
-  const at = reader.at
-  const num = numberAhead(reader)
-  if (num !== undefined) {
-    reader.at += 1
-    if (reader.take('row|rows|rnd|rnds|round|rounds', 'below|down')) return true
-  }
-  reader.at = at
-  return false
-}

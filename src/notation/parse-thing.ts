@@ -35,7 +35,7 @@ function takeAdjectives(reader: Reader): 'corner' | 'side' | undefined {
 }
 
 export function thingHere(reader: Reader): Thing | undefined {
-  if (reader.takeOne(stitchWords)) return reader.take('and', 'in?', 'each?', 'row', '-?', 'end|ends') || reader.take('and', 'end', 'of', 'each?', 'row|rows') ? { kind: 'edge' } : { kind: 'stitch' }
+  if (reader.takeOne(stitchWords)) return reader.take(',|and', 'in?', 'each?', 'row', '-?', 'end|ends', ',?', 'and', 'each?', 'foundation|beg|base?', 'ch|chain') || reader.take('and', 'in?', 'each?', 'row', '-?', 'end|ends') || reader.take('and', 'end', 'of', 'each?', 'row|rows') ? { kind: 'edge' } : { kind: 'stitch' }
   const loops = chainLoop(reader)
   if (loops) return loops
   if (reader.takeOne(turningWords) || reader.take('t', '-', 'ch') || reader.take('turning', 'ch|chain')) return { kind: 'turning-chain' }

@@ -43,5 +43,9 @@ function reach(reader: Reader): Times | undefined {
   const keepBack = takeKeepBack(reader)
   if (keepBack) return { kind: 'to-end', keepBack }
   if (reader.take('along?', 'in|into?', 'each|all', 'st|sts', 'around|across?') && takeToEnd(reader)) return { kind: 'to-end' }
-  return takeToEnd(reader) ? { kind: 'to-end' } : undefined
+  const { at } = reader
+  if (!takeToEnd(reader)) return undefined
+  // `across side`, `to corner`: as far as this edge goes.
+  const edge = reader.all.slice(at, reader.at).some(({ text }) => /^(side|edge|corner|ends)$/i.test(text))
+  return { kind: 'to-end', ...(edge && { edge }) }
 }

@@ -1,3 +1,4 @@
+import { takePieceName } from './parse-piece-name.ts'
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import type { Schedule } from './parse-schedule.ts'
 import type { Reader } from './reader.ts'
@@ -72,7 +73,15 @@ function pointing(reader: Reader, start: number): RowReference | undefined {
     const endsOn = takeEndsOn(reader)
     return { kind: 'copy', blocks, ...(until !== undefined && { until }), ...(chains.length > 0 && { chains }), ...(endsOn && { endsOn }), start, end: reader.end }
   }
-  return lead === 'as' || lead === 'rep' && colon ? piece(reader, start) : undefined
+  return lead === 'as' || lead === 'rep' && colon || pieceAhead(reader) ? piece(reader, start) : undefined
+}
+
+/** `Rep Leg 1`, `Work as for Leg 1`: a piece of the pattern by its name. */
+function pieceAhead(reader: Reader): boolean {
+  const { at } = reader
+  const named = takePieceName(reader) !== undefined && (reader.done || /^[,;.]$/.test(reader.word()))
+  reader.at = at
+  return named
 }
 
 /** `ending with a Row 4` */
@@ -169,10 +178,11 @@ function takeTimes(reader: Reader): { readonly count?: Num; readonly more?: bool
   reader.take(',|a')
   const word = takeTimesWord(reader)
   if (word) return { count: word, more: reader.take('more') }
+  const another = reader.take('another|further')
   const sign = reader.take('x|×')
   const count = takeNumber(reader)
   if (count) {
-    const more = reader.take('more|further')
+    const more = reader.take('more|further') || another
     if (reader.take('times|time|x') || sign || more) return { count, more }
   }
   reader.at = at

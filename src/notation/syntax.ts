@@ -56,6 +56,8 @@ export interface Target extends Span {
   readonly evenly?: boolean
   /** `28 held sts`, `first ch of left underarm`: stitches that an earlier row passed over and that wait, or the chain over them; in these words. */
   readonly held?: string
+  /** `8th front loop of Row 10`: so many are passed before it. */
+  readonly passing?: number
   /** `at the right-hand end of Row 2`: the end that is meant. */
   readonly hand?: 'left' | 'right'
   /** `around Leg 1`: the piece whose edge is worked. */
@@ -160,7 +162,7 @@ export type Times =
   | { readonly kind: 'more'; readonly count: Num }
   /** `rep from * 5 times`: read as 5 more or as 5 in all. */
   | { readonly kind: 'either'; readonly count: Num }
-  | { readonly kind: 'to-end'; readonly keepBack?: Num }
+  | { readonly kind: 'to-end'; readonly keepBack?: Num; readonly edge?: boolean }
   | { readonly kind: 'once' }
 
 export interface Repeat extends Span {

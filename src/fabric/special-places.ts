@@ -1,0 +1,90 @@
+import type { Span } from '../text/span.ts'
+import { findNext } from './find-place.ts'
+import type { WorkInto } from './places-of.ts'
+import type { Walk } from './walk.ts'
+import type { Rest } from './work-items.ts'
+
+/** Takes `over` places from `index` on and works there. */
+export function take(walk: Walk, index: number, span: Span, work: WorkInto, over: number): void {
+  walk.take(index, span)
+  for (let more = 1; more < over; more += 1) walk.take(findNext(walk, walk.at, undefined), span)
+  walk.last = index
+  work(index)
+  walk.last = walk.at - 1
+}
+
+/** `inc in every 3rd st`: the stitches between are plain. */
+export function everyNth(walk: Walk, nth: number, limit: number, span: Span, work: WorkInto): void {
+  const from = walk.at
+  const room = limit - from
+  if (room % nth !== 0) walk.trouble({ kind: 'does-not-divide', span, room, each: nth, before: from, after: walk.edge.length - limit })
+  for (let index = from; index < limit; index += 1) {
+    walk.take(index, span)
+    if ((index - from + 1) % nth === 0) work(index)
+    else walk.make({ kind: walk.setting.base, into: walk.place(index) })
+  }
+  walk.at = Math.max(walk.at, limit)
+}
+
+/** Between the posts: one place fewer than posts in a row, as many as posts in a round. */
+export function gaps(walk: Walk, span: Span, work: WorkInto): void {
+  const posts = walk.edge.length - walk.at
+  const count = walk.round ? posts : posts - 1
+  for (let gap = 0; gap < count; gap += 1) {
+    walk.take(walk.at, span)
+    work(walk.at - 1)
+  }
+  walk.at = walk.edge.length
+}
+
+export function fromHook(walk: Walk, span: Span, nthFromHook: number, work: WorkInto): void {
+  if (walk.edge[0]?.kind !== 'ch') {
+    walk.trouble({ kind: 'no-such-place', span, what: 'a foundation chain' })
+    return
+  }
+  const index = nthFromHook - 1
+  walk.firstChain = index
+  if (walk.last === index && walk.at === index + 1) return work(index)
+  take(walk, index, span, work, 1)
+}
+
+export function ring(walk: Walk, span: Span, work: WorkInto): void {
+  if (walk.edge[0]?.kind !== 'ring') {
+    walk.edge = [{ kind: 'ring', row: walk.setting.rowIndex }]
+    walk.at = 0
+    walk.foundation = undefined
+    walk.chain = false
+  }
+  walk.ring = true
+  if (walk.at === 0) walk.take(0, span)
+  walk.last = 0
+  work(0)
+}
+
+export function skipped(walk: Walk, span: Span, count: number, work: WorkInto): void {
+  if (walk.skipped.length === 0) {
+    walk.trouble({ kind: 'no-such-place', span, what: 'a skipped stitch' })
+    return
+  }
+  const { at, last: before } = walk
+  for (let index = 0; index < count; index += 1) work(walk.skipped.shift() ?? before)
+  walk.at = at
+}
+
+/** A spike, and a drop into a loop below, take the top in front of them with them; a post stitch in a row below leaves it, so that the row must skip it. */
+export function below(walk: Walk, span: Span, rest: Rest, count: number, work: WorkInto, spike: boolean): void {
+  const skips = rest.items.find((item) => item.node !== 'aside')?.node === 'skip' || !spike
+  for (let pass = 0; pass < count; pass += 1) {
+    if (skips) work(walk.at)
+    else take(walk, findNext(walk, walk.at, undefined), span, work, 1)
+  }
+}
+
+/** Through both layers: a stitch takes one place of each. */
+export function layers(walk: Walk, span: Span, work: WorkInto): void {
+  const room = walk.left
+  if (room % 2 !== 0) walk.trouble({ kind: 'does-not-divide', span, room, each: 2, before: walk.at, after: 0 })
+  const from = walk.at
+  for (let pair = 0; pair < Math.floor(room / 2); pair += 1) work(from + pair)
+  walk.at = walk.edge.length
+}

@@ -1,0 +1,95 @@
+import { numberAhead } from './numbers.ts'
+import { alongEdge } from './parse-edge.ts'
+import { takeOpening } from './parse-held.ts'
+import { takeLoop } from './parse-loop.ts'
+import { takePieceName } from './parse-piece-name.ts'
+import { takeKeepBack, takeToEnd } from './parse-reach.ts'
+import { takeThing } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+import type { Target } from './syntax.ts'
+
+/** A target while it is read. */
+export type Draft = { -readonly [K in keyof Target]?: Target[K] }
+
+/** `next Rnd-2 dc` */
+export function takeRowPrefix(reader: Reader): number | undefined {
+  if (!/^(rnd|row|round)$/.test(reader.word()) || reader.word(1) !== '-' || reader.peek(2)?.kind !== 'number') return undefined
+  const row = reader.peek(2)!.value
+  reader.at += 3
+  return row
+}
+
+/** `of Rnd 2`, `of the previous row` */
+export function takeRowOf(reader: Reader, draft: Draft): void {
+  if (reader.take('of|on|from', 'the?', 'prev|previous|last', 'row|rnd|round')) return
+  const at = reader.at
+  if (reader.take('unworked|left?', 'of|on|from|left|in', 'of|on|from?', 'row|rnd|round')) {
+    const number = reader.peek()
+    if (number?.kind === 'number') {
+      reader.at += 1
+      draft.ofRow = number.value ?? 0
+      return
+    }
+  }
+  reader.at = at
+}
+
+/** What may follow: `across`, `of next tile` (which has one space), `to last 3 sts`, `of ch-3`, `around`, `below`, `BLO`. */
+export function takeTail(reader: Reader, draft: Draft): void {
+  if (draft.thing?.kind === 'chain') {
+    const opening = takeOpening(reader)
+    if (opening) draft.held = opening
+  }
+  if (draft.loop === undefined) takeLoop(reader, draft)
+  takeRowOf(reader, draft)
+  if (draft.thing?.kind === 'space') reader.take('of', 'the?', 'next|same|last|each', 'tile|tiles')
+  if (reader.take('held', 'tog|together')) draft.together = true
+  const back = takeKeepBack(reader)
+  if (back) {
+    draft.keepBack = back
+    return
+  }
+  const { at: piece } = reader
+  if (draft.ofPiece === undefined && reader.take('around|round|of|on|from|along')) {
+    const ofPiece = takePieceName(reader)
+    if (ofPiece !== undefined) draft.ofPiece = ofPiece
+    else reader.at = piece
+  }
+  const { at } = reader
+  const edge = alongEdge(reader, reader.start)
+  if (edge?.walk === 'edge' && edge.edge) {
+    // `across the bottom`, `along the top edge`
+    draft.toEnd = true
+    draft.edge = edge.edge
+  } else {
+    reader.at = at
+    if (takeToEnd(reader)) {
+      draft.toEnd = true
+      if (reader.all.slice(at, reader.at).some(({ text }) => /^(across|along)$/i.test(text))) draft.across = true
+    }
+  }
+  if (!draft.toEnd) takeUntil(reader, draft)
+  if (draft.walk === 'next' && draft.thing && draft.toEnd && !draft.count) draft.walk = 'each'
+  if (takeBelow(reader)) draft.walk = 'below'
+}
+
+/** `sc in each sc to ch-2 sp`, `to next corner`: it ends before that. */
+export function takeUntil(reader: Reader, draft: Draft): void {
+  const { at } = reader
+  if (draft.walk !== 'each' || !reader.take('across?', 'up?', 'to|until', 'the?', 'next?')) return
+  const thing = takeThing(reader)
+  if (thing && (thing.kind === 'space' || thing.where === 'corner')) draft.until = thing
+  else reader.at = at
+}
+
+export function takeBelow(reader: Reader): boolean {
+  if (reader.take('below')) return true
+  const at = reader.at
+  const num = numberAhead(reader)
+  if (num !== undefined) {
+    reader.at += 1
+    if (reader.take('row|rows|rnd|rnds|round|rounds', 'below|down')) return true
+  }
+  reader.at = at
+  return false
+}
