@@ -1,4 +1,5 @@
 import { defineConfig } from 'astro/config'
+import sitemap from '@astrojs/sitemap'
 import { paperInDev } from './src/build/paper-in-dev.ts'
 
 export default defineConfig({
@@ -13,5 +14,6 @@ export default defineConfig({
   // Styles stand in files of their own: the pages forbid inline styles.
   build: { inlineStylesheets: 'never' },
   vite: { cacheDir: '.astro/vite', build: { assetsInlineLimit: 0 } },
-  integrations: [paperInDev()],
+  // Search engines are led to patterns and guides; the ledger is for editors.
+  integrations: [paperInDev(), sitemap({ filter: (page) => !/\/(?:ledger|offline|release)\//.test(page) })],
 })

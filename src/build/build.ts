@@ -1,16 +1,21 @@
 import { existsSync } from 'node:fs'
+import { rm } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { styleText } from 'node:util'
 import { collectPatterns, type Collected } from './collect-patterns.ts'
+import { findLeaks, type Leak } from './find-leaks.ts'
 import { handOver } from './hand-over.ts'
 import { quietAstro } from './quiet-astro.ts'
 import { replaceFolder } from './replace-folder.ts'
 import { reportHindrances } from './report-patterns.ts'
 import { summary } from './summary.ts'
+import { replaceRelease, takeOutSold, writeCompanions } from './write-companions.ts'
+import { writeOfflineWorker } from './write-offline-worker.ts'
 import { writePapers, type Paper } from './write-papers.ts'
 
 const root = fileURLToPath(new URL('../..', import.meta.url))
+const freshRelease = join(root, 'release.new.tmp')
 process.exitCode = await build()
 
 /** `npm run build`: checks every pattern, then makes pages and papers. Gives the exit code: 1 when anything did not come out. */
@@ -25,21 +30,36 @@ async function build(): Promise<0 | 1> {
     if (shared) return fail(`${shared}\n\nNothing was built; dist/ is as it was.`)
     handOver(collected)
     const papers: Paper[] = []
+    await rm(freshRelease, { recursive: true, force: true })
     await replaceFolder(join(root, 'dist'), async (fresh) => {
-      await quietAstro(root, fresh)
-      papers.push(...(await writePapers(collected.flatMap(free), fresh)))
+      const pages = { folder: fresh, ...(await quietAstro(root, fresh)) }
+      await takeOutSold(collected, pages, freshRelease)
+      await writeCompanions(collected, pages)
+      await writeOfflineWorker(root, fresh, pages.base)
+      papers.push(...(await writePapers(collected.filter(({ sold }) => !sold).flatMap(toPrint), fresh)))
+      await writePapers(collected.filter(({ sold }) => sold).flatMap(toPrint), freshRelease)
+      const leaks = await findLeaks(collected, fresh)
+      if (leaks.length > 0) throw leaked(leaks)
     })
+    await replaceRelease(freshRelease, join(root, 'release'))
     process.stdout.write(`${await summary({ collected, papers, root, seconds: (performance.now() - started) / 1000 })}\n`)
     return 0
   } catch (error) {
+    await rm(freshRelease, { recursive: true, force: true })
     const words = error instanceof Error ? (error.stack || error.message) : String(error)
     return fail(`${words}\n\nThe build did not come out; dist/ is as it was.`)
   }
 }
 
-/** A pattern that is sold has no paper on the public site. */
-function free({ booklet, inSize, other, sold }: Collected) {
-  return booklet && !sold ? [{ booklet, inSize, ...(other ? { other } : {}) }] : []
+function toPrint({ booklet, inSize, other }: Collected) {
+  return booklet ? [{ booklet, inSize, ...(other ? { other } : {}) }] : []
+}
+
+function leaked(leaks: readonly Leak[]): Error {
+  const lines = leaks.map(({ slug, file, what }) => `  ${file}: ${what} of patterns/${slug}.md`)
+  const error = new Error(['What is sold must not stand on the public site, and it does:', ...lines].join('\n'))
+  error.stack = ''
+  return error
 }
 
 /** Two files whose names differ only in signs and capitals would be one page. */

@@ -4,10 +4,13 @@ import { basename, join } from 'node:path'
 import { bookletInSize } from '../booklet/booklet-in-size.ts'
 import { bookletsInBothTerms, type TermsBooklets } from '../booklet/booklet-in-terms.ts'
 import type { Booklet } from '../booklet/booklet.ts'
+import { ledgerOf, type LedgerPiece } from '../booklet/ledger.ts'
 import { makeBooklet } from '../booklet/make-booklet.ts'
+import type { Listing } from '../components/pattern-entry.ts'
 import { severityOf } from '../diagnostics/codes.ts'
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import type { CheckedPattern } from '../pattern/checked-pattern.ts'
+import type { Pattern } from '../pattern/pattern.ts'
 import { slugOf } from '../pattern/slug.ts'
 import type { Source } from '../text/source.ts'
 import { checkBytes } from './check-bytes.ts'
@@ -24,6 +27,9 @@ export interface Collected {
   readonly inSize: (size: number) => Booklet
   /** The same in the other terms; left out when the pattern does not come out yet, or not in those terms. */
   readonly other?: TermsBooklets
+  readonly listing: Listing
+  /** Every row as it was worked, made when it is asked for. */
+  readonly ledger: () => readonly LedgerPiece[]
   readonly sold: boolean
   /** Of the file's bytes. */
   readonly digest: string
@@ -49,7 +55,7 @@ export async function patternBytes({ root }: Shelf, path: string): Promise<FileB
 export function collectPattern(file: FileBytes): Collected {
   const checked = checkBytes(file)
   const { source, pattern, diagnostics } = checked
-  const what = { source, diagnostics, slug: slugOf(file.path), digest: digestOf(file), sold: pattern?.access === 'sold' }
+  const what = { source, diagnostics, slug: slugOf(file.path), digest: digestOf(file), sold: pattern?.access === 'sold', listing: listingOf(pattern), ledger: () => ledgerOf(checked) }
   if (pattern && hindrances(diagnostics).length === 0) {
     const { own, other } = bookletsInBothTerms(checked)
     return { ...what, booklet: own.booklet, inSize: own.inSize, ...(other ? { other } : {}) }
@@ -73,6 +79,14 @@ export function hindrances(diagnostics: readonly Diagnostic[]): readonly Diagnos
 /** Changes with every byte of a file. */
 export function digestOf({ bytes }: FileBytes): string {
   return createHash('sha256').update(bytes).digest('hex')
+}
+
+function listingOf(pattern: Pattern | undefined): Listing {
+  const { level, madeFor, materials, changes = [] } = pattern ?? {}
+  return {
+    ...(level === undefined ? {} : { level }), ...(madeFor === undefined ? {} : { madeFor }),
+    weights: [...new Set(materials?.yarns.flatMap(({ weight }) => weight ?? []) ?? [])], changes,
+  }
 }
 
 /** A pattern that does not come out may have gaps that no booklet expects. While it is being written, show what there is. */

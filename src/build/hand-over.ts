@@ -10,6 +10,11 @@ export function handOver(collected: readonly Collected[]): void {
   shelf[key] = new Map(collected.map((one) => [one.source.path, one]))
 }
 
+/** The patterns that are sold, of those that were worked already in this process: none where nothing was handed over. */
+export function handedOverSold(): readonly Collected[] {
+  return [...shelf[key]?.values() ?? []].filter(({ sold }) => sold)
+}
+
 /** A pattern that was worked already in this process from just these bytes. */
 export function handedOver(path: string, digest: string): Collected | undefined {
   const found = shelf[key]?.get(path)

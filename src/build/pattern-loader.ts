@@ -8,7 +8,7 @@ import { engineFingerprint } from './engine-fingerprint.ts'
 import { failedBuild } from './failed-build.ts'
 import { handedOver } from './hand-over.ts'
 import { remarks } from './report-patterns.ts'
-import { withoutRows } from './without-rows.ts'
+import { fullEntry, listedEntry } from './to-entry.ts'
 
 type Watcher = NonNullable<LoaderContext['watcher']>
 const unwatch = new WeakMap<Watcher, () => void>()
@@ -57,9 +57,7 @@ async function loadOne({ context, shelf, engine, path }: Loading & { readonly pa
 }
 
 function entry(collected: Collected, dev: boolean): PatternEntry {
-  const { booklet, slug, sold } = collected
-  const shown = booklet && sold ? withoutRows(booklet) : booklet
-  return { slug, sold, remarks: dev ? remarks(collected) : [], ...(shown ? { booklet: shown } : {}) }
+  return collected.sold ? listedEntry(collected, dev ? remarks(collected) : []) : fullEntry(collected, dev ? remarks(collected) : [])
 }
 
 /** Keeps the store true to the folder. `load` runs again when the site's own configuration changes: the older watch ends first. */

@@ -1,5 +1,6 @@
 import { readdir } from 'node:fs/promises'
 import { join } from 'node:path'
+import { patternFolder } from '../components/paper-path.ts'
 import { rowsIn } from '../components/shelf-line.ts'
 import { counted } from '../diagnostics/words.ts'
 import { countFindings } from './closing-summary.ts'
@@ -17,11 +18,11 @@ interface Made {
 export async function summary({ collected, papers, root, seconds }: Made): Promise<string> {
   const booklets = collected.flatMap(({ booklet }) => (booklet ? [booklet] : []))
   const rows = booklets.map(rowsIn)
-  const pages = (await readdir(join(root, 'dist'), { recursive: true })).filter((name) => name.endsWith('.html')).length
+  const pages = (await readdir(join(root, 'dist'), { recursive: true })).filter((name) => /(?:index|404)\.html$/.test(name)).length
   const table = booklets.map((booklet, at) => [
     booklet.title,
     counted(rows[at]?.rows ?? 0, 'row'),
-    ...paperCells(papers.find(({ slug }) => slug === booklet.slug)),
+    ...paperCells(papers.find(({ slug }) => slug === booklet.slug), booklet.slug),
   ])
   const warnings = countFindings(collected.flatMap(({ diagnostics }) => diagnostics)).warnings
   const total = rows.reduce((sum, one) => sum + one.rows, 0)
@@ -35,8 +36,8 @@ export async function summary({ collected, papers, root, seconds }: Made): Promi
   ].join('\n')
 }
 
-function paperCells(paper: Paper | undefined): readonly string[] {
-  if (!paper) return ['no paper: it is sold']
+function paperCells(paper: Paper | undefined, slug: string): readonly string[] {
+  if (!paper) return ['', '', `sold: release/${patternFolder(slug)}`]
   return [counted(paper.pages, 'page'), `${Math.ceil(paper.bytes / 1000)} kB`, `dist/${paper.path}`]
 }
 

@@ -24,6 +24,11 @@ export function patternFolder(slug: string): string {
   return `patterns/${slug}/`
 }
 
+/** Folder of a pattern's page in the given terms: its own page stands in its folder, the page in the other terms below it. */
+export function termsFolder(slug: string, terms: Terms, written: Terms): string {
+  return `${patternFolder(slug)}${terms === written ? '' : `${terms.toLowerCase()}-terms/`}`
+}
+
 /**
  * Where a pattern's papers stand: `patterns/skiff-cushion/skiff-cushion-1.0.0.pdf`, `…-1.0.0-checklist.pdf`, `…-1.0.0-large-print-adult.pdf`,
  * in the other terms `…-1.0.0-checklist-uk-terms.pdf`. The version is in the name, so that two printings on one computer are never confused.
@@ -45,6 +50,11 @@ function papersIn({ slug, version, sizes, terms: own, eachSize }: Printed, terms
     ...(eachSize === true ? [...bySize('pattern', 'in'), ...bySize('checklist', 'checklist')] : []),
     ...large,
   ]
+}
+
+/** Where the pattern stands as one file to keep: `patterns/skiff-cushion/skiff-cushion-1.0.0.html`, in the other terms `…-1.0.0-uk-terms.html`. */
+export function companionPath({ slug, version, terms: own }: Pick<Booklet, 'slug' | 'version' | 'terms'>, terms: Terms): string {
+  return `${patternFolder(slug)}${[slug, inFileName(version), ...(terms === own ? [] : [`${terms.toLowerCase()}-terms`])].join('-')}.html`
 }
 
 /** A link to a paper, with its name and what it leads to. */

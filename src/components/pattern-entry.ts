@@ -1,14 +1,31 @@
 import type { Booklet } from '../booklet/booklet.ts'
+import type { LedgerPiece } from '../booklet/ledger.ts'
 
-/** One pattern as its page gets it. */
+/** One pattern as its pages get it. */
 export interface PatternEntry {
   readonly slug: string
   /** Left out when the file could not be read as a pattern; this happens only while it is being written. */
   readonly booklet?: Booklet
+  /** The same in the other terms, where the pattern comes out in them. */
+  readonly other?: Booklet
+  /** Of each row, by its name: what it says, in the pattern's own terms, cut short. */
+  readonly digests: Readonly<Record<string, string>>
+  /** Every row as it was worked; empty where it is not shown. */
+  readonly ledger: readonly LedgerPiece[]
+  readonly listing: Listing
   /** A pattern that is sold: its rows never reach the public site. */
   readonly sold: boolean
   /** What is to be looked at. Empty in a published site. */
   readonly remarks: readonly Remark[]
+}
+
+/** What a pattern is sorted by on the shelf, and what came with its versions. */
+export interface Listing {
+  readonly level?: string
+  readonly madeFor?: string
+  /** Yarn weights, 0 to 7. */
+  readonly weights: readonly number[]
+  readonly changes: readonly { readonly version: string; readonly date: string; readonly what: string }[]
 }
 
 /** One diagnostic as a page shows it. */

@@ -65,5 +65,5 @@ export function brokenPatternsStopTheBuild(site: () => BuiltSite): void {
     expect(mended.err).toBe('')
     expect(mended.code).toBe(0)
     expect(await digests(site().dist)).toEqual(before)
-  })
+  }, 120_000)
 }

@@ -91,7 +91,7 @@ export function pagesInABrowser(site: () => BuiltSite): void {
     for (const [width, least] of [[390, 48], [1280, 44]] as const) {
       const { context, page } = await open('/patterns/gangplank/', { viewport: { width, height: 900 } })
       const small = await page.locator('label:has(input), .contents a, .on-paper a, .bar a').evaluateAll((targets, size) =>
-        targets.map((target) => target.getBoundingClientRect()).filter(({ width, height }) => Math.min(width, height) < size).map(({ width, height }) => `${width} × ${height}`), least)
+        targets.filter((target) => target.checkVisibility()).map((target) => target.getBoundingClientRect()).filter(({ width, height }) => Math.min(width, height) < size).map(({ width, height }) => `${width} × ${height}`), least)
       expect(small, `at ${width}`).toEqual([])
       await context.close()
     }

@@ -46,7 +46,7 @@ export function pagesSayWhatThePaperSays(site: () => BuiltSite): void {
       await page.goto(`${server.origin}/patterns/${booklet.slug}/`)
       const cells = (selector: string, inner: string) => page.locator(selector).evaluateAll((rows, within) =>
         rows.map((row) => [...row.querySelectorAll(within)].map((cell) => cell.textContent)), inner)
-      expect(await cells('.materials tbody tr', '.what, .use, .amount span, .weight')).toEqual(booklet.materials.map(
+      expect(await cells('.materials tbody tr', '.what, .use, .amount > span, .weight')).toEqual(booklet.materials.map(
         ({ item, make = '', for: use, amount, weight }) => [`${item}${make}`, use, ...amount, ...(booklet.materials.some((line) => line.weight !== '') ? [weight] : [])]))
       expect(await cells('.glance dl > div', 'dt, dd')).toEqual(booklet.facts.map(({ label, value }) => [label, value]))
       expect(await cells('.abbreviations tbody tr', 'td')).toEqual(booklet.abbreviations.map(({ us, uk, meaning }) => [us, uk, meaning]))
@@ -90,7 +90,7 @@ function rowsOf(page: Page) {
     return {
       label: text('.number'),
       side: text('.side'),
-      text: text('.work > p:first-child'),
+      text: text('.work > .text'),
       underlined: [...row.querySelectorAll('.repeat')].map((run) => run.textContent),
       made: text('.made') ?? '',
       repeats: text('.repeats'),

@@ -3,7 +3,7 @@ import { createServer } from 'node:http'
 import { extname, join } from 'node:path'
 
 const types: Readonly<Record<string, string>> = {
-  '.html': 'text/html; charset=utf-8', '.css': 'text/css', '.woff2': 'font/woff2', '.svg': 'image/svg+xml', '.pdf': 'application/pdf', '.json': 'application/json',
+  '.html': 'text/html; charset=utf-8', '.css': 'text/css', '.js': 'text/javascript', '.xml': 'application/xml', '.webmanifest': 'application/manifest+json', '.woff2': 'font/woff2', '.svg': 'image/svg+xml', '.pdf': 'application/pdf', '.json': 'application/json',
 }
 
 /** A folder served as a host of static files serves it. */

@@ -1,0 +1,104 @@
+import { readdir, readFile } from 'node:fs/promises'
+import { basename, join } from 'node:path'
+import { gunzipSync, inflateSync } from 'node:zlib'
+import type { Booklet } from '../booklet/booklet.ts'
+import type { Collected } from './collect-patterns.ts'
+
+/** Something of a pattern that is sold, found in a file of the public site. */
+export interface Leak {
+  readonly slug: string
+  /** Below the site's folder. */
+  readonly file: string
+  /** What was found, in words for the terminal. */
+  readonly what: string
+}
+
+/** Fewer letters and digits than this are common to many patterns: `Sc in each st across.` betrays nothing. */
+const tellingLength = 24
+/** So many counts one after the other are a table on the pattern's own page; elsewhere it takes more, for many patterns begin alike. */
+const tellingCounts = 4
+const tellingElsewhere = 10
+
+/** Looks through every byte of the site's folder for rows, tables of counts and papers of the patterns that are sold. */
+export async function findLeaks(collected: readonly Collected[], folder: string): Promise<readonly Leak[]> {
+  const free = collected.filter(({ sold }) => !sold).flatMap(booklets)
+  const known = new Set(free.flatMap(rowTexts))
+  const knownTables = free.flatMap(countTables)
+  const sold = collected.filter((one) => one.sold).map((one) => ({
+    slug: one.slug, papers: new RegExp(`^${one.slug}-.*\\.(?:pdf|html)$`),
+    // What a free pattern says as well is public already.
+    rows: [...new Set([...booklets(one).flatMap(rowTexts), ...ledgerRows(one)])].filter((row) => row.length >= tellingLength && !known.has(row)),
+    counts: booklets(one).flatMap(countTables),
+    elsewhere: booklets(one).flatMap(countTables).filter((table) => table.split(' ').length - 2 >= tellingElsewhere && !knownTables.some((other) => other.includes(table))),
+    title: bare(one.booklet?.title ?? ''),
+  }))
+  if (sold.length === 0) return []
+  const leaks: Leak[] = []
+  for (const entry of await readdir(folder, { recursive: true, withFileTypes: true })) {
+    if (!entry.isFile()) continue
+    const path = join(entry.parentPath, entry.name)
+    const file = path.slice(folder.length + 1)
+    const bytes = await readFile(path)
+    const text = bare(readable(bytes))
+    const html = /\.html$/.test(file) ? countsOn(bytes.toString('utf8')) : ''
+    for (const { slug, papers, rows, counts, elsewhere, title } of sold) {
+      if (papers.test(basename(file)) || (file.endsWith('.pdf') && title !== '' && bare(titleOf(bytes)) === title)) leaks.push({ slug, file, what: 'a file to sell' })
+      const row = rows.find((one) => text.includes(one))
+      if (row !== undefined) leaks.push({ slug, file, what: `the row “${row}”` })
+      const table = (isOwn(file, slug) ? counts : elsewhere).find((one) => html.includes(one))
+      if (table !== undefined) leaks.push({ slug, file, what: `the counts ${table.trim()}` })
+    }
+  }
+  return leaks
+}
+
+const isOwn = (file: string, slug: string) => file.includes(slug)
+
+const booklets = ({ booklet, other }: Collected): readonly Booklet[] => [booklet, other?.booklet].filter((one) => one !== undefined)
+
+function rowTexts({ parts }: Booklet): readonly string[] {
+  return parts.flatMap(({ lines }) => lines.map(({ text }) => bare(text.map((run) => run.text).join(''))))
+}
+
+/** The rows as the ledger has them: every real row, those too that print says in one line. */
+function ledgerRows({ ledger }: Collected): readonly string[] {
+  return ledger().flatMap(({ lines }) => lines.map(({ text }) => bare(text.map((run) => run.text).join(''))))
+}
+
+/** The counts of a part in its order, as a table of rows has them. */
+function countTables({ parts }: Booklet): readonly string[] {
+  return parts.map(({ lines }) => lines.flatMap((line) => (line.kind === 'row' ? [line.stitches[0] ?? ''] : []))).filter((counts) => counts.length >= tellingCounts)
+    .map((counts) => ` ${counts.join(' ')} `)
+}
+
+/** The numbers that a page shows, one after the other, without what stands in tags. */
+function countsOn(html: string): string {
+  return ` ${[...html.replaceAll(/<script.*?<\/script>|<svg.*?<\/svg>|<[^>]*>/gs, ' ').matchAll(/\d[\d,]*/g)].map(([number]) => number).join(' ')} `
+}
+
+/** All that can be read in a file: its bytes, and the streams that are packed in it, as those of a PDF are. */
+function readable(bytes: Buffer): string {
+  if (bytes.subarray(0, 2).equals(Buffer.from([0x1f, 0x8b]))) return gunzipSync(bytes).toString('utf8')
+  if (bytes.subarray(0, 5).toString('latin1') !== '%PDF-') return bytes.toString('utf8')
+  const raw = bytes.toString('latin1')
+  const streams = [...raw.matchAll(/stream\r?\n/g)].map(({ index, 0: word }) => {
+    const from = index + word.length
+    const end = raw.indexOf('endstream', from)
+    try {
+      return inflateSync(bytes.subarray(from, end)).toString('latin1')
+    } catch {
+      return ''
+    }
+  })
+  return `${raw}\n${streams.join('\n')}`
+}
+
+/** The title that a PDF gives itself in its metadata (ISO 16684-1, dc:title). */
+function titleOf(bytes: Buffer): string {
+  return /<dc:title>.*?<rdf:li[^>]*>(.*?)<\/rdf:li>/s.exec(bytes.toString('utf8'))?.[1] ?? ''
+}
+
+/** Letters and digits alone, so that no setting of type, no tag and no sign hides a row. */
+function bare(text: string): string {
+  return text.replaceAll(/<[^>]*>/g, '').replaceAll(/&(?:nbsp|amp|lt|gt|quot|#\d+);/g, '').normalize('NFKC').toLowerCase().replaceAll(/[^\p{L}\p{N}]+/gu, '')
+}
