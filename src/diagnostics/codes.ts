@@ -94,6 +94,20 @@ export const codes = {
   'word-doubled': { severity: 'warning', title: 'A small word stands twice in a row' },
   'sentence-long': { severity: 'warning', title: 'A sentence is too long to be read at a glance' },
   'word-of-other-market': { severity: 'warning', title: 'A word of yarn belongs to the other terms' },
+  // The text beside the rows
+  'prose-count-mismatch': { severity: 'error', title: 'The text gives a row another count than it makes' },
+  'prose-reference-unknown': { severity: 'error', title: 'The text names a row that is not there' },
+  'prose-name-unknown': { severity: 'warning', title: 'The text names a yarn, size, piece or stitch that the pattern does not have' },
+  'sum-wrong': { severity: 'error', title: 'A sum in the text does not come out' },
+  'multiple-mismatch': { severity: 'warning', title: 'A multiple in the text does not fit the foundation' },
+  'pointed-at-missing': { severity: 'warning', title: 'The text points to a chart, picture or link that the file does not hold' },
+  'picture-without-words': { severity: 'warning', title: 'A picture has no words for those who do not see it' },
+  'template-leftover': { severity: 'warning', title: 'A sentence speaks of another thing than the pattern' },
+  'star-read-as-mark': { severity: 'warning', title: 'The star of a repeat is lost in the text' },
+  'credit-consent-unsaid': { severity: 'warning', title: 'Somebody is credited and nothing says that they agreed' },
+  'construction-unsaid': { severity: 'warning', title: 'Nothing outside the rows says how the work is built' },
+  'finishing-unsaid': { severity: 'warning', title: 'Nothing says what becomes of the ends' },
+  'size-jump-uneven': { severity: 'warning', title: 'One size jumps further from the last than the others' },
 } as const satisfies Record<string, CodeInfo>
 
 export type DiagnosticCode = keyof typeof codes

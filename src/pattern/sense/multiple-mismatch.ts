@@ -1,0 +1,28 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts'
+import { listOf } from '../../diagnostics/words.ts'
+import { sentencesOf, spanOf } from './passages.ts'
+import { sizeCount, type SenseFacts } from './sense-facts.ts'
+
+const stated = /\bmultiples? of (\d{1,3})(?:\s+(?:sts|stitches|chs?|chains))?(?:,?\s*(?:plus|\+|and|add)\s*(\d{1,3})(?:\s+(?:more|sts|stitches|chs?|chains))*)?(?:,?\s*(?:\(?\s*(?:plus|\+|and|add))\s*(\d{1,3})\b)?/i
+
+/** A multiple in the notes that neither the foundation chain nor the first row fits. Told once a sentence. */
+export function multipleMismatch(facts: SenseFacts): readonly Diagnostic[] {
+  const flat = facts.pieces.filter(({ rows }) => rows.length > 1 && rows.every(({ uncounted }) => !uncounted))
+  const counts = flat.map(({ rows }) => [rows[0]!, rows[1]!].map(({ makes }) => makes).filter((count) => count > 0))
+  if (counts.length === 0 || facts.pieces.length > sizeCount(facts)) return []
+  return facts.prose.flatMap((passage) => sentencesOf(passage)).flatMap((sentence): readonly Diagnostic[] => {
+    const match = stated.exec(sentence.text)
+    if (!match) return []
+    const every = Number(match[1])
+    const more = [match[2], match[3]].flatMap((number) => (number === undefined ? [] : [Number(number)]))
+    const rests = new Set([0, ...more, more.reduce((sum, number) => sum + number, 0)].slice(more.length > 0 ? 1 : 0).map((rest) => rest % every))
+    if (every < 2 || counts.some((both) => both.some((count) => rests.has(count % every)))) return []
+    const shown = [...new Set(counts.flat())].slice(0, 4).map(String)
+    return [{
+      code: 'multiple-mismatch',
+      message: `the text gives a multiple of ${every}${more.map((number) => ` plus ${number}`).join('')}, but the work begins with ${listOf(shown)} stitches`,
+      primary: { span: spanOf(sentence, match), text: `${shown[0]} is ${Math.floor(Number(shown[0]) / every)} × ${every} and ${Number(shown[0]) % every}` },
+      secondary: [],
+    }]
+  })
+}
