@@ -134,6 +134,10 @@ export interface RowLine {
    * the designer counts more than one kind: `28 dc, 4 ch-2 sps`. Empty otherwise.
    */
   readonly spaces: string
+  /** Counts on the way through a long row: `After the repeat: 48.` Left out where there are none. */
+  readonly checkpoint?: string
+  /** What the newest version corrected in it: `Corrected in version 1.2.0: was “next 5 sts”.` */
+  readonly corrected?: string
   /** How far through the piece the row ends, by stitches, 0 to 1, first size. */
   readonly progress: number
   /** Its real rows, for a checklist. */

@@ -3,6 +3,7 @@ import type { CheckedPattern, WorkedPiece } from '../pattern/checked-pattern.ts'
 import type { Pattern, Piece } from '../pattern/pattern.ts'
 import { textOf } from '../text/source.ts'
 import type { InstructionLine, Part, PartLine } from './booklet.ts'
+import { correctionsOf } from './corrections.ts'
 import { sentence } from './figures.ts'
 import { gatherLines, isOnlyChains, type GatheredLine } from './gather-lines.ts'
 import { mannerOf, type Manner } from './manner.ts'
@@ -57,9 +58,14 @@ function partOf({ piece, worked, number, pattern, notes, ids }: PartMaking): Wor
   const firstYarn = foundation?.rows.flat()[0]?.yarns[0]?.yarn
   const yarns = (pattern.materials?.yarns ?? []).flatMap(({ letter }) => letter ?? [])
   const real = realRows(lines, { source, terms: pattern.terms, sizes: pattern.sizes, yarns, ...(firstYarn === undefined ? {} : { firstYarn }) })
-  const rowLines = lines.map((line, index) => rowLine(line, {
-    source, terms: pattern.terms, sizes: pattern.sizes, progress: done[index] ?? 1, id: idOf(line, piece, ids), real: real[index] ?? [],
-  }))
+  const correctedBy = correctionsOf(pattern)
+  const rowLines = lines.map((line, index) => {
+    const corrected = correctedBy(piece.name, line)
+    return rowLine(line, {
+      source, terms: pattern.terms, sizes: pattern.sizes, progress: done[index] ?? 1, id: idOf(line, piece, ids), real: real[index] ?? [],
+      ...(corrected === undefined ? {} : { corrected }),
+    })
+  })
   return {
     piece,
     manner,

@@ -3,6 +3,7 @@ import type { WorkedRow } from '../fabric/worked-row.ts'
 import { wordFor, type Terms } from '../stitches/terms.ts'
 import { textOf, type Source } from '../text/source.ts'
 import type { RealRow, RowLine, Run } from './booklet.ts'
+import { checkpointOf } from './checkpoint.ts'
 import { figure, nbsp, perSize } from './figures.ts'
 import type { GatheredLine } from './gather-lines.ts'
 import { changeText, stitchesText } from './row-figures.ts'
@@ -20,6 +21,7 @@ export interface RowSetting {
   /** How far through the piece the line ends, 0 to 1. */
   readonly progress: number
   readonly real: readonly RealRow[]
+  readonly corrected?: string
 }
 
 /** A line of the row table: everything reckoned stands beside the designer's words, never in them. */
@@ -31,6 +33,7 @@ export function rowLine(line: GatheredLine, setting: RowSetting): RowLine {
   const repeats = outerRepeats(source, text, all)
   const runs = joined([...ahead(line, setting), ...rowRuns(source, text, repeats.map(({ span }) => span))])
   const side = all[0]?.side
+  const checkpoint = untold ? '' : checkpointOf(line, source)
   return {
     kind: 'row',
     id: setting.id,
@@ -42,6 +45,8 @@ export function rowLine(line: GatheredLine, setting: RowSetting): RowLine {
     change: untold ? '' : changeText(line.rows.map((rows, size) => ({ own: rows.at(-1), before: line.before[size] }))),
     stitches: line.rows.map((rows) => stitchesText(rows.at(-1))),
     spaces: untold ? '' : madeOf(line, terms),
+    ...(checkpoint === '' ? {} : { checkpoint }),
+    ...(setting.corrected === undefined ? {} : { corrected: setting.corrected }),
     progress: setting.progress,
     real: untold ? setting.real.map(({ short: _short, ...row }) => ({ ...row, change: '' })) : setting.real,
   }

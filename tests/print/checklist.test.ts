@@ -87,14 +87,20 @@ describe('lines', () => {
     expect(cells(rowsOf(fromCollection('float'))[10] as Tag).slice(0, 4)).toEqual(['11', 'To B. 48 sc', '', '48'])
   })
 
-  test('that no short form holds point to their row, never cut', () => {
-    expect(rowsOf(fromCollection('harbour-block')).slice(0, 2).map((row) => cells(row)[1])).toEqual(['A. see Round 1', 'see Round 2'])
+  test('that no short form holds have their own words, on as many lines as they need; what is too long points to its row', () => {
+    const block = fromCollection('harbour-block')
+    const written = rowLines(block.parts[0]!).map(({ text }) => text.map((run) => run.text).join('').replaceAll('\u00a0', ' '))
+    const shown = rowsOf(block).slice(0, 2).map((row) => cells(row)[1])
+    expect(shown).toEqual([`A. ${written[0]}`, written[1]])
+    const long = { ...block, parts: block.parts.map((part) => ({ ...part, lines: rowLines(part).map((line) => ({ ...line, text: [{ text: `${'dc in next st, '.repeat(60)}turn.`, repeat: false }] })) })) }
+    expect(rowsOf(long).slice(0, 2).map((row) => cells(row)[1])).toEqual(['A. see Round 1', 'see Round 2'])
   })
 
-  test('are 6.1 mm apart, and 7.1 mm after every fifth', () => {
+  // The seventh has two lines: 14 points, 4.94 mm, more.
+  test('are 6.1 mm apart, 7.1 mm after every fifth, and a line more after one of two lines', () => {
     const baselines = rowsOf({ ...longPiece(12), after: [] }).map((row) => (leaves(row)[0] as PlacedText).y)
     const steps = baselines.slice(1).map((y, at) => Number((y - (baselines[at] ?? 0)).toFixed(2)))
-    expect(steps).toEqual([6.1, 6.1, 6.1, 6.1, 7.1, 6.1, 6.1, 6.1, 6.1, 7.1, 6.1])
+    expect(steps).toEqual([6.1, 6.1, 6.1, 6.1, 7.1, 6.1, 11.04, 6.1, 6.1, 7.1, 6.1])
   })
 })
 

@@ -38,7 +38,7 @@ describe.each(names)('the drawing of %s', (name) => {
     const { drawing: given } = fromCollection(name)
     expect(paragraphs).toContain(given?.scale)
     expect(paragraphs).toContain(given?.caption.replaceAll('\u00a0', ' '))
-    expect(drawing.filter(isText).map(({ text }) => text.trim())).toEqual(given?.dimensions.map(({ text }) => text.replaceAll('\u00a0', ' ')))
+    expect(drawing.filter(isText).map(({ text }) => text.trim())).toEqual([...(given?.dimensions ?? []).map(({ text }) => text), ...(given?.drawing.captions ?? []).flatMap(({ lines }) => lines)].map((text) => text.replaceAll('\u00a0', ' ')))
   })
 
   test('is black, and its words are read by another reader', async () => {

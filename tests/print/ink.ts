@@ -21,6 +21,8 @@ export function touching(laidOut: LaidOut, cell: number): readonly string[] {
 export function outside(laidOut: LaidOut): readonly string[] {
   return laidOut.pages.flatMap((_, page) => onPage(laidOut, page)).filter((one) => {
     const { left, right, top, bottom } = frameOf(one)
+    // Only the bar beside a corrected row may stand in the margin.
+    if (one.kind === 'line' && one.use === 'change') return left < 14.5 || right > 15.5
     return left < 17.99 || right > 196.01 || top < 13.74 || bottom > 265.41
   }).map(describeOne)
 }

@@ -15,6 +15,8 @@ export interface CheckRow {
   readonly work: string
   /** What is said instead when the work does not fit one line: `as Row 3`, `see Row 31`. */
   readonly instead: string
+  /** It is worked as another row of the list. */
+  readonly isCopy: boolean
   readonly change: string
   readonly stitches: string
 }
@@ -42,6 +44,7 @@ function checkRow({ counting }: Part, line: RowLine, row: RealRow, at: number): 
     first: [sizes, row.yarn].filter((text) => text !== '').join(' '),
     work: row.short ?? as ?? wordsOf(line.text),
     instead: as ?? `see ${counting} ${line.label}`,
+    isCopy: as !== undefined,
   }
 }
 

@@ -42,7 +42,7 @@ export function placeCheckTable(sheet: Sheet, table: CheckTable): void {
   let count = 0
   const lines = table.lines.map((line, at): SetLine => {
     if (line.kind === 'row') count += 1
-    const words = line.kind === 'row' ? [rowWords(line, table)] : stepWords(line, table)
+    const words = line.kind === 'row' ? rowWords(line, table) : stepWords(line, table)
     const air = line.kind === 'row' && count % fifth.every === 0 && at < table.lines.length - 1 ? fifth.air : 0
     const kind = line.kind === 'step' && table.counting !== '' ? 'instruction' : 'row'
     return { kind, line, words, count: line.kind === 'row' ? count : 0, height: pitch + (words.length - 1) * lineHeight(styles.text) + air }
@@ -106,13 +106,16 @@ function headsOf({ counting, name, columns }: CheckTable): readonly ColumnHead[]
   ]
 }
 
-/** The work in one line, or what is said instead; never smaller, never cut. */
-function rowWords({ first, work, instead }: CheckRow, { columns }: CheckTable): Line {
+/** More lines than these are no line of a checklist: the row itself is the place to read them. */
+const mostLines = 4
+
+/** The work in one line; else what row it is worked as, the work in a few lines, or where it is to be read. Never smaller, never cut. */
+function rowWords({ first, work, instead, isCopy }: CheckRow, { columns }: CheckTable): readonly Line[] {
   const set = (text: string) => breakLines(
     [...(first === '' ? [] : [{ text: `${first} `, font: styles.item.font }]), { text, font: styles.text.font }], { size: styles.text.size, width: columns.work.end - columns.work.start },
   )
   const own = set(work)
-  return (own.length === 1 ? own[0] : set(instead)[0]) ?? { runs: [], width: 0 }
+  return own.length === 1 || own.length <= mostLines && !isCopy ? own : set(instead).slice(0, 1)
 }
 
 function stepWords({ text }: CheckStep, { columns }: CheckTable): readonly Line[] {
@@ -144,7 +147,7 @@ function placeRow(sheet: Sheet, row: Tag, { line, words, y, columns }: { line: C
     if (line.side !== '') sheet.text(cell, oneLine(line.side, styles.side), styles.side, columns.side, y)
   }
   const work = sheet.tag(row, 'TD')
-  for (const text of words) sheet.text(work, text, styles.text, columns.work.start, y)
+  for (const [at, text] of words.entries()) sheet.text(work, text, styles.text, columns.work.start, y + at * lineHeight(styles.text))
   const change = sheet.tag(row, 'TD')
   if (line.change !== '') sheet.textTo(change, oneLine(line.change, styles.figure), styles.figure, columns.change, y)
   sheet.textTo(sheet.tag(row, 'TD'), oneLine(line.stitches, styles.rowNumber), styles.rowNumber, columns.stitches, y)

@@ -52,6 +52,7 @@ export function largeRow(row: RowLine, { sides, isFirst }: Pick<Part, 'sides'> &
   const strips: Strip[] = [
     ...(isWide(row) ? [{ kind: 'text', line: { runs: [], width: 0 }, height: body } as const] : []),
     ...largeLines(spans, width, { hang }).map((line): Strip => ({ kind: 'text', line, height: body })),
+    ...[row.checkpoint, row.corrected].flatMap((note = '') => linesOf(inWords(note), width)).map((line): Strip => ({ kind: 'text', line, height: body })),
     ...boxStrips(row.boxes),
     ...figureStrips(row, isFirst),
   ]

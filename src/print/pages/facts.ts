@@ -41,6 +41,7 @@ export function placeFacts(sheet: Sheet, facts: readonly Fact[], { x, top, width
 export function placeMoreFacts(sheet: Sheet, facts: readonly Fact[]): void {
   if (facts.length === 0) return
   const list = sheet.tag(sheet.root, 'L', { numbering: 'None' })
+  if (facts[0] && heightOf(facts[0], liveWidth) > sheet.room && !sheet.isFresh) sheet.newPage()
   sheet.rule(sheet.y, weights.heavy)
   for (const [at, fact] of facts.entries()) {
     const height = heightOf(fact, liveWidth)

@@ -1,10 +1,10 @@
 import type { Part, RowLine } from '../../booklet/booklet.ts'
 import { stitchesShown } from '../../booklet/stitches-shown.ts'
-import { gaps, live, pencilBox } from '../sheet/measures.ts'
+import { gaps, live, pencilBox, weights } from '../sheet/measures.ts'
 import type { Tag } from '../sheet/placed.ts'
 import type { Sheet } from '../sheet/sheet.ts'
 import { breakLines, type Line } from '../type/break-lines.ts'
-import { lineHeight, styles, type TypeStyle } from '../type/styles.ts'
+import { baselineIn, lineHeight, styles, type TypeStyle } from '../type/styles.ts'
 import { oneLine, textLines } from './heads.ts'
 import type { PartColumns } from './part-columns.ts'
 import { placeBoxLine, rangeBoxes, type BoxLine } from './range-boxes.ts'
@@ -31,6 +31,8 @@ const padding = { above: 1, below: 1.05 }
 /** Baseline under the rule on top of a row; the box stands 1 mm under it. */
 const rowBaseline = 4.75
 const hang = 4
+/** A corrected row has a bar so far outside the margin, in mm. */
+const changeBar = 3
 
 /** Sets a row in its columns, without a place yet. */
 export function rowBlock(row: RowLine, columns: PartColumns): RowBlock {
@@ -45,6 +47,7 @@ export function rowBlock(row: RowLine, columns: PartColumns): RowBlock {
     ...(isWide(row, columns) ? [{ kind: 'text', line: { runs: [], width: 0 }, style: styles.text, height: tall } as const] : []),
     ...text.map((line): Strip => ({ kind: 'text', line, style: styles.text, height: tall })),
     ...counts.map((line): Strip => ({ kind: 'text', line, style: styles.countsLine, height: tall })),
+    ...[row.checkpoint, row.corrected].flatMap((note = '') => textLines(note, styles.note, width)).map((line): Strip => ({ kind: 'text', line, style: styles.note, height: lineHeight(styles.note) })),
     ...boxLines.map((line, at): Strip => {
       const above = at === 0 ? 1.2 : 0
       const last = at === boxLines.length - 1 ? (line.items[0]?.box?.side ?? line.height) : line.height
@@ -114,6 +117,7 @@ export function placeRowBlock(sheet: Sheet, body: Tag, block: RowBlock, { column
   const down = (cell: Tag, lines: readonly Line[], style: TypeStyle, right: number, from = baseline) => {
     for (const [at, line] of lines.entries()) sheet.textTo(cell, line, style, right, from + at * lineHeight(style))
   }
+  if (row.corrected !== undefined) placeChangeBar(sheet, top, block.height)
   const head = sheet.tag(tr, 'TH', { scope: 'Row' })
   if (isWide(row, columns)) sheet.text(head, labelLine(row), styles.rowNumber, columns.work.start, baseline)
   else sheet.textTo(head, labelLine(row), styles.rowNumber, labelEnd(row, columns), baseline)
@@ -134,6 +138,12 @@ export function placeRowBlock(sheet: Sheet, body: Tag, block: RowBlock, { column
   sheet.y += block.height
 }
 
+/** Beside the margin, the height of the row less a little at both ends. */
+function placeChangeBar(sheet: Sheet, top: number, height: number): void {
+  const x = live.left - changeBar
+  sheet.line({ x1: x, y1: top + 0.6, x2: x, y2: top + height - 0.6 }, weights.heavy, 'change')
+}
+
 function placeStrips(
   sheet: Sheet, cell: Tag, block: RowBlock, { x, top, nameOf }: { x: number; top: number; nameOf: (box: string) => string },
 ): void {
@@ -141,7 +151,8 @@ function placeStrips(
   const words = block.strips.some(({ kind }) => kind === 'boxes') ? sheet.tag(cell, 'P') : cell
   let y = top + padding.above
   for (const strip of block.strips) {
-    if (strip.kind === 'text') sheet.text(words, strip.line, strip.style, x, y + rowBaseline - padding.above)
+    const baseline = strip.kind === 'text' && strip.style === styles.note ? baselineIn(styles.note) : rowBaseline - padding.above
+    if (strip.kind === 'text') sheet.text(words, strip.line, strip.style, x, y + baseline)
     else placeBoxLine(sheet, cell, strip.line, { x, y: y + strip.above, nameOf })
     y += strip.height
   }

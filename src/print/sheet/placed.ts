@@ -30,8 +30,8 @@ export interface PlacedBox {
   readonly name: string
 }
 
-/** What a line is for. A repeat line lies under the words to repeat; all others rule the page or draw a measure. */
-export type LineUse = 'rule' | 'repeat' | 'measure' | 'drawing'
+/** What a line is for. A repeat line lies under the words to repeat, a change bar outside the margin; all others rule the page or draw a measure. */
+export type LineUse = 'rule' | 'repeat' | 'measure' | 'drawing' | 'change'
 
 /** A straight line in black; weight in points. */
 export interface PlacedLine {
