@@ -19,6 +19,7 @@ export function kindMismatch({ source, row, lexicon }: RowFacts): Diagnostic | u
 }
 
 function wordOf({ name, sort }: KindSlip, terms: Terms): string {
+  if (sort === 'colour') return `stitches in ${name}`
   if (sort === 'group' || name === 'sh') return name === 'sh' ? 'shells' : `${name}s`
   if (sort === 'stitch') return wordFor(name, terms)
   return name === 'any' ? 'chain spaces' : name === 'chains' ? 'chains' : `${name} spaces`

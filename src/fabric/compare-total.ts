@@ -12,6 +12,8 @@ export interface Made {
   /** It passed over places: only chains over skipped stitches are ever counted in their stead. */
   readonly skips: boolean
   readonly groups: readonly { readonly name: string; readonly size: number }[]
+  /** Stitches by the letter of their yarn; undefined where the rows do not tell it of each. */
+  readonly colours?: Readonly<Record<string, number>> | undefined
   /** Loops of chains that stitches stand beside at once: each is a tile, in a row of tiles. */
   readonly tiles: number
   /** Stitches by kind that stand alone in their place: beside `6 V-sts` they are counted so. */
@@ -36,7 +38,7 @@ export interface KindSlip {
   readonly name: string
   readonly says: number
   readonly makes: number
-  readonly sort: 'stitch' | 'space' | 'group'
+  readonly sort: 'stitch' | 'space' | 'group' | 'colour'
 }
 
 /** Compares a row's written totals with what it made. `before` is what the row before made. */
@@ -52,7 +54,7 @@ export function compareTotal(totals: readonly Total[], made: Made, size: number,
   const kinds = Object.entries(says.kinds)
   const total = says.count ?? (kinds.length > 0 && kinds.every(([kind]) => isCounted(kind, lexicon)) && onlyStitches(kinds, made, lexicon) ? sum(says.kinds) : undefined)
   const partial = says.count === undefined && kinds.length > 0 && kinds.every(([kind]) => isCounted(kind, lexicon)) && sum(says.kinds) !== makes && sum(says.kinds) !== made.stitches
-  const kindSlip = kinds.map(([kind, count]) => stitchSlip(kind, count, made, lexicon, chainsCounted)).find((slip) => slip) ?? Object.entries(says.spaces).map(([space, count]) => spaceSlip(space, count, made)).find((slip) => slip)
+  const kindSlip = kinds.map(([kind, count]) => stitchSlip(kind, count, made, lexicon, chainsCounted)).find((slip) => slip) ?? Object.entries(says.spaces).map(([space, count]) => spaceSlip(space, count, made)).find((slip) => slip) ?? colourSlip(says, made)
   const kindsAgree = kindSlip === undefined
   return {
     says,
@@ -114,6 +116,13 @@ function groupCount(kind: string, made: Made): readonly number[] {
   return [named, sizes.length, sizes.filter((size) => size === largest).length, sizes.filter((size) => size < largest).length]
 }
 
+/** `12 A, 6 B`: told only where the rows say the yarn of every stitch. */
+function colourSlip({ colours }: Says, made: Made): KindSlip | undefined {
+  if (!colours || !made.colours) return undefined
+  const wrong = Object.entries(colours).find(([yarn, count]) => (made.colours?.[yarn] ?? 0) !== count)
+  return wrong && { name: wrong[0], says: wrong[1], makes: made.colours[wrong[0]] ?? 0, sort: 'colour' }
+}
+
 function spaceSlip(space: string, says: number, made: Made): KindSlip | undefined {
   // `20 lps` are the loops of a Tunisian or broomstick row, which stand on the hook and are its stitches.
   if (space === 'any' && sum(made.spaces) === 0 && (made.kinds['lp'] ?? made.kinds['tss']) !== undefined) return says === made.stitches ? undefined : { name: 'lp', says, makes: made.stitches, sort: 'group' }
@@ -130,6 +139,7 @@ export function saysOf(totals: readonly Total[], size: number): Says | undefined
   if (totals.length === 0) return undefined
   const kinds: Record<string, number> = {}
   const spaces: Record<string, number> = {}
+  const colours: Record<string, number> = {}
   let count: number | undefined
   let change: number | undefined
   let rows: number | undefined
@@ -143,9 +153,12 @@ export function saysOf(totals: readonly Total[], size: number): Says | undefined
       const name = part.chains === undefined ? 'any' : part.chains < 0 ? 'chains' : `ch-${part.chainsBySize ? inSize(part.chainsBySize, size) : part.chains}`
       spaces[name] = (spaces[name] ?? 0) + inSize(part.count, size)
     }
+    for (const part of total.colours ?? []) colours[part.yarn] = (colours[part.yarn] ?? 0) + inSize(part.count, size)
     for (const part of total.groups) if (/^(sh|tile|square)$/.test(part.name)) kinds[part.name] = inSize(part.count, size)
   }
+  const coloured = Object.values(colours)
+  if (count === undefined && Object.keys(kinds).length === 0 && coloured.length > 0) count = coloured.reduce((all, each) => all + each, 0)
   const changed = totals.find((total) => total.change)
   const span = { start: totals[0]!.start, end: totals.at(-1)!.end }
-  return { span, kinds, spaces, ...(count !== undefined && { count }), ...(change !== undefined && changed && { change, changeSpan: { start: changed.start, end: changed.end } }), ...(rows !== undefined && { rows }) }
+  return { span, kinds, spaces, ...(coloured.length > 0 && { colours }), ...(count !== undefined && { count }), ...(change !== undefined && changed && { change, changeSpan: { start: changed.start, end: changed.end } }), ...(rows !== undefined && { rows }) }
 }

@@ -20,6 +20,8 @@ export interface Place {
   readonly turning?: boolean
   /** A slip stitch that only carries the yarn along, or steps in at an edge. */
   readonly travel?: boolean
+  /** Letter of the yarn that it was worked with, where the rows tell it. */
+  readonly yarn?: string
   /** Index of the row that made it. */
   readonly row: number
 }

@@ -43,6 +43,8 @@ export interface RowSetting {
   readonly room: number
   /** Number of the row below. */
   readonly below?: number
+  /** Letter of the yarn in hand when the row begins. */
+  readonly yarn?: string
   /** Edges of the pieces worked before, by name in small letters: for `sc around Leg 1`. */
   readonly pieces: ReadonlyMap<string, readonly Place[]>
   /** Earlier rows by number: what they made, and what of it the next row left. */
@@ -81,6 +83,8 @@ export class Walk {
   /** What this row says of turning chains, by stitch: it holds for later rows that say nothing. */
   readonly stated: Record<string, boolean> = {}
   readonly yarns: { yarn: string; span: Span }[] = []
+  /** Letter of the yarn in hand, where the rows tell it. */
+  yarn: string | undefined
   /** Groups worked in one place, by name, for counts like `12 shells`. */
   readonly groups: { name: string; size: number }[] = []
   /** Yes when the row says that it leaves places unworked. */
@@ -167,6 +171,7 @@ export class Walk {
 
   constructor(edge: Edge, setting: RowSetting) {
     this.setting = setting
+    this.yarn = setting.yarn
     this.edge = edge.places
     this.round = edge.round
     this.foundation = edge.foundation
@@ -204,7 +209,7 @@ export class Walk {
   /** Adds a stitch to what the row makes. */
   make(place: Omit<Place, 'row'>): void {
     if (this.made.length >= this.setting.room) throw new TooLarge()
-    this.made.push({ ...place, row: this.setting.rowIndex })
+    this.made.push({ ...place, row: this.setting.rowIndex, ...(this.yarn !== undefined && { yarn: this.yarn }) })
     this.worked = true
     if (!place.travel) this.begun = true
   }

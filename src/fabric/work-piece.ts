@@ -9,6 +9,7 @@ import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { Outline } from './outline.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
 import { itemsOf, textFor, writtenOf } from './row-content.ts'
+import { settingOf } from './row-setting.ts'
 import { mostStitches, TooLarge, type Conventions, type ReadingPoint, type RowSetting } from './walk.ts'
 import { otherReadings, type RowToWork, type RowTry } from './work-row.ts'
 import { everyReading, unreadIn } from './readable.ts'
@@ -59,7 +60,7 @@ export interface PieceRun {
   readonly tooLarge: boolean
 }
 
-interface State {
+export interface State {
   readonly edge: Edge
   /** The count below is taken on trust: a row on it may not be blamed for the count. */
   readonly trust: boolean
@@ -70,6 +71,8 @@ interface State {
   readonly before: number | undefined
   /** Number of the row below. */
   readonly number?: number
+  /** Letter of the yarn in hand. */
+  readonly yarn?: string | undefined
   readonly kind: string
   /** By how much the row below changed the count. */
   readonly change: number
@@ -184,34 +187,6 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   return step(row, asItLies(chosen), toWork, setting, state, (state.trust || edge.outline !== undefined && state.gap) && !sameRange)
 }
 
-function settingOf(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): RowSetting {
-  const plain = plainStitches(row.items, piece.lexicon)
-  const onlySlips = plain.length > 0 && plain.every((stitch) => stitch === 'sl st')
-  return {
-    lexicon: piece.lexicon, size: piece.size, rowIndex: index, conventions: { ...piece.conventions, turningChains: { ...state.stated, ...piece.conventions.turningChains } }, readings: piece.readings, room, rowsBefore: state.rowsBefore, ...(state.number !== undefined && { below: state.number }), pieces: piece.pieceEdges ?? new Map(),
-    base: plain.find((stitch) => stitch !== 'sl st') ?? state.kind, round: row.round, loop: row.loop, slipFabric: onlySlips && !hasChains(row.items), slipsFasten: onlySlips && hasChains(row.items),
-  }
-}
-
-/** Whether chains stand among the row's instructions, the one that begins it apart. */
-function hasChains(items: readonly Instruction[], first = true): boolean {
-  return items.some((item, index) => item.node === 'chain' && !(first && index === 0) || (item.node === 'repeat' || item.node === 'group') && hasChains(item.items, false))
-}
-
-/** Plain stitches that a row names, in order: the first is what its inc and dec are made of. */
-function plainStitches(items: readonly Instruction[], lexicon: Lexicon): readonly string[] {
-  const found: string[] = []
-  for (const item of items) {
-    if (item.node === 'work' && item.stitch !== 'inc' && item.stitch !== 'dec') {
-      const stitch = lexicon.stitch(item.stitch)
-      if (stitch) found.push(stitch.base && lexicon.stitch(stitch.base) && stitch.worksOver > 1 ? stitch.base : stitch.base && stitch.makes === 1 ? stitch.base : item.stitch)
-    } else if (item.node === 'repeat' || item.node === 'group') found.push(...plainStitches(item.items, lexicon))
-    else if (item.node === 'work' && item.base) found.push(item.base)
-    else if (item.node === 'work' && found.length === 0) continue
-  }
-  return found
-}
-
 function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSetting, state: State, trust: boolean): Step {
   const says = tried.comparison.says
   // A row on a count that is taken on trust may not be blamed for running over or short.
@@ -230,7 +205,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   const after: State = {
     gap: state.gap || row.number !== undefined && state.number !== undefined && row.number !== state.number + 1,
     rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state, row.side),
-    edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
+    edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
   return { holds: tried.holds, took: toWork.edge.held, below: state.number, worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }

@@ -40,6 +40,8 @@ export interface RowTry {
   /** Of a border: how many places of each edge it used. */
   readonly along?: readonly EdgeUse[]
   readonly loose?: WorkedRow['loose']
+  /** Letter of the yarn in hand at its end. */
+  readonly yarn?: string | undefined
   /** How it lies on the fabric. */
   readonly lies: Lies
   /** Nothing is wrong with it. */
@@ -87,6 +89,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     points: walk.points,
     assumed: [...walk.assumed, ...(comparison.chainsCounted && setting.conventions.chainsCount === undefined ? ['each chain counts as a stitch'] : [])],
     yarns: walk.yarns,
+    yarn: walk.yarn,
     stated: walk.stated,
     ...(walk.undecided !== undefined && { undecided: walk.undecided }),
     next: { ...nextEdge(walk, setting, turned), ...(walk.carry && { carry: walk.carry }) },
@@ -197,8 +200,19 @@ function whatWasMade(walk: Walk): Made {
       stitches += 1
     }
   }
-  if (walk.laid > 0 && !walk.worked && !walk.ring) return { stitches: walk.laid, kinds: { ch: walk.laid }, spaces, chains: 0, skips: false, groups: [], tiles: 0, loose: {} }
-  return { stitches, kinds, spaces, chains, skips: walk.skips, groups: walk.groups, tiles: tilesMade(walk), loose: standingAlone(walk) }
+  if (walk.laid > 0 && !walk.worked && !walk.ring) return { stitches: walk.laid, kinds: { ch: walk.laid }, spaces, chains: 0, skips: false, groups: [], tiles: 0, loose: {}, colours: undefined }
+  return { stitches, kinds, spaces, chains, skips: walk.skips, groups: walk.groups, tiles: tilesMade(walk), loose: standingAlone(walk), colours: byYarn(walk) }
+}
+
+/** Stitches by yarn; undefined where the rows do not tell the yarn of each. */
+function byYarn({ made }: Walk): Readonly<Record<string, number>> | undefined {
+  const counts: Record<string, number> = {}
+  for (const { kind, travel, yarn } of made) {
+    if (travel || kind === 'space') continue
+    if (yarn === undefined) return undefined
+    counts[yarn] = (counts[yarn] ?? 0) + 1
+  }
+  return counts
 }
 
 function tilesMade({ made }: Walk): number {

@@ -24,6 +24,10 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   if (item.unknown) {
     walk.trouble({ kind: 'unknown-stitch', span: item.name ?? item, word: item.stitch })
   }
+  if (item.yarn !== undefined) {
+    walk.yarn = item.yarn
+    walk.yarns.push({ yarn: item.yarn, span: { start: item.start, end: item.end } })
+  }
   if (item.stitch === 'sl st' && !walk.setting.slipFabric) return workSlips(walk, item, rest)
   const doing = doingOf(walk, item)
   if (item.target?.walk === 'from-hook') skippedChains(walk, item, doing)

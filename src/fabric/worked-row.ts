@@ -81,6 +81,8 @@ export interface Says {
   readonly kinds: Readonly<Record<string, number>>
   /** Chain spaces by kind, when said: `{ 'ch-1': 8 }`; a bare `sps` stands under `ch`. */
   readonly spaces: Readonly<Record<string, number>>
+  /** Stitches by the letter of their yarn, when said: `12 A, 6 B`. */
+  readonly colours?: Readonly<Record<string, number>>
   /** `(+6)`: the change against the row before. */
   readonly change?: number
   readonly changeSpan?: Span

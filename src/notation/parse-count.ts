@@ -12,6 +12,7 @@ interface Draft {
   readonly kinds: { kind: string; count: Num }[]
   readonly spaces: { chains?: number; count: Num }[]
   readonly groups: { name: string; count: Num }[]
+  readonly colours: { yarn: string; count: Num }[]
   /** `4 corners`: how many sides there are. */
   corners?: Num
   /** Counts that were said to be those of one side. */
@@ -21,7 +22,7 @@ interface Draft {
 /** Reads what stands between two tokens as a count; undefined when it is anything else. */
 export function parseCount(all: Reader['all'], open: number, close: number, outer: Reader): Total | undefined {
   const inner = new Reader(all.slice(open + 1, close), outer.vocabulary)
-  const draft: Draft = { kinds: [], spaces: [], groups: [], ofOneSide: [] }
+  const draft: Draft = { kinds: [], spaces: [], groups: [], colours: [], ofOneSide: [] }
   if (inner.done) return undefined
   while (!inner.done) {
     // `(–1; 10)` begins with a sign of less, not with a dash.
@@ -39,12 +40,12 @@ export function parseCount(all: Reader['all'], open: number, close: number, oute
     if (!part(inner, draft)) return undefined
   }
   onAllSides(draft)
-  const said = draft.count || draft.change || draft.rows || draft.chainsCount || draft.kinds.length + draft.spaces.length + draft.groups.length > 0
+  const said = draft.count || draft.change || draft.rows || draft.chainsCount || draft.kinds.length + draft.spaces.length + draft.groups.length + draft.colours.length > 0
   if (!said) return undefined
   outer.sizeLists.push(...inner.sizeLists)
   const end = all[close]?.end ?? all.at(-1)!.end
-  const { corners: _, ofOneSide: __, ...total } = draft
-  return { ...total, start: all[open]!.start, end }
+  const { corners: _, ofOneSide: __, colours, ...total } = draft
+  return { ...total, ...(colours.length > 0 && { colours }), start: all[open]!.start, end }
 }
 
 /** `(4 corners, 9 dc each side)`: 36 dc. Where nobody says how many sides there are, the count of one is no count of the row. */
@@ -115,7 +116,9 @@ function counted(reader: Reader, draft: Draft, count: Num): boolean {
     draft.rows = count
     return true
   }
+  if (colour(reader, draft, count)) return true
   const plain = reader.take('st|sts|stitch|stitches')
+  if (plain && colour(reader, draft, count)) return true
   if (plain || reader.done || /^[,;:.=]$/.test(reader.word()) || /^(in|at|from|total)$/.test(reader.word())) {
     if (changed(reader, draft, count)) return true
     if (reader.take('from')) takeNumber(reader)
@@ -131,6 +134,7 @@ function counted(reader: Reader, draft: Draft, count: Num): boolean {
 const blockNames: Readonly<Record<string, string>> = { tiles: 'tile', squares: 'square' }
 
 function kind(reader: Reader, draft: Draft, count: Num): boolean {
+  if (colour(reader, draft, count)) return true
   const half = reader.take('half')
   reader.take('full|whole|complete')
   const thing = takeThing(reader)
@@ -153,7 +157,25 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
     return true
   }
   if (changed(reader, draft, count)) return true
+  if (/^(in|with|of)$/.test(reader.word())) {
+    reader.at += 1
+    if (!colour(reader, draft, count)) reader.at -= 1
+  }
   takeManner(reader, draft, count)
+  return true
+}
+
+/** `12 A`, `12 in A`, `12 of MC`: stitches by the letter of their yarn. */
+function colour(reader: Reader, draft: Draft, count: Num): boolean {
+  const { at } = reader
+  reader.take('in|with|of')
+  const text = reader.peek()?.text ?? ''
+  if (!reader.vocabulary.yarns.includes(text) && !(/^([A-H]|MC|CC)$/.test(text) && /^([,;).]|and)?$/.test(reader.word(1)))) {
+    reader.at = at
+    return false
+  }
+  reader.at += 1
+  draft.colours.push({ yarn: text, count })
   return true
 }
 

@@ -7,6 +7,7 @@ import { takeLegs, takeTogether } from './parse-together.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeStitchName } from './parse-thing.ts'
+import { inColour } from './parse-yarn.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, Num, Repeat, Target, Work } from './syntax.ts'
 
@@ -231,7 +232,7 @@ function takeAfterName(reader: Reader, draft: Draft): void {
     if (!draft.loop) takeLoop(reader, draft)
   }
   over(reader, draft)
-  inColour(reader)
+  inColour(reader, draft)
   throughParts(reader)
   const to = reader.word() === 'to'
   const target = draft.target ? undefined : takeTarget(reader)
@@ -246,13 +247,7 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   }
   // `over next 2 sts` may follow the place, and `across` may follow `over`.
   over(reader, draft)
-}
-
-/** `3 sc in A`, `2 dc with B`: the colour, and no place. */
-function inColour(reader: Reader): void {
-  if (!/^(in|with|using)$/.test(reader.word())) return
-  const text = reader.peek(1)?.text ?? ''
-  if (reader.vocabulary.yarns.includes(text) || /^[A-HJ-Z]$/.test(text) && /^([,;.)*\]]|and|$)/.test(reader.word(2))) reader.at += 2
+  inColour(reader, draft)
 }
 
 /** `sc 4 through arm and body`: a part is worked in; it takes no more places of this edge. */

@@ -116,6 +116,8 @@ export interface Work extends Span {
   readonly over?: Num
   /** `about 10 sc`: one more or less does not matter. */
   readonly about?: boolean
+  /** The yarn that these stitches are worked with, by its letter. */
+  readonly yarn?: string
   /** Its legs are told one by one, with what is skipped between them. */
   readonly legs?: boolean
   readonly loop?: 'back' | 'front' | 'third'
@@ -261,6 +263,8 @@ export interface Total extends Span {
   readonly atRow?: number
   /** `each ch counts as 1 st` */
   readonly chainsCount?: boolean
+  /** By yarn: `12 A, 6 B`. */
+  readonly colours?: readonly { readonly yarn: string; readonly count: Num }[]
   /** Groups counted by name: `12 shells`, `4 corners`. */
   readonly groups: readonly { readonly name: string; readonly count: Num }[]
 }

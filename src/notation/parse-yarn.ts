@@ -1,0 +1,26 @@
+import type { Reader } from './reader.ts'
+import type { Num } from './syntax.ts'
+
+interface Draft {
+  yarn?: string
+  readonly count?: Num
+}
+
+/** `3 sc in A`, `2 dc with B`: the colour, and no place. */
+export function inColour(reader: Reader, draft: Draft): void {
+  if (letterBehind(reader, draft) || !/^(in|with|using)$/.test(reader.word())) return
+  const text = reader.peek(1)?.text ?? ''
+  if (reader.vocabulary.yarns.includes(text) || /^[A-HJ-Z]$/.test(text) && /^([,;.)*\]]|and|$)/.test(reader.word(2))) {
+    draft.yarn = text
+    reader.at += 2
+  }
+}
+
+/** `2 sc B, 1 sc A`: the letter stands behind its stitches. */
+function letterBehind(reader: Reader, draft: Draft): boolean {
+  const text = reader.peek()?.text ?? ''
+  if (draft.count === undefined || !reader.vocabulary.yarns.includes(text) || !/^([,;.)*\]]|and)?$/.test(reader.word(1))) return false
+  draft.yarn = text
+  reader.at += 1
+  return true
+}
