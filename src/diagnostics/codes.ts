@@ -44,7 +44,8 @@ export const codes = {
   'row-not-checked': { severity: 'warning', title: 'A row cannot be counted' },
   'fabric-too-large': { severity: 'error', title: 'A pattern has more stitches than are worked' },
   // Across pieces
-  'seam-mismatch': { severity: 'error', title: 'Two edges to be sewn together have different numbers of stitches' },
+  'seam-eased': { severity: 'warning', title: 'A longer edge is eased in to a shorter one' },
+  'seam-mismatch': { severity: 'error', title: 'Two edges to be sewn together do not match' },
   // The words and the list of materials
   'terms-mixed': { severity: 'warning', title: 'A pattern in one kind of terms has words of the other' },
   'yarn-not-listed': { severity: 'error', title: 'A row uses a yarn that the materials do not list' },
@@ -62,6 +63,7 @@ export const codes = {
   'notion-not-listed': { severity: 'warning', title: 'The text takes something that the materials do not list' },
   'notion-not-used': { severity: 'warning', title: 'The materials list something that nothing speaks of' },
   'notion-count-mismatch': { severity: 'warning', title: 'The text takes more of something than the materials list' },
+  'buttonhole-mismatch': { severity: 'warning', title: 'The rows make another number of buttonholes than there are buttons' },
   'yarn-details-missing': { severity: 'warning', title: 'A yarn is listed without what a buyer needs to know' },
   'yarn-amount-implausible': { severity: 'warning', title: 'The yarn is far more or less than the stitches take' },
   'yarn-same-for-all-sizes': { severity: 'warning', title: 'All sizes are given the same amount of yarn' },

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts'
 import { abbreviationTwoMeanings } from './abbreviation-two-meanings.ts'
 import { ballOutsideWeight } from './ball-outside-weight.ts'
+import { buttonholeMismatch } from './buttonhole-mismatch.ts'
 import { changesOutOfOrder } from './changes-out-of-order.ts'
 import { constructionUnsaid } from './construction-unsaid.ts'
 import { conversionWrong } from './conversion-wrong.ts'
@@ -113,4 +114,5 @@ export const senseChecks: readonly ((facts: SenseFacts) => readonly Diagnostic[]
   finishingUnsaid,
   sizeJumpUneven,
   sizeListOrder,
+  buttonholeMismatch,
 ]

@@ -12,6 +12,8 @@ const choices: readonly Choice[] = [
   { in: 'rows', ways: [['rep', /\brep\b/i], ['repeat', /\brepeat\b/i]] },
   { in: 'rows', ways: [['sk', /\bsk\b/i], ['skip', /\bskip\b/i]] },
   { in: 'rows', ways: [['Rnd', /^rnds?\b/i], ['Round', /^rounds?\b/i]] },
+  { in: 'rows', ways: [[') 6 times', /[)\]]\s*\d+ times\b/], [') x 6', /[)\]]\s*[x×]\s*\d/]] },
+  { in: 'rows', ways: [['(6)', /\(\d+(?: (?:sts?|sc|hdc|dc|tr))?\)\s*$/], ['[6]', /\[\d+(?: (?:sts?|sc|hdc|dc|tr))?\]\s*$/]] },
   { in: 'all', ways: [['color', /\bcolors?\b/i], ['colour', /\bcolours?\b/i]] },
   { in: 'all', ways: [['center', /\bcenters?\b/i], ['centre', /\bcentres?\b/i]] },
   { in: 'all', ways: [['gray', /\bgray\b/i], ['grey', /\bgrey\b/i]] },
