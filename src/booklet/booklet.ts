@@ -27,6 +27,8 @@ export interface Booklet {
   /** The facts block, in order: Makes, Size, Yarn, Hook, Gauge, Worked, Terms, Level, You need, Length. */
   readonly facts: readonly Fact[]
   readonly materials: readonly MaterialLine[]
+  /** What to mind in buying: whole sentences under the materials. */
+  readonly buying?: readonly string[]
   readonly gauge?: GaugeText
   readonly abbreviations: readonly Abbreviation[]
   readonly specialStitches: readonly SpecialStitchText[]
@@ -73,6 +75,8 @@ export interface MaterialLine {
   /** `164 (328) m`; more facts on lines of their own: `179 (359) yd`, `2 (3) balls`. */
   readonly amount: readonly string[]
   readonly weight: string
+  /** The weight in ounces, where it is in grams: `0.6 oz`. */
+  readonly ounces?: string
 }
 
 export interface GaugeText {
@@ -167,6 +171,8 @@ export interface RealRow {
 /** Something to do between two rows: never a row without a number. */
 export interface InstructionLine {
   readonly kind: 'instruction'
+  /** A safety caution, said where the hazard enters. */
+  readonly caution?: true
   readonly text: readonly Run[]
 }
 

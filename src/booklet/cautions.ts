@@ -1,4 +1,5 @@
 import type { Notion, Pattern } from '../pattern/pattern.ts'
+import type { InstructionLine, Part, PartLine } from './booklet.ts'
 import { typeset } from './typeset.ts'
 
 /** What the cautions are drawn from: what the thing is for, and what goes into it. */
@@ -12,10 +13,15 @@ interface Made {
 interface Caution {
   readonly holds: (made: Made) => boolean
   readonly says: string
+  /** Words of the row or the remark at which the hazard enters, and what is said there. */
+  readonly enters?: RegExp
+  readonly beside?: string
 }
 
 const smallParts = /\b(?:eyes?|noses?|buttons?|beads?|bells?|pompoms?|snaps?|sequins?|studs?)\b/i
 const filling = /\b(?:fibrefill|fiberfill|filling|stuffing|wadding|batting)\b/i
+/** What puts filling in: the word in a list of materials says no more than that it is there. */
+const fills = /\b(?:fill(?!ing\b)|stuff|pad)(?:ed|s)?\b|\b(?:filling|stuffing|fibrefill|fiberfill|wadding)\b/i
 const cords = /\b(?:cords?|ribbons?|drawstrings?|ties|laces?|elastic)\b/i
 const candles = /\b(?:candles?|tealights?|lamps?|bulbs?|lights?)\b/i
 const melting = /\b(?:acrylic|nylon|polyamide|polyester)\b/i
@@ -33,10 +39,14 @@ const cautions: readonly Caution[] = [
     holds: both(isFor('toy', 'baby', 'pet'), needs(smallParts)),
     says: 'Eyes, buttons, beads and bells are small parts, and can come off and be swallowed, whatever the word “safety” on the packet promises. '
       + 'For a child under three, or for a pet, leave them out and embroider instead.',
+    enters: smallParts,
+    beside: 'Caution: small parts can be swallowed. For a child under three or a pet embroider instead.',
   },
   {
     holds: both(isFor('toy', 'baby', 'pet'), needs(filling)),
     says: 'Fill with new, clean, washable filling only: no rice, beans, pellets, magnets or wire. Work so firmly that no filling shows between the stitches.',
+    enters: fills,
+    beside: 'Caution: use clean, washable filling only, and let none of it show between the stitches.',
   },
   {
     holds: isFor('toy'),
@@ -45,6 +55,8 @@ const cautions: readonly Caution[] = [
   {
     holds: both(isFor('toy'), needs(cords)),
     says: 'Keep cords, bows and ribbons short and sew them down; never hang a toy in a cot or a pram.',
+    enters: cords,
+    beside: 'Caution: keep cords short, and sew them down.',
   },
   {
     holds: isFor('toy'),
@@ -63,6 +75,8 @@ const cautions: readonly Caution[] = [
   {
     holds: both(isFor('garment', 'baby'), needs(cords)),
     says: 'Cords, ties and drawstrings do not belong at the neck or hood of clothes for children. Use a button or a flap instead.',
+    enters: cords,
+    beside: 'Caution: no cord or tie at the neck or hood of clothes for children.',
   },
   {
     holds: both(isFor('garment'), both(not(needs(cords)), ({ words }) => littleOnes.test(words))),
@@ -84,28 +98,59 @@ const cautions: readonly Caution[] = [
   {
     holds: needs(candles),
     says: 'Yarn burns. No candle, and no bulb that grows warm: use a cold LED light only.',
+    enters: candles,
+    beside: 'Caution: yarn burns. Use a cold LED light only.',
   },
   {
     holds: both(isFor('home'), needs(filling)),
     says: 'This is made for the home. It is no toy, and like every soft thing it does not belong in a cot or anywhere a baby sleeps.',
+    enters: fills,
+    beside: 'Caution: once it is filled it is no toy, and not for a cot.',
   },
   {
     holds: both(isFor('home'), ({ words }) => hanging.test(words)),
     says: 'Hang it where children and pets cannot reach it or its loop. The loop is made to carry this piece alone.',
+    enters: hanging,
+    beside: 'Caution: hang it where children and pets cannot reach its loop.',
   },
 ]
 
 const deferring = 'This is general advice and no law. Rules differ from place to place, change, and bind whoever sells or gives away what was made: '
   + 'follow those where you are, and ask a professional when in doubt.'
 
-/** Safety notes for what is made: whole sentences, one paragraph each; empty where nothing calls for one. `words` is all the pattern says. */
-export function cautionsOf({ madeFor, materials, sizes }: Pattern, words: string): readonly string[] {
-  const made: Made = {
+function madeOf({ madeFor, materials, sizes }: Pattern, words: string): Made {
+  return {
     for: madeFor,
     notions: materials?.notions ?? [],
     fibres: (materials?.yarns ?? []).map(({ fibre }) => fibre ?? '').join(' '),
     words: `${sizes.join(' ')} ${words}`,
   }
+}
+
+/** Safety notes for what is made: whole sentences, one paragraph each; empty where nothing calls for one. `words` is all the pattern says. */
+export function cautionsOf(pattern: Pattern, words: string): readonly string[] {
+  const made = madeOf(pattern, words)
   const hold = cautions.filter(({ holds }) => holds(made)).map(({ says }) => typeset(says))
   return hold.length === 0 ? [] : [...hold, deferring]
+}
+
+/** The parts with a short caution after the first line at which a hazard enters: there a maker reads it in time. */
+export function withCautions(parts: readonly Part[], pattern: Pattern, words: string): readonly Part[] {
+  const made = madeOf(pattern, words)
+  let waiting = cautions.filter(({ holds, enters }) => enters !== undefined && holds(made))
+  return parts.map((part) => {
+    const before = waiting.filter(({ enters }) => enters?.test(part.name))
+    waiting = waiting.filter((one) => !before.includes(one))
+    const lines = part.lines.flatMap((line): readonly PartLine[] => {
+      const text = line.text.map((run) => run.text).join('')
+      const here = waiting.filter(({ enters }) => enters?.test(text))
+      waiting = waiting.filter((one) => !here.includes(one))
+      return [line, ...here.flatMap(besideLine)]
+    })
+    return { ...part, lines: [...before.flatMap(besideLine), ...lines] }
+  })
+}
+
+function besideLine({ beside }: Caution): readonly InstructionLine[] {
+  return beside === undefined ? [] : [{ kind: 'instruction', caution: true, text: [{ text: typeset(beside), repeat: false }] }]
 }

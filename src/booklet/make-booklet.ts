@@ -3,13 +3,13 @@ import type { CheckedPattern } from '../pattern/checked-pattern.ts'
 import type { Pattern, SpecialStitch } from '../pattern/pattern.ts'
 import { abbreviationsOf } from './abbreviations.ts'
 import type { Booklet, Part, RowLine, SpecialStitchText } from './booklet.ts'
-import { cautionsOf } from './cautions.ts'
+import { cautionsOf, withCautions } from './cautions.ts'
 import { dateText } from './date-text.ts'
 import { drawingText } from './drawing-text.ts'
 import { factsOf } from './facts.ts'
 import { capital, sentence } from './figures.ts'
 import { gaugeText } from './gauge-text.ts'
-import { materialLines } from './materials.ts'
+import { buyingNotes, materialLines } from './materials.ts'
 import { partsOf, type WorkedPart } from './part.ts'
 import { proseOf, proseText } from './prose.ts'
 import { typeset } from './typeset.ts'
@@ -36,6 +36,7 @@ export function makeBooklet(checked: CheckedPattern): Booklet {
     rows: said, prose: words, terms: pattern.terms, special: pattern.stitches, sizes: pattern.sizes,
     sides: parts.some(({ sides }) => sides), kinds: kindsIn(worked),
   })
+  const all = [pattern.title, pattern.summary ?? '', words, said].join('\n')
   const key = keyRow(parts)
   const drawing = drawingText(pattern, worked)
   return {
@@ -52,12 +53,13 @@ export function makeBooklet(checked: CheckedPattern): Booklet {
     ...(pattern.papers === 'each size' && pattern.sizes.length > 1 ? { eachSize: true } : {}),
     facts: factsOf(pattern, worked, abbreviations, `${said}\n${words}`),
     materials: materialLines(pattern),
+    buying: buyingNotes(pattern),
     ...(gauge === undefined ? {} : { gauge }),
     abbreviations,
     specialStitches,
-    cautions: cautionsOf(pattern, [pattern.title, pattern.summary ?? '', words, said].join('\n')),
+    cautions: cautionsOf(pattern, all),
     ...(key === undefined ? {} : { key }),
-    parts,
+    parts: withCautions(parts, pattern, all),
     ...(drawing === undefined ? {} : { drawing }),
     ...prose,
     credits: credits(pattern),

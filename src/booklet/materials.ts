@@ -1,5 +1,6 @@
 import { plural } from '../diagnostics/words.ts'
 import { hookLabel } from '../measures/hooks.ts'
+import { ouncesFromGrams } from '../measures/units.ts'
 import { ballsToBuy, metresOf, yardsOf, type Ball } from '../measures/yarn.ts'
 import { tradeName, yarnWeightLabel } from '../measures/yarn-weights.ts'
 import type { Materials, Notion, Pattern, Yarn } from '../pattern/pattern.ts'
@@ -18,6 +19,18 @@ export function materialLines(pattern: Pattern): readonly MaterialLine[] {
     ...(materials.yarns.length > 1 ? [totalLine(materials, sizes)] : []),
     ...materials.hooks.map((mm) => hookLine(mm, pattern)),
     ...materials.notions.map((notion) => notionLine(notion, sizes)),
+  ]
+}
+
+/** What to mind in buying other yarn than the one that was used. */
+export function buyingNotes({ materials, terms }: Pattern): readonly string[] {
+  const yarns = materials?.yarns ?? []
+  if (yarns.length === 0) return []
+  const gauge = terms === 'UK' ? 'tension' : 'gauge'
+  const buying = yarns.every(({ ball }) => ball !== undefined) ? ' Buy it by length and not by weight: of another fibre the same weight is longer or shorter.' : ''
+  return [
+    typeset(`Another yarn will do when it is of the same weight class and gives the ${gauge}.${buying}`),
+    ...(yarns.some(({ needs }) => needs.length > 0) ? ['Buy all balls of a colour at once, of one dye lot.'] : []),
   ]
 }
 
@@ -53,8 +66,17 @@ function yarnLine(yarn: Yarn, sizes: number, terms: Terms): MaterialLine {
       `${perSize(balls.map(figure))}${nbsp}${plural('ball', Math.max(...balls))}`,
     ],
     weight: grams.length === 0 ? '' : withUnit(grams, 'g'),
+    ...inOunces(grams),
   }
 }
+
+/** Ounces beside grams, to the tenth. */
+function inOunces(grams: readonly number[]): Pick<MaterialLine, 'ounces'> {
+  return grams.length === 0 ? {} : { ounces: withUnit(grams.map(shownOunces), 'oz') }
+}
+
+const tenth = (value: number) => Math.round(value * 10) / 10
+const shownOunces = (grams: number) => tenth(ouncesFromGrams(grams))
 
 /** `Yarn A, kelp`; a named yarn has its name before the colour. */
 function yarnName({ letter, name, colour }: Yarn): string {
@@ -63,7 +85,7 @@ function yarnName({ letter, name, colour }: Yarn): string {
 }
 
 /** `Super bulky (6), super chunky, 100% polyester, 100 g = 68 m (74 yd)` */
-function makeUp({ weight, fibre, ball }: Yarn, terms: Terms): string {
+function makeUp({ weight, fibre, ball, substitute }: Yarn, terms: Terms): string {
   const trade = weight === undefined ? undefined : tradeName(weight, terms)
   const label = weight === undefined ? undefined : yarnWeightLabel(weight)
   const parts = [
@@ -73,7 +95,8 @@ function makeUp({ weight, fibre, ball }: Yarn, terms: Terms): string {
     ...(ball === undefined ? []
       : [`${figure(ball.grams)}${nbsp}g = ${figure(ball.metres)}${nbsp}m (${figure(yardsOf(ball.grams, ball))}${nbsp}yd)`]),
   ]
-  return capital(parts.join(', '))
+  const whole = capital(parts.join(', '))
+  return substitute === undefined ? whole : typeset(`${whole}${whole === '' ? '' : '. '}Instead: ${substitute}`)
 }
 
 /** The sum of the figures as they are shown above it, so that a buyer who adds them up finds the same. */
@@ -88,6 +111,7 @@ function totalLine({ yarns }: Materials, sizes: number): MaterialLine {
     for: '',
     amount: known ? [withUnit(sum(({ metres }) => metres), 'm'), withUnit(sum(({ yards }) => yards), 'yd')] : [],
     weight: withUnit(sum(({ grams }) => grams), 'g'),
+    ...(needs.some(({ grams }) => grams.length > 0) ? { ounces: withUnit(sum(({ grams }) => grams.map(shownOunces)).map(tenth), 'oz') } : {}),
   }
 }
 
@@ -117,5 +141,6 @@ function notionLine({ what, count, amount, for: purpose }: Notion, sizes: number
     for: typeset(capital(purpose ?? '')),
     amount: weighed || text === '' ? number : [...number, typeset(text)],
     weight: weighed ? text : '',
+    ...(weighed && unit === 'g' ? inOunces(measured.map((found) => Number(found?.[1]))) : {}),
   }
 }

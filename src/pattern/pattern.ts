@@ -79,6 +79,8 @@ export interface Yarn {
   readonly ball?: { readonly grams: number; readonly metres: number }
   readonly colour?: string
   readonly for?: string
+  /** What to look for in another yarn. */
+  readonly substitute?: string
   /** Grams, one number for each size; one number alone is for every size. */
   readonly needs: readonly number[]
 }

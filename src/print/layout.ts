@@ -26,7 +26,7 @@ export function layOut(booklet: Booklet, drawing?: CoverDrawing): LaidOut {
   // The cover is full: whatever comes next begins a page.
   sheet.y = live.textBottom
   placeMoreFacts(sheet, moreFacts)
-  placeMaterials(sheet, booklet.materials, booklet.cautions)
+  placeMaterials(sheet, booklet)
   if (booklet.gauge) placeGauge(sheet, booklet.gauge, booklet.terms)
   placeWords(sheet, booklet)
   for (const section of booklet.before) placeSection(sheet, section)

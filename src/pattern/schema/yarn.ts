@@ -12,5 +12,6 @@ export const yarn = keys({
   }, 'How the yarn is sold: the length of a ball is what lets a buyer put another yarn in its place.').optional(),
   colour: text('The colour.').optional(),
   for: text('What the yarn is for, as `border`.').optional(),
+  substitute: text('What to look for in another yarn, as `any smooth cotton with a firm twist`.').optional(),
   needs: perSize(grams('Grams, as `120 g`.'), 'Grams of this yarn that the pattern takes: one amount, or a list with one for each size.').optional(),
 }, 'A yarn, with the amount that each size takes.')

@@ -11,7 +11,7 @@ const body = lineHeight(large.body)
 const indent = 14
 
 /** Sets the materials as a list with a box to tick for each thing, cautions after it. */
-export function placeLargeMaterials(sheet: Sheet, { materials, cautions }: Pick<Booklet, 'materials' | 'cautions'>): void {
+export function placeLargeMaterials(sheet: Sheet, { materials, buying = [], cautions }: Pick<Booklet, 'materials' | 'buying' | 'cautions'>): void {
   if (materials.length === 0 && cautions.length === 0) return
   placeLargeHead(sheet, 'Materials', 3 * body)
   const list = sheet.tag(sheet.root, 'L', { numbering: 'None' })
@@ -30,16 +30,18 @@ export function placeLargeMaterials(sheet: Sheet, { materials, cautions }: Pick<
     placeLines(sheet, text, words, { x: live.left + indent })
     sheet.y += 2
   }
-  for (const [at, caution] of cautions.entries()) {
-    sheet.makeRoom(2 * body, largeGaps.between)
-    const lead = at === 0 ? [{ text: 'Safety. ', font: large.strong.font }] : []
-    placeLines(sheet, sheet.tag(sheet.root, 'P'), largeLines([...lead, { text: inWords(caution), font: large.body.font }], liveWidth))
+  for (const [head, notes] of [['Buying. ', buying], ['Safety. ', cautions]] as const) {
+    for (const [at, note] of notes.entries()) {
+      sheet.makeRoom(2 * body, largeGaps.between)
+      const lead = at === 0 ? [{ text: head, font: large.strong.font }] : []
+      placeLines(sheet, sheet.tag(sheet.root, 'P'), largeLines([...lead, { text: inWords(note), font: large.body.font }], liveWidth))
+    }
   }
 }
 
 /** What a line of the table says, each cell a line of its own: what it is, what it is for, how much of it. */
-function materialWords({ kind, make, for: use, amount, weight }: MaterialLine): readonly string[] {
-  const much = [...amount, weight].filter((text) => text !== '').map(inWords).join(', ')
+function materialWords({ kind, make, for: use, amount, weight, ounces = '' }: MaterialLine): readonly string[] {
+  const much = [...amount, weight, ounces].filter((text) => text !== '').map(inWords).join(', ')
   // `Or the size that gives the gauge` is no purpose, and the sum of all yarns has none.
   const purpose = kind === 'total' || /^or\b/i.test(use) ? inWords(use) : `For: ${inWords(use)}`
   return [...(make === undefined ? [] : [inWords(make)]), ...(use === '' ? [] : [purpose]), ...(much === '' ? [] : [`${/^\d+$/.test(much) ? 'Number' : 'Amount'}: ${much}`])]

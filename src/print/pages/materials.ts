@@ -1,4 +1,4 @@
-import type { MaterialLine } from '../../booklet/booklet.ts'
+import type { Booklet, MaterialLine } from '../../booklet/booklet.ts'
 import { gaps, live, pencilBox, weights } from '../sheet/measures.ts'
 import type { Tag } from '../sheet/placed.ts'
 import type { Sheet } from '../sheet/sheet.ts'
@@ -19,7 +19,7 @@ interface Columns {
 /** Figures for many sizes are wide: their columns grow as the lines need, and what a thing is for gets what is left. */
 function columnsFor(materials: readonly MaterialLine[]): Columns {
   const widest = (texts: readonly string[]) => Math.max(0, ...texts.map((text) => oneLine(text, styles.amountTotal).width))
-  const weight = Math.min(Math.max(20, widest(materials.map((line) => line.weight)) + gaps.medium), 45)
+  const weight = Math.min(Math.max(20, widest(materials.flatMap((line) => weightLines(line))) + gaps.medium), 45)
   const right = live.right - weight
   const amount = Math.min(Math.max(20, widest(materials.flatMap((line) => line.amount)) + gaps.medium), 60)
   return {
@@ -27,8 +27,10 @@ function columnsFor(materials: readonly MaterialLine[]): Columns {
   }
 }
 
+const weightLines = ({ weight, ounces }: MaterialLine): readonly string[] => [weight, ounces ?? ''].filter((text) => text !== '')
+
 const padding = { above: 1, below: 1.05 }
-const cautionWidth = 158
+const notesWidth = 158
 
 interface Measured {
   readonly line: MaterialLine
@@ -41,14 +43,15 @@ interface Measured {
 }
 
 /** Sets the materials as a shopping list: a box on each line, and the yarn summed up over a double rule. Cautions stand under it. */
-export function placeMaterials(sheet: Sheet, materials: readonly MaterialLine[], cautions: readonly string[]): void {
+export function placeMaterials(sheet: Sheet, { materials, buying = [], cautions }: Pick<Booklet, 'materials' | 'buying' | 'cautions'>): void {
   if (materials.length === 0 && cautions.length === 0) return
   const columns = columnsFor(materials)
   const rows = materials.map((line) => measure(line, columns))
   placeHead(sheet, 'Materials', { follows: gaps.under + 6 + rows.slice(0, 2).reduce((sum, { height }) => sum + height, 0) })
   sheet.y += gaps.under
   if (rows.length > 0) placeTable(sheet, rows, columns)
-  placeCautions(sheet, cautions)
+  placeNotes(sheet, 'Buying', buying)
+  placeNotes(sheet, 'Safety', cautions)
 }
 
 function placeTable(sheet: Sheet, rows: readonly Measured[], columns: Columns): void {
@@ -85,7 +88,7 @@ function measure(line: MaterialLine, columns: Columns): Measured {
   const figures = line.kind === 'total' ? styles.amountTotal : styles.amount
   const purpose = textLines(line.for, styles.text, columns.for.width)
   const amount = line.amount.flatMap((text) => textLines(text, figures, columns.amount.width))
-  const weight = textLines(line.weight, figures, columns.weight.width)
+  const weight = weightLines(line).flatMap((text) => textLines(text, figures, columns.weight.width))
   const tall = lineHeight(styles.text)
   const height = padding.above + padding.below + Math.max(
     item.length * tall + make.length * lineHeight(styles.note), purpose.length * tall, amount.length * tall, weight.length * tall,
@@ -117,13 +120,13 @@ function placeRow(sheet: Sheet, body: Tag, row: Measured, columns: Columns): voi
   each(row.weight, figures, (line, y) => sheet.textTo(weight, line, figures, columns.weight.right, y))
 }
 
-function placeCautions(sheet: Sheet, cautions: readonly string[]): void {
-  if (cautions.length === 0) return
+function placeNotes(sheet: Sheet, head: string, notes: readonly string[]): void {
+  if (notes.length === 0) return
   sheet.makeRoom(lineHeight(styles.label) + 2 * lineHeight(styles.text), gaps.medium)
-  sheet.text(sheet.tag(sheet.root, 'P'), oneLine('Safety', styles.label), styles.label, live.left, sheet.y + baselineIn(styles.label))
+  sheet.text(sheet.tag(sheet.root, 'P'), oneLine(head, styles.label), styles.label, live.left, sheet.y + baselineIn(styles.label))
   sheet.y += lineHeight(styles.label) + 0.4
-  for (const [at, caution] of cautions.entries()) {
+  for (const [at, note] of notes.entries()) {
     if (at > 0 && !sheet.isFresh) sheet.y += gaps.tiny
-    placeParagraph(sheet, sheet.tag(sheet.root, 'P'), [{ text: caution, font: 'text' }], { width: cautionWidth })
+    placeParagraph(sheet, sheet.tag(sheet.root, 'P'), [{ text: note, font: 'text' }], { width: notesWidth })
   }
 }

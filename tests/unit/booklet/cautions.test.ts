@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { cautionsOf } from '../../../src/booklet/cautions.ts'
+import type { Part } from '../../../src/booklet/booklet.ts'
+import { cautionsOf, withCautions } from '../../../src/booklet/cautions.ts'
 import type { Pattern } from '../../../src/pattern/pattern.ts'
 import { byHand } from './made-by-hand.ts'
 
@@ -56,5 +57,27 @@ describe('cautions', () => {
   test('a thing without hazards has no cautions, and nothing to defer', () => {
     expect(cautions('home')).toBe('')
     expect(cautions(undefined)).toBe('')
+  })
+})
+
+// Printed beside the row where the hazard enters, not only at the end: common practice of careful patterns, no source.
+describe('cautions beside the rows', () => {
+  const part = (name: string, texts: readonly string[]): Part => ({
+    number: 1, name, line: '', counting: 'Round', sides: false, lines: texts.map((text) => ({ kind: 'instruction', text: [{ text, repeat: false }] })),
+  })
+  const said = (parts: readonly Part[], more: Partial<Pattern>) => withCautions(parts, byHand([], more).pattern!, '')
+    .flatMap(({ lines }) => lines.map((line) => `${line.kind === 'instruction' && line.caution ? '! ' : ''}${line.text.map(({ text }) => text).join('')}`))
+  const toy: Partial<Pattern> = { madeFor: 'toy', materials: { yarns: [], hooks: [], notions: [{ what: 'safety eyes' }, { what: 'fibrefill' }] } }
+
+  test('stand after the line at which the hazard enters, each once', () => {
+    const lines = said([part('Head', ['Sc around.', 'Put in the eyes.', 'Stuff firmly.', 'Stuff again.'])], toy)
+    expect(lines.map((line) => line.startsWith('!'))).toEqual([false, false, true, false, true, false])
+    expect(lines[2]).toMatch(/under three/)
+    expect(lines[4]).toMatch(/filling/)
+  })
+
+  test('none where nothing is said of the hazard, or the thing is for nobody who is in danger', () => {
+    expect(said([part('Head', ['Sc around.'])], toy)).toEqual(['Sc around.'])
+    expect(said([part('Head', ['Put in the eyes.'])], { ...toy, madeFor: 'garment' })).toEqual(['Put in the eyes.'])
   })
 })

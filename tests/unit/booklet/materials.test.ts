@@ -8,7 +8,7 @@ const booklet = (pattern: Partial<Pattern>) => makeBooklet(byHand([ball, becket]
 const lines = (pattern: Partial<Pattern>) => booklet(pattern).materials.map((line) => ({
   ...line, item: plainSpaces(line.item), ...(line.make === undefined ? {} : { make: plainSpaces(line.make) }),
   for: plainSpaces(line.for), amount: line.amount.map(plainSpaces), weight: plainSpaces(line.weight),
-}))
+  for: plainSpaces(line.for), amount: line.amount.map(plainSpaces), weight: plainSpaces(line.weight), ...(line.ounces === undefined ? {} : { ounces: plainSpaces(line.ounces) }),
 
 const float: Partial<Pattern> = {
   gauge: { sts: 16, rows: 16, over: 10, hook: 4 },
@@ -24,19 +24,20 @@ const float: Partial<Pattern> = {
 
 describe('the materials table', () => {
   // By hand: 13 g × 2 m = 26 m = 28.4 yd, 8 g × 2 m = 16 m = 17.5 yd; 26 + 16 = 42 m, 28 + 17 = 45 yd (17.5 rounds down to 17.497).
+  // An ounce is 28.3495 g: 13 g are 0.46, 8 g 0.28, 45 g 1.59; the sum is of what is shown, 0.5 + 0.3.
   test('yarns, their sum, then tools', () => {
     expect(lines(float)).toEqual([
       {
         kind: 'yarn', item: 'Yarn A, rust', make: 'Medium (4), worsted, 100% wool, 100 g = 200 m (219 yd)', for: 'Ball, Rounds 1–10 and 16–24',
-        amount: ['26 m', '28 yd', '1 ball'], weight: '13 g',
+        amount: ['26 m', '28 yd', '1 ball'], weight: '13 g', ounces: '0.5 oz',
       },
       {
         kind: 'yarn', item: 'Yarn B, chalk', make: 'Medium (4), worsted, 100% wool, 100 g = 200 m (219 yd)', for: '', amount: ['16 m', '17 yd', '1 ball'],
-        weight: '8 g',
+        weight: '8 g', ounces: '0.3 oz',
       },
-      { kind: 'total', item: 'Yarn in all', for: '', amount: ['42 m', '45 yd'], weight: '21 g' },
+      { kind: 'total', item: 'Yarn in all', for: '', amount: ['42 m', '45 yd'], weight: '21 g', ounces: '0.8 oz' },
       { kind: 'tool', item: 'Hook, 4 mm (US G-6)', for: 'Or the size that gives the gauge', amount: ['1'], weight: '' },
-      { kind: 'tool', item: 'Fibrefill', for: 'Ball', amount: [], weight: '45 g' },
+      { kind: 'tool', item: 'Fibrefill', for: 'Ball', amount: [], weight: '45 g', ounces: '1.6 oz' },
       { kind: 'tool', item: 'Yarn needle', for: '', amount: ['1'], weight: '' },
     ])
   })
@@ -54,10 +55,10 @@ describe('the materials table', () => {
     expect(lines(cushion)).toEqual([
       {
         kind: 'yarn', item: 'Yarn, kelp', make: 'Super bulky (6), super chunky, 100 g = 68 m (74 yd)', for: '',
-        amount: ['82 (163) m', '89 (178) yd', '2 (3) balls'], weight: '120 (240) g',
+        amount: ['82 (163) m', '89 (178) yd', '2 (3) balls'], weight: '120 (240) g', ounces: '4.2 (8.5) oz',
       },
       { kind: 'tool', item: 'Hook, 10 mm (US N/P-15, old UK 000)', for: 'Or the size that gives the tension', amount: ['1'], weight: '' },
-      { kind: 'tool', item: 'Fibrefill', for: '', amount: [], weight: '200 (400) g' },
+      { kind: 'tool', item: 'Fibrefill', for: '', amount: [], weight: '200 (400) g', ounces: '7.1 (14.1) oz' },
       { kind: 'tool', item: 'Ribbon', for: '', amount: ['50 (75) cm'], weight: '' },
       { kind: 'tool', item: 'Marker', for: '', amount: ['1 (2)'], weight: '' },
     ])
@@ -68,7 +69,7 @@ describe('the materials table', () => {
       gauge: { sts: 16, rows: 16, over: 10, hook: 4 },
       materials: { yarns: [{ letter: 'A', needs: [30] }], hooks: [4, 3.5], notions: [] },
     })
-    expect(plain[0]).toEqual({ kind: 'yarn', item: 'Yarn A', for: '', amount: [], weight: '30 g' })
+    expect(plain[0]).toEqual({ kind: 'yarn', item: 'Yarn A', for: '', amount: [], weight: '30 g', ounces: '1.1 oz' })
     expect(plain[2]).toMatchObject({ item: 'Hook, 3.5 mm (US E-4)', for: '' })
   })
 
