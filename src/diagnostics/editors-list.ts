@@ -9,6 +9,8 @@ export interface EditorsCheck {
   readonly by: 'machine' | 'suspicion' | 'person'
   /** The findings that tell of it. */
   readonly codes: readonly DiagnosticCode[]
+  /** Only some of it: a chart that is missing is told, and no chart is read. */
+  readonly inPart?: boolean
   /** A property of the product itself, held for every pattern by a test of ours: there is nothing that a designer could do wrong. */
   readonly heldBy?: string
 }
@@ -35,7 +37,7 @@ export const editorsList: readonly EditorsCheck[] = [
   { number: 18, group: 'Gauge and size', what: 'Widths and lengths are the counts at the gauge, in every size', by: 'machine', codes: ['finished-size-mismatch'] },
   { number: 19, group: 'Gauge and size', what: 'Pieces in the round measure what their rounds give', by: 'machine', codes: ['finished-size-mismatch'] },
   { number: 20, group: 'Gauge and size', what: 'There is a gauge for each stitch that decides a measurement', by: 'suspicion', codes: ['gauge-stitch-not-used'] },
-  { number: 21, group: 'Gauge and size', what: 'Measurements stand in the order of the sizes and are those of the counts', by: 'machine', codes: ['size-list-order', 'finished-size-mismatch'] },
+  { number: 21, group: 'Gauge and size', what: 'Measurements stand in the order of the sizes and are those of the counts', by: 'machine', codes: ['size-list-order', 'finished-size-mismatch'], inPart: true },
   { number: 22, group: 'Gauge and size', what: 'Rows told by a length are told as not counted', by: 'machine', codes: ['row-not-checked'] },
   { number: 23, group: 'Abbreviations, special stitches, notes', what: 'What is used is explained, and what is explained is used', by: 'machine', codes: ['special-stitch-undefined', 'special-stitch-not-used', 'stitch-unknown'] },
   { number: 24, group: 'Abbreviations, special stitches, notes', what: 'No short word has two meanings', by: 'machine', codes: ['abbreviation-two-meanings'] },
@@ -71,11 +73,11 @@ export const editorsList: readonly EditorsCheck[] = [
   { number: 54, group: 'Rows: order and reference', what: 'Things told to be done at the same time do not collide', by: 'suspicion', codes: ['row-not-checked'] },
   { number: 55, group: 'Rows: order and reference', what: 'How many of a piece are made is stated, and as many are used', by: 'machine', codes: ['make-mismatch'] },
   { number: 56, group: 'Rows: order and reference', what: 'Pieces have one name everywhere', by: 'machine', codes: ['value-wrong', 'prose-name-unknown'] },
-  { number: 57, group: 'Colour, markers, tools in use', what: 'A colour is joined before it is used, and its end is told', by: 'machine', codes: ['yarn-not-listed', 'yarn-end-unsaid'] },
-  { number: 58, group: 'Colour, markers, tools in use', what: 'Stripes of the list are stripes of the rows', by: 'machine', codes: ['yarn-rows-mismatch'] },
+  { number: 57, group: 'Colour, markers, tools in use', what: 'A colour is joined before it is used, and its end is told', by: 'machine', codes: ['yarn-not-listed', 'yarn-end-unsaid'], inPart: true },
+  { number: 58, group: 'Colour, markers, tools in use', what: 'Stripes of the list are stripes of the rows', by: 'machine', codes: ['yarn-rows-mismatch'], inPart: true },
   { number: 59, group: 'Colour, markers, tools in use', what: 'Runs of colour come to the row', by: 'machine', codes: ['total-mismatch', 'row-overruns', 'places-left-over'] },
   { number: 60, group: 'Colour, markers, tools in use', what: 'A marker is placed before it is used, and there are enough', by: 'machine', codes: ['marker-not-placed', 'notion-count-mismatch'] },
-  { number: 61, group: 'Colour, markers, tools in use', what: 'Changes of hook are told', by: 'machine', codes: ['hook-not-listed', 'hook-not-used'] },
+  { number: 61, group: 'Colour, markers, tools in use', what: 'Changes of hook are told', by: 'machine', codes: ['hook-not-listed', 'hook-not-used'], inPart: true },
   { number: 62, group: 'Sizes', what: 'Every list has a number for each size', by: 'machine', codes: ['size-list-length', 'value-wrong'] },
   { number: 63, group: 'Sizes', what: 'Numbers go steadily with the sizes', by: 'machine', codes: ['size-list-order', 'size-jump-uneven'] },
   { number: 64, group: 'Sizes', what: 'Each size alone comes out', by: 'machine', codes: ['total-mismatch', 'row-overruns', 'places-left-over'] },
@@ -83,20 +85,20 @@ export const editorsList: readonly EditorsCheck[] = [
   { number: 66, group: 'Sizes', what: 'Sizes reach a shared point on the same side', by: 'machine', codes: ['sizes-end-apart'] },
   { number: 67, group: 'Sizes', what: 'The fit is even over the sizes', by: 'suspicion', codes: ['size-jump-uneven'] },
   { number: 68, group: 'Joining, edging, finishing', what: 'Edges that are joined match, or are said to be eased', by: 'machine', codes: ['seam-mismatch'] },
-  { number: 69, group: 'Joining, edging, finishing', what: 'Motifs match on every side, and there are enough of them', by: 'machine', codes: ['sides-unequal', 'sum-wrong'] },
+  { number: 69, group: 'Joining, edging, finishing', what: 'Motifs match on every side, and there are enough of them', by: 'machine', codes: ['sides-unequal', 'sum-wrong'], inPart: true },
   { number: 70, group: 'Joining, edging, finishing', what: 'Stitches that are picked up fit the edge and the edging', by: 'machine', codes: ['row-overruns', 'row-ends-passed', 'repeat-does-not-divide', 'edge-not-next', 'edge-one-off'] },
   { number: 71, group: 'Joining, edging, finishing', what: 'There are as many buttonholes as buttons', by: 'machine', codes: ['buttonhole-mismatch', 'notion-count-mismatch'] },
   { number: 72, group: 'Joining, edging, finishing', what: 'The finishing can be done in its order', by: 'suspicion', codes: ['eyes-after-closing'] },
   { number: 73, group: 'Joining, edging, finishing', what: 'The place where a thing is sewn on is there', by: 'machine', codes: ['prose-reference-unknown'] },
   { number: 74, group: 'Joining, edging, finishing', what: 'What becomes of the ends is told', by: 'suspicion', codes: ['finishing-unsaid'] },
   { number: 75, group: 'Joining, edging, finishing', what: 'Pictures show what the words make, in the colours and the size named', by: 'person', codes: [] },
-  { number: 76, group: 'Charts, figures, links', what: 'A chart and the text agree: a chart that is pointed to and not there is told, and no chart is compared', by: 'machine', codes: ['pointed-at-missing'] },
-  { number: 77, group: 'Charts, figures, links', what: 'Every sign of a chart is in its key: no chart is read here', by: 'machine', codes: ['pointed-at-missing'] },
+  { number: 76, group: 'Charts, figures, links', what: 'A chart and the text agree: a chart that is pointed to and not there is told, and no chart is compared', by: 'machine', codes: ['pointed-at-missing'], inPart: true },
+  { number: 77, group: 'Charts, figures, links', what: 'Every sign of a chart is in its key: no chart is read here', by: 'machine', codes: ['pointed-at-missing'], inPart: true },
   { number: 78, group: 'Charts, figures, links', what: 'Charts say how a wrong side row is worked, and not how it looks', by: 'person', codes: [] },
-  { number: 79, group: 'Charts, figures, links', what: 'Figures and links that the text names are there', by: 'machine', codes: ['pointed-at-missing'] },
+  { number: 79, group: 'Charts, figures, links', what: 'Figures and links that the text names are there', by: 'machine', codes: ['pointed-at-missing'], inPart: true },
   { number: 80, group: 'Charts, figures, links', what: 'Every picture has words', by: 'machine', codes: ['picture-without-words'] },
   { number: 81, group: 'Language and style', what: 'Each word is spelt one way', by: 'machine', codes: ['written-two-ways'] },
-  { number: 82, group: 'Language and style', what: 'Labels, totals and signs are written one way', by: 'machine', codes: ['written-two-ways', 'repeat-signs-mixed'] },
+  { number: 82, group: 'Language and style', what: 'Labels, totals and signs are written one way', by: 'machine', codes: ['written-two-ways', 'repeat-signs-mixed'], inPart: true },
   { number: 83, group: 'Language and style', what: 'No word is doubled or out of place', by: 'suspicion', codes: ['word-doubled'] },
   { number: 84, group: 'Language and style', what: 'A sentence holds one thought', by: 'suspicion', codes: ['sentence-long'] },
   { number: 85, group: 'Language and style', what: '*Next*, *each* and *same* have a plain target', by: 'suspicion', codes: ['row-unreadable', 'place-missing'] },

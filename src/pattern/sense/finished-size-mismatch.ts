@@ -76,7 +76,7 @@ function reckoned(what: string, piece: WorkedPiece, gauge: Gauge): readonly Reck
 /** Where most of the piece is in another stitch, its gauge is another. A gauge in pattern holds for all. */
 function inGaugeStitch({ rows }: WorkedPiece, { stitch }: Gauge): boolean {
   if (stitch === undefined || baseOf(stitch) === undefined) return true
-  const counts = rows.flatMap(({ kinds }) => Object.entries(kinds))
+  const counts = rows.filter(({ number }) => number !== undefined).flatMap(({ kinds }) => Object.entries(kinds))
   const all = counts.reduce((sum, [, count]) => sum + count, 0)
   const same = counts.reduce((sum, [kind, count]) => (baseOf(kind) === baseOf(stitch) ? sum + count : sum), 0)
   return same >= all * 0.8
