@@ -1,7 +1,8 @@
 import { severityOf, type DiagnosticCode } from '../diagnostics/codes.ts'
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { errorsFirst } from '../diagnostics/report.ts'
-import type { Says, Verdict, WorkedRow } from '../fabric/worked-row.ts'
+import type { PieceEdge } from '../fabric/piece-edges.ts'
+import type { EdgeUse, Says, Verdict, WorkedRow } from '../fabric/worked-row.ts'
 import type { CheckedPattern, WorkedPiece } from '../pattern/checked-pattern.ts'
 import { placeOf, type Source } from '../text/source.ts'
 import type { Span } from '../text/span.ts'
@@ -28,6 +29,8 @@ export interface JsonPiece {
   readonly name: string
   readonly size: string | null
   readonly rows: readonly JsonRow[]
+  /** All round it when it is done, from the last stitch worked in the direction of work; of a tube its two ends. */
+  readonly edges: readonly PieceEdge[]
 }
 
 /** A row as it was worked. Counts are null where they cannot be told. */
@@ -49,6 +52,8 @@ export interface JsonRow {
   /** Why it cannot be told; null otherwise. */
   readonly reason: string | null
   readonly assumed: readonly string[]
+  /** Of a border: the edges that it goes along, and what it uses of each; left out for other rows. */
+  readonly along?: readonly EdgeUse[]
 }
 
 /** One finding. Lines and columns are 1-based; `endColumn` is the first column behind it. */
@@ -101,8 +106,8 @@ function fileOf({ source, pieces, diagnostics, accepted = [] }: CheckedPattern):
   }
 }
 
-function pieceOf({ piece, size, rows }: WorkedPiece, source: Source): JsonPiece {
-  return { name: piece.name, size: size ?? null, rows: rows.map((row) => rowOf(row, source)) }
+function pieceOf({ piece, size, rows, edges }: WorkedPiece, source: Source): JsonPiece {
+  return { name: piece.name, size: size ?? null, rows: rows.map((row) => rowOf(row, source)), edges }
 }
 
 function rowOf(row: WorkedRow, source: Source): JsonRow {
@@ -120,6 +125,7 @@ function rowOf(row: WorkedRow, source: Source): JsonRow {
     verdict: row.verdict,
     reason: row.reason ?? null,
     assumed: [...row.assumed],
+    ...(row.along && { along: row.along }),
   }
 }
 

@@ -1,5 +1,6 @@
 import type { WrittenEntry } from '../fabric/real-rows.ts'
 import type { Lexicon } from '../fabric/lexicon.ts'
+import type { SeamEdge } from '../fabric/piece-edges.ts'
 import type { SplitConvention } from '../fabric/work-in-conventions.ts'
 import type { ReadingPoint } from '../fabric/walk.ts'
 import type { WorkedRow } from '../fabric/worked-row.ts'
@@ -24,8 +25,8 @@ export interface PieceFacts {
   readonly rows: readonly WorkedRow[]
   readonly lexicon: Lexicon
   readonly tooLarge: boolean
-  /** Places that wait at its edge when it is done: of its last round, or all round its outline when it is flat. */
-  readonly edge: number
+  /** The edge that a seam meets when it is done. */
+  readonly edge: SeamEdge
   /** All its rows add up, and those of the piece that it goes on from. */
   readonly sound: boolean
 }
@@ -38,7 +39,7 @@ export interface PatternFacts {
   /** Yarns that the materials list; undefined when there is no list. */
   readonly yarns: readonly { readonly letter: string; readonly span: Span }[] | undefined
   /** Edges that are to be sewn together, by the names of their pieces. */
-  readonly seams: readonly { readonly join: readonly string[]; readonly ease: boolean; readonly span: Span }[]
+  readonly seams: readonly { readonly join: readonly string[]; readonly ease: boolean; readonly wrongSides?: 'together' | 'apart' | undefined; readonly span: Span }[]
   /** Where the front-matter says the terms. */
   readonly termsSpan?: Span
   /** Texts outside the rows, each a section of the body, a remark between rows or a sentence of the front-matter. */

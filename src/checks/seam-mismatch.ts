@@ -1,25 +1,102 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { counted, listOf } from '../diagnostics/words.ts'
-import type { PatternFacts } from './facts.ts'
+import type { SeamEdge } from '../fabric/piece-edges.ts'
+import type { PatternFacts, PieceFacts } from './facts.ts'
+
+type Seam = PatternFacts['seams'][number]
 
 /** Two edges that are sewn stitch to stitch have the same number of stitches, unless one is eased in. Told once a seam and size. */
 export function seamMismatch({ seams, pieces }: PatternFacts): readonly Diagnostic[] {
-  return seams.filter(({ ease }) => !ease).flatMap(({ join, span }) => {
-    const bySize = Map.groupBy(pieces.filter(({ name }) => join.includes(name)), ({ size }) => size)
-    // A row that does not add up makes the edge wrong too: that is the same slip.
-    const wrong = [...bySize].filter(([, edges]) => edges.length > 1 && edges.every(({ sound }) => sound) && edges.every(({ edge }) => edge > 0) && new Set(edges.map(({ edge }) => edge)).size > 1)
+  return seams.flatMap((seam) => {
+    const bySize = Map.groupBy(pieces.filter(({ name }) => seam.join.includes(name)), ({ size }) => size)
+    const wrong = [...bySize].flatMap(([size, edges]) => {
+      const words = mismatch(seam, edges)
+      return words ? [{ size, edges, words }] : []
+    })
     const first = wrong[0]
     if (!first) return []
-    const [size, edges] = first
+    const { size, edges, words } = first
     const names = edges[0]!.sizes
-    const held = wrong.map(([index]) => names[index] ?? '')
+    const held = wrong.map((one) => names[one.size] ?? '')
     const diagnostic: Diagnostic = {
-      code: 'seam-mismatch',
-      message: `the edges to be joined do not match: ${listOf(edges.map(({ name, edge }) => `${name} has ${counted(edge, 'stitch')}`))}${names[size] === undefined ? '' : ` in size ${names[size]}`}`,
-      primary: { span, text: edges.map(({ edge }) => edge).join(' against ') },
+      code: words.eased ? 'seam-eased' : 'seam-mismatch',
+      message: `${words.message}${names[size] === undefined ? '' : ` in size ${names[size]}`}`,
+      primary: { span: seam.span, text: words.short },
       secondary: edges.flatMap(({ rows }) => rows.at(-1)?.says ?? []).map((says) => ({ span: says.span, text: 'this edge' })),
       ...(held.length < Math.max(1, names.length) && { sizes: held }),
+      ...(words.note && { note: words.note }),
     }
     return [diagnostic]
   })
+}
+
+interface Words {
+  readonly message: string
+  readonly short: string
+  readonly note?: string
+  readonly eased?: boolean
+}
+
+function mismatch(seam: Seam, pieces: readonly PieceFacts[]): Words | undefined {
+  // A row that does not add up makes the edge wrong too: that is the same slip.
+  if (pieces.length < 2 || !pieces.every(({ sound, edge }) => sound && edge.stitches > 0)) return undefined
+  const counts = pieces.map(({ edge }) => edge.stitches)
+  if (new Set(counts).size > 1) return byNumber(seam, pieces, counts)
+  return seam.ease ? undefined : byCorners(seam, pieces)
+}
+
+function byNumber(seam: Seam, pieces: readonly PieceFacts[], counts: readonly number[]): Words | undefined {
+  if (!meetAllRound(pieces, counts)) return bySides(seam, pieces)
+  const each = listOf(pieces.map(({ name, edge }) => `${name} has ${counted(edge.stitches, edge.round ? 'stitch' : 'place')}`))
+  if (seam.ease) {
+    const more = Math.max(...counts) - Math.min(...counts)
+    return { eased: true, message: `${counted(more, 'stitch')} ${more === 1 ? 'is' : 'are'} to be eased in: ${each}`, short: `eases in ${more}` }
+  }
+  return { message: `the edges to be joined do not match: ${each}`, short: counts.join(' against ') }
+}
+
+/** Closed edges are sewn all round. Flat pieces are when they are nearly alike; else only some of their edges meet. */
+function meetAllRound(pieces: readonly PieceFacts[], counts: readonly number[]): boolean {
+  const [most, least] = [Math.max(...counts), Math.min(...counts)]
+  return pieces.every(({ edge }) => edge.round) || most - least <= Math.max(3, most / 20)
+}
+
+/** Flat pieces of another outline, as the front and the back of a jumper, meet along their sides, row to row. */
+function bySides({ ease }: Seam, pieces: readonly PieceFacts[]): Words | undefined {
+  const sides = pieces.map(({ edge }) => edge.sections.filter((section) => section.edge === 'row-ends').map(({ stitches }) => stitches))
+  const [one, other] = sides
+  if (ease || sides.length !== 2 || !one || !other || one.length === 0 || other.length === 0 || one.some((rows) => other.includes(rows))) return undefined
+  const [a, b] = [Math.max(...one), Math.max(...other)]
+  if (Math.abs(a - b) > 2) return undefined
+  return { message: `the sides to be joined do not match: ${pieces[0]!.name} has ${counted(a, 'row')} and ${pieces[1]!.name} has ${b}`, short: `${a} rows against ${b}` }
+}
+
+/** As many stitches, but not in the same places: a corner or a step would not lie on the other. */
+function byCorners({ wrongSides }: Seam, pieces: readonly PieceFacts[]): Words | undefined {
+  const [one, other] = pieces
+  if (pieces.length !== 2 || !one || !other || one.edge.sections.length === 0 || other.edge.sections.length === 0) return undefined
+  // With like sides together the second piece is seen from behind: its edge runs the other way round.
+  const flipped = fromTop(other.edge.sections.toReversed())
+  const told = one.edge.sided && other.edge.sided && wrongSides !== undefined
+  const fits = same(one.edge.sections, flipped) || !told && same(one.edge.sections, other.edge.sections)
+  if (fits) return undefined
+  return {
+    message: `the edges to be joined have ${one.edge.stitches} stitches each, but their corners do not meet`,
+    short: `${one.edge.stitches} against ${other.edge.stitches}, in other places`,
+    note: `from the top on, ${one.name} has ${inOrder(one.edge.sections)}; laid on it, ${other.name} has ${inOrder(flipped)}`,
+  }
+}
+
+function fromTop(sections: SeamEdge['sections']): SeamEdge['sections'] {
+  const top = sections.findIndex(({ edge }) => edge === 'top')
+  return top < 0 ? sections : [...sections.slice(top), ...sections.slice(0, top)]
+}
+
+/** Whether turns come at the same stitches; row-ends and a step between the same turns may be told apart or not. */
+function same(one: SeamEdge['sections'], other: SeamEdge['sections']): boolean {
+  return one.length === other.length && one.every(({ edge, stitches }, index) => other[index]!.edge === edge && other[index]!.stitches === stitches)
+}
+
+function inOrder(sections: SeamEdge['sections']): string {
+  return sections.map(({ edge, stitches }) => `${stitches} ${edge === 'top' ? 'at the top' : edge === 'underside' ? 'below' : edge === 'step' ? 'on a step' : 'up a side'}`).join(', ')
 }

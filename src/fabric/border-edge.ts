@@ -3,6 +3,8 @@ import type { Place } from './place.ts'
 
 /** An outline as a border meets it. */
 export interface BorderEdge {
+  /** The work was turned before it. */
+  readonly turned: boolean
   readonly stretches: readonly Stretch[]
   readonly stretchOf: ReadonlyMap<Place, Stretch>
   /** The first and last places of tops and undersides. */
@@ -12,8 +14,9 @@ export interface BorderEdge {
 }
 
 /** What a border along an outline has to know of it. */
-export function borderEdge(stretches: readonly Stretch[]): BorderEdge {
+export function borderEdge(stretches: readonly Stretch[], turned: boolean): BorderEdge {
   return {
+    turned,
     stretches,
     stretchOf: new Map(stretches.flatMap((stretch) => stretch.places.map((place) => [place, stretch] as const))),
     corners: new Set(stretches.filter(({ edge }) => edge === 'top' || edge === 'underside').flatMap(({ places }) => [places[0]!, places.at(-1)!])),

@@ -23,7 +23,7 @@ export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, 
   if (outline.flatRows === 0 || edge.round || !border && !alongEdges(row.items)) return edge
   const turned = turnBefore(row.items) ?? turnsAfter
   const stretches = outline.walk(turned)
-  return { places: stretches.flatMap(({ places }) => places), round: row.round, chain: false, outline: borderEdge(stretches) }
+  return { places: stretches.flatMap(({ places }) => places), round: row.round, chain: false, outline: borderEdge(stretches, turned) }
 }
 
 /** `Dc in each ch around`: the chains of a ring are worked one by one. */

@@ -3,6 +3,7 @@ import { saysOf } from './compare-total.ts'
 import type { Lexicon } from './lexicon.ts'
 import { nothing, type Edge, type Place } from './place.ts'
 import { bySaying, saidCount } from './after-slip.ts'
+import type { BorderEdge } from './border-edge.ts'
 import type { Held, HeldRun } from './held.ts'
 import { edgeFor, turnAfter } from './edge-for.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
@@ -29,7 +30,7 @@ export interface PieceToWork {
   /** Index of the piece that it goes on from. */
   readonly on?: number
   /** The outline of the piece that it goes on from, and how many rows that has. */
-  readonly onFabric?: { readonly outline: Outline; readonly rows: number; readonly sound: boolean }
+  readonly onFabric?: { readonly outline: Outline; readonly rows: number; readonly sound: boolean; readonly side?: 'RS' | 'WS' }
   /** Edges that the pieces before it ended with. */
   readonly pieceEdges?: ReadonlyMap<string, readonly Place[]>
   /** Stitches of the whole pattern that wait to be taken up. */
@@ -52,6 +53,9 @@ export interface PieceRun {
   readonly edge: Edge
   /** Its outline. */
   readonly outline: Outline
+  /** The outline that the last border went round, and the side of the piece that it was worked on. */
+  readonly border?: BorderEdge
+  readonly side?: 'RS' | 'WS'
   /** All rows add up, here and in the piece that it goes on from. */
   readonly sound: boolean
   /** Rows in it, those of the piece that it goes on from included. */
@@ -101,12 +105,14 @@ export function workPiece(piece: PieceToWork): PieceRun {
   let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: false, others: [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(), outline: piece.onFabric?.outline.copy() ?? new Outline(), turned: true, turnsAfter: false, gap: false }
   let room = piece.room ?? mostStitches
   let slips = 0
-  let side: 'RS' | 'WS' | undefined
+  let side: 'RS' | 'WS' | undefined = piece.onFabric?.side
+  let border: BorderEdge | undefined
   try {
     for (const [index, row] of rows.entries()) {
       const step = workOne(piece, row, rowsBelow + index, state, room)
       for (const point of step.points) if (isOpen(point)) open.set(point.name, point)
-      side = row.side ?? turnedSide(side, step.turned)
+      side = row.side ?? turnedSide(side, step.border ? step.border.turned : step.turned)
+      if (step.border && row.round) border = step.border
       noteHeld(piece, step, row)
       worked.push({ ...step.worked, ...(side && { side }) })
       if (!step.fine) slips += 1
@@ -119,7 +125,7 @@ export function workPiece(piece: PieceToWork): PieceRun {
     return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, stitches: mostStitches, edge: state.edge, outline: state.outline, rowsInAll, tooLarge: true }
   }
   const sound = piece.onFabric?.sound !== false && slips === 0 && inOrder(worked)
-  return { rows: worked, open: [...open.values()], slips, sound, stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, rowsInAll, tooLarge: false }
+  return { rows: worked, open: [...open.values()], slips, sound, ...(border && { border }), ...(side && { side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, rowsInAll, tooLarge: false }
 }
 
 const isOpen = (point: ReadingPoint): boolean => point.name.startsWith('turning-chain ') || point.name === 'slip-stitches'
@@ -145,6 +151,7 @@ function turnedSide(side: 'RS' | 'WS' | undefined, turned: boolean): 'RS' | 'WS'
 const tooDeep = 'its repeats stand too deep in one another'
 
 interface Step {
+  readonly border?: BorderEdge | undefined
   readonly holds: readonly HeldRun[]
   readonly took?: Held | undefined
   /** Number of the row below. */
@@ -208,7 +215,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
-  return { holds: tried.holds, took: toWork.edge.held, below: state.number, worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
+  return { border: toWork.edge.outline, holds: tried.holds, took: toWork.edge.held, below: state.number, worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
 }
 
 /** A row that makes anything is laid on the fabric. The outline is the piece's own and grows with it. */

@@ -2,10 +2,9 @@ import { runChecks } from '../checks/run-checks.ts'
 import type { PieceFacts } from '../checks/facts.ts'
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { lexicon } from '../fabric/lexicon.ts'
-import { isStitch } from '../fabric/place.ts'
+import { pieceEdges, seamEdge } from '../fabric/piece-edges.ts'
 import { readRows } from '../fabric/real-rows.ts'
 import { workInConventions } from '../fabric/work-in-conventions.ts'
-import type { PieceRun } from '../fabric/work-piece.ts'
 import { countReferences } from '../measures/count-references.ts'
 import { textOf, type Source } from '../text/source.ts'
 import type { CheckedPattern, WorkedPiece } from './checked-pattern.ts'
@@ -38,7 +37,7 @@ export function checkOnce(source: Source): CheckedPattern {
   const defined = new Set(pattern.stitches.map(({ abbr }) => abbr))
   const termsSpan = pattern.places.get('terms')
   const prose = [...prosePlaces(pattern), ...remarks.map(({ span }) => span)]
-  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, split, definitions: legsDefined(pattern), prose, ...(termsSpan && { termsSpan }), seams: pattern.seams.map(({ join, ease, span }) => ({ join, ease: ease === true, span })) }, pattern.sizes)
+  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, split, definitions: legsDefined(pattern), prose, ...(termsSpan && { termsSpan }), seams: pattern.seams.map(({ join, ease, wrongSides, span }) => ({ join, ease: ease === true, ...(wrongSides && { wrongSides }), span })) }, pattern.sizes)
   const all = [...diagnostics, ...found, ...referencesNotFound(pattern, pieces), ...senseFindings(pattern, pieces, facts, remarks)]
   const parted = acceptWarnings(pattern, pieces, all)
   return { source, pattern, pieces, ...parted, diagnostics: inOrder(parted.diagnostics) }
@@ -65,10 +64,10 @@ function workAll(pattern: Pattern) {
       const { piece, entries, remarks } = read[index]!
       const rows = together.inferred.length > 0 ? run.rows.map((row, at) => (at === 0 ? { ...row, assumed: [...row.assumed, ...together.inferred] } : row)) : run.rows
       pieces.push({
-        piece, rows, ...(sizes[size] !== undefined && { size: sizes[size] }),
+        piece, rows, edges: pieceEdges(run, words), ...(sizes[size] !== undefined && { size: sizes[size] }),
         between: remarks.map(({ span, after }) => ({ text: textOf(source, span), at: span.start, afterRow: lastRowOf(rows, entries[after - 1]?.span.start) })),
       })
-      facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, edge: edgePlaces(run), sound: run.sound })
+      facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, edge: seamEdge(run), sound: run.sound })
     }
   }
   return { pieces, facts, undecided: [...undecided.values()], split, words, remarks: read.flatMap(({ piece, remarks }) => remarks.map(({ span }) => ({ span, piece: piece.name }))) }
@@ -80,12 +79,6 @@ function legsDefined(pattern: Pattern): readonly { readonly words: readonly stri
     const said = /\b(\d{1,2})[ -](?:unfinished |half-finished )?[a-z]+/i.exec(`${name ?? ''} ${how ?? ''}`)
     return said ? [{ words: [abbr, ...(name ? [name.replace(/^\d{1,2}[ -]\S+ /, '')] : [])], legs: Number(said[1]) }] : []
   })
-}
-
-/** Stitches that wait where a piece is done: its last round's, or those all round a flat piece. */
-function edgePlaces(run: PieceRun): number {
-  if (run.edge.round || run.outline.flatRows === 0) return run.edge.places.filter((place) => isStitch(place)).length
-  return run.outline.walk(false).reduce((sum, { places }) => sum + places.length, 0)
 }
 
 /** Index of the last real row that a written row gave; -1 before the first. */

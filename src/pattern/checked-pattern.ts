@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import type { PieceEdge } from '../fabric/piece-edges.ts'
 import type { WorkedRow } from '../fabric/worked-row.ts'
 import type { Source } from '../text/source.ts'
 import type { Span } from '../text/span.ts'
@@ -29,6 +30,8 @@ export interface WorkedPiece {
   /** The size's name, or undefined when the pattern has one size. */
   readonly size?: string
   readonly rows: readonly WorkedRow[]
+  /** All round it when it is done. */
+  readonly edges: readonly PieceEdge[]
   /** Lines that are printed and not counted (`Note:`, `Fasten off.`), by the offset in the source where they stand. */
   readonly between: readonly { readonly text: string; readonly at: number; readonly afterRow: number }[]
 }

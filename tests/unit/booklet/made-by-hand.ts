@@ -66,7 +66,7 @@ function workedPieces({ name, piece, lines }: HandPiece, start: number, source: 
     piece: own,
     ...(names[size] === undefined ? {} : { size: names[size] }),
     rows: placed.flatMap(({ line, at }) => (typeof line === 'string' ? [] : workedRows(line, at, source, size))),
-    between,
+    between, edges: [],
   }))
 }
 

@@ -103,6 +103,11 @@ describe('the server', () => {
     const { diagnostics } = await published(2)
     expect(diagnostics.map(({ code }) => code)).not.toContain('total-mismatch')
     expect(diagnostics.map(({ code }) => code)).toContain('count-missing')
+    server.notify('textDocument/didChange', { textDocument: { uri, version: 3 }, contentChanges: [{ range: { start: { line: 7, character: 38 }, end: { line: 7, character: 40 } }, text: '15' }] })
+    // First what is wrong, then, when the hand has rested longer, what would mend it.
+    const about = ({ diagnostics: found }: Published) => found.find(({ code }) => code === 'total-mismatch')?.message
+    expect(about(await published(3))).toBe('round 2 makes 12 stitches, but its total says 15')
+    expect(about(await published(3))).toMatch(/^round 2 makes 12 stitches, but its total says 15\nhint: .*write `\(12\)`$/)
   })
 
   test('formats the prose and leaves the front-matter as it is typed', async () => {

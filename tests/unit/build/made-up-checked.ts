@@ -18,7 +18,7 @@ export function madeUpRow(source: Source, words: string, told: Partial<WorkedRow
 
 /** A piece in one size. The same name is the same piece. */
 export function madeUpPiece(name: string, rows: readonly WorkedRow[], size?: string): WorkedPiece {
-  return { piece: pieces.get(name) ?? newPiece(name), rows, between: [], ...(size === undefined ? {} : { size }) }
+  return { piece: pieces.get(name) ?? newPiece(name), rows, between: [], edges: [], ...(size === undefined ? {} : { size }) }
 }
 
 const pieces = new Map<string, Piece>()

@@ -1,0 +1,84 @@
+import type { BorderEdge } from './border-edge.ts'
+import type { Lexicon } from './lexicon.ts'
+import type { Stretch } from './outline.ts'
+import { isStitch, type Place } from './place.ts'
+import type { PieceRun } from './work-piece.ts'
+
+/** One stretch of a finished piece's outline. */
+export interface PieceEdge {
+  /** `round`: the last round of a piece that closes on itself. The others as in an outline. */
+  readonly edge: 'round' | Stretch['edge']
+  /** Rows that it belongs to, as a person names them, in the order of the walk; none for a foundation. */
+  readonly rows: readonly string[]
+  /** Places that a hook can go into: stitches, row-ends or chains. */
+  readonly places: number
+  /** Of row-ends: their height in chains, by the stitches that they end with. */
+  readonly height?: number
+}
+
+/** All round a finished piece, from the last stitch worked in the direction of work; of a tube its two ends. */
+export function pieceEdges(run: PieceRun, lexicon: Lexicon): readonly PieceEdge[] {
+  if (run.edge.round || run.outline.flatRows === 0) {
+    const last = run.rows.findLast(({ fabric }) => fabric.made.length > 0)
+    const top: PieceEdge = { edge: 'round', rows: last ? [last.label] : [], places: run.edge.places.length }
+    const { bottom } = run.outline
+    return [...(run.edge.places.length > 0 ? [top] : []), ...(bottom.length > 0 ? [{ edge: 'underside' as const, rows: [], places: bottom.length }] : [])]
+  }
+  return run.outline.walk(false).map(({ edge, rows, places }) => ({
+    edge, rows: edge === 'underside' ? [] : rows.map(({ name }) => name), places: places.length,
+    ...(edge === 'row-ends' && { height: places.reduce((sum, { into }) => sum + (lexicon.stitch(into?.kind ?? '')?.height ?? 1), 0) }),
+  }))
+}
+
+/** Stitches of an edge between two of its turns: a top, a step, a side. */
+export interface Section {
+  readonly edge: Stretch['edge']
+  readonly stitches: number
+}
+
+/** The edge of a piece that is to be sewn on. */
+export interface SeamEdge {
+  /** Stitches of the last round, or places all round a flat piece. */
+  readonly stitches: number
+  readonly round: boolean
+  /** From the top on, counterclockwise as seen from the right side; empty where the piece does not tell. */
+  readonly sections: readonly Section[]
+  /** The right side is told: else the order may as well be the other. */
+  readonly sided: boolean
+}
+
+/** What a seam meets. A border's stitches belong to the edge of the flat piece that they stand on. */
+export function seamEdge(run: PieceRun): SeamEdge {
+  const round = run.edge.round || run.outline.flatRows === 0
+  const walk = round ? (run.border ? sectionsOn(run.edge.places, run.border) : []) : run.outline.walk(false).map(({ edge, places }) => ({ edge, stitches: places.length }))
+  const sided = run.side !== undefined
+  return {
+    stitches: round ? run.edge.places.filter((place) => isStitch(place)).length : walk.reduce((sum, { stitches }) => sum + stitches, 0),
+    round, sided,
+    // A right-handed worker goes along a top from right to left, as seen from the side that is worked on.
+    sections: fromTop(run.side === 'WS' ? walk.toReversed() : walk),
+  }
+}
+
+/** A border's stitches, by the stretch of the outline that they go back to. */
+function sectionsOn(places: readonly Place[], { stretchOf }: BorderEdge): readonly Section[] {
+  const found: { stretch: Stretch; stitches: number }[] = []
+  for (const place of places) {
+    if (!isStitch(place)) continue
+    let under: Place | undefined = place
+    while (under && !stretchOf.has(under)) under = under.into
+    const stretch = under && stretchOf.get(under)
+    if (!stretch) return []
+    const last = found.at(-1)
+    if (last?.stretch === stretch) last.stitches += 1
+    else found.push({ stretch, stitches: 1 })
+  }
+  const first = found[0]
+  if (first && found.length > 1 && found.at(-1)!.stretch === first.stretch) first.stitches += found.pop()!.stitches
+  return found.map(({ stretch, stitches }) => ({ edge: stretch.edge, stitches }))
+}
+
+function fromTop(sections: readonly Section[]): readonly Section[] {
+  const top = sections.findIndex(({ edge }) => edge === 'top')
+  return top < 0 ? [] : [...sections.slice(top), ...sections.slice(0, top)]
+}
