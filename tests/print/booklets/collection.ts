@@ -7,7 +7,7 @@ import { checkPattern } from '../../../src/pattern/check-pattern.ts'
 
 const checked = (name: string) => checkPattern({ path: `patterns/${name}.md`, text: readFileSync(`patterns/${name}.md`, 'utf8') })
 
-export const names = ['float', 'shingle-cloth', 'harbour-block', 'bollard-hat', 'galley-mat', 'regatta-pot', 'skiff-cushion', 'drift-net-runner'] as const
+export const names = ['float', 'shingle-cloth', 'harbour-block', 'bollard-hat', 'galley-mat', 'regatta-pot', 'skiff-cushion', 'drift-net-runner', 'deckhand-top'] as const
 
 /** A pattern of the collection as it is printed. */
 export const fromCollection = (name: string): Booklet => makeBooklet(checked(name))

@@ -68,6 +68,8 @@ describe('finished sizes are counts ÷ gauge, to the nearest half centimetre', (
     ['galley-mat', [[26], [37]]], ['regatta-pot', [[30]]],
     // 40 and 60 ÷ 0.8; 11 and 15 ÷ 0.6 = 18.33 and 25. 47 ÷ 1.6 = 29.38; 80 rows of dc ÷ 0.8 and one of sc, which is about half a centimetre.
     ['skiff-cushion', [[50, 75], [18.5, 25]]], ['drift-net-runner', [[29.5], [100.5]]],
+    // 88 to 120 in steps of 8, and 32 to 40 in steps of 2, ÷ 1.5; 24, 29, 32, 35 and 38 ÷ 1.1.
+    ['deckhand-top', [[58.5, 64, 69.5, 74.5, 80], [21.5, 22.5, 24, 25.5, 26.5], [22, 26.5, 29, 32, 34.5]]],
   ])('%s', (slug, cm) => {
     expect(checkedPattern(slug).pattern!.finished.map(({ is }) => is)).toEqual(cm)
   })
@@ -121,6 +123,8 @@ describe('yarn is rows × measured yarn use, and a tenth to spare', () => {
       2 * (metres(836, 0.8, hdc) + metres(61 + 18, 0.8, chain) + metres(156 + 162, 0.8, sc)) + 3 * 1.62 / 0.8]],
     // 40 solid rows of 47 dc, 40 of net with 24 dc and 23 chains, a row of sc and the chain; 416 sc round it. A dc is as wide as an sc.
     ['drift-net-runner', 0, [metres(40 * 47 + 40 * 24, 1.6, dc) + metres(40 * 23 + 48, 1.6, chain) + metres(47 + 416, 1.6, sc)]],
+    // Stitches in all: yoke 1384 (1604, 1812, 2064, 2508), body 1664 (2008, 2380, 3012, 3588), each sleeve 696 (884, 1032, 1170, 1336).
+    ['deckhand-top', 0, [4440, 5380, 6256, 7416, 8768].map((stitches) => metres(stitches, 1.5, hdc))],
     ['drift-net-runner', 1, [metres(358, 1.6, dc) + metres(70, 1.6, sc)]],
   ])('%s, yarn %s', (slug, yarn, estimates) => {
     const { needs, ball } = checkedPattern(slug).pattern!.materials!.yarns[yarn]!
