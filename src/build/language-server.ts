@@ -1,6 +1,6 @@
 import { createConnection, ProposedFeatures, TextDocuments, TextDocumentSyncKind, CodeActionKind, MarkupKind } from 'vscode-languageserver/node'
 import { TextDocument } from 'vscode-languageserver-textdocument'
-import { checkPattern } from '../pattern/check-pattern.ts'
+import { checkOnce, checkPattern } from '../pattern/check-pattern.ts'
 import type { CheckedPattern } from '../pattern/checked-pattern.ts'
 import { findFrontMatter } from '../pattern/find-front-matter.ts'
 import { editorFindings, quickFixes } from './editor/editor-findings.ts'
@@ -12,8 +12,9 @@ import { rowHover } from './editor/row-hover.ts'
  * while a pattern is typed, offers the changes that were tried, says on a row what it comes to, and formats the prose.
  */
 
-// A hand that types pauses longer than this between words.
-const pause = 200
+// A hand that types pauses longer than this between words, in milliseconds; trying changes takes longer than checking, so it waits again.
+const pause = 150
+const longerPause = 250
 
 const connection = createConnection(ProposedFeatures.all, process.stdin, process.stdout)
 const documents = new TextDocuments(TextDocument)
@@ -50,17 +51,31 @@ function pathOf(uri: string): string {
   return decodeURIComponent(/[^/]*$/.exec(uri)?.[0] ?? uri)
 }
 
-function show(document: TextDocument): void {
-  const checked = checkedNow(document)
+function show(document: TextDocument, checked: CheckedPattern | undefined): void {
   const diagnostics = checked ? [...editorFindings(checked, document)] : []
   void connection.sendDiagnostics({ uri: document.uri, version: document.version, diagnostics })
 }
 
+/** The findings as soon as the hand rests, and the same with hints when it rests longer. */
+function showSoon(document: TextDocument): void {
+  const { uri, version } = document
+  const later = (wait: number, work: () => void): void => {
+    clearTimeout(waiting.get(uri))
+    waiting.set(uri, setTimeout(() => {
+      if (documents.get(uri)?.version === version) work()
+    }, wait))
+  }
+  later(pause, () => {
+    const text = document.getText()
+    show(document, isPattern(text) ? checkOnce({ path: pathOf(uri), text }) : undefined)
+    later(longerPause, () => show(document, checkedNow(document)))
+  })
+}
+
 documents.onDidChangeContent(({ document }) => {
-  clearTimeout(waiting.get(document.uri))
-  // What is opened is shown at once; what is typed when the hand rests.
-  if (known.has(document.uri)) waiting.set(document.uri, setTimeout(() => show(document), pause))
-  else show(document)
+  // What is opened is shown at once.
+  if (known.has(document.uri)) showSoon(document)
+  else show(document, checkedNow(document))
 })
 
 documents.onDidClose(({ document: { uri } }) => {

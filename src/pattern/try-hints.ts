@@ -4,15 +4,17 @@ import { textOf, type Source } from '../text/source.ts'
 import type { CheckedPattern } from './checked-pattern.ts'
 import type { Change, Slip } from './hints/change.ts'
 import { changesFor } from './hints/changes-for.ts'
-import { outcomeOf } from './hints/outcome.ts'
+import { outcomeOf, type Outcome } from './hints/outcome.ts'
 import { slipOf } from './hints/slip-of.ts'
+import { missingTotals } from './hints/missing-totals.ts'
 import { sameOutcome, withTotal } from './hints/with-total.ts'
 import { edited, mends, type Edit } from './hints/work-again.ts'
 
 /** A search for hints costs at most so many checks of the pattern, whatever there is to mend. */
 export const mostTries = 18
-/** More choices than these only puzzle. */
-const mostChoices = 3
+/** So many that come out are enough to choose from; more choices than `shownChoices` only puzzle. */
+const mostChoices = 5
+const shownChoices = 3
 
 type Check = (source: Source) => CheckedPattern
 
@@ -26,6 +28,12 @@ export function withTriedHints(checked: CheckedPattern, check: Check): readonly 
   const again = (edits: readonly Edit[]): CheckedPattern => {
     left -= 1
     return check(edited(checked.source, edits))
+  }
+  const missing = missingTotals(checked)
+  if (missing.length > 0) {
+    const edits = missing.map(({ edit }) => edit)
+    const mended = mends(checked, edits, missing.map(({ diagnostic }) => diagnostic), again(edits))
+    for (const { diagnostic, edit, words } of mended ? missing : []) found.set(diagnostic, { ...diagnostic, hint: { text: words, edit } })
   }
   const searches = checked.diagnostics.flatMap((diagnostic) => searchFor(checked, diagnostic)).toSorted((a, b) => rank(a.diagnostic) - rank(b.diagnostic))
   for (const [index, { diagnostic, search }] of searches.entries()) {
@@ -54,9 +62,13 @@ function searchFor(checked: CheckedPattern, diagnostic: Diagnostic): readonly Se
   return [{ diagnostic, search: (again, tries) => withFound(diagnostic, foundFor(slip, changes, again, tries)) }]
 }
 
+interface Offer extends Outcome {
+  readonly change: Change
+}
+
 /** Tries changes in their order until there are enough choices; those to which another row bears witness come first. */
 function foundFor(slip: Slip, changes: readonly Change[], again: Again, tries: number): readonly Hint[] {
-  const found: { readonly change: Change; readonly text: string; readonly witnessed: boolean }[] = []
+  const found: Offer[] = []
   let left = tries
   const offers = (change: Change): CheckedPattern => {
     left -= 1
@@ -75,7 +87,15 @@ function foundFor(slip: Slip, changes: readonly Change[], again: Again, tries: n
   }
   // Two changes at once are a guess that much farther: only where none alone will do.
   for (const both of found.length > 0 ? [] : together) if (left > 0) offers(both)
-  return found.toSorted((a, b) => Number(b.witnessed) - Number(a.witnessed)).map(({ text, change: { span, replacement } }) => ({ text, edit: { span, replacement } }))
+  const rank = ({ change, witnessed, leaves }: Offer): number => (witnessed ? 2 : 0) + familiarity(slip, change) - (leaves ? 2 : 0)
+  return found.toSorted((a, b) => rank(b) - rank(a)).slice(0, shownChoices).map(({ text, change: { span, replacement } }) => ({ text, edit: { span, replacement } }))
+}
+
+/** Words that stand elsewhere in the row are likelier meant than words that stand nowhere: a row says the same thing twice. */
+function familiarity({ source, row: { written } }: Slip, { clause, span }: Change): number {
+  if (clause === undefined || clause === '') return 0
+  const row = source.text.slice(written.span.start, span.start) + source.text.slice(span.end, written.span.end)
+  return row.includes(clause) ? 1 : 0
 }
 
 function withFound(diagnostic: Diagnostic, [best, ...others]: readonly Hint[]): Diagnostic {

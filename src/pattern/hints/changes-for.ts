@@ -8,7 +8,7 @@ import { foundationChanges } from './foundation-changes.ts'
 import { moreChanges } from './more-changes.ts'
 import { numberChanges, timesChanges } from './number-changes.ts'
 import { placeChanges } from './place-changes.ts'
-import { totalChanges } from './total-changes.ts'
+import { rangeLengthChanges, totalChanges } from './total-changes.ts'
 
 type Changes = (slip: Slip) => readonly Change[]
 
@@ -23,6 +23,8 @@ const table: Partial<Record<DiagnosticCode, readonly Changes[]>> = {
   'row-overruns': ofEnds,
   'places-left-over': [timesChanges, moreChanges, endChanges, numberChanges, chainChanges, foundationChanges, conventionChanges, placeChanges],
   'repeat-does-not-divide': [endChanges, numberChanges, foundationChanges, chainChanges, conventionChanges, placeChanges],
+  'row-ends-passed': [numberChanges, timesChanges],
+  'range-length-mismatch': [rangeLengthChanges],
   'place-missing': [numberChanges, placeChanges],
   'turning-chain-unsaid': [unsaid],
 }
@@ -32,8 +34,11 @@ export function changesFor(slip: Slip): readonly Change[] {
   const kinds = table[slip.diagnostic.code]
   if (!kinds) return []
   const total = totalChanges(slip)
-  const others = kinds.flatMap((changes) => changes(slip))
-  const all = totalIsLikelier(slip) ? [...total, ...others] : [...others, ...total]
+  const likely = ({ fits }: Change): number => (fits === undefined ? 1 : fits ? 0 : 2)
+  const others = kinds.flatMap((changes) => changes(slip)).toSorted((a, b) => likely(a) - likely(b))
+  // Where the row's words are likelier wrong, the total is tried all the same, before the less likely of them.
+  const before = totalIsLikelier(slip) ? 0 : 5
+  const all = [...others.slice(0, before), ...total, ...others.slice(before)]
   const seen = new Set<string>()
   return all.filter(({ span, replacement }) => {
     const key = `${span.start} ${span.end} ${replacement}`

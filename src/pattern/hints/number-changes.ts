@@ -21,18 +21,22 @@ export function numberChanges(slip: Slip): readonly Change[] {
 }
 
 function byTheDifference(slip: Slip, number: WrittenNumber): readonly Change[] {
-  const times = timesAround(slip.row, number.span)
-  const values = new Map([...slip.bySize].map(([size, row]) => [size, valueIn(number, size) + difference(row) / times] as const))
-  const sound = [...values].every(([size, value]) => Number.isInteger(value) && value > 0 && value !== valueIn(number, size))
-  return sound ? made(slip, number, values).map((change) => ({ ...change, carriesTotal: true })) : []
+  const off = new Map([...slip.bySize].map(([size, row]) => [size, difference(row)] as const))
+  return [...weights(slip, number)].flatMap((weight) => {
+    const values = new Map([...off].map(([size, by]) => [size, valueIn(number, size) + by / weight] as const))
+    const sound = [...values].every(([size, value]) => Number.isInteger(value) && value > 0 && value !== valueIn(number, size))
+    return sound ? made(slip, number, values).map((change) => ({ ...change, carriesTotal: true, fits: true })) : []
+  })
 }
 
 function oneOff(slip: Slip, numbers: readonly WrittenNumber[]): readonly Change[] {
-  const fitting = (number: WrittenNumber): number => (fits(slip, number) ? 0 : 1)
-  return numbers.toSorted((a, b) => fitting(a) - fitting(b)).flatMap((number) => {
+  return numbers.flatMap((number) => {
+    const off = difference(slip.row)
+    // The last pass of a repeat may end before the words around the number.
+    const fits = off === 0 || weights(slip, number).has(Math.abs(off)) || timesAround(slip.row, number.span) - 1 === Math.abs(off)
     // Where the row is off by more or by fewer, the change that goes the other way comes first.
-    const up = difference(slip.row) > 0 ? [1, -1] : [-1, 1]
-    return up.flatMap((by) => made(slip, number, new Map([...slip.bySize.keys()].map((size) => [size, valueIn(number, size) + by]))))
+    return (off > 0 ? [1, -1] : [-1, 1]).flatMap((by) =>
+      made(slip, number, new Map([...slip.bySize.keys()].map((size) => [size, valueIn(number, size) + by]))).map((change) => ({ ...change, fits: fits && (off === 0 || Math.sign(by) === Math.sign(off)) })))
   })
 }
 
@@ -49,7 +53,8 @@ function withoutOne(text: string, edit: { readonly span: Span; readonly replacem
   if (edit.replacement !== '1' || parts.length > 1) return edit
   const { start, end } = edit.span
   const stitch = /^ (?=(?:sc|hdc|dc|tr|htr|dtr)\b(?! \d))/.exec(text.slice(end, end + 8))
-  if (stitch) return { span: { start, end: end + 1 }, replacement: '' }
+  // Some designers do write the 1: then it stands in other rows as well.
+  if (stitch) return /\b1 (?:sc|hdc|dc|tr|htr|dtr) in /i.test(text) ? edit : { span: { start, end: end + 1 }, replacement: '' }
   const many = /^ (st|sp|stitche|dc|sc)s?\b/.exec(text.slice(end, end + 10))
   return many ? { span: { start, end: end + many[0].length }, replacement: many[1] === 'stitche' ? 'stitch' : many[1]! } : edit
 }
@@ -79,6 +84,7 @@ function difference(row: WorkedRow): number {
   const { says, troubles } = row
   for (const trouble of troubles) {
     if (trouble.kind === 'overrun') return trouble.offers - trouble.wants
+    if (trouble.kind === 'row-ends-passed') return trouble.count
     if (trouble.kind === 'left-over') return trouble.count - (trouble.said ?? 0)
   }
   if (row.agreement.kindSlip && row.agreement.total) return row.agreement.kindSlip.says - row.agreement.kindSlip.makes
@@ -86,10 +92,19 @@ function difference(row: WorkedRow): number {
   return said > 0 ? said - row.makes : 0
 }
 
-/** Whether one more or one less of the number could be what the row is off by. */
-function fits({ row }: Slip, { span }: WrittenNumber): boolean {
-  const off = Math.abs(difference(row))
+/**
+ * By how many stitches the row may change when a number becomes one more: what the words around it are worked, and in `2 sc in each of
+ * next 10 sts` ten times that for the 2 and twice that for the 10. A number that says how often counts for one pass.
+ */
+function weights(slip: Slip, number: WrittenNumber): ReadonlySet<number> {
+  const { source: { text }, row } = slip
+  const { span } = number
+  const times = timesAround(row, span)
   const step = row.tally.find(({ span: { start, end } }) => start <= span.start && span.end <= end)
-  if (!step || off === 0) return true
-  return [timesAround(row, span), step.makes / step.times, step.worksOver / step.times].includes(off)
+  const found = new Set([times])
+  const behind = /^ [a-z]+ in each of (?:the )?next (\d+)/i.exec(text.slice(span.end, span.end + 40))?.[1]
+  const ahead = /(\d+) [a-z]+ in (?:each of (?:the )?)?next $/i.exec(text.slice(Math.max(row.written.text.start, span.start - 40), span.start))?.[1]
+  for (const factor of [behind, ahead]) if (factor !== undefined) found.add(times * Number(factor))
+  if (step && saysHowOften(slip, number)) found.add(step.makes / step.times).add(step.worksOver / step.times)
+  return found
 }

@@ -8,6 +8,8 @@ import { quoted, type Change, type Slip } from './change.ts'
 export interface Outcome {
   readonly text: string
   readonly witnessed: boolean
+  /** The row leaves places unworked, which is seldom what was meant. */
+  readonly leaves?: boolean
 }
 
 /**
@@ -18,12 +20,13 @@ export function outcomeOf(slip: Slip, change: Change, again: CheckedPattern): Ou
   const rows = rowsAgain(slip, again)
   const row = rows.find((worked) => worked.label === slip.row.label && (worked.written.first ?? -1) === (slip.row.written.first ?? -1))
   if (!row) return { text: `${change.words} the pattern comes out`, witnessed: false }
+  if (slip.diagnostic.code === 'range-length-mismatch') return { text: `${change.words} the range is as long as it says`, witnessed: false }
   const witness = witnessOf(rows, row)
   const seen = witness && `${rowName(witness)} works over ${witness.worksOver}${change.ofTotal ? ' as well' : ' too'}`
   if (change.ofTotal) {
     return { text: seen ? `${seen}, so the total is the likelier slip: ${change.words}` : `if the row is right as it stands, the total is the slip: ${change.words}`, witnessed: seen !== undefined }
   }
-  return { text: `${change.words} ${whatItComesTo(slip, row, again)}${seen ? `, and ${seen}` : ''}`, witnessed: seen !== undefined }
+  return { text: `${change.words} ${whatItComesTo(slip, row, again)}${seen ? `, and ${seen}` : ''}`, witnessed: seen !== undefined, leaves: row.leaves > 0 }
 }
 
 function rowsAgain(slip: Slip, again: CheckedPattern): readonly WorkedRow[] {

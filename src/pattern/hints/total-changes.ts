@@ -2,8 +2,8 @@ import { plural } from '../../diagnostics/words.ts'
 import type { WorkedRow } from '../../fabric/worked-row.ts'
 import { textOf } from '../../text/source.ts'
 import type { Span } from '../../text/span.ts'
-import { quoted, type Change, type Slip } from './change.ts'
-import { valueIn, withValues, writtenNumbers } from './written-numbers.ts'
+import { changeOfWords, quoted, type Change, type Slip } from './change.ts'
+import { valueIn, withValues, writtenNumbers, type WrittenNumber } from './written-numbers.ts'
 
 /** The number that a row says of itself, changed to what it makes: its total, one kind of it, or its change. */
 export function totalChanges(slip: Slip): readonly Change[] {
@@ -12,11 +12,29 @@ export function totalChanges(slip: Slip): readonly Change[] {
   const within = slip.diagnostic.code === 'change-mismatch' ? (row.says.changeSpan ?? row.says.span) : row.says.span
   const wanted = new Map([...bySize].map(([size, worked]) => [size, saysAndMakes(worked, slip)] as const))
   if ([...wanted.values()].some((pair) => pair === undefined)) return []
-  const found = writtenNumbers(source, within, sizes).find((number) => [...wanted].every(([size, pair]) => valueIn(number, size) === pair!.says))
-  const edit = found && withValues(source, found, new Map([...wanted].map(([size, pair]) => [size, pair!.makes])))
-  if (!found || !edit) return []
-  const whole = (textOf(source, { start: within.start, end: edit.span.start }) + edit.replacement + textOf(source, { start: edit.span.end, end: within.end })).trim()
-  return [{ ...agreeing(source.text, edit, within), words: `write ${quoted(whole)}`, ofTotal: true }]
+  // `(24 dc, 24 ch-1 sps)`: the number of the kind that is off comes first.
+  const kind = slip.diagnostic.code === 'kind-mismatch' ? row.agreement.kindSlip?.name : undefined
+  const named = ({ span }: WrittenNumber): number => (kind !== undefined && source.text.slice(span.end).trimStart().startsWith(kind) ? 0 : 1)
+  return writtenNumbers(source, within, sizes)
+    .filter((number) => [...wanted].every(([size, pair]) => valueIn(number, size) === pair!.says))
+    .toSorted((a, b) => named(a) - named(b))
+    .flatMap((number) => {
+      const edit = withValues(source, number, new Map([...wanted].map(([size, pair]) => [size, pair!.makes])))
+      if (!edit) return []
+      const whole = (textOf(source, { start: within.start, end: edit.span.start }) + edit.replacement + textOf(source, { start: edit.span.end, end: within.end })).trim()
+      return [{ ...agreeing(source.text, edit, within), words: `write ${quoted(whole)}`, ofTotal: true }]
+    })
+}
+
+/** A range that says another number of rows than it has: `Rnds 8-13: … [5 rnds]`. */
+export function rangeLengthChanges(slip: Slip): readonly Change[] {
+  const { source, row, checked, piece } = slip
+  const rows = checked.pieces.find((worked) => worked.piece === piece && worked.rows.includes(row))?.rows ?? []
+  const count = rows.filter(({ written }) => written.span.start === row.written.span.start).length
+  return writtenNumbers(source, slip.diagnostic.primary.span, slip.sizes).flatMap((number) => {
+    const edit = withValues(source, number, new Map([...slip.bySize.keys()].map((size) => [size, count])))
+    return edit ? [changeOfWords(slip, slip.diagnostic.primary.span, edit.span, edit.replacement)] : []
+  })
 }
 
 function saysAndMakes(row: WorkedRow, { diagnostic, checked, piece }: Slip): { readonly says: number; readonly makes: number } | undefined {
