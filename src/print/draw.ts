@@ -23,6 +23,7 @@ interface Drawing {
   readonly texts: TextWriter
   readonly structure: StructureWriter
   readonly boxes: CheckBoxes
+  readonly anchors: LaidOut['anchors']
 }
 
 /** Draws placed boxes as a tagged PDF (ISO 14289-1). The same boxes and description give the same bytes. */
@@ -38,7 +39,7 @@ export function draw(laidOut: LaidOut, description: Description): Uint8Array {
     document.addPage()
     return { page: document.page, text: startPage(), squares: [] }
   })
-  const drawing: Drawing = { document, pages, texts, structure: new StructureWriter(document), boxes: new CheckBoxes(document) }
+  const drawing: Drawing = { document, pages, texts, structure: new StructureWriter(document), boxes: new CheckBoxes(document), anchors: laidOut.anchors }
   drawTag(drawing, laidOut.root, undefined)
   for (const [index, { ruling, pagination }] of laidOut.pages.entries()) finishPage(drawing, index, ruling, pagination)
   for (const { title, page, y } of laidOut.bookmarks) {
@@ -53,8 +54,10 @@ export function draw(laidOut: LaidOut, description: Description): Uint8Array {
   return fileBytes()
 }
 
-function drawTag(drawing: Drawing, tag: Tag, parent: Reference | undefined): Reference {
+function drawTag(drawing: Drawing, written: Tag, parent: Reference | undefined): Reference {
   const { structure } = drawing
+  // A link to what is not in this edition is only its words.
+  const tag: Tag = written.href?.startsWith('#') === true && !drawing.anchors.has(written.href.slice(1)) ? { ...written, type: 'Span' } : written
   const element = structure.begin()
   const kids: Kid[] = []
   let together: Placed[] = []
@@ -125,14 +128,19 @@ function drawBox({ pages, structure, boxes }: Drawing, box: PlacedBox, element: 
   return { page: page.dictionary, annotation }
 }
 
-function drawLinks({ document, pages, structure }: Drawing, tag: Tag, element: Reference): readonly Kid[] {
+function drawLinks({ document, pages, structure, anchors }: Drawing, tag: Tag, element: Reference): readonly Kid[] {
+  const href = tag.href ?? ''
+  const anchor = href.startsWith('#') ? anchors.get(href.slice(1)) : undefined
+  const target = anchor
+    ? { Dest: [(pages[anchor.page] as DrawnPage).page.dictionary, 'XYZ', 0, Math.round(fromBottom(Math.max(0, anchor.y - 2))), null] }
+    : { A: { S: 'URI', URI: new String(encodeURI(href).replaceAll('%25', '%')) } }
   return tag.children.filter((child) => !isTag(child) && child.kind === 'text').map((child): Kid => {
     const { page: index, x, y, width, size, text } = child as PlacedText
     const { page } = pages[index] as DrawnPage
     const [left, base] = [points(x), fromBottom(y)]
     const annotation = document.ref({
       Type: 'Annot', Subtype: 'Link', F: 4, Border: [0, 0, 0], Rect: [left, base - 0.25 * size, left + points(width), base + 0.8 * size],
-      A: { S: 'URI', URI: new String(encodeURI(tag.href ?? '').replaceAll('%25', '%')) }, Contents: new String(text), StructParent: structure.annotationKey(element),
+      ...target, Contents: new String(text), StructParent: structure.annotationKey(element),
     })
     annotation.end()
     page.annotations.push(annotation)

@@ -33,7 +33,7 @@ export function layOut(booklet: Booklet, drawing?: CoverDrawing): LaidOut {
   const rowsOnNewPage = booklet.parts.length > 0 && sheet.y > rowsMayBegin
   const credited = rowsOnNewPage && placeCreditsAtFoot(sheet, booklet.credits)
   if (rowsOnNewPage) sheet.newPage()
-  for (const part of booklet.parts) placePart(sheet, part, booklet.sizes)
+  for (const part of booklet.parts) placePart(sheet, part, booklet)
   for (const section of booklet.after) placeSection(sheet, section)
   if (!credited) placeCredits(sheet, booklet.credits)
   placeFooters(sheet, booklet)

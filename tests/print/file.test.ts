@@ -1,10 +1,11 @@
 import { execFileSync } from 'node:child_process'
 import { describe, expect, test } from 'vitest'
-import { printPattern } from '../../src/print/print-pattern.ts'
+import { printChecklist, printPattern } from '../../src/print/print-pattern.ts'
+import { fromCollection } from './booklets/collection.ts'
 import { float } from './booklets/float.ts'
 import { gangway } from './booklets/gangway.ts'
 import { bare, hostileTitles, titled } from './booklets/hostile.ts'
-import { openPdf, pagesOf } from './read-pdf.ts'
+import { openPdf, pagesOf, textOf } from './read-pdf.ts'
 
 const latin1 = (bytes: Uint8Array) => Buffer.from(bytes).toString('latin1')
 
@@ -75,7 +76,7 @@ describe('the file', () => {
 describe('check boxes', () => {
   test('can be ticked, have a name, and stand on every row and every thing to buy', async () => {
     const pages = await pagesOf(await openPdf(await printPattern(float)))
-    const boxes = (await Promise.all(pages.map((page) => page.getAnnotations()))).flat()
+    const boxes = (await Promise.all(pages.map((page) => page.getAnnotations()))).flat().filter(({ subtype }) => subtype === 'Widget')
     expect(boxes.every(({ checkBox, exportValue, fieldValue }) => checkBox && exportValue === 'Yes' && fieldValue === 'Off')).toBe(true)
     const names = boxes.map(({ fieldName }) => fieldName)
     // 24 rounds, 4 rows, 6 things.
@@ -85,10 +86,44 @@ describe('check boxes', () => {
   })
 
   test('are 4.6 mm squares on the paper itself, so that a printer that leaves out forms prints them too', async () => {
-    const [first] = (await Promise.all((await pagesOf(await openPdf(await printPattern(float)))).slice(2, 3).map((page) => page.getAnnotations()))).flat()
+    const [first] = (await Promise.all((await pagesOf(await openPdf(await printPattern(float)))).slice(2, 3).map((page) => page.getAnnotations()))).flat().filter(({ subtype }) => subtype === 'Widget')
     const [left = 0, bottom = 0, right = 0, top = 0] = first?.rect as number[]
     expect(((right - left) * 25.4) / 72).toBeCloseTo(4.6, 2)
     expect(((top - bottom) * 25.4) / 72).toBeCloseTo(4.6, 2)
+  })
+})
+
+// A link inside the file has its goal as a destination of its own (ISO 32000-1, 12.3.2.2), read here by another reader.
+describe('links inside the file', () => {
+  const linksOf = async (bytes: Uint8Array) => {
+    const pdf = await openPdf(bytes)
+    const pages = await pagesOf(pdf)
+    const links = (await Promise.all(pages.map(async (page, at) => (await page.getAnnotations()).filter(({ subtype }) => subtype === 'Link').map((link) => ({ link, at }))))).flat()
+    return Promise.all(links.map(async ({ link, at }) => ({ from: at, to: await pdf.getPageIndex(link.dest[0]), words: link.contentsObj.str as string })))
+  }
+
+  test('lead from the first use of a word in a part to its meaning', async () => {
+    const booklet = fromCollection('bollard-hat')
+    const links = await linksOf(await printPattern(booklet))
+    const pages = await pagesOf(await openPdf(await printPattern(booklet)))
+    const texts = await Promise.all(pages.map(textOf))
+    const meanings = texts.findIndex((text) => text.includes('Abbreviations'))
+    const words = links.filter(({ words: own }) => own.trim() === 'hdc')
+    // Crown and Sides have it in their first rounds; the brim is of raised trebles.
+    expect(words.length).toBeGreaterThanOrEqual(2)
+    expect(words.every(({ to }) => to === meanings)).toBe(true)
+  })
+
+  test('lead from a part to the one that it goes on from', async () => {
+    const links = await linksOf(await printPattern(fromCollection('bollard-hat')))
+    expect(links.filter(({ words }) => ['Crown', 'Sides'].includes(words.trim()))).toHaveLength(2)
+  })
+
+  test('lead from a row of the checklist to the one that it is worked as', async () => {
+    const links = await linksOf(await printChecklist(fromCollection('drift-net-runner')))
+    expect(links.length).toBeGreaterThan(10)
+    expect(links.every(({ words }) => /^as\sRow\s[2-5]$/.test(words.trim()))).toBe(true)
+    expect(new Set(links.map(({ to }) => to))).toEqual(new Set([0]))
   })
 })
 

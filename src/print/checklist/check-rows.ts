@@ -17,6 +17,8 @@ export interface CheckRow {
   readonly instead: string
   /** It is worked as another row of the list. */
   readonly isCopy: boolean
+  /** The label of the row that it is worked as. */
+  readonly model?: string
   readonly change: string
   readonly stitches: string
 }
@@ -45,6 +47,7 @@ function checkRow({ counting }: Part, line: RowLine, row: RealRow, at: number): 
     work: row.short ?? as ?? wordsOf(line.text),
     instead: as ?? `see ${counting} ${line.label}`,
     isCopy: as !== undefined,
+    ...(model === undefined ? {} : { model }),
   }
 }
 

@@ -110,9 +110,9 @@ function headsOf({ counting, name, columns }: CheckTable): readonly ColumnHead[]
 const mostLines = 4
 
 /** The work in one line; else what row it is worked as, the work in a few lines, or where it is to be read. Never smaller, never cut. */
-function rowWords({ first, work, instead, isCopy }: CheckRow, { columns }: CheckTable): readonly Line[] {
+function rowWords({ first, work, instead, isCopy, model }: CheckRow, { columns, name }: CheckTable): readonly Line[] {
   const set = (text: string) => breakLines(
-    [...(first === '' ? [] : [{ text: `${first} `, font: styles.item.font }]), { text, font: styles.text.font }], { size: styles.text.size, width: columns.work.end - columns.work.start },
+    [...(first === '' ? [] : [{ text: `${first} `, font: styles.item.font }]), { text, font: styles.text.font, ...(isCopy && text === instead ? { href: `#${anchorOf(name, model ?? '')}` } : {}) }], { size: styles.text.size, width: columns.work.end - columns.work.start },
   )
   const own = set(work)
   return own.length === 1 || own.length <= mostLines && !isCopy ? own : set(instead).slice(0, 1)
@@ -122,7 +122,11 @@ function stepWords({ text }: CheckStep, { columns }: CheckTable): readonly Line[
   return textLines(text, styles.text, columns.stitches - (columns.side ?? columns.work.start))
 }
 
+/** Where a row of a part stands in the list. */
+const anchorOf = (name: string, label: string) => `${name} ${label}`
+
 function placeLine(sheet: Sheet, body: Tag, { line, words }: SetLine, { columns, name, counting }: CheckTable): void {
+  if (line.kind === 'row') sheet.anchor(anchorOf(name, line.label))
   const row = sheet.tag(body, 'TR')
   const y = sheet.y + baseline
   const head = sheet.tag(row, line.label === '' ? 'TD' : 'TH', line.label === '' ? {} : { scope: 'Row' })

@@ -5,12 +5,15 @@ import type { Sheet } from '../sheet/sheet.ts'
 import type { Line } from '../type/break-lines.ts'
 import { baselineIn, lineHeight, styles, type TypeStyle } from '../type/styles.ts'
 import { oneLine, placeHead, textLines } from './heads.ts'
+import { anchorOf } from './linked-words.ts'
 
 const half = { width: 85, gap: 8 }
 const padding = { above: 0.95, below: 0.95 }
 const headHeight = 1.3 + lineHeight(styles.columnHead) + 1.1
 
 interface Entry {
+  /** Words whose meaning it gives: rows link to them. */
+  readonly anchors: readonly string[]
   readonly us: readonly Line[]
   readonly uk: readonly Line[]
   readonly meaning: readonly Line[]
@@ -37,7 +40,8 @@ export function abbreviationList(abbreviations: readonly Abbreviation[], terms: 
       meaning: textLines(one.meaning, styles.fact, half.width - us - uk),
     }
     const tall = Math.max(lines.us.length, lines.uk.length, lines.meaning.length)
-    return { ...lines, height: padding.above + tall * lineHeight(styles.fact) + padding.below }
+    const own = one.kind === 'sign' ? [] : (terms === 'US' ? one.us : one.uk).split(/,\s*/).map(anchorOf.abbreviation)
+    return { ...lines, anchors: own, height: padding.above + tall * lineHeight(styles.fact) + padding.below }
   })
   const left = splitAt(entries)
   const height = lineHeight(styles.head) + gaps.under + headHeight + Math.max(heightOf(entries.slice(0, left)), heightOf(entries.slice(left)))
@@ -120,6 +124,7 @@ function placeHalf(sheet: Sheet, { edges, style }: Table, entries: readonly Entr
   let y = top + headHeight
   for (const [at, entry] of entries.entries()) {
     if (at > 0) sheet.rule(y, weights.hair, x, x + half.width)
+    for (const name of entry.anchors) sheet.anchor(name, y)
     const row = sheet.tag(body, 'TR')
     const baseline = y + padding.above + baselineIn(styles.fact)
     const put = (cell: Tag, lines: readonly Line[], own: (typeof styles)['word' | 'wordStrong' | 'fact'], edge: number) => {

@@ -4,11 +4,12 @@ import type { Tag } from '../sheet/placed.ts'
 import { headToRule, type Sheet } from '../sheet/sheet.ts'
 import { breakLines, type Line } from '../type/break-lines.ts'
 import { baselineIn, lineHeight, styles } from '../type/styles.ts'
-import { headBaseline, headLines, oneLine, textLines } from './heads.ts'
+import { headBaseline, headLines, oneLine } from './heads.ts'
+import { anchorOf, listedWords, partLineSpans } from './linked-words.ts'
 import { cellCount, partColumns, type PartColumns } from './part-columns.ts'
 import { partHeadsHeight, placePartHeads } from './part-heads.ts'
 import { paginateRows } from './paginate-rows.ts'
-import { partRow, placeRowBlock, rowBlock, type RowBlock } from './row-block.ts'
+import { partRow, placeRowBlock, rowBlock, type RowBlock, type RowLinks } from './row-block.ts'
 
 interface InstructionBlock {
   readonly kind: 'instruction'
@@ -26,15 +27,17 @@ const afterNumber = 2.9
 const besideHead = 4.4
 
 /** Sets a part of the pattern: its head, and a table with a line for every row. */
-export function placePart(sheet: Sheet, part: Part, sizes: Booklet['sizes']): void {
+export function placePart(sheet: Sheet, part: Part, booklet: Pick<Booklet, 'sizes' | 'abbreviations' | 'terms' | 'parts'>): void {
+  const { sizes } = booklet
+  const links: RowLinks = { words: listedWords(booklet), linked: new Set() }
   const columns = partColumns(part, sizes.length)
-  const head = partHead(part)
+  const head = partHead(part, booklet.parts)
   const heads = partHeadsHeight(columns, part, sizes)
   const pageRoom = live.textBottom - live.top
   const continued = headToRule + heads
   const whole = pageRoom - Math.max(head.height + heads, continued)
   const blocks = part.lines.flatMap((line, at): readonly PartBlock[] =>
-    line.kind === 'instruction' ? [instructionBlock(line, part.lines[at - 1]?.kind === 'instruction', at === part.lines.length - 1)] : partRow(rowBlock(line, columns), whole - goesOnHeight))
+    line.kind === 'instruction' ? [instructionBlock(line, part.lines[at - 1]?.kind === 'instruction', at === part.lines.length - 1)] : partRow(rowBlock(line, columns, links), whole - goesOnHeight))
   const gap = sheet.isFresh ? 0 : gaps.part
   const pages = paginateRows(blocks, { first: sheet.room - gap - head.height - heads, whole, note: goesOnHeight })
   const context = { part, columns, sizes, blocks }
@@ -74,20 +77,22 @@ interface PartHead {
   readonly height: number
 }
 
-function partHead(part: Part): PartHead {
+function partHead(part: Part, parts: readonly Part[]): PartHead {
   const [number] = headLines(`${part.number} `)
   const indent = (number?.width ?? 0) + afterNumber
   const name = headLines(part.name, liveWidth - indent)
   const start = indent + (name.at(-1)?.width ?? 0) + besideHead
-  const whole = oneLine(part.line, styles.partLine)
+  const spans = partLineSpans(part, parts, styles.partLine.font)
+  const whole = breakLines(spans, { size: styles.partLine.size, width: Number.POSITIVE_INFINITY })[0] ?? oneLine('', styles.partLine)
   const beside = whole.width <= liveWidth - start
-  const line = part.line === '' ? [] : beside ? [whole] : textLines(part.line, styles.partLine, liveWidth)
+  const line = part.line === '' ? [] : beside ? [whole] : breakLines(spans, { size: styles.partLine.size, width: liveWidth })
   const under = beside ? 0 : line.length * lineHeight(styles.partLine) + 0.6
   return { number, indent, name, line, beside, start, height: (name.length - 1) * lineHeight(styles.head) + headToRule + under }
 }
 
 function placeHead(sheet: Sheet, part: Part, head: PartHead): void {
   sheet.bookmark(`${part.number} ${part.name}`)
+  sheet.anchor(anchorOf.part(part.number))
   const tag = sheet.tag(sheet.root, 'H2')
   let y = sheet.y + headBaseline
   if (head.number) sheet.text(tag, head.number, styles.head, live.left, y)

@@ -6,6 +6,7 @@ import type { Sheet } from '../sheet/sheet.ts'
 import { breakLines, type Line } from '../type/break-lines.ts'
 import { baselineIn, lineHeight, styles, type TypeStyle } from '../type/styles.ts'
 import { oneLine, textLines } from './heads.ts'
+import { linkedSpans } from './linked-words.ts'
 import type { PartColumns } from './part-columns.ts'
 import { placeBoxLine, rangeBoxes, type BoxLine } from './range-boxes.ts'
 
@@ -34,12 +35,18 @@ const hang = 4
 /** A corrected row has a bar so far outside the margin, in mm. */
 const changeBar = 3
 
+/** Words that have a meaning to be linked to, and those that were linked before. */
+export interface RowLinks {
+  readonly words: ReadonlySet<string>
+  readonly linked: Set<string>
+}
+
 /** Sets a row in its columns, without a place yet. */
-export function rowBlock(row: RowLine, columns: PartColumns): RowBlock {
+export function rowBlock(row: RowLine, columns: PartColumns, links?: RowLinks): RowBlock {
   const { work, repeats, change, stitchesWidth } = columns
   const width = work.end - work.start
   const tall = lineHeight(styles.text)
-  const text = breakLines(row.text.map((run) => ({ text: run.text, repeat: run.repeat, font: styles.text.font })), { size: styles.text.size, width, hang })
+  const text = breakLines(linkedSpans(row.text, styles.text.font, links?.words ?? new Set(), links?.linked ?? new Set()), { size: styles.text.size, width, hang })
   const counts = columns.stitches.length > 0 ? [] : textLines(countsInOneLine(row), styles.countsLine, width)
   const boxLines = rangeBoxes(row.boxes, width)
   const strips: Strip[] = [

@@ -81,7 +81,7 @@ export interface Tag {
   readonly alt?: string
   /** What a box stands for that is drawn in the place of a character. */
   readonly actual?: string
-  /** Of a link. */
+  /** Of a link: an address, or `#` and the name of an anchor. */
   readonly href?: string
 }
 
@@ -104,6 +104,8 @@ export interface LaidOut {
   readonly pages: readonly PageFurniture[]
   readonly root: Tag
   readonly bookmarks: readonly Bookmark[]
+  /** Places that links inside the document lead to: a link to `#name` goes to the anchor `name`. */
+  readonly anchors: ReadonlyMap<string, Omit<Bookmark, 'title'>>
 }
 
 /** Whether a child of a tag is a tag itself. */

@@ -16,6 +16,7 @@ export class Sheet implements LaidOut {
   readonly pages: PageFurniture[] = []
   readonly root: Tag = { type: 'Document', children: [] }
   readonly bookmarks: Bookmark[] = []
+  readonly anchors = new Map<string, Omit<Bookmark, 'title'>>()
   /** Top of what is still free on the page, in mm. */
   y: number = live.top
   readonly #boxNames = new Map<string, number>()
@@ -64,11 +65,17 @@ export class Sheet implements LaidOut {
     this.bookmarks.push({ title, page: this.page, y: this.y })
   }
 
+  /** Names a place on this page that links may lead to. The first of a name counts. */
+  anchor(name: string, y: number = this.y): void {
+    if (!this.anchors.has(name)) this.anchors.set(name, { page: this.page, y })
+  }
+
   /** Sets a line with its start at `x` and its baseline at `y`, and underlines what is repeated. */
   text(place: Place, line: Line, style: TypeStyle, x: number, y: number): void {
     for (const run of line.runs) {
+      const within = run.href !== undefined && place !== 'pagination' && place.type !== 'Link' ? this.tag(place, 'Link', { href: run.href }) : place
       // A character that cannot be drawn is an element of its own, because not every reader finds a text that is said inside a piece.
-      const own = run.missing && place !== 'pagination' ? this.tag(place, 'Span', { actual: run.text }) : place
+      const own = run.missing && within !== 'pagination' ? this.tag(within, 'Span', { actual: run.text }) : within
       this.#put(own, {
         kind: 'text', page: this.page, x: x + run.x, y, width: run.width, text: run.spaceAfter && !run.missing ? `${run.text} ` : run.text, font: run.font, size: style.size,
         ...(style.tracking === undefined ? {} : { tracking: style.tracking }),

@@ -7,8 +7,8 @@ import { byHand, plainSpaces } from './made-by-hand.ts'
 const booklet = (pattern: Partial<Pattern>) => makeBooklet(byHand([ball, becket], pattern))
 const lines = (pattern: Partial<Pattern>) => booklet(pattern).materials.map((line) => ({
   ...line, item: plainSpaces(line.item), ...(line.make === undefined ? {} : { make: plainSpaces(line.make) }),
-  for: plainSpaces(line.for), amount: line.amount.map(plainSpaces), weight: plainSpaces(line.weight),
   for: plainSpaces(line.for), amount: line.amount.map(plainSpaces), weight: plainSpaces(line.weight), ...(line.ounces === undefined ? {} : { ounces: plainSpaces(line.ounces) }),
+}))
 
 const float: Partial<Pattern> = {
   gauge: { sts: 16, rows: 16, over: 10, hook: 4 },
