@@ -19,7 +19,7 @@ export function hookNotListed(facts: SenseFacts): readonly Diagnostic[] {
     ...(gauge?.hook === undefined ? [] : found(gauge.hook, placeOfKey(facts, 'gauge.hook', 'gauge'))),
     ...[...facts.rows, ...facts.prose].flatMap((passage) => sentencesOf(passage).flatMap((sentence) => {
       // A hook for another gauge is the maker's choice, and no hook of the pattern.
-      if (denies(sentence.text) || /\b(?:gauge|tension|if|larger|smaller|steel|band)\b/i.test(sentence.text)) return []
+      if (denies(sentence.text) || /\b(?:gauge|tension|if|larger|smaller|steel|band|another|other|different|would|instead|gives?)\b/i.test(sentence.text)) return []
       return [...sentence.text.matchAll(/(?<![\d.–-])(\d{1,2}(?:\.\d{1,2})?) ?mm (?:crochet )?hook\b/gi)].flatMap((match) => found(Number(match[1]), spanOf(sentence, match)))
     })),
   ]

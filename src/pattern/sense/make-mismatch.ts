@@ -3,6 +3,9 @@ import { counted, timesInWords } from '../../diagnostics/words.ts'
 import { denies, numberForm, numberFrom, sentencesOf, spanOf } from './passages.ts'
 import { placeOfKey, type SenseFacts } from './sense-facts.ts'
 
+/** Words of the making-up: other sentences may speak of any number of ears. */
+const joining = /\b(?:sew|join|attach|pin|fix|stitch|make|work|fold|stuff|fill|place|add|lay|weave)(?:s|n|ed|ing)?\b/i
+
 /** More of a piece in the text or in a seam than are told to be made: two ears are sewn on, and one is made. A pattern of one piece is a motif. */
 export function makeMismatch(facts: SenseFacts): readonly Diagnostic[] {
   const { pieces, seams } = facts.pattern
@@ -21,7 +24,7 @@ export function makeMismatch(facts: SenseFacts): readonly Diagnostic[] {
       for (const sentence of sentencesOf(passage)) {
         const match = form.exec(sentence.text)
         const told = match ? numberFrom(match[1]!) : 0
-        if (!match || told <= make || denies(sentence.text) || pieces.filter((piece) => piece.name.toLowerCase().includes(plain.toLowerCase())).length > 1) continue
+        if (!match || told <= make || !joining.test(sentence.text) || denies(sentence.text) || pieces.filter((piece) => piece.name.toLowerCase().includes(plain.toLowerCase())).length > 1) continue
         return [{
           code: 'make-mismatch',
           message: `the text tells of ${counted(told, plain.toLowerCase())}, but ${plain} is made ${timesInWords(make)}`,

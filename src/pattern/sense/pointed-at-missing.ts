@@ -3,7 +3,7 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts'
 import { denies, sentencesOf, spanOf } from './passages.ts'
 import { toPublish, type SenseFacts } from './sense-facts.ts'
 
-const pointing = /\b(?:see|as (?:shown )?(?:in|on)|shown (?:in|on)|refer to|follow(?:ing)?|watch|look at|row \d+ of) (?:the |our |this |my )?((?:stitch |symbol |colou?r |filet |video )?(?:charts?|photo(?:graph)?s?|pictures?|figures?|fig\.|videos?|tutorials?|links?))\b/i
+const pointing = /\b(?:see|as (?:shown )?(?:in|on)|shown (?:in|on)|refer to|follow(?:ing)?|watch|look at|row \d+ of) (?:the |our |this |my )?((?:stitch |symbol |colou?r |filet |video )?(?:charts?|photo(?:graph)?s?|pictures?|figures?|fig\.|videos?|tutorials?|links?))\b(?! on (?:the (?:cover|front|back|site|website|shop)|our|my))/i
 
 /** The text points to a chart, a picture or a link, and the file holds none. What a chart shows is not compared with the rows. */
 export function pointedAtMissing(facts: SenseFacts): readonly Diagnostic[] {

@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts'
 import { listOf } from '../../diagnostics/words.ts'
-import { sentencesOf, spanOf } from './passages.ts'
+import { denies, sentencesOf, spanOf } from './passages.ts'
 import { piecesMeant, rowNumbered, rowsNamed, sameName } from './row-words.ts'
 import type { SenseFacts } from './sense-facts.ts'
 
@@ -9,7 +9,7 @@ export function proseReferenceUnknown(facts: SenseFacts): readonly Diagnostic[] 
   if (facts.pieces.some(({ rows }) => rows.length === 0)) return []
   return facts.prose.flatMap((passage) => sentencesOf(passage).flatMap((sentence) => {
     // A chart has rows of its own, and another pattern too.
-    if (/\b(?:chart|swatch|pattern [A-Z]|other pattern|diagram)\b/i.test(sentence.text)) return []
+    if (denies(sentence.text) || /\b(?:chart|swatch|pattern [A-Z]|other pattern|diagram)\b/i.test(sentence.text)) return []
     return rowsNamed(sentence).flatMap(({ match, word, numbers, of }): readonly Diagnostic[] => {
       // Where no piece is named, a row of any will do: ears are sewn to the rounds of a head.
       const named = of !== undefined && facts.pieces.some(({ piece }) => sameName(piece.name, of))

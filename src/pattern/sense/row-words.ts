@@ -21,7 +21,8 @@ export function rowsNamed({ text }: Sentence): readonly RowWords[] {
   return [...text.matchAll(named)].map((match) => ({
     match,
     word: /^row/i.test(match[1]!) ? 'row' : 'round',
-    numbers: (match[2] ?? '').match(/\d+/g)!.map(Number),
+    // `Round 2, 12 stitches` is one round; a list has its word in the plural.
+    numbers: (match[2] ?? '').match(/\d+/g)!.map(Number).slice(0, /s$/i.test(match[1]!) ? undefined : 1),
     ...(match[3] !== undefined && { of: match[3] }),
   }))
 }

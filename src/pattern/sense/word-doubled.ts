@@ -3,7 +3,7 @@ import { spanOf } from './passages.ts'
 import type { SenseFacts } from './sense-facts.ts'
 
 /** Small words that never stand twice in a row: what remains when a sentence was mended in haste. */
-const doubled = /(?<![\p{L}’'-])(the|an?|in|to|of|and|each|next|for|with|from|is|are|at|on|or|your|this|into|round|as)\s+\1(?![\p{L}’'-])/giu
+const doubled = /(?<![\d½¼¾]\s?)(?<![\p{L}’'-])(the|an?|in|to|of|and|each|next|for|with|from|is|are|at|on|or|your|this|into|round|as)\s+\1(?![\p{L}’'-])/giu
 
 /** The same small word twice in a row, in prose; rows are read word by word anyway. */
 export function wordDoubled({ prose }: SenseFacts): readonly Diagnostic[] {
