@@ -83,6 +83,40 @@ describe('a border round a stepped piece', () => {
   })
 })
 
+describe('the edges of a stepped piece', () => {
+  const edgeOf = { top: 'stitches', step: 'stitches', 'row-ends': 'row-ends', underside: 'underside', round: 'round' } as const
+  const sideOf = { top: 'stitches', 'row-end': 'row-ends', underside: 'underside' } as const
+
+  test('are told as the pencil finds them, and so is what the border uses of each', () => {
+    fc.assert(fc.property(fc.gen(), (draw) => {
+      const piece = steppedPiece(draw, 2, 12)
+      const border = borderRound(draw, piece)
+      const { pieces } = checkOnce({ path: 'steps.md', text: patternOf(piece, borderWords(border, sum(border))) })
+      const onward = sectionsOf(pencilLine(piece.lines, false))
+      expect(pieces[0]!.edges.map(({ edge, places }) => ({ edge: edgeOf[edge], places }))).toEqual(onward.map(({ side, count }) => ({ edge: sideOf[side], places: count })))
+      // A row of sc is one chain high.
+      expect(pieces[0]!.edges.flatMap(({ height }) => height ?? [])).toEqual(onward.filter(({ side }) => side === 'row-end').map(({ count }) => count))
+      expect(pieces[0]!.edges.at(-1)!.rows).toEqual([`Row ${piece.lines.length}`])
+      expect(pieces[1]!.rows[0]!.along!.map(({ edge, offers, worksOver, makes }) => ({ edge: edgeOf[edge], offers, worksOver, makes })))
+        .toEqual(border.sections.map(({ side, count }) => ({ edge: sideOf[side], offers: count, worksOver: count, makes: count })))
+    }), { numRuns: 100, seed: 4_17 })
+  })
+
+  test('tell which edge a slip is on', () => {
+    fc.assert(fc.property(fc.gen(), (draw) => {
+      const piece = steppedPiece(draw, 2, 12)
+      const border = borderRound(draw, piece)
+      const undersides = border.sections.flatMap(({ side, count }, at) => (side === 'underside' && count > 6 ? [at] : []))
+      const at = undersides.at(-1)
+      if (at === undefined) return
+      const slipped = { ...border, sections: border.sections.with(at, { side: 'underside', count: border.sections[at]!.count - 1 }) }
+      const { pieces } = checkOnce({ path: 'steps.md', text: patternOf(piece, borderWords(slipped, sum(slipped))) })
+      const used = pieces[1]!.rows[0]!.along!.map(({ offers, worksOver }) => offers - worksOver)
+      expect(used).toEqual(border.sections.map((_, index) => (index === at ? 1 : 0)))
+    }), { numRuns: 60, seed: 4_18 })
+  })
+})
+
 describe('the outline of a stepped piece', () => {
   test('is the same when the work is turned twice', () => {
     fc.assert(fc.property(fc.gen(), (draw) => {

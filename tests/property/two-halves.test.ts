@@ -45,6 +45,24 @@ function secondHalf(draw: Draw, { rows, mirroredRows }: SteppedPiece & { readonl
   return oneOf(draw, [mirroredRows, [`Rows 1-${rows.length - 1}: As for Front, reversing shaping.`]])
 }
 
+/** Stitches left free on the left and on the right of a line by the one on it. */
+const stepsOf = (below: Line, line: Line): readonly [number, number] => [line.from - below.from, below.to - line.to]
+
+/** The same piece from a line upwards one square farther to the left. */
+const shifted = (lines: readonly Line[], at: number): readonly Line[] => lines.map((line, row) => (row < at ? line : { ...line, from: line.from - 1, to: line.to - 1 }))
+
+/** Plain words for lines that only step in. */
+function rowsOf(lines: readonly Line[]): readonly string[] {
+  const width = lines[0]!.to - lines[0]!.from
+  return [`Foundation: Ch ${width + 1}.`, ...lines.map((line, row) => {
+    if (row === 0) return `Row 1: Sc in 2nd ch from hook and in each ch across. (${width})`
+    const [left, right] = stepsOf(lines[row - 1]!, line)
+    const [start, end] = line.toRight ? [left, right] : [right, left]
+    const over = line.to - line.from
+    return `Row ${row + 1}: Turn, ${start === 0 ? '' : `sl st in first ${start === 1 ? 'st' : `${start} sts`}, `}ch 1, sc in next ${over} sts${end === 0 ? '' : `, leave rem ${end === 1 ? 'st' : `${end} sts`} unworked`}. (${over})`
+  })]
+}
+
 describe('two stepped halves', () => {
   test('meet when the second is the mirror image of the first', () => {
     fc.assert(fc.property(fc.gen(), (draw) => {
@@ -66,5 +84,23 @@ describe('two stepped halves', () => {
       const text = pattern(piece.rows, borderWords(first, sum(first)), secondHalf(draw, piece), changed)
       expect(findings(text), text).toContain('seam-mismatch')
     }), { numRuns: 120, seed: 4_10 })
+  })
+
+  test('do not meet when a step of one lies a stitch farther in and its fellow a stitch farther out', () => {
+    let planted = 0
+    fc.assert(fc.property(fc.gen(), (draw) => {
+      const piece = mirrorable(draw, 3, 8)
+      const at = piece.lines.findIndex((line, row) => row > 0 && stepsOf(piece.lines[row - 1]!, line).every((step) => step > 0))
+      if (at < 0) return
+      const other = shifted(piece.lines, at)
+      const outline = (lines: readonly Line[]): string => sectionsOf(pencilLine(lines, false)).map(({ side, count }) => `${count} ${side}`).join()
+      if ([piece.lines, mirrored(piece.lines)].some((lines) => outline(lines) === outline(other))) return
+      const [first, second] = [border(piece.lines, false), border(other, true)]
+      expect(sum(second)).toBe(sum(first))
+      const text = pattern(piece.rows, borderWords(first, sum(first)), rowsOf(other), borderWords(second, sum(second)))
+      expect(findings(text), text).toEqual(['seam-mismatch'])
+      planted += 1
+    }), { numRuns: 200, seed: 4_19 })
+    expect(planted).toBeGreaterThan(40)
   })
 })
