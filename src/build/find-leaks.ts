@@ -65,15 +65,23 @@ function ledgerRows({ ledger }: Collected): readonly string[] {
   return ledger().flatMap(({ lines }) => lines.map(({ text }) => bare(text.map((run) => run.text).join(''))))
 }
 
-/** The counts of a part in its order, as a table of rows has them. */
+/** The counts of each part in each size in their order, alone and with the rows' numbers between them, as tables have them. */
 function countTables({ parts }: Booklet): readonly string[] {
-  return parts.map(({ lines }) => lines.flatMap((line) => (line.kind === 'row' ? [line.stitches[0] ?? ''] : []))).filter((counts) => counts.length >= tellingCounts)
-    .map((counts) => ` ${counts.join(' ')} `)
+  return parts.flatMap(({ lines }) => {
+    const rows = lines.flatMap((line) => (line.kind === 'row' ? [line] : []))
+    const sizes = Math.max(0, ...rows.map(({ stitches }) => stitches.length))
+    return Array.from({ length: sizes }, (_, size) => rows.flatMap(({ label, stitches }) => {
+      const count = (stitches[size] ?? stitches[0] ?? '').replaceAll(',', '')
+      return /^\d+$/.test(count) ? [{ label, count }] : []
+    })).filter((counted) => counted.length >= tellingCounts).flatMap((counted) => [
+      ` ${counted.map(({ count }) => count).join(' ')} `, ` ${counted.map(({ label, count }) => `${label} ${count}`).join(' ')} `,
+    ])
+  })
 }
 
 /** The numbers that a page shows, one after the other, without what stands in tags. */
 function countsOn(html: string): string {
-  return ` ${[...html.replaceAll(/<script.*?<\/script>|<svg.*?<\/svg>|<[^>]*>/gs, ' ').matchAll(/\d[\d,]*/g)].map(([number]) => number).join(' ')} `
+  return ` ${[...html.replaceAll(/<script.*?<\/script>|<svg.*?<\/svg>|<[^>]*>/gs, ' ').matchAll(/\d[\d,]*/g)].map(([number]) => number.replaceAll(',', '')).join(' ')} `
 }
 
 /** All that can be read in a file: its bytes, and the streams that are packed in it, as those of a PDF are. */

@@ -1,4 +1,3 @@
-import { keeps } from './kept.ts'
 import { openSlip } from './offers.ts'
 import { keepForOffline } from './offline.ts'
 import { keepOptions } from './options.ts'
@@ -21,7 +20,6 @@ function openPattern({ dataset }: HTMLElement): void {
     parts, version, title, saved, sizes: sizes === '' ? [] : sizes.split('|'), fresh: noProgress(slug, title, version),
   }
   openSlip()
-  saved(keeps())
   const ticking = parts.length > 0 ? startTicking(sheet) : undefined
   keepOptions(sheet, ticking)
   const place = document.querySelector('.options .more')
@@ -31,7 +29,10 @@ function openPattern({ dataset }: HTMLElement): void {
   }
   document.documentElement.classList.add('ticking')
   if (location.hash === '#here') document.querySelector('tr.here')?.scrollIntoView({ block: 'center' })
-  for (const link of document.querySelectorAll<HTMLAnchorElement>('.terms a:not([aria-current])')) link.hash = ticking && Object.keys(ticking.progress().ticks).length > 0 ? 'here' : ''
+  // The page in the other terms opens where this one is left.
+  for (const link of document.querySelectorAll<HTMLAnchorElement>('.terms a:not([aria-current])')) {
+    link.addEventListener('click', () => { link.hash = document.querySelector('.rows :checked') ? 'here' : '' })
+  }
 }
 
 /** Says in the bar whether ticks are kept. */

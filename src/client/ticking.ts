@@ -1,6 +1,6 @@
 import { changedSince, showCorrected } from './corrected.ts'
 import { showHere } from './here.ts'
-import { keepProgress, keepSettings, keptProgress, onProgressElsewhere } from './kept.ts'
+import { keepProgress, keepSettings, keeps, keptProgress, onProgressElsewhere } from './kept.ts'
 import { say, tell } from './offers.ts'
 import { mostBoxes, showRange } from './ranges.ts'
 import { showPartsProgress } from './parts-progress.ts'
@@ -33,7 +33,7 @@ export interface Ticking {
 export function startTicking(sheet: Sheet): Ticking {
   const { parts, sizes, version } = sheet
   let progress = keptProgress(sheet.fresh.slug) ?? sheet.fresh
-  let kept = true
+  let kept = keeps()
 
   const chosenCopy = new Map<Part, number>()
   const size = () => sizes.indexOf(progress.size ?? '')

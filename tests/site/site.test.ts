@@ -3,6 +3,8 @@ import { copyProject, npm, type Ended, type ProjectCopy } from '../support/proje
 import { brokenPatternsStopTheBuild } from './broken-patterns.ts'
 import { pagesInABrowser } from './pages-in-a-browser.ts'
 import { pagesSayWhatThePaperSays } from './same-words.ts'
+import { whatIsSold } from './sold.ts'
+import { ticking } from './ticking-in-a-browser.ts'
 import { whatABuildLeaves } from './what-a-build-leaves.ts'
 
 /** The site of the whole collection and of the patterns beside this file, built once for all that follows. */
@@ -30,4 +32,6 @@ afterAll(() => site?.copy.remove())
 describe('a build', () => whatABuildLeaves(built))
 describe('page and paper', () => pagesSayWhatThePaperSays(built))
 describe('pages in a browser', () => pagesInABrowser(built))
+describe('working a pattern', () => ticking(built))
+describe('what is sold', () => whatIsSold(built))
 describe('a pattern that does not come out', () => brokenPatternsStopTheBuild(built))
