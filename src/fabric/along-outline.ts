@@ -23,7 +23,7 @@ export function rowEndsPassed(walk: Walk, from: number, span: Span): void {
 /** A side of which some row-ends were worked is worked to its end. */
 function begunSide(walk: Walk, from: number): boolean {
   const [before, next] = [walk.edge[from - 1], walk.edge[from]]
-  return from < walk.last && next?.kind === 'row-end' && before?.kind === 'row-end' && walk.taken.has(before) && !walk.taken.has(next)
+  return from < Math.max(walk.last, 0) && next?.kind === 'row-end' && before?.kind === 'row-end' && walk.taken.has(before) && !walk.taken.has(next)
 }
 
 /** Row-ends of straight sides and stitches from one index to before another. */
@@ -32,6 +32,7 @@ export function passedOver(walk: Walk, from: number, to: number): { readonly pas
   let missed = 0
   for (let index = from; index < to; index += 1) {
     const place = walk.edge[index]!
+    if (walk.taken.has(place)) continue
     if (place.kind === 'row-end') passed += walk.outline?.risers.has(place) ? 0 : 1
     else if (isStitch(place)) missed += 1
   }
@@ -41,6 +42,7 @@ export function passedOver(walk: Walk, from: number, to: number): { readonly pas
 /** `60 sc evenly along 30 row-ends`: every place is passed, and the stitches are spread over them. */
 export function evenly(walk: Walk, target: Target, span: Span, count: number, work: WorkInto): void {
   const thing = target.thing ?? { kind: 'row-end' }
+  leftBefore(walk, findNext(walk, walk.at, thing), span)
   const end = endOfSide(walk, findNext(walk, walk.at, thing))
   for (let place = 0; place < count; place += 1) {
     const index = findNext(walk, walk.at, thing)
@@ -51,6 +53,17 @@ export function evenly(walk: Walk, target: Target, span: Span, count: number, wo
     walk.take(index, span)
   }
   work(walk.last)
+}
+
+/** What lies between the hook and the edge that is worked next is passed; stitches and chains among it are left over. */
+export function leftBefore(walk: Walk, to: number, span: Span): void {
+  if (!walk.outline || to >= walk.end) return
+  const { passed, missed } = passedOver(walk, walk.at, to)
+  if (missed > 0) {
+    walk.missed += missed
+    walk.trouble({ kind: 'left-over', span, count: missed })
+  }
+  if (passed > passedInSilence) walk.trouble({ kind: 'row-ends-passed', span, count: passed })
 }
 
 /** Where the side ends that holds the place at an index: at the next corner. */

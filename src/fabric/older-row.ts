@@ -7,6 +7,10 @@ export function goToRow(walk: Walk, target: Target, span: Span): void {
   if (walk.onRow === target.ofRow || isBelow(walk, target)) return
   const older = walk.setting.rowsBefore.get(target.ofRow ?? -1)
   if (!older) return walk.trouble({ kind: 'no-such-place', span, what: `row ${target.ofRow}` })
+  if (walk.at > 0 && walk.left > 0 && !walk.outline && !walk.leaves) {
+    walk.missed += walk.left
+    walk.trouble({ kind: 'left-over', span, count: walk.left })
+  }
   walk.onRow = target.ofRow
   const places = older.left.length > 0 && target.loop === undefined ? older.left : older.made.filter((place) => !place.travel)
   // What the row has worked so far stays worked; the older places come after it.

@@ -1,7 +1,7 @@
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, indexBefore, isThing } from './find-place.ts'
-import { endOfEdge, endOfSide, lastOfEdge, evenly, intoCorner, rowEndsPassed } from './along-outline.ts'
+import { endOfEdge, endOfSide, lastOfEdge, leftBefore, evenly, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { goToPiece, goToRow } from './older-row.ts'
 import { eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
@@ -19,7 +19,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (walk.held) return ofHeld(walk, target, span, rest, work, over)
   if (target.ofPiece !== undefined) goToPiece(walk, target.ofPiece, span)
   if (walk.bridge > 0 && target.thing?.kind === 'chain') return overBridge(walk, target, span, work)
-  if (target.ofRow !== undefined) goToRow(walk, target, span)
+  if (target.ofRow !== undefined && !onOutline(walk, target)) goToRow(walk, target, span)
   if (target.thing?.kind === 'space' || target.thing?.kind === 'gap') walk.worksSpaces = true
   if (walk.outline && target.thing?.where === 'corner' && target.walk === 'next' && !target.count) return intoCorner(walk, target, span, work)
   const count = target.count ? inSize(target.count, walk.setting.size) : 1
@@ -32,13 +32,18 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'nth': return nth(walk, target, span, work)
     case 'from-hook': return fromHook(walk, span, count, work)
     case 'ring': return ring(walk, span, work)
-    case 'skipped': return skipped(walk, span, count, work)
+    case 'skipped': return walk.outline && walk.skipped.length === 0 ? next(walk, { ...target, walk: 'next', thing: { kind: 'stitch' } }, span, count, work, over) : skipped(walk, span, count, work)
     case 'marked': return next(walk, { ...target, walk: 'next' }, span, 1, work, over)
     case 'below': return below(walk, span, rest, count, work, over === 1 && (target.loop !== undefined || spikes))
     case 'layers': return layers(walk, span, work)
     case 'edge': return each(walk, { ...target, walk: 'each', toEnd: true }, span, rest, work, over)
     case 'other-side': return walk.trouble({ kind: 'no-such-place', span, what: 'an edge' })
   }
+}
+
+/** `12 unworked sts of Rnd 20` on the way along an outline: they are what it comes to next, or somewhere on. */
+function onOutline(walk: Walk, { ofRow }: Target): boolean {
+  return walk.outline?.stretches.some(({ edge, rows }) => edge !== 'row-ends' && rows[0]?.number === ofRow) === true
 }
 
 /** The chain between two pieces: `3 sc in ch`, `sc in each of 3 ch`; both its sides are worked, one after the other. */
@@ -80,9 +85,10 @@ function next(walk: Walk, target: Target, span: Span, count: number, work: WorkI
     if (target.thing?.kind === 'chain' || count > 1 && eachChain(walk, target.thing)) openChains(walk)
     const from = walk.at
     const index = findNext(walk, walk.at, target.thing)
+    if (pass > 0 && index > walk.at && leavesRun(walk, target, index)) return edgeRunsOut(walk, target, span, count, pass)
     if (pass === 0 && target.thing?.kind === 'space' && walk.skippedTo === from) skippedTooFew(walk, from, index, span)
     if (walk.outline && index >= walk.edge.length && !walk.overrun) edgeRunsOut(walk, target, span, count, pass)
-    take(walk, index, span, work, over)
+    take(walk, index, span, work, over, target.thing?.kind === 'row-end' || target.thing?.kind === 'edge' ? target.thing : undefined)
     rowEndsPassed(walk, from, span)
     if (walk.overrun && walk.at > 2 * walk.edge.length + 2_000) return
   }
@@ -96,6 +102,11 @@ function skippedTooFew(walk: Walk, from: number, to: number, span: Span): void {
   walk.trouble({ kind: 'left-over', span, count: passed })
 }
 
+/** Row-ends and chains are counted along one side: a step or a corner between ends them. */
+function leavesRun(walk: Walk, { thing }: Target, to: number): boolean {
+  return walk.outline !== undefined && (thing?.kind === 'row-end' || thing?.kind === 'chain') && to < walk.end
+}
+
 /** A border asks for more of an edge than is left of it. */
 function edgeRunsOut(walk: Walk, { thing }: Target, span: Span, wants: number, offers: number): void {
   walk.overrun = true
@@ -106,11 +117,12 @@ function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto
   if (target.thing?.kind === 'gap') return gaps(walk, span, work)
   if (eachChain(walk, target.thing)) openAll(walk)
   withoutClosingChain(walk)
-  const limit = upToSpace(walk, target, rest) ?? (walk.outline && (target.edge && target.edge !== 'all' || target.across) ? endOfEdge(walk, rest) : target.thing?.kind === 'row-end' && !target.toEnd ? endOfSide(walk) : limitOf(walk, target, rest))
+  const limit = upToSpace(walk, target, rest) ?? (walk.outline && (target.edge && target.edge !== 'all' || target.across) ? endOfEdge(walk, rest) : target.thing?.kind === 'row-end' && !target.toEnd ? endOfSide(walk, findNext(walk, walk.at, target.thing)) : limitOf(walk, target, rest))
   const thing = named(walk, target.thing, limit, span)
   if (thing === 'none') return
   if (target.every && target.every > 1) return everyNth(walk, target.every, limit, span, work)
   const from = walk.at
+  if (walk.outline && thing?.kind === 'row-end') leftBefore(walk, findNext(walk, walk.at, thing), span)
   for (;;) {
     const index = findNext(walk, walk.at, thing)
     if (index >= limit) break

@@ -119,7 +119,7 @@ function inRounds(items: readonly Instruction[]): boolean {
     || item.node === 'repeat' && inRounds(item.items))
 }
 
-type Source = Pick<RealRow, 'items' | 'loop' | 'even' | 'change' | 'missing' | 'mirrored' | 'copies'> & { readonly round?: boolean; readonly label?: string }
+type Source = Pick<RealRow, 'items' | 'loop' | 'even' | 'change' | 'missing' | 'mirrored' | 'copies' | 'side'> & { readonly round?: boolean; readonly label?: string }
 
 /** What a planned row works: its own words, or those of the row that it points at. */
 function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<number, RealRow>, rows: readonly RealRow[], others: OtherPieces, size: number): Source {
@@ -144,7 +144,7 @@ function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<numbe
 
 function copied(row: RealRow | undefined, missing: string): Source {
   if (!row) return { items: [], even: false, missing }
-  return { items: row.items, loop: row.loop, even: row.even, copies: row.copies ?? row.entry, ...(row.change !== undefined && { change: row.change }) }
+  return { items: row.items, loop: row.loop, even: row.even, copies: row.copies ?? row.entry, ...(row.side && { side: row.side }), ...(row.change !== undefined && { change: row.change }) }
 }
 
 function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, index: number, number: number | undefined, others: OtherPieces): Source {

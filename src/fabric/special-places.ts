@@ -1,3 +1,4 @@
+import type { Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext } from './find-place.ts'
 import type { WorkInto } from './places-of.ts'
@@ -5,9 +6,9 @@ import type { Walk } from './walk.ts'
 import type { Rest } from './work-items.ts'
 
 /** Takes `over` places from `index` on and works there. */
-export function take(walk: Walk, index: number, span: Span, work: WorkInto, over: number): void {
+export function take(walk: Walk, index: number, span: Span, work: WorkInto, over: number, thing?: Thing): void {
   walk.take(index, span)
-  for (let more = 1; more < over; more += 1) walk.take(findNext(walk, walk.at, undefined), span)
+  for (let more = 1; more < over; more += 1) walk.take(findNext(walk, walk.at, thing), span)
   walk.last = index
   work(index)
   walk.last = walk.at - 1

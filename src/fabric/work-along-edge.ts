@@ -1,5 +1,6 @@
 import { inSize, type Work } from '../notation/syntax.ts'
-import { endOfEdge, expectEdge } from './along-outline.ts'
+import { endOfEdge, expectEdge, leftBefore } from './along-outline.ts'
+import { findNext } from './find-place.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 import type { Doing } from './work-stitches.ts'
@@ -32,6 +33,8 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
     return
   }
   expectEdge(walk, target.edge, item)
+  if (target.edge === 'side') leftBefore(walk, findNext(walk, walk.at, { kind: 'row-end' }), item)
+  if (target.edge === 'side' && walk.outline) walk.at = Math.min(walk.end, findNext(walk, walk.at, { kind: 'row-end' }))
   const from = walk.at
   const end = !walk.outline || target.edge === 'all' ? walk.end : endOfEdge(walk, rest)
   for (let index = from; index < end; index += 1) walk.take(index, item)

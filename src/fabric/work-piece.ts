@@ -68,6 +68,8 @@ export interface State {
   readonly edge: Edge
   /** The count below is taken on trust: a row on it may not be blamed for the count. */
   readonly trust: boolean
+  /** The written row at which the count came into doubt. */
+  readonly doubt?: WrittenEntry | undefined
   /** The row below cannot be counted at all. */
   readonly unknown: boolean
   /** Other edges that the row below may have left: by what it says, or in another reading. */
@@ -191,7 +193,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
       if (found) return step(row, { ...asItLies(found), assumed: [other.words, ...found.assumed] }, toWork, setting, state, false)
     }
   }
-  return step(row, asItLies(chosen), toWork, setting, state, (state.trust || edge.outline !== undefined && state.gap) && !sameRange)
+  return step(row, asItLies(chosen), toWork, setting, state, state.trust && state.doubt !== row.entry || edge.outline !== undefined && state.gap)
 }
 
 function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSetting, state: State, trust: boolean): Step {
@@ -212,7 +214,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   const after: State = {
     gap: state.gap || row.number !== undefined && state.number !== undefined && row.number !== state.number + 1,
     rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state, row.side),
-    edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
+    edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
   return { border: toWork.edge.outline, holds: tried.holds, took: toWork.edge.held, below: state.number, worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }

@@ -125,8 +125,9 @@ function saidBy(text: RowText, { size }: RowSetting): number | undefined {
 function passLastRowEnds(walk: Walk, span: Span): void {
   if (walk.edge.slice(walk.at).some((place) => place.kind !== 'row-end')) return
   const { passed } = passedOver(walk, walk.at, walk.end)
-  if (passed <= passedInSilence) walk.at = walk.end
-  else walk.trouble({ kind: 'row-ends-passed', span, count: passed })
+  const begun = walk.at > 0 && walk.at < walk.end && walk.edge[walk.at - 1]!.kind === 'row-end' && walk.taken.has(walk.edge[walk.at - 1]!)
+  if (passed <= passedInSilence && !begun) walk.at = walk.end
+  else walk.trouble({ kind: 'row-ends-passed', span, count: Math.max(passed, walk.end - walk.at) })
 }
 
 /** How many places of each edge a border used, and how many stitches it made there. */
