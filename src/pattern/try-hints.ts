@@ -3,7 +3,7 @@ import type { Diagnostic, Hint } from '../diagnostics/diagnostic.ts'
 import { textOf, type Source } from '../text/source.ts'
 import type { CheckedPattern } from './checked-pattern.ts'
 import type { Change, Slip } from './hints/change.ts'
-import { changesFor } from './hints/changes-for.ts'
+import { changesFor, totalIsLikelier } from './hints/changes-for.ts'
 import { outcomeOf, type Outcome } from './hints/outcome.ts'
 import { slipOf } from './hints/slip-of.ts'
 import { missingTotals } from './hints/missing-totals.ts'
@@ -87,7 +87,8 @@ function foundFor(slip: Slip, changes: readonly Change[], again: Again, tries: n
   }
   // Two changes at once are a guess that much farther: only where none alone will do.
   for (const both of found.length > 0 ? [] : together) if (left > 0) offers(both)
-  const rank = ({ change, witnessed, leaves }: Offer): number => (witnessed ? 2 : 0) + familiarity(slip, change) - (leaves ? 2 : 0)
+  const likelier = totalIsLikelier(slip)
+  const rank = ({ change, witnessed, leaves }: Offer): number => (witnessed ? 2 : 0) + familiarity(slip, change) - (leaves ? 2 : 0) - (change.ofTotal && !likelier ? 1 : 0)
   return found.toSorted((a, b) => rank(b) - rank(a)).slice(0, shownChoices).map(({ text, change: { span, replacement } }) => ({ text, edit: { span, replacement } }))
 }
 

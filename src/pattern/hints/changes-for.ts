@@ -12,8 +12,8 @@ import { rangeLengthChanges, totalChanges } from './total-changes.ts'
 
 type Changes = (slip: Slip) => readonly Change[]
 
-const ofWords: readonly Changes[] = [timesChanges, moreChanges, chainChanges, numberChanges, foundationChanges, conventionChanges, endChanges, placeChanges]
-const ofEnds: readonly Changes[] = [timesChanges, moreChanges, numberChanges, chainChanges, endChanges, foundationChanges, conventionChanges, placeChanges]
+const ofWords: readonly Changes[] = [moreChanges, timesChanges, chainChanges, numberChanges, foundationChanges, conventionChanges, endChanges, placeChanges]
+const ofEnds: readonly Changes[] = [moreChanges, timesChanges, numberChanges, chainChanges, endChanges, foundationChanges, conventionChanges, placeChanges]
 
 /** What is tried for each finding, likeliest slip first. A new kind of change is a file of its own and a place in these lists. */
 const table: Partial<Record<DiagnosticCode, readonly Changes[]>> = {
@@ -21,7 +21,7 @@ const table: Partial<Record<DiagnosticCode, readonly Changes[]>> = {
   'kind-mismatch': ofWords,
   'change-mismatch': ofWords,
   'row-overruns': ofEnds,
-  'places-left-over': [timesChanges, moreChanges, endChanges, numberChanges, chainChanges, foundationChanges, conventionChanges, placeChanges],
+  'places-left-over': [moreChanges, timesChanges, endChanges, numberChanges, chainChanges, foundationChanges, conventionChanges, placeChanges],
   'repeat-does-not-divide': [endChanges, numberChanges, foundationChanges, chainChanges, conventionChanges, placeChanges],
   'row-ends-passed': [numberChanges, timesChanges],
   'range-length-mismatch': [rangeLengthChanges],
@@ -52,7 +52,7 @@ export function changesFor(slip: Slip): readonly Change[] {
  * Whether the total is likelier wrong than the row's words: the next row comes out on what the row makes, or, where there is none, what
  * it makes goes on as the rows before did and what it says does not.
  */
-function totalIsLikelier(slip: Slip): boolean {
+export function totalIsLikelier(slip: Slip): boolean {
   const { row } = slip
   const rows = rowsOf(slip)
   const at = rows.indexOf(row)
