@@ -5,7 +5,11 @@ import { oneOf, whole, type Draw } from './random-rows.ts'
 export interface SteppedPiece {
   readonly lines: readonly Line[]
   readonly rows: readonly string[]
+  readonly slips: Slips
 }
+
+/** Whether slip stitches at the edges are in the totals. */
+export type Slips = 'counted' | 'not counted'
 
 /** A border in parts: each part works so many places of one sort. */
 export interface Border {
@@ -13,28 +17,34 @@ export interface Border {
   readonly sections: readonly Section[]
 }
 
-/** Rows to and fro that step in and out on either side. */
-export function steppedPiece(draw: Draw, fewest: number, most: number): SteppedPiece {
+/** Rows to and fro that step in and out on either side. Rows may close with a slip stitch that the next one skips. */
+export function steppedPiece(draw: Draw, fewest: number, most: number, slips: Slips = 'not counted'): SteppedPiece {
   const width = whole(draw, 6, 24)
   const lines: Line[] = [{ from: 0, to: width, toRight: true }]
   const rows = [`Foundation: Ch ${width + 1}.`, `Row 1: Sc in 2nd ch from hook and in each ch across. (${width})`]
   const wanted = whole(draw, fewest, most)
+  let before = { closes: false, ledIn: 0 }
   while (lines.length < wanted) {
     const below = lines.at(-1)!
     const { from, to } = below
     const room = to - from
     // At least three stitches of the row below are worked over.
-    const atStart = oneOf(draw, [0, 0, 0, whole(draw, 1, 6), -whole(draw, 1, 6)])
+    const atStart = before.closes ? 0 : oneOf(draw, [0, 0, 0, whole(draw, 1, 6), -whole(draw, 1, 6)])
     const stepIn = Math.min(Math.max(atStart, 0), room - 3)
     const added = Math.max(-atStart, 0)
     const left = Math.min(oneOf(draw, [0, 0, 0, whole(draw, 1, 6)]), room - 3 - stepIn)
+    const closes = left > 0 && before.ledIn === 0 && oneOf(draw, [true, false, false])
     const line = below.toRight
       ? { from: from + left, to: to - stepIn + added, toRight: false }
       : { from: from + stepIn - added, to: to - left, toRight: true }
-    rows.push(`Row ${lines.length + 1}: ${wordsOf(draw, { stepIn, added, left, over: room - stepIn - left })} (${line.to - line.from})`)
+    const counted = slips === 'counted'
+    const total = line.to - line.from + (counted ? stepIn + (closes ? 1 : 0) : 0)
+    const words = wordsOf(draw, { stepIn, added, left, over: room - stepIn - left, closes, skipsSlip: before.closes, slipsBelow: before.ledIn, counted })
+    rows.push(`Row ${lines.length + 1}: ${words} (${total})`)
+    before = { closes, ledIn: counted ? stepIn : 0 }
     lines.push(line)
   }
-  return { lines, rows }
+  return { lines, rows, slips }
 }
 
 interface Shaping {
@@ -43,23 +53,45 @@ interface Shaping {
   readonly left: number
   /** Stitches of the row below that are worked over. */
   readonly over: number
+  /** The first of those left holds a slip stitch that closes the row. */
+  readonly closes?: boolean
+  /** The row below closed with a slip stitch. */
+  readonly skipsSlip?: boolean
+  /** Slip stitches that led the row below in, and are counted: they lie at this row's end. */
+  readonly slipsBelow?: number
+  /** Slip stitches are in the totals. */
+  readonly counted?: boolean
 }
 
 const sts = (count: number): string => (count === 1 ? 'next st' : `next ${count} sts`)
 const firstSts = (count: number): string => (count === 1 ? 'first st' : `first ${count} sts`)
 
-function wordsOf(draw: Draw, { stepIn, added, left, over }: Shaping): string {
-  const middle = left === 0 && stepIn === 0 && added === 0 && oneOf(draw, [true, false]) ? 'sc in each st across' : `sc in ${sts(over)}`
-  const end = left === 0 ? '' : oneOf(draw, [`, leave last ${left === 1 ? 'st' : `${left} sts`} unworked`, ', leave rem sts unworked', `, leave rem ${left === 1 ? 'st' : `${left} sts`} unworked`])
+function wordsOf(draw: Draw, shaping: Shaping): string {
+  const { stepIn, added, left, over, skipsSlip = false, slipsBelow = 0, counted = false } = shaping
+  const whole = left === 0 && stepIn === 0 && added === 0 && slipsBelow === 0 && !skipsSlip
+  const middle = whole && oneOf(draw, [true, false]) ? 'sc in each st across' : `${skipsSlip ? 'skip sl st, ' : ''}sc in ${sts(over)}`
+  const end = endWords(draw, shaping)
   if (stepIn > 0) {
     return oneOf(draw, [
       `Turn, sl st in ${firstSts(stepIn)}, ch 1, ${middle}${end}.`,
       `Ch 1, turn, sl st in ${sts(stepIn)}, ${middle}${end}.`,
-      `Turn, sl st in ${firstSts(stepIn + 1)}, ch 1, sc in same st as last sl st, sc in ${sts(over - 1)}${end}.`,
+      // One stitch holds a slip stitch and a sc: whether that counts twice is no matter of steps.
+      ...(counted ? [] : [`Turn, sl st in ${firstSts(stepIn + 1)}, ch 1, sc in same st as last sl st, sc in ${sts(over - 1)}${end}.`]),
     ])
   }
   if (added > 0) return `Ch ${added + 1}, turn, sc in 2nd ch from hook${added === 1 ? '' : ` and in ${added === 2 ? 'next ch' : `next ${added - 1} ch`}`}, ${middle}${end}.`
   return `Ch 1, turn, ${middle}${end}.`
+}
+
+function endWords(draw: Draw, { left, closes = false, slipsBelow = 0 }: Shaping): string {
+  if (slipsBelow > 0) {
+    if (left > 0) return ', leave rem sts unworked'
+    return oneOf(draw, [`, leave ${slipsBelow} sl ${slipsBelow === 1 ? 'st' : 'sts'} unworked`, ', leave rem sts unworked'])
+  }
+  const rest = closes ? left - 1 : left
+  const slip = closes ? `, sl st in ${rest === 0 ? oneOf(draw, ['last st', 'next st']) : 'next st'}` : ''
+  if (rest === 0) return slip
+  return slip + oneOf(draw, [`, leave last ${rest === 1 ? 'st' : `${rest} sts`} unworked`, ', leave rem sts unworked', `, leave rem ${rest === 1 ? 'st' : `${rest} sts`} unworked`])
 }
 
 /** A piece that steps in on either side, and its mirror image: what is slipped over at a row's start is left at its end, and the reverse. */
@@ -79,7 +111,7 @@ export function mirrorable(draw: Draw, fewest: number, most: number): SteppedPie
     mirroredRows.push(`${label}${wordsOf(draw, { stepIn: left, added: 0, left: stepIn, over })} (${over})`)
     lines.push(below.toRight ? { from: below.from + left, to: below.to - stepIn, toRight: false } : { from: below.from + stepIn, to: below.to - left, toRight: true })
   }
-  return { lines, rows, mirroredRows }
+  return { lines, rows, mirroredRows, slips: 'not counted' }
 }
 
 /** The border that goes all round the piece, one stitch a place. */
@@ -99,12 +131,12 @@ export function borderWords({ turned, sections }: Border, total: number): string
 }
 
 /** A pattern of the piece and a border on it. */
-export function patternOf({ rows }: SteppedPiece, border: string): string {
+export function patternOf({ rows, slips }: SteppedPiece, border: string): string {
   const block = (lines: readonly string[]): string => lines.map((line) => `      ${line}`).join('\n')
   return `---
 title: Steps
 terms: US
-conventions: { turning-chains: { sc: not counted }, slip-stitches: not counted }
+conventions: { turning-chains: { sc: not counted }, slip-stitches: ${slips} }
 pieces:
   - name: Half
     rows: |
