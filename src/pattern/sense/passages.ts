@@ -57,8 +57,16 @@ export interface Sentence extends Passage {
   readonly of: Passage
 }
 
-/** The sentences of a passage. A point between figures, after a letter alone or after `approx` ends none. */
+const known = new WeakMap<Passage, readonly Sentence[]>()
+
+/** The sentences of a passage, parted once. A point between figures, after a letter alone or after `approx` ends none. */
 export function sentencesOf(of: Passage): readonly Sentence[] {
+  const parted = known.get(of) ?? part(of)
+  known.set(of, parted)
+  return parted
+}
+
+function part(of: Passage): readonly Sentence[] {
   const sentences: Sentence[] = []
   let from = 0
   const close = (to: number): void => {
