@@ -178,8 +178,12 @@ export class Outline {
     const usual = turned ? back(this.way) : this.way
     const over = row.over ?? this.topOfLast(usual)
     if (!over) return undefined
-    const [from, second, to] = [this.find(over.first), this.find(over.second), this.find(over.last)]
-    if (!from || !to) return row.over ? this.reach({ ...row, over: this.topOfLast(usual)! }, turned) : undefined
+    // A slip stitch that counts, or a chain that was worked one by one, is no place of the outline: the row reaches to the end there.
+    const all = this.topOfLast(usual)
+    const from = this.find(over.first) ?? (all && this.find(all.first))
+    const to = this.find(over.last) ?? (all && this.find(all.last))
+    const second = this.find(over.first) && this.find(over.second)
+    if (!from || !to) return undefined
     return { from, to, way: second ? wayTo(from, second, usual) : usual }
   }
 

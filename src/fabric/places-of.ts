@@ -85,6 +85,7 @@ function next(walk: Walk, target: Target, span: Span, count: number, work: WorkI
     if (target.thing?.kind === 'chain' || count > 1 && eachChain(walk, target.thing)) openChains(walk)
     const from = walk.at
     const index = findNext(walk, walk.at, target.thing)
+    if (pass === 0 && startsAtSpace(walk, target, index)) return next(walk, target, span, count, work, over)
     if (pass > 0 && index > walk.at && leavesRun(walk, target, index)) return edgeRunsOut(walk, target, span, count, pass)
     if (pass === 0 && target.thing?.kind === 'space' && walk.skippedTo === from) skippedTooFew(walk, from, index, span)
     if (walk.outline && index >= walk.edge.length && !walk.overrun) edgeRunsOut(walk, target, span, count, pass)
@@ -100,6 +101,15 @@ function skippedTooFew(walk: Walk, from: number, to: number, span: Span): void {
   if (passed === 0 || to >= walk.edge.length) return
   walk.missed += passed
   walk.trouble({ kind: 'left-over', span, count: passed })
+}
+
+/** `*(Sc, ch 1, sc) in ch-1 sp, …` right after the join: the stitches before that space are worked at the round's end, or passed. */
+function startsAtSpace(walk: Walk, { thing }: Target, to: number): boolean {
+  if (!walk.round || walk.outline || walk.last >= 0 || walk.at > 0 || to === 0 || to >= walk.end || thing?.kind !== 'space') return false
+  if (walk.choose('start-at-space', ['stitches before the first space are passed over', 'stitches before the first space are worked at the round\'s end']) === 0) return false
+  walk.edge = [...walk.edge.slice(to), ...walk.edge.slice(0, to)]
+  walk.noneFrom.clear()
+  return true
 }
 
 /** Row-ends and chains are counted along one side: a step or a corner between ends them. */

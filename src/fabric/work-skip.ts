@@ -14,13 +14,14 @@ export function workSkip(walk: Walk, item: Skip, rest: Rest): void {
 
 /** A chain over so many stitches, or words that say what they wait for, make an opening. */
 const opening = 4
+const openingOnce = 2
 const waitsFor = /sleeve|thumb|hold|held|later|armhole|underarm/
 
 /** `Ch 8, skip next 36 sts (left sleeve)`: the stitches wait, and so does the underside of the chain. */
 function holdSkipped(walk: Walk, item: Skip, rest: Rest): void {
   const places = walk.skipped.flatMap((index) => walk.place(index) ?? [])
   const after = rest.items[0]?.node === 'aside' ? (rest.items[0].words ?? '') : ''
-  if (places.length < opening && !waitsFor.test(after) || places.some(isSpace) || walk.holds.length > 200) return
+  if (places.length < (rest.quiet ? opening : openingOnce) && !waitsFor.test(after) || places.some(isSpace) || walk.holds.length > 200) return
   const tail = walk.made.at(-1)
   const next = rest.items.find(({ node }) => node !== 'aside')
   const chains = tail?.kind === 'space' && tail.group === undefined ? (tail.chains ?? 0) : next?.node === 'chain' ? inSize(next.count, walk.setting.size) : 0

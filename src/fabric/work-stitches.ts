@@ -81,6 +81,7 @@ function targetOf(walk: Walk, item: Work): Placing {
   if (item.target && item.count && item.target.walk === 'each' && onlyReach(item.target) && count > 1 && reachCount(walk, item, count) === 1) {
     return { target: { walk: 'next', count: item.count, ...span }, each: 1 }
   }
+  if (item.target && sameNumber(walk, item, count)) return { target: item.target, each: 1 }
   if (item.target) return { target: item.target, each: item.target.walk === 'each' && onlyReach(item.target) ? reachCount(walk, item, count) : count }
   if (walk.inPlace !== undefined) return { target: { walk: 'next', ...span }, each: count }
   if (item.over && count === 1) return { target: { walk: 'next', ...span }, each: 1 }
@@ -91,6 +92,12 @@ function targetOf(walk: Walk, item: Work): Placing {
   const values = inOne ? 1 : count
   const over = item.stitch === 'dec' || item.stitch === 'inc' ? (item.stitch === 'dec' ? (item.of ?? 2) : 1) : (walk.setting.lexicon.stitch(item.stitch)?.worksOver ?? 1)
   return { target: { walk: 'next', count: { values: [values * over], ...span }, ...span }, each: inOne ? count : 1 }
+}
+
+/** `4 sc in next 4 sts`: 4 in each, or one in each of the 4. */
+function sameNumber(walk: Walk, { target, start, stitch, numberLast }: Work, count: number): boolean {
+  if (count < 2 || numberLast || !target?.count || target.walk !== 'next' || inSize(target.count, walk.setting.size) !== count) return false
+  return walk.choose(`same-number ${start}`, [`${count} ${stitch} go into each of the ${count}`, `${count} ${stitch} are one in each of the ${count}`]) === 1
 }
 
 /** `across`, `around`, `to last 2 sts` with no thing named. */

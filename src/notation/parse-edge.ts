@@ -3,7 +3,7 @@ import { takeNumber } from './numbers.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { EdgeName, Instruction, Target } from './syntax.ts'
+import type { EdgeName, Instruction, Num, Target } from './syntax.ts'
 
 /**
  * Edges, by what they are made of and by where they lie:
@@ -108,6 +108,11 @@ function underside(reader: Reader, start: number): Target | undefined {
   }
   const after = counted(reader)
   reader.take('foundation|beginning|beg|starting|initial|base|original')
+  const base = reader.all.slice(at, reader.at).some(({ text }) => /^(base|bottom)$/i.test(text))
+  if (base && after.count && reader.take('st|sts|stitch|stitches|sc|hdc|dc|tr')) {
+    const toEnd = takeToEnd(reader)
+    return { walk: 'next', count: after.count, thing: { kind: 'chain' }, ...(toEnd && { toEnd }), start, end: reader.end }
+  }
   if (!reader.take('fsc|fdc|fhdc|foundation', 'sts|stitches|row|edge?') && takeThing(reader)?.kind !== 'chain') {
     reader.at = at
     return undefined
@@ -151,13 +156,15 @@ function rowEnds(reader: Reader, start: number, evenly: boolean): Target | undef
   const { start: one } = reader
   const next = reader.take('next|first|last')
   reader.take('rem|remaining|these')
-  const count = takeNumber(reader) ?? (next && !each ? { values: [1], start: one, end: reader.end } : undefined)
+  const said = takeNumber(reader)
+  let late: Num | undefined
   reader.take('sc|dc|hdc|tr', 'row') && (reader.at -= 1)
   reader.take('sc|dc|hdc|tr') && reader.word() !== 'row' && (reader.at -= 1)
-  if (!reader.take('row', '-?', 'end|ends') && !reader.take('end|ends|edge|side', 'of', 'each|the|every?', 'row|rows') && !reader.take('row', 'edge|edges|side|sides')) {
+  if (!reader.take('row', '-?', 'end|ends') && !reader.take('end|ends|edge|side', 'of', 'each|the|every?', 'row|rows') && !(late = endOfRows(reader)) && !reader.take('row', 'edge|edges|side|sides')) {
     reader.at = at
     return undefined
   }
+  const count = said ?? late ?? (next && !each ? { values: [1], start: one, end: reader.end } : undefined)
   if (reader.take('along|across|down|up|on|of|around')) {
     if (!takeEdgeName(reader)) reader.at -= 1
   }
@@ -165,6 +172,17 @@ function rowEnds(reader: Reader, start: number, evenly: boolean): Target | undef
   const toEnd = takeToEnd(reader)
   toCorner(reader)
   return { walk: count && !each || count ? 'next' : 'each', ...(count && { count }), thing: { kind: 'row-end' }, ...(evenly && { evenly: true }), ...(toEnd && /^(around|round)$/.test(reader.word(-1)) && { toEnd }), start, end: reader.end }
+}
+
+/** `in end of each of next 24 rows` */
+function endOfRows(reader: Reader): Num | undefined {
+  const { at } = reader
+  if (reader.take('end|ends|edge|side', 'of', 'each|the?', 'of?', 'the?', 'next|last?')) {
+    const count = takeNumber(reader)
+    if (count && reader.take('row|rows')) return count
+  }
+  reader.at = at
+  return undefined
 }
 
 /** `(2 per row)` */

@@ -19,6 +19,7 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
   if ((thing || count) && (reader.take('unworked|free|unused|behind') || reader.take('rem|remaining', 'unworked?'))) {
     return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
   }
+  if (count && (reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', count, start, end: reader.end }]
   if (thing && !/^(cm|in|inch|inches|tail)$/.test(reader.word())) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
   reader.at = at
   return undefined

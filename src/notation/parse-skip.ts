@@ -9,6 +9,8 @@ const skipWords = new Set(['skip', 'sk', 'miss', 'skipping', 'missing', 'skp', '
 /** `Sk 2 sts`, `miss next dc`, `skip first st`, `skip next dc and ch-1`, `sk (sc, ch-2 sp, sc)`. */
 export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const start = reader.start
+  const held = onHold(reader, start)
+  if (held) return [held]
   if (!reader.takeOne(skipWords)) return undefined
   const list = skipList(reader)
   if (list) return [finishSkip(reader, { node: 'skip', count: one(reader), from: 'next', list, start, end: reader.end })]
@@ -33,6 +35,18 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const whole: Skip = { node: 'skip', count: count ?? one(reader), ...(thing && { thing }), ...(ofRow !== undefined && { ofRow }), from, start, end: reader.end,
     ...(more && { list: [{ count: count ?? one(reader), thing: thing! }, ...more] }) }
   return [finishSkip(reader, whole)]
+}
+
+/** `Place next 16 sts on hold for sleeve`, `leave next 16 sts unworked for thumb`: they are skipped, and wait. */
+function onHold(reader: Reader, start: number): Skip | undefined {
+  const { at } = reader
+  if (reader.take('place|put|slip|move|leave|leaving', 'the?', 'next|foll|following')) {
+    const count = takeNumber(reader)
+    const thing = takeThing(reader)
+    if (count && thing && (reader.take('on|onto', 'a|to?', 'hold|holder|st|stitch?', 'marker|holder?') || reader.take('unworked'))) return { node: 'skip', count, thing, from: 'next', start, end: reader.end }
+  }
+  reader.at = at
+  return undefined
 }
 
 /** `of Row 20`: the stitches that are skipped were left by an older row. */

@@ -6,7 +6,7 @@ import { parseShape } from './parse-shape.ts'
 import { takeLegs, takeTogether } from './parse-together.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takeTarget } from './parse-target.ts'
-import { takeStitchName } from './parse-thing.ts'
+import { takeStitchName, takeThing } from './parse-thing.ts'
 import { inColour } from './parse-yarn.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, Num, Repeat, Target, Work } from './syntax.ts'
@@ -256,6 +256,22 @@ function throughParts(reader: Reader): void {
   while (!reader.done && !/^[,;.()]$/.test(reader.word())) reader.at += 1
 }
 
+/** `sc2tog over next row-end and next st`: its legs lie on two edges. */
+function overTwo(reader: Reader, draft: Draft): void {
+  const { at, start } = reader
+  const one = (): boolean => reader.take('the?', 'next|first|last|same?') && (reader.take('row', '-?', 'end') || takeThing(reader) !== undefined)
+  if (reader.take('over|across') && one()) {
+    if (reader.take('of', 'step|edge|top')) reader.take('and') && one()
+    else if (!(reader.take('and') && one())) {
+      reader.at = at
+      return
+    }
+    draft.target = { walk: 'next', count: { values: [2], start, end: reader.end }, thing: { kind: 'edge' }, start, end: reader.end }
+    return
+  }
+  reader.at = at
+}
+
 /** Stitches that stand in one place each: `sc over next 10 sts` is 10 sc, where `cl over next 9 sts` is one cluster. */
 const plain = /^((FP|BP|e|rev )?(sc|hdc|dc|tr|dtr)|sl st|inc)$/
 
@@ -267,6 +283,11 @@ function over(reader: Reader, draft: Draft): void {
   const count = takeNumber(reader)
   if (!count) {
     reader.at = at
+    overTwo(reader, draft)
+    return
+  }
+  if (reader.take('row', '-?', 'ends|end')) {
+    draft.target = { walk: 'next', count, thing: { kind: 'row-end' }, start: count.start, end: reader.end }
     return
   }
   reader.take('st|sts|stitch|stitches|sc|dc|hdc|tr|ch|chs|htr|dtr|lps|loops')

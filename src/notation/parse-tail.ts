@@ -49,6 +49,7 @@ export function takeTail(reader: Reader, draft: Draft): void {
     draft.keepBack = back
     return
   }
+  if (draft.thing?.kind === 'chain') reader.take('of|along|on', 'the', 'underside|bottom|other|opposite', 'edge|side?')
   const { at: piece } = reader
   if (draft.ofPiece === undefined && reader.take('around|round|of|on|from|along')) {
     const ofPiece = takePieceName(reader)

@@ -55,7 +55,8 @@ function even(reader: Reader, start: number): RowReference | undefined {
 }
 
 function pointing(reader: Reader, start: number): RowReference | undefined {
-  const lead = reader.take('rep|repeat|repeating') ? 'rep' : reader.take('same|work|worked?', 'as|like') ? 'as' : reader.take('as|like') ? 'as' : reader.take('work') ? 'work' : undefined
+  reader.take('work|worked|make', 'same|as') && (reader.at -= 1)
+  const lead = reader.take('rep|repeat|repeating') ? 'rep' : reader.take('same|work|worked?', 'as|like', 'for?') ? 'as' : reader.take('as|like') ? 'as' : reader.take('work') ? 'work' : undefined
   if (!lead) return undefined
   reader.take('for')
   const colon = reader.take('the')
