@@ -8,10 +8,10 @@ interface Written {
 }
 
 /** Objects in one packed stream. Readers unpack a whole stream for one object of it, so it is kept short. */
-const objectsInStream = 500
+const objectsInStream = 1000
 
-/** Structure elements and their tree, annotations, and fonts with their lists of widths: most of a file. Pages and the catalogue stay plain. */
-const numerous = /^<<\n\/(?:S \/|Type \/(?:Annot|StructTreeRoot|Font)\b)/
+/** Pages and the catalogue stay plain: they are where a reader begins. */
+const plain = /^<<\n\/Type \/(?:Catalog|Pages?)\b/
 
 /**
  * Takes over the writing of the file. Tags and check boxes make thousands of small objects, which PDFKit would write as plain text;
@@ -41,9 +41,10 @@ export function takeOverFile(document: PDFDocument): () => Uint8Array {
   }
 }
 
-const isPacked = ({ chunks: [, body, end] }: Written) => end === 'endobj' && typeof body === 'string' && numerous.test(body)
+const isPacked = ({ chunks: [, body, end] }: Written) => end === 'endobj' && typeof body === 'string' && !plain.test(body)
 
-const isAnnotation = ({ chunks: [, body] }: Written) => typeof body === 'string' && body.startsWith('<<\n/Type /Annot')
+/** What an object is, for its place among the others. */
+const kindOf = ({ chunks: [, body] }: Written): string => /^<<\n\/(?:Type \/|S \/)\w+/.exec(String(body))?.[0] ?? ''
 
 /** Where an object is: so many bytes into the file, or the n-th object of a stream. */
 type Place = { readonly offset: number } | { readonly stream: number; readonly index: number }
@@ -51,7 +52,7 @@ type Place = { readonly offset: number } | { readonly stream: number; readonly i
 function assemble(document: PDFDocument, written: Written[]): Uint8Array {
   const places = new Map<number, Place>()
   // What is alike packs best side by side.
-  const small = written.filter(isPacked).toSorted((a, b) => Number(isAnnotation(a)) - Number(isAnnotation(b)))
+  const small = written.filter(isPacked).toSorted((a, b) => (kindOf(a) < kindOf(b) ? -1 : kindOf(a) > kindOf(b) ? 1 : 0))
   for (let from = 0; from < small.length; from += objectsInStream) packStream(document, small.slice(from, from + objectsInStream), places)
   const bytes: Uint8Array[] = [latin1('%PDF-1.7\n%\xff\xff\xff\xff\n')]
   let offset = bytes[0]?.length ?? 0
@@ -75,7 +76,8 @@ const latin1 = (text: string) => Buffer.from(text, 'latin1')
 
 function packStream(document: PDFDocument, objects: readonly Written[], places: Map<number, Place>): void {
   const stream = document.ref({ Type: 'ObjStm', N: objects.length })
-  const bodies = objects.map(({ chunks: [, body] }) => String(body))
+  // PDFKit writes a key a line. In texts line ends are escaped, so that all of these stand between keys.
+  const bodies = objects.map(({ chunks: [, body] }) => String(body).replace(/\n(?=[/>])|(?<=<<)\n/g, ''))
   let offset = 0
   const heads = objects.map(({ id }, index) => {
     places.set(id, { stream: stream.id, index })
@@ -88,10 +90,10 @@ function packStream(document: PDFDocument, objects: readonly Written[], places: 
   stream.end(latin1(`${head}${bodies.join('\n')}\n`))
 }
 
-/** Type, place and number of each object in seven bytes: 1, 4 and 2 of them. */
+/** Type, place and number of each object in seven bytes: 1, 4 and 2 of them, each row as what it adds to the row before (ISO 32000-1, 7.4.4.4). */
 function writeCrossReferences(document: PDFDocument, places: Map<number, Place>, start: number): void {
   const table = document.ref({
-    Type: 'XRef', W: [1, 4, 2], Root: document._root, Info: document._info, ID: [document._id, document._id],
+    Type: 'XRef', W: [1, 4, 2], DecodeParms: { Predictor: 12, Columns: 7 }, Root: document._root, Info: document._info, ID: [document._id, document._id],
   })
   places.set(table.id, { offset: start })
   const size = table.id + 1
@@ -103,5 +105,19 @@ function writeCrossReferences(document: PDFDocument, places: Map<number, Place>,
     entries.writeUInt32BE('stream' in place ? place.stream : place.offset, id * 7 + 1)
     entries.writeUInt16BE('stream' in place ? place.index : 0, id * 7 + 5)
   }
-  table.end(entries)
+  table.end(predicted(entries, 7))
+}
+
+/** Rows of so many bytes, each byte less the one above it, after a byte that says so: the predictor `Up` of PNG. */
+function predicted(rows: Uint8Array, columns: number): Buffer {
+  const count = rows.length / columns
+  const out = Buffer.alloc(count * (columns + 1))
+  for (let row = 0; row < count; row += 1) {
+    out[row * (columns + 1)] = 2
+    for (let column = 0; column < columns; column += 1) {
+      const at = row * columns + column
+      out[row * (columns + 1) + 1 + column] = ((rows[at] ?? 0) - (row === 0 ? 0 : rows[at - columns] ?? 0)) & 0xff
+    }
+  }
+  return out
 }
