@@ -27,4 +27,18 @@ describe('a border round a rectangle', () => {
       expect(findings(text), text).not.toEqual([])
     }), { numRuns: 120, seed: 4_12 })
   })
+
+  test('is found when an edge has a place too few or too many, though the total goes along', () => {
+    let planted = 0
+    fc.assert(fc.property(fc.gen(), (draw) => {
+      const cloth = borderedRectangle(draw)
+      const candidates = cloth.parts.flatMap(({ slipped }, at) => (slipped ? [{ slipped, at }] : []))
+      if (candidates.length === 0) return
+      const { slipped, at } = oneOf(draw, candidates)
+      const text = withBorder(cloth, cloth.parts.with(at, slipped))
+      expect(findings(text), text).not.toEqual([])
+      planted += 1
+    }), { numRuns: 250, seed: 4_13 })
+    expect(planted).toBeGreaterThan(200)
+  })
 })

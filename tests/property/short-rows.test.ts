@@ -54,4 +54,27 @@ describe('short rows', () => {
       expect(findings(text), text).toEqual([])
     }), { numRuns: 200, seed: 4_7 })
   })
+
+  test('are found when a row takes up one more or one fewer than wait, whether or not its total goes with it', () => {
+    let planted = 0
+    fc.assert(fc.property(fc.gen(), (draw) => {
+      const { rows } = shortRows(draw)
+      const candidates = rows.filter(({ takes }) => takes.length > 0)
+      if (candidates.length === 0) return
+      const row = oneOf(draw, candidates)
+      const at = whole(draw, 0, row.takes.length - 1)
+      const off = oneOf(draw, [-1, 1])
+      const pin = row.takes[at]!
+      if (pin.stitches + off === 0) return
+      const slipped: ShortRow = { ...row, takes: row.takes.with(at, { ...pin, stitches: pin.stitches + off }) }
+      const along = oneOf(draw, [true, false])
+      const lines = rows.map((each) => {
+        if (each !== row) return words(draw, each)
+        return along ? words(draw, slipped) : words(draw, slipped).replace(/\(\d+\)$/, `(${made(row)})`)
+      })
+      expect(findings(lines.join('\n')), `${off} in row ${row.number}: ${lines.join('\n')}`).not.toEqual([])
+      planted += 1
+    }), { numRuns: 200, seed: 4_8 })
+    expect(planted).toBeGreaterThan(120)
+  })
 })
