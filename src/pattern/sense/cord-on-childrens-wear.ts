@@ -13,7 +13,7 @@ export function cordOnChildrensWear(facts: SenseFacts): readonly Diagnostic[] {
   for (const passage of [...facts.rows, ...facts.prose]) {
     for (const sentence of sentencesOf(passage)) {
       const match = cord.exec(sentence.text)
-      if (!match || !atNeck.test(sentence.text) || denies(sentence.text) || /\bribbon (?:st|stitch|yarn)\b/i.test(sentence.text)) continue
+      if (!match || !atNeck.test(sentence.text) || denies(sentence.text, match.index) || /\bribbon (?:st|stitch|yarn)\b/i.test(sentence.text)) continue
       return [{
         code: 'cord-on-childrens-wear',
         message: `\`${match[0]}\` stands at the neck or hood of something for a child`,

@@ -24,7 +24,7 @@ export function makeMismatch(facts: SenseFacts): readonly Diagnostic[] {
       for (const sentence of sentencesOf(passage)) {
         const match = form.exec(sentence.text)
         const told = match ? numberFrom(match[1]!) : 0
-        if (!match || told <= make || !joining.test(sentence.text) || denies(sentence.text) || pieces.filter((piece) => piece.name.toLowerCase().includes(plain.toLowerCase())).length > 1) continue
+        if (!match || told <= make || !joining.test(sentence.text) || denies(sentence.text, match.index) || pieces.filter((piece) => piece.name.toLowerCase().includes(plain.toLowerCase())).length > 1) continue
         return [{
           code: 'make-mismatch',
           message: `the text tells of ${counted(told, plain.toLowerCase())}, but ${plain} is made ${timesInWords(make)}`,

@@ -7,9 +7,10 @@ const stated = /\bmultiples? of (\d{1,3})(?:\s+(?:sts|stitches|chs?|chains))?(?:
 
 /** A multiple in the notes that neither the foundation chain nor the first row fits. Told once a sentence. */
 export function multipleMismatch(facts: SenseFacts): readonly Diagnostic[] {
-  const flat = facts.pieces.filter(({ rows }) => rows.length > 1 && rows.every(({ uncounted }) => !uncounted))
+  const begun = facts.pieces.filter(({ piece }) => piece.on === undefined)
+  const flat = begun.filter(({ rows }) => rows.length > 1 && rows.every(({ uncounted }) => !uncounted))
   const counts = flat.map(({ rows }) => [rows[0]!, rows[1]!].map(({ makes }) => makes).filter((count) => count > 0))
-  if (counts.length === 0 || facts.pieces.length > sizeCount(facts)) return []
+  if (counts.length === 0 || begun.length > sizeCount(facts)) return []
   return facts.prose.flatMap((passage) => sentencesOf(passage)).flatMap((sentence): readonly Diagnostic[] => {
     const match = stated.exec(sentence.text)
     if (!match) return []

@@ -15,7 +15,7 @@ export function notionNotListed(facts: SenseFacts): readonly Diagnostic[] {
     for (const passage of [...facts.rows, ...facts.prose]) {
       for (const sentence of sentencesOf(passage)) {
         const match = used.exec(sentence.text)
-        if (!match || denies(sentence.text) || unlike?.test(sentence.text)) continue
+        if (!match || denies(sentence.text, match.index) || unlike?.test(sentence.text)) continue
         return [{
           code: 'notion-not-listed',
           message: `the text takes ${name}, but the materials list none`,

@@ -87,9 +87,16 @@ export function spanOf(passage: Passage, match: RegExpExecArray, group?: string)
   return { start, end: start + (group ?? match[0]).length }
 }
 
-/** Whether a sentence speaks of what is not there or not to be done: `no buttons`, `do not stuff`. */
-export function denies(text: string): boolean {
+/** Whether a sentence speaks of what is not there or not to be done: `no buttons`, `do not stuff`. With a place, only its clause is asked. */
+export function denies(sentence: string, at?: number): boolean {
+  const text = at === undefined ? sentence : clauseAt(sentence, at)
   return /\b(?:no|not|never|without|instead|rather than|omit|leave (?:out|off)|skip the|optional(?:ly)?|if you (?:like|prefer|want)|cannot|none)\b|n[’']t\b/i.test(text)
+}
+
+function clauseAt(sentence: string, at: number): string {
+  const from = Math.max(...[';', ':', '—'].map((sign) => sentence.lastIndexOf(sign, at)))
+  const to = /[;:—]/.exec(sentence.slice(at))?.index
+  return sentence.slice(from + 1, to === undefined ? undefined : at + to)
 }
 
 const words = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']

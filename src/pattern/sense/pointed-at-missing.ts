@@ -15,7 +15,7 @@ export function pointedAtMissing(facts: SenseFacts): readonly Diagnostic[] {
   })
   return [...facts.prose, ...(toPublish(facts) ? facts.rows : [])].flatMap((passage) => sentencesOf(passage)).flatMap((sentence): readonly Diagnostic[] => {
     const match = pointing.exec(sentence.text)
-    if (!match || denies(sentence.text) || links > 0 || pictures > 0 && !/video|tutorial|link/i.test(match[1]!)) return []
+    if (!match || denies(sentence.text, match.index) || links > 0 || pictures > 0 && !/video|tutorial|link/i.test(match[1]!)) return []
     return [{
       code: 'pointed-at-missing',
       message: `the text points to \`${match[1]}\`, but the file holds no ${/video|tutorial|link/i.test(match[1]!) ? 'link' : 'picture'}`,

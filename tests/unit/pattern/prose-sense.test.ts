@@ -82,6 +82,7 @@ describe('sentences that are not true', () => {
     ['Round 3 of the ear lies flat.', 'prose-reference-unknown'],
     ['Sew all three ears on.', 'make-mismatch'],
     ['Round 4 of the Muzzle lies flat.', 'prose-name-unknown'],
+    ['Round 14 of the Muzzle lies flat.', 'prose-name-unknown'],
     ['It takes 20 g of A and 5 g of C.', 'prose-name-unknown'],
     ['Work 2 scx in each st.', 'prose-name-unknown'],
     ['2 × 10 is 22.', 'sum-wrong'],
