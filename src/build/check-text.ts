@@ -1,6 +1,7 @@
 import { reportText, shortReportText, type ReportOptions } from '../diagnostics/report.ts'
 import { shownText } from '../diagnostics/shown-line.ts'
 import type { CheckedPattern } from '../pattern/checked-pattern.ts'
+import { wrapped } from '../diagnostics/wrap.ts'
 import { placeOf } from '../text/source.ts'
 import type { CheckForm } from './check-arguments.ts'
 import { closingSummary } from './closing-summary.ts'
@@ -14,7 +15,13 @@ export function checkText(checked: readonly CheckedPattern[], form: CheckForm, o
   const write = form === 'short' ? shortReportText : reportText
   const reports = checked.map(({ diagnostics, source }) => write(diagnostics, source, options)).filter((report) => report !== '')
   const accepted = checked.map(acceptedText).join('')
-  return [...reports, ...(accepted === '' ? [] : [accepted]), closingSummary(checked)].join(form === 'short' ? '' : '\n')
+  return [...reports, ...[accepted, closingSummary(checked)].filter((text) => text !== '').map((text) => onLines(text, options.wrap))].join(form === 'short' ? '' : '\n')
+}
+
+/** Sentences on lines of a terminal; the second line of one is set in. */
+export function onLines(text: string, wrap: number | undefined): string {
+  if (wrap === undefined) return text
+  return text.split('\n').map((line) => wrapped(line, wrap - 2, wrap).join('\n  ')).join('\n')
 }
 
 /** A line for each warning that the designer lets stand. */

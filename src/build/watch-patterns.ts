@@ -5,6 +5,7 @@ import { coloured, plain } from '../diagnostics/paint.ts'
 import { reportText, shortReportText, type ReportOptions } from '../diagnostics/report.ts'
 import { shownText } from '../diagnostics/shown-line.ts'
 import type { CheckedPattern } from '../pattern/checked-pattern.ts'
+import { onLines } from './check-text.ts'
 import { closingSummary } from './closing-summary.ts'
 import type { FileBytes } from './read-files.ts'
 import { watchFiles } from './watch-files.ts'
@@ -71,5 +72,5 @@ export function changedText(before: CheckedPattern | undefined, now: CheckedPatt
   const mended = gone.map(({ code, message }) => `${paint('hint', 'mended')}: ${severityOf(code)}[${code}]: ${shownText(message)}\n`).join('')
   const write = form === 'short' ? shortReportText : reportText
   const found = write(fresh, now.source, options)
-  return ['\n', mended, ...(mended !== '' && found !== '' && form === 'report' ? ['\n'] : []), found, ...(found !== '' && form === 'report' ? ['\n'] : []), closingSummary([now])].join('')
+  return ['\n', mended, ...(mended !== '' && found !== '' && form === 'report' ? ['\n'] : []), found, ...(found !== '' && form === 'report' ? ['\n'] : []), onLines(closingSummary([now]), options.wrap)].join('')
 }

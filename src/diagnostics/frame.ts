@@ -39,11 +39,12 @@ export function frame(
   const marks = marksOf(labels, source, severity)
   const numbers = linesToShow(marks.map((mark) => mark.line))
   const gutter = String(Math.max(...marks.map((mark) => mark.line))).length
+  const indentation = width < narrow ? commonIndentation(numbers.flatMap((number) => (number === undefined ? [] : [lineText(source, number)]))) : 0
   const bar = paint('gutter', `${' '.repeat(gutter)} |`)
   const lines = numbers.flatMap((number) => {
     if (number === undefined) return [paint('gutter', `${'…'.padStart(gutter)} |`)]
     const here = marks.filter((mark) => mark.line === number)
-    const { text, under } = drawLine(lineText(source, number), here, { width, room: wrap - gutter - ' | '.length, paint })
+    const { text, under } = drawLine(lineText(source, number), here, { width, room: wrap - gutter - ' | '.length, indentation, paint })
     const first = `${paint('gutter', `${String(number).padStart(gutter)} |`)} ${text}`.trimEnd()
     return [first, ...under.map((row) => `${bar} ${row}`)]
   })
@@ -113,8 +114,8 @@ interface PlacedMark extends Mark {
   readonly width: number
 }
 
-function drawLine(line: string, marks: readonly Mark[], { width, room, paint }: { readonly width: number; readonly room: number; readonly paint: Paint }) {
-  const cells = cellsOf(line)
+function drawLine(line: string, marks: readonly Mark[], { width, room, indentation, paint }: { readonly width: number; readonly room: number; readonly indentation: number; readonly paint: Paint }) {
+  const cells = cellsOf(line).slice(indentation)
   const runs = marks.map(({ start, end }) => runOf(cells, start, end))
   const shown = cutLine(cells, runs, width)
   const placed = marks.map((mark, index): PlacedMark => {
@@ -178,6 +179,13 @@ function drawBand(band: readonly PlacedMark[], paint: Paint, room: number): read
   }).reverse().flat()
   return [[...underlines, ...beside], ...below].map((pieces) => drawRow(pieces, paint))
 }
+
+/** On a narrow screen the indentation that all shown lines have is room for words. */
+function commonIndentation(lines: readonly string[]): number {
+  return Math.min(...lines.filter((line) => line.trim() !== '').map((line) => line.length - line.trimStart().length))
+}
+
+const narrow = 80
 
 // Words narrower than this are no sentence any more.
 const narrowest = 24

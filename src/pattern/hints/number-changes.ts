@@ -7,7 +7,7 @@ import { valueIn, withValues, type WrittenNumber } from './written-numbers.ts'
 
 /** Numbers of a row that say how often something is worked, one more and one less, `once` and `twice` among them. */
 export function timesChanges(slip: Slip): readonly Change[] {
-  return [...oneOff(slip, numbersOf(slip).filter((number) => saysHowOften(slip, number))), ...timesInWords(slip)].map((change) => ({ ...change, carriesTotal: true }))
+  return [...oneOff(slip, numbersOf(slip).filter((number) => saysHowOften(slip, number))), ...timesInWords(slip)].map(({ fits, ...change }) => ({ ...change, ...(fits && { fits }), carriesTotal: true }))
 }
 
 /** Every other number of the row: first changed by just what the row is off, then one more and one less. */

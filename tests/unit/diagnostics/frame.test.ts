@@ -110,12 +110,12 @@ test('a label with numbers for every size is kept', () => {
   expect(drawn(source, labelOn(source, '(52 sc)', 'x'))).toContain('\n2 |   Rnds 2-3 (2-4, 2-4, 2-5, 2-5): … sc in last 4 sts. (52 sc)\n')
 })
 
-test('a narrower screen cuts earlier', () => {
+test('a narrower screen cuts earlier, and the indentation goes first', () => {
   const source = sourceFrom('a.md', 2, ['  Row 3: Sc in next 15 sts, 2 sc in next st, sc in next 18 sts. (35 sc)'])
   expect(drawn(source, labelOn(source, '(35 sc)', 'x'), [], 60)).toBe(`\
   |
-2 |   Row 3: … sc in next 18 sts. (35 sc)
-  |                               ^^^^^^^ x`)
+2 | Row 3: … sc in next 18 sts. (35 sc)
+  |                             ^^^^^^^ x`)
 })
 
 test('a label that is longer than the screen keeps its first and its last words', () => {
