@@ -3,7 +3,7 @@ import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
 /** How a row lies on the fabric: what it covers, what hangs from it, what it holds out. */
-export interface Lies extends Pick<LaidRow, 'over' | 'places' | 'startChains' | 'endChains' | 'foundation'> {
+export interface Lies extends Pick<LaidRow, 'over' | 'places' | 'startChains' | 'endChains' | 'foundation' | 'base'> {
   /** Of a flat row on the row below: stitches that it steps in by at its start, and leaves at its end. */
   readonly steps?: { readonly start: number; readonly end: number }
 }
@@ -24,6 +24,7 @@ export function liesOn(walk: Walk): Lies {
     startChains: edge.slice(walk.firstChain, prefixed),
     endChains: appended > 0 ? edge.slice(edge.length - appended) : [],
     foundation: foundationOf(walk),
+    ...(onChain && !walk.round && walk.made[0]?.turning && walk.foundation?.[walk.firstChain - 1] && { base: walk.foundation[walk.firstChain - 1]! }),
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
-import type { Walk } from './walk.ts'
+import type { Place } from './place.ts'
+import type { OlderRow, Walk } from './walk.ts'
 
 /** `in each front loop of Rnd 1`, `in unworked sts of Row 20`: the hook goes on along places that an older row left. */
 export function goToRow(walk: Walk, target: Target, span: Span): void {
@@ -12,13 +13,25 @@ export function goToRow(walk: Walk, target: Target, span: Span): void {
     walk.trouble({ kind: 'left-over', span, count: walk.left })
   }
   walk.onRow = target.ofRow
-  const places = older.left.length > 0 && target.loop === undefined ? older.left : older.made.filter((place) => !place.travel)
+  const places = older.left.length > 0 && target.loop === undefined ? older.left : freeOf(older, target.loop)
+  if (places.length === 0) return walk.trouble({ kind: 'no-such-place', span, what: target.loop ? `a free ${target.loop} loop of row ${target.ofRow}` : `row ${target.ofRow}` })
   // What the row has worked so far stays worked; the older places come after it.
   const before = walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at)
   if (walk.made.length === 0) walk.at = 0
   walk.edge = [...before, ...places]
   walk.noneFrom.clear()
   walk.last = walk.at - 1
+}
+
+/** Stitches of an older row of which a loop is free: the row on it went into the other loop. */
+function freeOf({ made, above }: OlderRow, loop: Target['loop']): readonly Place[] {
+  const stitches = made.filter((place) => !place.travel)
+  if (loop === undefined || loop === 'third' || !above || above.length === 0) return stitches
+  const loops = new Set(above.map((place) => place.loop ?? 'both'))
+  // A row worked in one loop throughout leaves the other of every stitch, also of those that it worked together.
+  if (loops.size === 1) return loops.has(loop) || loops.has('both') ? [] : stitches
+  const taken = new Map(above.map(({ into, loop: used }) => [into, used ?? 'both']))
+  return stitches.filter((place) => !taken.has(place) || taken.get(place) !== 'both' && taken.get(place) !== loop)
 }
 
 /** `in first ch-2 sp of Rnd 1` where Rnd 1 is the row below: the row goes on as any other. A loop of it may be free, or a step left. */

@@ -15,6 +15,8 @@ export interface LaidRow {
   /** Undersides of chains added at its start, outermost first, and at its end, outermost last. */
   readonly startChains: readonly Place[]
   readonly endChains: readonly Place[]
+  /** Of the first row: the chain under a skipped turning chain that counts as a stitch. */
+  readonly base?: Place
   /** Of the first row: undersides of what it was worked into, in its working order. */
   readonly foundation: readonly Place[]
 }
@@ -62,6 +64,9 @@ export class Outline {
   private last: LaidRow | undefined
   /** Rows that are not rounds, and not yet enclosed by a round. */
   flatRows = 0
+  /** Of the first row: the chain under a counted turning chain, and the chain beside it. */
+  base: Place | undefined
+  firstChain: Place | undefined
   /** The other edge of a tube: undersides of the chain that its first round was worked into. */
   bottom: readonly Place[] = []
 
@@ -69,6 +74,8 @@ export class Outline {
   copy(): Outline {
     const copy = new Outline()
     copy.bottom = this.bottom
+    copy.base = this.base
+    copy.firstChain = this.firstChain
     copy.flatRows = this.flatRows
     copy.last = this.last
     for (const row of this.covered) copy.covered.add(row)
@@ -86,6 +93,8 @@ export class Outline {
     if (row.round) return this.layRound(row)
     this.flatRows += 1
     if (!this.hook) {
+      this.base = row.base
+      this.firstChain = row.foundation[0]
       this.close([...endsAround(row, row.places), { edge: 'underside', row, places: row.foundation.toReversed() }])
       this.way = 'next'
       // The hook stands at the end of the row: at its second row-end.
@@ -110,6 +119,7 @@ export class Outline {
 
   private layRound(row: LaidRow): void {
     if (!this.hook) this.bottom = row.foundation
+    this.base = undefined
     this.byRow.clear()
     this.covered.clear()
     this.flatRows = 0

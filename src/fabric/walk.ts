@@ -24,6 +24,17 @@ export interface Conventions {
   readonly chainsCount?: boolean
 }
 
+/** A row that a later one may come back to. */
+export interface OlderRow {
+  readonly made: readonly Place[]
+  /** What of it the next row left at its end. */
+  readonly left: readonly Place[]
+  /** What the next row made, and in which loops. */
+  readonly above?: readonly Place[]
+  /** Its count is in doubt. */
+  readonly doubt: boolean
+}
+
 export interface RowSetting {
   readonly lexicon: Lexicon
   readonly size: number
@@ -48,7 +59,7 @@ export interface RowSetting {
   /** Edges of the pieces worked before, by name in small letters: for `sc around Leg 1`. */
   readonly pieces: ReadonlyMap<string, readonly Place[]>
   /** Earlier rows by number: what they made, and what of it the next row left. */
-  readonly rowsBefore: ReadonlyMap<number, { readonly made: readonly Place[]; readonly left: readonly Place[] }>
+  readonly rowsBefore: ReadonlyMap<number, OlderRow>
 }
 
 /** What one reading decided, and how many ways there were. */

@@ -98,7 +98,7 @@ function workAll(pieces: readonly PieceToWork[], readings: ReadonlyMap<string, n
     const below = piece.on === undefined ? undefined : runs[piece.on]
     const others: OtherPieces = (name) => rows.get(name.toLowerCase())
     rows.set(piece.name.toLowerCase(), realRows(piece.entries, piece.size, piece.sizeNames, 100_000, others))
-    const run = workPiece({ ...piece, others, held, pieceEdges: new Map(pieceEdges), readings, room, ...(below && { start: below.edge, onFabric: { outline: below.outline, rows: below.rowsInAll, sound: below.sound, ...(below.side && { side: below.side }) } }) })
+    const run = workPiece({ ...piece, others, held, pieceEdges: new Map(pieceEdges), readings, room, ...(below && { start: below.edge, onFabric: { outline: below.outline, rows: below.rowsInAll, sound: below.sound, rowsBefore: below.rowsBefore, ...(below.side && { side: below.side }) } }) })
     room = Math.max(0, room - run.stitches)
     runs.push(run)
     pieceEdges.set(piece.name.toLowerCase(), run.edge.places)

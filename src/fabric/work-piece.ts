@@ -9,9 +9,10 @@ import { edgeFor, turnAfter } from './edge-for.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { Outline } from './outline.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
+import { otherBorders } from './other-borders.ts'
 import { itemsOf, textFor, writtenOf } from './row-content.ts'
 import { settingOf } from './row-setting.ts'
-import { mostStitches, TooLarge, type Conventions, type ReadingPoint, type RowSetting } from './walk.ts'
+import { mostStitches, TooLarge, type Conventions, type OlderRow, type ReadingPoint, type RowSetting } from './walk.ts'
 import { otherReadings, type RowToWork, type RowTry } from './work-row.ts'
 import { everyReading, unreadIn } from './readable.ts'
 import type { Trouble, Verdict, WorkedRow } from './worked-row.ts'
@@ -30,7 +31,7 @@ export interface PieceToWork {
   /** Index of the piece that it goes on from. */
   readonly on?: number
   /** The outline of the piece that it goes on from, and how many rows that has. */
-  readonly onFabric?: { readonly outline: Outline; readonly rows: number; readonly sound: boolean; readonly side?: 'RS' | 'WS' }
+  readonly onFabric?: { readonly outline: Outline; readonly rows: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow> }
   /** Edges that the pieces before it ended with. */
   readonly pieceEdges?: ReadonlyMap<string, readonly Place[]>
   /** Stitches of the whole pattern that wait to be taken up. */
@@ -53,6 +54,8 @@ export interface PieceRun {
   readonly edge: Edge
   /** Its outline. */
   readonly outline: Outline
+  /** Its rows by number, for rows that come back to them. */
+  readonly rowsBefore: ReadonlyMap<number, OlderRow>
   /** The outline that the last border went round, and the side of the piece that it was worked on. */
   readonly border?: BorderEdge
   readonly side?: 'RS' | 'WS'
@@ -92,7 +95,7 @@ export interface State {
   readonly gap: boolean
   /** The written row that the row below came from. */
   readonly entry?: WrittenEntry
-  readonly rowsBefore: Map<number, { made: readonly Place[]; left: readonly Place[] }>
+  readonly rowsBefore: Map<number, OlderRow>
   /** What rows so far said of turning chains. */
   readonly stated: Readonly<Record<string, boolean>>
 }
@@ -104,7 +107,7 @@ export function workPiece(piece: PieceToWork): PieceRun {
   const rowsInAll = rowsBelow + rows.length
   const worked: WorkedRow[] = []
   const open = new Map<string, ReadingPoint>()
-  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: false, others: [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(), outline: piece.onFabric?.outline.copy() ?? new Outline(), turned: true, turnsAfter: false, gap: false }
+  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: false, others: [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), turned: true, turnsAfter: false, gap: false }
   let room = piece.room ?? mostStitches
   let slips = 0
   let side: 'RS' | 'WS' | undefined = piece.onFabric?.side
@@ -124,10 +127,10 @@ export function workPiece(piece: PieceToWork): PieceRun {
     }
   } catch (reason) {
     if (!(reason instanceof TooLarge)) throw reason
-    return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, stitches: mostStitches, edge: state.edge, outline: state.outline, rowsInAll, tooLarge: true }
+    return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, stitches: mostStitches, edge: state.edge, outline: state.outline, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: true }
   }
   const sound = piece.onFabric?.sound !== false && slips === 0 && inOrder(worked)
-  return { rows: worked, open: [...open.values()], slips, sound, ...(border && { border }), ...(side && { side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, rowsInAll, tooLarge: false }
+  return { rows: worked, open: [...open.values()], slips, sound, ...(border && { border }), ...(side && { side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: false }
 }
 
 const isOpen = (point: ReadingPoint): boolean => point.name.startsWith('turning-chain ') || point.name === 'slip-stitches'
@@ -166,6 +169,17 @@ interface Step {
   readonly turned: boolean
 }
 
+/** Where a border does not come out from where the hook stands, the other ways to meet the outline are tried. */
+function bestOnOutline(first: ReturnType<typeof everyReading>, toWork: RowToWork, setting: RowSetting, outline: Outline): ReturnType<typeof everyReading> {
+  if (!toWork.edge.outline || first.usual?.comesOut || first.others.length > 0) return first
+  for (const { edge, words } of otherBorders(toWork.items, toWork.edge, outline)) {
+    const there = everyReading({ ...toWork, edge }, setting)
+    const found = there.usual?.comesOut ? there.usual : there.others[0]
+    if (found) return { usual: { ...found, assumed: [...found.assumed, words] }, others: [] }
+  }
+  return first
+}
+
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
   const setting = settingOf(piece, row, index, state, room)
   const items = itemsOf(row, state)
@@ -178,7 +192,8 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   if (state.unknown && state.edge.places.length === 0 && index > 0) return cannot(row, state, setting, toWork, 'the row below could not be counted')
   const unread = unreadIn(items)
   if (unread.length > 0) return cannot(row, state, setting, toWork, 'a part of it cannot be read', undefined, unread)
-  const { usual, others } = everyReading(toWork, setting)
+  const first = everyReading(toWork, setting)
+  const { usual, others } = bestOnOutline(first, toWork, setting, state.outline)
   if (!usual) return cannot(row, state, setting, toWork, tooDeep, undefined, [{ kind: 'unreadable', span: row.entry.text, reason: tooDeep }])
   const chosen = usual.comesOut ? usual : (others[0] ?? usual)
   if (chosen.undecided !== undefined || chosen.troubles.some((trouble) => trouble.kind === 'unreadable' || trouble.kind === 'unknown-stitch')) {
@@ -199,7 +214,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
 function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSetting, state: State, trust: boolean): Step {
   const says = tried.comparison.says
   // A row on a count that is taken on trust may not be blamed for running over or short.
-  const blamed = trust && !tried.comesOut
+  const blamed = (trust || tried.onDoubt) && !tried.comesOut
   const troubles = blamed ? [] : tried.troubles
   const verdict: Verdict = tried.comesOut ? 'adds-up' : blamed ? 'cannot-tell' : 'does-not'
   const assumed = trust && tried.comesOut ? tried.assumed : blamed ? [...tried.assumed, 'the count of the row below is in doubt'] : tried.assumed
@@ -232,8 +247,8 @@ function fabricAfter(row: RealRow, tried: RowTry, { outline, turned }: State, si
 function remember(rows: State['rowsBefore'], row: RealRow, tried: RowTry): void {
   if (row.number === undefined) return
   const below = rows.get(row.number - 1)
-  if (below) below.left = tried.row.left
-  rows.set(row.number, { made: tried.row.made, left: [] })
+  if (below) rows.set(row.number - 1, { ...below, left: tried.row.left, above: tried.row.made })
+  rows.set(row.number, { made: tried.row.made, left: [], doubt: !tried.comesOut })
 }
 
 /** A count stays in doubt until a row that states its total comes out on it. */

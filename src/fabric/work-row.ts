@@ -35,6 +35,8 @@ export interface RowTry {
   readonly next: Edge
   /** All that the row made, slip stitches at its ends included, and the places it left at its end. */
   readonly row: { readonly made: readonly Place[]; readonly left: readonly Place[]; readonly turned: boolean }
+  /** It works in an older row whose count is in doubt. */
+  readonly onDoubt: boolean
   /** Stitches that it passed over and that wait. */
   readonly holds: readonly HeldRun[]
   /** Of a border: how many places of each edge it used. */
@@ -68,7 +70,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   // A row along one edge of a piece leaves the others as they are; a round goes along all of them.
   if (walk.outline && !setting.round) walk.leaves = true
   if (left > 0 && !walk.leaves) walk.trouble({ kind: 'left-over', span: lastSpan(items, text), count: left })
-  const made = whatWasMade(walk)
+  const made = joinedChain(walk, saidBy(text, setting)) ?? whatWasMade(walk)
   const comparison = compareTotal(text.totals, made, setting.size, before, setting.conventions.chainsCount, setting.lexicon)
   const worksOver = walk.at - walk.opened - walk.missed
   const troubles = walk.troubles.map((trouble) => (trouble.kind === 'overrun' && trouble.what === undefined && trouble.wants === 0 ? { ...trouble, wants: Math.max(worksOver, usesOf(items, walk)), offers: walk.edge.length - walk.opened } : trouble))
@@ -96,6 +98,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     row: { made: walk.made, left: walk.edge.slice(walk.at), turned },
     lies: liesOn(walk),
     holds: walk.holds,
+    onDoubt: walk.onRow !== undefined && setting.rowsBefore.get(walk.onRow)?.doubt === true,
     ...(walk.outline && { along: edgesUsed(walk) }),
     ...(looseBy !== 0 && walk.loose && { loose: { span: walk.loose.span, by: looseBy, holds: made.stitches - looseBy } }),
     comesOut: troubles.length === 0 && comparison.totalAgrees && comparison.kindsAgree && comparison.changeAgrees,
@@ -203,6 +206,15 @@ function whatWasMade(walk: Walk): Made {
   }
   if (walk.laid > 0 && !walk.worked && !walk.ring) return { stitches: walk.laid, kinds: { ch: walk.laid }, spaces, chains: 0, skips: false, groups: [], tiles: 0, loose: {}, colours: undefined }
   return { stitches, kinds, spaces, chains, skips: walk.skips, groups: walk.groups, tiles: tilesMade(walk), loose: standingAlone(walk), colours: byYarn(walk) }
+}
+
+/** `Ch 25, join with sl st to form a ring (24)`: the chains, or one fewer where the join uses one up. */
+function joinedChain(walk: Walk, said: number | undefined): Made | undefined {
+  if (walk.laid === 0 || walk.worked || !(walk.ring || walk.closedChain) || said === undefined) return undefined
+  const one = said === walk.laid - 1
+  if (one) walk.edge = walk.edge.slice(0, -1)
+  const count = one ? said : walk.laid
+  return { stitches: count, kinds: { ch: count }, spaces: {}, chains: 0, skips: false, groups: [], tiles: 0, loose: {} }
 }
 
 /** Stitches by yarn; undefined where the rows do not tell the yarn of each. */

@@ -1,0 +1,43 @@
+import type { Instruction } from '../notation/syntax.ts'
+import { borderEdge } from './border-edge.ts'
+import type { Outline, Stretch } from './outline.ts'
+import type { Edge } from './place.ts'
+
+/** Another way to meet an outline, and in words which. */
+export interface OtherBorder {
+  readonly edge: Edge
+  readonly words: string
+}
+
+/** More stretches than this are not tried one by one as the place where a border begins. */
+const mostStarts = 16
+
+/**
+ * Where the words leave open how a border meets the outline: a row that is joined anew may begin at any edge and on either side, and the
+ * chain under a skipped turning chain that counts as a stitch is taken for a place by some.
+ */
+export function otherBorders(items: readonly Instruction[], edge: Edge, outline: Outline): readonly OtherBorder[] {
+  const border = edge.outline
+  if (!border) return []
+  const { turned } = border
+  const made = (stretches: readonly Stretch[], way: boolean): Edge => ({ ...edge, places: stretches.flatMap(({ places }) => places), outline: borderEdge(stretches, way) })
+  const withBase = outline.base ? [{ edge: made(based(outline.walk(turned), outline), turned), words: 'the chain under the counted turning chain is a place of the underside' }] : []
+  if (!joinsAnew(items)) return withBase
+  const starts = [turned, !turned].flatMap((way) => {
+    const walk = outline.walk(way)
+    return walk.length > mostStarts ? [] : walk.map((_, index) => ({ edge: made([...walk.slice(index), ...walk.slice(0, index)], way), words: 'the row begins where its words fit the edge' }))
+  })
+  return [...withBase, ...starts]
+}
+
+function joinsAnew(items: readonly Instruction[]): boolean {
+  return items.some((item) => item.node === 'start' && item.target.walk !== 'edge' || item.node === 'aside' && /\b(?:join|rejoin|attach|facing)\b/.test(item.words ?? ''))
+}
+
+function based(stretches: readonly Stretch[], { base, firstChain }: Outline): readonly Stretch[] {
+  return stretches.map((stretch) => {
+    if (stretch.edge !== 'underside' || !base) return stretch
+    if (stretch.places[0] === firstChain) return { ...stretch, places: [base, ...stretch.places] }
+    return stretch.places.at(-1) === firstChain ? { ...stretch, places: [...stretch.places, base] } : stretch
+  })
+}
