@@ -2,7 +2,6 @@ import { existsSync } from 'node:fs'
 import { rm } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { styleText } from 'node:util'
 import { collectPatterns, type Collected } from './collect-patterns.ts'
 import { findLeaks, type Leak } from './find-leaks.ts'
 import { handOver } from './hand-over.ts'
@@ -10,6 +9,7 @@ import { quietAstro } from './quiet-astro.ts'
 import { replaceFolder } from './replace-folder.ts'
 import { reportHindrances } from './report-patterns.ts'
 import { summary } from './summary.ts'
+import { terminalOptions } from './terminal-options.ts'
 import { replaceRelease, takeOutSold, writeCompanions } from './write-companions.ts'
 import { writeOfflineWorker } from './write-offline-worker.ts'
 import { writePapers, type Paper } from './write-papers.ts'
@@ -24,7 +24,7 @@ async function build(): Promise<0 | 1> {
   try {
     const collected = existsSync(join(root, 'patterns')) ? await collectPatterns({ root, folder: 'patterns' }) : []
     if (collected.length === 0) return fail('There is no pattern in patterns/: nothing to publish.')
-    const report = reportHindrances(collected, { colour: coloured(), width: process.stderr.columns ?? 100 })
+    const report = reportHindrances(collected, terminalOptions(process.stderr, process.env))
     if (report !== '') return fail(`${report}\n\nNothing was built; dist/ is as it was.`)
     const shared = sharedAddress(collected)
     if (shared) return fail(`${shared}\n\nNothing was built; dist/ is as it was.`)
@@ -72,8 +72,4 @@ function sharedAddress(collected: readonly Collected[]): string | undefined {
 function fail(words: string): 1 {
   process.stderr.write(`${words}\n`)
   return 1
-}
-
-function coloured(): boolean {
-  return styleText('red', 'x', { stream: process.stderr }) !== 'x'
 }

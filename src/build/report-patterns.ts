@@ -1,12 +1,12 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { severityOf } from '../diagnostics/codes.ts'
-import { reportText } from '../diagnostics/report.ts'
+import { reportText, type ReportOptions } from '../diagnostics/report.ts'
 import { placeOf } from '../text/source.ts'
 import type { Remark } from '../components/pattern-entry.ts'
 import { hindrances, type Collected } from './collect-patterns.ts'
 
 /** The whole report on every pattern that cannot be published; empty when all can. */
-export function reportHindrances(collected: readonly Collected[], options: { readonly colour: boolean; readonly width: number }): string {
+export function reportHindrances(collected: readonly Collected[], options: ReportOptions): string {
   return collected
     .map(({ source, diagnostics }) => ({ source, found: hindrances(diagnostics) }))
     .filter(({ found }) => found.length > 0)
