@@ -3,7 +3,7 @@ import { rm } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { collectPatterns, type Collected } from './collect-patterns.ts'
-import { findLeaks, type Leak } from './find-leaks.ts'
+import { findLeaks } from './find-leaks.ts'
 import { handOver } from './hand-over.ts'
 import { quietAstro } from './quiet-astro.ts'
 import { replaceFolder } from './replace-folder.ts'
@@ -36,10 +36,11 @@ async function build(): Promise<0 | 1> {
       await takeOutSold(collected, pages, freshRelease)
       await writeCompanions(collected, pages)
       await writeOfflineWorker(root, fresh, pages.base)
+      // Before anything is printed, and again when all is there.
+      await keepSold(collected, fresh)
       papers.push(...(await writePapers(collected.filter(({ sold }) => !sold).flatMap(toPrint), fresh)))
       await writePapers(collected.filter(({ sold }) => sold).flatMap(toPrint), freshRelease)
-      const leaks = await findLeaks(collected, fresh)
-      if (leaks.length > 0) throw leaked(leaks)
+      await keepSold(collected, fresh)
     })
     await replaceRelease(freshRelease, join(root, 'release'))
     process.stdout.write(`${await summary({ collected, papers, root, seconds: (performance.now() - started) / 1000 })}\n`)
@@ -55,11 +56,12 @@ function toPrint({ booklet, inSize, other }: Collected) {
   return booklet ? [{ booklet, inSize, ...(other ? { other } : {}) }] : []
 }
 
-function leaked(leaks: readonly Leak[]): Error {
+/** Ends the build where something of what is sold stands on the public site. */
+async function keepSold(collected: readonly Collected[], folder: string): Promise<void> {
+  const leaks = await findLeaks(collected, folder)
+  if (leaks.length === 0) return
   const lines = leaks.map(({ slug, file, what }) => `  ${file}: ${what} of patterns/${slug}.md`)
-  const error = new Error(['What is sold must not stand on the public site, and it does:', ...lines].join('\n'))
-  error.stack = ''
-  return error
+  throw Object.assign(new Error(['What is sold must not stand on the public site, and it does:', ...lines].join('\n')), { stack: '' })
 }
 
 /** Two files whose names differ only in signs and capitals would be one page. */

@@ -12,7 +12,7 @@ const slip = element('div', { class: 'slip' }, said, offered)
 
 /** Puts the place for news at the end of the page; a reader of screens hears what is said there. */
 export function openSlip(): void {
-  document.body.append(slip)
+  document.querySelector('main')?.append(slip)
 }
 
 /** Says what was done, and offers what may be meant as well. With an offer it stays until it is answered, else until the next thing is said. */

@@ -11,7 +11,7 @@ export function thumbBar(acts: { readonly tick: () => void; readonly back: () =>
   const back = button('Back', acts.back)
   const tick = button('', acts.tick, { class: 'main' })
   const bar = element('div', { class: 'thumb-bar', role: 'group', 'aria-label': 'Row in hand', hidden: true }, back, tick)
-  document.body.append(bar)
+  document.querySelector('main')?.append(bar)
   const inSight = new Set<Element>()
   const watch = new IntersectionObserver((entries) => {
     for (const { target, isIntersecting } of entries) {

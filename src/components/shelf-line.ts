@@ -9,6 +9,8 @@ export interface ShelfLine {
   readonly size: string
   readonly hook: string
   readonly yarn: string
+  /** `Medium (4)`; empty where the yarn has no weight category. */
+  readonly weight: string
   /** Real rows to work, a range of five counted as five. */
   readonly rows: string
   readonly version: string
@@ -26,6 +28,7 @@ export function shelfLine(booklet: Booklet): ShelfLine {
     size: metric(fact('Size')).replace(/^[^:]*\):\s/, ''),
     hook: metric(fact('Hook')),
     yarn: yarnInAll(booklet) ?? fact('Yarn'),
+    weight: /^[^:(,]*\(\d\)/.exec(fact('Yarn'))?.[0] ?? '',
     rows: rows > 0 ? String(rows) : '',
     version: booklet.version,
   }

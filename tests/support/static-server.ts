@@ -1,10 +1,14 @@
 import { readFile } from 'node:fs/promises'
 import { createServer } from 'node:http'
 import { extname, join } from 'node:path'
+import { gzipSync } from 'node:zlib'
 
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8', '.css': 'text/css', '.js': 'text/javascript', '.xml': 'application/xml', '.webmanifest': 'application/manifest+json', '.woff2': 'font/woff2', '.svg': 'image/svg+xml', '.pdf': 'application/pdf', '.json': 'application/json',
 }
+
+/** What hosts send packed. */
+const packs = new Set(['.html', '.css', '.js', '.svg', '.json', '.xml'])
 
 /** A folder served as a host of static files serves it. */
 export interface StaticServer {
@@ -19,7 +23,8 @@ export async function serve(folder: string): Promise<StaticServer> {
     const file = join(folder, decodeURIComponent(pathname.endsWith('/') ? `${pathname}index.html` : pathname))
     try {
       const body = await readFile(file)
-      response.writeHead(200, { 'Content-Type': types[extname(file)] ?? 'application/octet-stream' }).end(body)
+      const packed = packs.has(extname(file))
+      response.writeHead(200, { 'Content-Type': types[extname(file)] ?? 'application/octet-stream', ...(packed ? { 'Content-Encoding': 'gzip' } : {}) }).end(packed ? gzipSync(body) : body)
     } catch {
       response.writeHead(404, { 'Content-Type': 'text/html; charset=utf-8' }).end(await readFile(join(folder, '404.html')))
     }
