@@ -6,6 +6,7 @@ import type { Change, Slip } from './hints/change.ts'
 import { changesFor, totalIsLikelier } from './hints/changes-for.ts'
 import { outcomeOf, type Outcome } from './hints/outcome.ts'
 import { slipOf } from './hints/slip-of.ts'
+import { plainChange } from './hints/plain-changes.ts'
 import { missingTotals } from './hints/missing-totals.ts'
 import { sameOutcome, withTotal } from './hints/with-total.ts'
 import { edited, mends, type Edit } from './hints/work-again.ts'
@@ -54,6 +55,11 @@ function searchFor(checked: CheckedPattern, diagnostic: Diagnostic): readonly Se
   const meant = meantInstead(checked.source, diagnostic)
   if (meant) {
     const search = (again: Again): Diagnostic => (mends(checked, [meant], [diagnostic], again([meant])) ? { ...diagnostic, hint: { ...diagnostic.hint!, edit: meant } } : diagnostic)
+    return [{ diagnostic, search }]
+  }
+  const plain = diagnostic.hint ? undefined : plainChange(checked, diagnostic)
+  if (plain) {
+    const search = (again: Again): Diagnostic => (mends(checked, [plain.edit], [diagnostic], again([plain.edit])) ? { ...diagnostic, hint: plain } : diagnostic)
     return [{ diagnostic, search }]
   }
   const slip = diagnostic.hint ? undefined : slipOf(checked, diagnostic)

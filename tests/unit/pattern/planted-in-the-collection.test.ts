@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
+import type { Diagnostic } from '../../../src/diagnostics/diagnostic.ts'
 import { checkPattern } from '../../../src/pattern/check-pattern.ts'
 
 // One slip planted in a pattern of the demo collection, which checks clean: the slip is told once, by its own code, and nothing else is.
@@ -49,4 +50,15 @@ test.each(planted)('%s: %s -> %s', (file, from, to, code) => {
   const codes = (text: string): readonly string[] => checkPattern({ path: `${file}.md`, text }).diagnostics.map((one) => one.code)
   expect(codes(right)).toEqual([])
   expect(codes(right.replace(from, () => to))).toEqual(code === '' ? [] : [code])
+})
+
+/** Codes whose right form follows from the finding itself: these come with a change that can be made at once. */
+const mendable = ['hook-not-listed', 'prose-count-mismatch', 'sum-wrong', 'side-mismatch', 'conversion-wrong', 'word-doubled']
+
+test.each(planted.filter(([, , , code]) => mendable.includes(code)))('%s: %s -> %s is mended by its hint', (file, from, to) => {
+  const text = readFileSync(`patterns/${file}.md`, 'utf8').replace(from, () => to)
+  const found = (of: string): readonly Diagnostic[] => checkPattern({ path: `${file}.md`, text: of }).diagnostics
+  const edit = found(text)[0]?.hint?.edit
+  expect(edit).toBeDefined()
+  expect(found(`${text.slice(0, edit!.span.start)}${edit!.replacement}${text.slice(edit!.span.end)}`)).toEqual([])
 })
