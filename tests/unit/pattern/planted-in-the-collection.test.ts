@@ -10,6 +10,7 @@ const planted: readonly (readonly [file: string, from: string, to: string, code:
   ['float', 'is: [9.5 cm]', 'is: [12 cm]', 'finished-size-mismatch'],
   ['float', 'sts: 16, rows: 16', 'sts: 61, rows: 16', 'gauge-outside-weight'],
   ['float', 'hooks: [4 mm]', 'hooks: [3.5 mm]', 'hook-not-listed'],
+  ['float', 'Fold the becket end to end', 'With a 3.5 mm hook, work round the becket and fold it end to end', 'hook-not-listed'],
   ['float', 'hooks: [4 mm]', 'hooks: [4 mm, 6 mm]', 'hook-not-used'],
   ['float', '    - { what: fibrefill, amount: [40 g], for: ball }\n', '', 'notion-not-listed'],
   ['float', '    - { what: stitch marker, count: 1, for: first stitch of the round }\n', '', 'notion-not-listed'],
@@ -55,7 +56,7 @@ test.each(planted)('%s: %s -> %s', (file, from, to, code) => {
 /** Codes whose right form follows from the finding itself: these come with a change that can be made at once. */
 const mendable = ['hook-not-listed', 'prose-count-mismatch', 'sum-wrong', 'side-mismatch', 'conversion-wrong', 'word-doubled']
 
-test.each(planted.filter(([, , , code]) => mendable.includes(code)))('%s: %s -> %s is mended by its hint', (file, from, to) => {
+test.each(planted.filter(([, from, , code]) => mendable.includes(code) && !from.startsWith('hooks')))('%s: %s -> %s is mended by its hint', (file, from, to) => {
   const text = readFileSync(`patterns/${file}.md`, 'utf8').replace(from, () => to)
   const found = (of: string): readonly Diagnostic[] => checkPattern({ path: `${file}.md`, text: of }).diagnostics
   const edit = found(text)[0]?.hint?.edit
