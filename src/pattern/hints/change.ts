@@ -16,6 +16,8 @@ export interface Change {
   readonly ofTotal?: boolean
   /** Who makes this slip reckons the total with it: where the total does not come out afterwards, it may be changed as well. */
   readonly carriesTotal?: boolean
+  /** It changes the total of the row as well, so that what the row says proves nothing. */
+  readonly withTotal?: boolean
   /** Of a number: whether the row is off by what it would change. Undefined for what is no number. */
   readonly fits?: boolean
   /** The words that the row would then have, from comma to comma. */

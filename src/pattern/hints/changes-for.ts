@@ -5,6 +5,7 @@ import { rowsOf, type Change, type Slip } from './change.ts'
 import { conventionChanges, unsaidChainChanges } from './convention-changes.ts'
 import { endChanges } from './end-changes.ts'
 import { foundationChanges } from './foundation-changes.ts'
+import { kindsChanges } from './kinds-changes.ts'
 import { moreChanges } from './more-changes.ts'
 import { numberChanges, timesChanges } from './number-changes.ts'
 import { placeChanges } from './place-changes.ts'
@@ -33,7 +34,7 @@ const table: Partial<Record<DiagnosticCode, readonly Changes[]>> = {
 export function changesFor(slip: Slip): readonly Change[] {
   const kinds = table[slip.diagnostic.code]
   if (!kinds) return []
-  const total = totalChanges(slip)
+  const total = [...totalChanges(slip), ...kindsChanges(slip)]
   const likely = ({ fits }: Change): number => (fits === undefined ? 1 : fits ? 0 : 2)
   const others = kinds.flatMap((changes) => changes(slip)).toSorted((a, b) => likely(a) - likely(b))
   // Where the row's words are likelier wrong, the total is tried all the same, before the less likely of them.

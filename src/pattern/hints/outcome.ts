@@ -26,7 +26,7 @@ export function outcomeOf(slip: Slip, change: Change, again: CheckedPattern): Ou
   if (change.ofTotal) {
     return { text: seen ? `${seen}, so the total is the likelier slip: ${change.words}` : `if the row is right as it stands, the total is the slip: ${change.words}`, witnessed: seen !== undefined }
   }
-  return { text: `${change.words} ${whatItComesTo(slip, row, again)}${seen ? `, and ${seen}` : ''}`, witnessed: seen !== undefined, leaves: row.leaves > 0 }
+  return { text: `${change.words} ${whatItComesTo(slip, row, change.withTotal === true ? undefined : again)}${seen ? `, and ${seen}` : ''}`, witnessed: seen !== undefined, leaves: row.leaves > 0 }
 }
 
 function rowsAgain(slip: Slip, again: CheckedPattern): readonly WorkedRow[] {
@@ -41,9 +41,9 @@ function witnessOf(rows: readonly WorkedRow[], row: WorkedRow): WorkedRow | unde
   return stands ? next : undefined
 }
 
-function whatItComesTo({ diagnostic: { code, sizes } }: Slip, row: WorkedRow, again: CheckedPattern): string {
+function whatItComesTo({ diagnostic: { code, sizes } }: Slip, row: WorkedRow, again: CheckedPattern | undefined): string {
   const name = sizes && sizes.length > 0 ? `${rowName(row)} in ${sizes.join(', ')}` : rowName(row)
-  const made = row.says ? `makes the ${saidWords(row, again)} it says` : `makes ${row.makes}`
+  const made = row.says && again ? `makes the ${saidWords(row, again)} it says` : `makes ${row.makes}`
   return /mismatch$/.test(code) ? `${name} ${made}` : `${name} works over ${row.leaves > 0 ? '' : 'all '}${row.worksOver} and ${made}`
 }
 

@@ -26,6 +26,7 @@ export function withTotal(slip: Slip, change: Change, worked: CheckedPattern): C
     span: { start: change.span.start, end },
     replacement: change.replacement + slip.source.text.slice(change.span.end, start) + total.replacement,
     words: `${change.words}, and ${whole} for ${of},`,
+    withTotal: of === 'its total',
   }
 }
 

@@ -43,6 +43,7 @@ describe.each<[kind: string, rows: readonly string[], right: string, slip: strin
   ['a number that stands unsaid', ['Row 1: Ch 11, sc in 2nd ch from hook and in each ch across. (10)', 'Row 2: Ch 1, turn, 2 sc in next 2 sts, sc in next 8 sts. (12)'], 'in next 2 sts', 'in next st'],
   ['the total', [...round, 'Rnd 3: Sc in each st around. (12)'], '(12)\n      Rnd 3', '(13)\n      Rnd 3'],
   ['one kind in the total', ['Row 1: Ch 11, sc in 2nd ch from hook and in each ch across. (10)', 'Row 2: Ch 1, turn, sc in next 5 sts, dc in next 5 sts. (5 sc, 5 dc)'], '5 dc)', '4 dc)'],
+  ['two kinds in the total', ['Row 1: Ch 11, sc in 2nd ch from hook and in each ch across. (10)', 'Row 2: Ch 1, turn, sc in next 6 sts, dc in next 4 sts. (6 sc, 4 dc)'], '(6 sc, 4 dc)', '(7 sc, 3 dc)'],
   ['the change', [...round, 'Rnd 3: [Sc in next st, 2 sc in next st] 6 times. (18) (+6)'], '(+6)', '(+8)'],
   ['the last stitch forgotten', ['Row 1: Ch 11, sc in 2nd ch from hook and in each ch across. (10)', 'Row 2: Ch 1, turn, [sc in next st, dc in next st, sc in next st] 3 times, sc in last st. (10)'], ', sc in last st', ''],
   ['what a repeat keeps back', ['Row 1: Ch 11, sc in 2nd ch from hook and in each ch across. (10)', 'Row 2: Ch 1, turn, *sc in next 2 sts, dc in next st; rep from * to last st, sc in last st. (10)'], 'to last st,', 'to last 2 sts,'],
