@@ -6,10 +6,19 @@ export interface SteppedPiece {
   readonly lines: readonly Line[]
   readonly rows: readonly string[]
   readonly slips: Slips
+  readonly worked: Worked
 }
 
 /** Whether slip stitches at the edges are in the totals. */
 export type Slips = 'counted' | 'not counted'
+
+/** What a piece is worked in. A turning chain that counts takes the place of the row's first stitch. */
+export interface Worked {
+  readonly stitch: 'sc' | 'hdc' | 'dc'
+  readonly chainCounts: boolean
+}
+
+const inSc: Worked = { stitch: 'sc', chainCounts: false }
 
 /** A border in parts: each part works so many places of one sort. */
 export interface Border {
@@ -18,10 +27,10 @@ export interface Border {
 }
 
 /** Rows to and fro that step in and out on either side. Rows may close with a slip stitch that the next one skips. */
-export function steppedPiece(draw: Draw, fewest: number, most: number, slips: Slips = 'not counted'): SteppedPiece {
+export function steppedPiece(draw: Draw, fewest: number, most: number, slips: Slips = 'not counted', worked: Worked = inSc): SteppedPiece {
   const width = whole(draw, 6, 24)
   const lines: Line[] = [{ from: 0, to: width, toRight: true }]
-  const rows = [`Foundation: Ch ${width + 1}.`, `Row 1: Sc in 2nd ch from hook and in each ch across. (${width})`]
+  const rows = [...firstRows(width, worked)]
   const wanted = whole(draw, fewest, most)
   let before = { closes: false, ledIn: 0 }
   while (lines.length < wanted) {
@@ -29,22 +38,22 @@ export function steppedPiece(draw: Draw, fewest: number, most: number, slips: Sl
     const { from, to } = below
     const room = to - from
     // At least three stitches of the row below are worked over.
-    const atStart = before.closes ? 0 : oneOf(draw, [0, 0, 0, whole(draw, 1, 6), -whole(draw, 1, 6)])
+    const atStart = before.closes ? 0 : oneOf(draw, [0, 0, 0, whole(draw, 1, 6), worked.chainCounts ? 0 : -whole(draw, 1, 6)])
     const stepIn = Math.min(Math.max(atStart, 0), room - 3)
     const added = Math.max(-atStart, 0)
     const left = Math.min(oneOf(draw, [0, 0, 0, whole(draw, 1, 6)]), room - 3 - stepIn)
-    const closes = left > 0 && before.ledIn === 0 && oneOf(draw, [true, false, false])
+    const closes = left > 0 && before.ledIn === 0 && !worked.chainCounts && oneOf(draw, [true, false, false])
     const line = below.toRight
       ? { from: from + left, to: to - stepIn + added, toRight: false }
       : { from: from + stepIn - added, to: to - left, toRight: true }
     const counted = slips === 'counted'
     const total = line.to - line.from + (counted ? stepIn + (closes ? 1 : 0) : 0)
-    const words = wordsOf(draw, { stepIn, added, left, over: room - stepIn - left, closes, skipsSlip: before.closes, slipsBelow: before.ledIn, counted })
+    const words = wordsOf(draw, { stepIn, added, left, over: room - stepIn - left, closes, skipsSlip: before.closes, slipsBelow: before.ledIn, counted }, worked)
     rows.push(`Row ${lines.length + 1}: ${words} (${total})`)
     before = { closes, ledIn: counted ? stepIn : 0 }
     lines.push(line)
   }
-  return { lines, rows, slips }
+  return { lines, rows, slips, worked }
 }
 
 interface Shaping {
@@ -66,21 +75,35 @@ interface Shaping {
 const sts = (count: number): string => (count === 1 ? 'next st' : `next ${count} sts`)
 const firstSts = (count: number): string => (count === 1 ? 'first st' : `first ${count} sts`)
 
-function wordsOf(draw: Draw, shaping: Shaping): string {
+/** The foundation and the first row of so many stitches. */
+function firstRows(width: number, { stitch, chainCounts }: Worked): readonly string[] {
+  if (chainCounts) return [`Foundation: Ch ${width + 2}.`, `Row 1: Dc in 4th ch from hook (skipped ch count as dc) and in each ch across. (${width})`]
+  const named = `${stitch[0]!.toUpperCase()}${stitch.slice(1)}`
+  return [`Foundation: Ch ${width + (stitch === 'dc' ? 2 : 1)}.`, `Row 1: ${named} in ${stitch === 'dc' ? '3rd' : '2nd'} ch from hook and in each ch across. (${width})`]
+}
+
+function wordsOf(draw: Draw, shaping: Shaping, worked: Worked = inSc): string {
   const { stepIn, added, left, over, skipsSlip = false, slipsBelow = 0, counted = false } = shaping
-  const whole = left === 0 && stepIn === 0 && added === 0 && slipsBelow === 0 && !skipsSlip
-  const middle = whole && oneOf(draw, [true, false]) ? 'sc in each st across' : `${skipsSlip ? 'skip sl st, ' : ''}sc in ${sts(over)}`
+  const { stitch } = worked
+  const plain = left === 0 && stepIn === 0 && added === 0 && slipsBelow === 0 && !skipsSlip
   const end = endWords(draw, shaping)
+  if (worked.chainCounts) {
+    const rest = `dc in ${sts(over - 1)}${end}.`
+    if (stepIn > 0) return `Turn, sl st in ${firstSts(stepIn + 1)}, ch 3 (counts as dc), ${rest}`
+    return `Ch 3 (counts as dc), turn, ${plain ? oneOf(draw, [rest, 'dc in next st and in each st across.', 'skip first st, dc in each st across.']) : rest}`
+  }
+  const chain = stitch === 'dc' ? 2 : 1
+  const middle = plain && oneOf(draw, [true, false]) ? `${stitch} in each st across` : `${skipsSlip ? 'skip sl st, ' : ''}${stitch} in ${sts(over)}`
   if (stepIn > 0) {
     return oneOf(draw, [
-      `Turn, sl st in ${firstSts(stepIn)}, ch 1, ${middle}${end}.`,
-      `Ch 1, turn, sl st in ${sts(stepIn)}, ${middle}${end}.`,
-      // One stitch holds a slip stitch and a sc: whether that counts twice is no matter of steps.
-      ...(counted ? [] : [`Turn, sl st in ${firstSts(stepIn + 1)}, ch 1, sc in same st as last sl st, sc in ${sts(over - 1)}${end}.`]),
+      `Turn, sl st in ${firstSts(stepIn)}, ch ${chain}, ${middle}${end}.`,
+      `Ch ${chain}, turn, sl st in ${sts(stepIn)}, ${middle}${end}.`,
+      // One stitch holds a slip stitch and another: whether that counts twice is no matter of steps.
+      ...(counted ? [] : [`Turn, sl st in ${firstSts(stepIn + 1)}, ch ${chain}, ${stitch} in same st as last sl st, ${stitch} in ${sts(over - 1)}${end}.`]),
     ])
   }
-  if (added > 0) return `Ch ${added + 1}, turn, sc in 2nd ch from hook${added === 1 ? '' : ` and in ${added === 2 ? 'next ch' : `next ${added - 1} ch`}`}, ${middle}${end}.`
-  return `Ch 1, turn, ${middle}${end}.`
+  if (added > 0) return `Ch ${added + chain}, turn, ${stitch} in ${chain === 2 ? '3rd' : '2nd'} ch from hook${added === 1 ? '' : ` and in ${added === 2 ? 'next ch' : `next ${added - 1} ch`}`}, ${middle}${end}.`
+  return `Ch ${chain}, turn, ${middle}${end}.`
 }
 
 function endWords(draw: Draw, { left, closes = false, slipsBelow = 0 }: Shaping): string {
@@ -111,7 +134,7 @@ export function mirrorable(draw: Draw, fewest: number, most: number): SteppedPie
     mirroredRows.push(`${label}${wordsOf(draw, { stepIn: left, added: 0, left: stepIn, over })} (${over})`)
     lines.push(below.toRight ? { from: below.from + left, to: below.to - stepIn, toRight: false } : { from: below.from + stepIn, to: below.to - left, toRight: true })
   }
-  return { lines, rows, mirroredRows, slips: 'not counted' }
+  return { lines, rows, mirroredRows, slips: 'not counted', worked: inSc }
 }
 
 /** The border that goes all round the piece, one stitch a place. */
@@ -131,12 +154,12 @@ export function borderWords({ turned, sections }: Border, total: number): string
 }
 
 /** A pattern of the piece and a border on it. */
-export function patternOf({ rows, slips }: SteppedPiece, border: string): string {
+export function patternOf({ rows, slips, worked: { stitch, chainCounts } }: SteppedPiece, border: string): string {
   const block = (lines: readonly string[]): string => lines.map((line) => `      ${line}`).join('\n')
   return `---
 title: Steps
 terms: US
-conventions: { turning-chains: { sc: not counted }, slip-stitches: ${slips} }
+conventions: { turning-chains: { sc: not counted${stitch === 'sc' ? '' : `, ${stitch}: ${chainCounts ? 'counted' : 'not counted'}`} }, slip-stitches: ${slips} }
 pieces:
   - name: Half
     rows: |
