@@ -1,7 +1,9 @@
+import { notCheckedByMachine } from '../diagnostics/editors-list.ts'
 import { reportText, shortReportText, type ReportOptions } from '../diagnostics/report.ts'
 import { shownText } from '../diagnostics/shown-line.ts'
 import type { CheckedPattern } from '../pattern/checked-pattern.ts'
 import { wrapped } from '../diagnostics/wrap.ts'
+import { listOf } from '../diagnostics/words.ts'
 import { placeOf } from '../text/source.ts'
 import type { CheckForm } from './check-arguments.ts'
 import { closingSummary } from './closing-summary.ts'
@@ -15,7 +17,8 @@ export function checkText(checked: readonly CheckedPattern[], form: CheckForm, o
   const write = form === 'short' ? shortReportText : reportText
   const reports = checked.map(({ diagnostics, source }) => write(diagnostics, source, options)).filter((report) => report !== '')
   const accepted = checked.map(acceptedText).join('')
-  return [...reports, ...[accepted, closingSummary(checked)].filter((text) => text !== '').map((text) => onLines(text, options.wrap))].join(form === 'short' ? '' : '\n')
+  const foot = form === 'short' ? '' : `not checked by machine: ${listOf(notCheckedByMachine.map(({ inShort, what }) => inShort ?? what))}: /help/editors-list\n`
+  return [...reports, ...[accepted, `${closingSummary(checked)}${foot}`].filter((text) => text !== '').map((text) => onLines(text, options.wrap))].join(form === 'short' ? '' : '\n')
 }
 
 /** Sentences on lines of a terminal; the second line of one is set in. */

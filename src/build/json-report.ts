@@ -1,5 +1,6 @@
 import { severityOf, type DiagnosticCode } from '../diagnostics/codes.ts'
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import { notCheckedByMachine } from '../diagnostics/editors-list.ts'
 import { errorsFirst } from '../diagnostics/report.ts'
 import type { PieceEdge } from '../fabric/piece-edges.ts'
 import type { EdgeUse, Says, Verdict, WorkedRow } from '../fabric/worked-row.ts'
@@ -11,6 +12,8 @@ import { countFindings } from './closing-summary.ts'
 /** What `npm run check -- --json` prints. The shape may grow; what is here stays. */
 export interface JsonReport {
   readonly files: readonly JsonFile[]
+  /** What stays with a person, by the numbers of the editor's list. */
+  readonly notCheckedByMachine: readonly { readonly number: number; readonly what: string }[]
 }
 
 export interface JsonFile {
@@ -90,7 +93,7 @@ export interface JsonAccepted extends Omit<JsonDiagnostic, 'changes' | 'hint'> {
 
 /** Checked patterns as plain data for other programs. */
 export function jsonReport(checked: readonly CheckedPattern[]): JsonReport {
-  return { files: checked.map(fileOf) }
+  return { files: checked.map(fileOf), notCheckedByMachine: notCheckedByMachine.map(({ number, what }) => ({ number, what })) }
 }
 
 function fileOf({ source, pieces, diagnostics, accepted = [] }: CheckedPattern): JsonFile {

@@ -9,6 +9,8 @@ export interface EditorsCheck {
   readonly by: 'machine' | 'suspicion' | 'person'
   /** The findings that tell of it. */
   readonly codes: readonly DiagnosticCode[]
+  /** In two or three words, for the foot of a report. */
+  readonly inShort?: string
   /** Only some of it: a chart that is missing is told, and no chart is read. */
   readonly inPart?: boolean
   /** A property of the product itself, held for every pattern by a test of ours: there is nothing that a designer could do wrong. */
@@ -17,7 +19,7 @@ export interface EditorsCheck {
 
 /** What editors look at, in the order in which they go through a pattern. Gathered from published checklists of the trade; the words are ours. */
 export const editorsList: readonly EditorsCheck[] = [
-  { number: 1, group: 'Before starting', what: 'What is to be looked at is agreed: everything, the numbers, the wording, the sizes', by: 'person', codes: [] },
+  { number: 1, group: 'Before starting', what: 'What is to be looked at is agreed: everything, the numbers, the wording, the sizes', by: 'person', codes: [], inShort: 'the scope of the edit' },
   { number: 2, group: 'Before starting', what: 'Everything needed is there: text, facts, sizes, charts, pictures', by: 'suspicion', codes: ['key-missing-to-publish'] },
   { number: 3, group: 'Before starting', what: 'The file says its version and day, and the report is of that version', by: 'machine', codes: ['version-not-in-changes', 'changes-out-of-order', 'key-missing-to-publish'] },
   { number: 4, group: 'What the front-matter says', what: 'Title, summary, designer, version and day stand on the cover', by: 'suspicion', codes: ['key-missing-to-publish', 'key-missing'] },
@@ -91,10 +93,10 @@ export const editorsList: readonly EditorsCheck[] = [
   { number: 72, group: 'Joining, edging, finishing', what: 'The finishing can be done in its order', by: 'suspicion', codes: ['eyes-after-closing'] },
   { number: 73, group: 'Joining, edging, finishing', what: 'The place where a thing is sewn on is there', by: 'machine', codes: ['prose-reference-unknown'] },
   { number: 74, group: 'Joining, edging, finishing', what: 'What becomes of the ends is told', by: 'suspicion', codes: ['finishing-unsaid'] },
-  { number: 75, group: 'Joining, edging, finishing', what: 'Pictures show what the words make, in the colours and the size named', by: 'person', codes: [] },
+  { number: 75, group: 'Joining, edging, finishing', what: 'Pictures show what the words make, in the colours and the size named', by: 'person', codes: [], inShort: 'pictures beside the words' },
   { number: 76, group: 'Charts, figures, links', what: 'A chart and the text agree: a chart that is pointed to and not there is told, and no chart is compared', by: 'machine', codes: ['pointed-at-missing'], inPart: true },
   { number: 77, group: 'Charts, figures, links', what: 'Every sign of a chart is in its key: no chart is read here', by: 'machine', codes: ['pointed-at-missing'], inPart: true },
-  { number: 78, group: 'Charts, figures, links', what: 'Charts say how a wrong side row is worked, and not how it looks', by: 'person', codes: [] },
+  { number: 78, group: 'Charts, figures, links', what: 'Charts say how a wrong side row is worked, and not how it looks', by: 'person', codes: [], inShort: 'the meaning of chart signs' },
   { number: 79, group: 'Charts, figures, links', what: 'Figures and links that the text names are there', by: 'machine', codes: ['pointed-at-missing'], inPart: true },
   { number: 80, group: 'Charts, figures, links', what: 'Every picture has words', by: 'machine', codes: ['picture-without-words'] },
   { number: 81, group: 'Language and style', what: 'Each word is spelt one way', by: 'machine', codes: ['written-two-ways'] },

@@ -19,13 +19,18 @@ test('a file as other programs read it', () => {
       pieces: [{ name: 'Front', size: 'Small', rows: [{
         label: 'Row 2', line: 4, offers: 50, worksOver: 50, leaves: 0, makes: 42, kinds: { hdc2tog: 8, hdc: 34 }, spaces: { 'ch-2': 0 },
         says: 42, verdict: 'adds-up', reason: null, assumed: [],
-      }] }],
+      }], edges: [] }],
       diagnostics: [{
         code: 'total-mismatch', severity: 'error', size: 'Small, Large', line: 4, column: 15, endLine: 4, endColumn: 23,
         message: 'm', note: null, hint: 'h', changes: [],
       }],
       accepted: [],
     }],
+    notCheckedByMachine: [
+      { number: 1, what: expect.stringContaining('agreed') as string },
+      { number: 75, what: expect.stringContaining('Pictures') as string },
+      { number: 78, what: expect.stringContaining('Charts') as string },
+    ],
   })
 })
 
