@@ -161,6 +161,8 @@ export interface RealRow {
   readonly short?: string
   /** The number of the row that it is worked like. */
   readonly as?: string
+  /** The piece that has the row which it is worked like, when that is another. */
+  readonly asOf?: string
   readonly change: string
   /** One for each size, a dash for one that leaves the row out; one alone when it holds for all that work the row. */
   readonly stitches: readonly string[]

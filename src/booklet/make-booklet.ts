@@ -82,11 +82,19 @@ function specialText({ abbr, name, how, worksOver, makes }: SpecialStitch): Spec
   return { abbr, name: capital(name ?? abbr), how: typeset([sentence(how ?? ''), counts].filter((text) => text !== '').join(' ')) }
 }
 
+/** A row that only says which other it is like shows nothing of how rows are read. */
+const copying = /^(?:[^:]*: )?(?:rep|repeat|as|work as)\b/i
+/** A sample of so many letters is read at a glance. */
+const shortEnough = 120
+const wordsOf = (text: RowLine['text']): string => text.map((run) => run.text).join('')
+
 /** The row that shows how rows are read: the first with a repeat, since that is what wants showing. */
 function keyRow(parts: readonly Part[]): RowLine | undefined {
   const rows = parts.flatMap(({ lines }) => lines).filter((line) => line.kind === 'row')
-  const own = rows.filter(({ text }) => !/^(?:Size[^:]*: |\d+\s\w+: )?(?:rep|repeat|as|work as)\b/i.test(text[0]?.text ?? ''))
-  return own.find(({ text }) => text.some(({ repeat }) => repeat)) ?? own.find(({ repeats }) => repeats !== '') ?? own[0] ?? rows[0]
+  const own = rows.filter(({ text }) => !copying.test(wordsOf(text)))
+  const repeating = own.filter(({ text }) => text.some(({ repeat }) => repeat))
+  return repeating.find(({ text }) => wordsOf(text).length <= shortEnough) ?? repeating.toSorted((a, b) => wordsOf(a.text).length - wordsOf(b.text).length)[0]
+    ?? own.find(({ repeats }) => repeats !== '') ?? own[0] ?? rows[0]
 }
 
 /** Figures of the yarn table stand in the materials as soon as a yarn has its category. */

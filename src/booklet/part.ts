@@ -7,7 +7,7 @@ import { correctionsOf } from './corrections.ts'
 import { sentence } from './figures.ts'
 import { gatherLines, isOnlyChains, type GatheredLine } from './gather-lines.ts'
 import { mannerOf, type Manner } from './manner.ts'
-import { realRows } from './real-rows.ts'
+import { realRows, type WrittenIn } from './real-rows.ts'
 import { plainRuns } from './row-text.ts'
 import { rowLine } from './row-line.ts'
 import { typeset } from './typeset.ts'
@@ -29,10 +29,11 @@ const besideHead = 60
 /** The pieces of a pattern as the parts of its booklet, in the order in which they are worked. `notes` is the prose as plain text. */
 export function partsOf(checked: CheckedPattern, pattern: Pattern, notes: string): readonly WorkedPart[] {
   const ids = new Set<string>()
+  const written = new Map(checked.pieces.flatMap(({ piece, rows }) => rows.map((row) => [row.written.span.start, { row: row.written, piece: piece.name }] as const)))
   return pattern.pieces.flatMap((piece) => {
     const worked = checked.pieces.filter((candidate) => candidate.piece.name === piece.name)
     return worked.length === 0 ? [] : [{ piece, worked }]
-  }).map(({ piece, worked }, index) => partOf({ piece, worked, number: index + 1, pattern, notes, ids }))
+  }).map(({ piece, worked }, index) => partOf({ piece, worked, number: index + 1, pattern, notes, written, ids }))
 }
 
 interface PartMaking {
@@ -41,11 +42,12 @@ interface PartMaking {
   readonly number: number
   readonly pattern: Pattern
   readonly notes: string
+  readonly written: ReadonlyMap<number, WrittenIn>
   /** The names of lines so far: no two lines of a booklet share one. */
   readonly ids: Set<string>
 }
 
-function partOf({ piece, worked, number, pattern, notes, ids }: PartMaking): WorkedPart {
+function partOf({ piece, worked, number, pattern, notes, written, ids }: PartMaking): WorkedPart {
   const { source } = pattern
   const all = gatherLines(worked.map(({ rows }) => rows))
   const [first] = all
@@ -57,7 +59,7 @@ function partOf({ piece, worked, number, pattern, notes, ids }: PartMaking): Wor
   const done = progress(lines)
   const firstYarn = foundation?.rows.flat()[0]?.yarns[0]?.yarn
   const yarns = (pattern.materials?.yarns ?? []).flatMap(({ letter }) => letter ?? [])
-  const real = realRows(lines, { source, terms: pattern.terms, sizes: pattern.sizes, yarns, ...(firstYarn === undefined ? {} : { firstYarn }) })
+  const real = realRows(lines, { source, terms: pattern.terms, sizes: pattern.sizes, yarns, written, ...(firstYarn === undefined ? {} : { firstYarn }) })
   const correctedBy = correctionsOf(pattern)
   const rowLines = lines.map((line, index) => {
     const corrected = correctedBy(piece.name, line)

@@ -1,4 +1,4 @@
-import type { WorkedRow } from '../fabric/worked-row.ts'
+import type { WorkedRow, WrittenRow } from '../fabric/worked-row.ts'
 import { textOf, type Source } from '../text/source.ts'
 import { spellingsOf, stitchOf, type Terms } from '../stitches/terms.ts'
 import type { RealRow } from './booklet.ts'
@@ -18,6 +18,14 @@ export interface PieceSetting {
   readonly yarns: readonly string[]
   /** The yarn that is in hand when the piece begins. */
   readonly firstYarn?: string
+  /** Written rows of the whole pattern by where they begin, for rows that copy another's words. */
+  readonly written: ReadonlyMap<number, WrittenIn>
+}
+
+/** A written row, and the piece that it belongs to. */
+export interface WrittenIn {
+  readonly row: WrittenRow
+  readonly piece: string
 }
 
 /** The real rows of each line of a piece, in the order of the lines. */
@@ -37,7 +45,7 @@ export function realRows(lines: readonly GatheredLine[], setting: PieceSetting):
     return own.map((row, at): RealRow => {
       const yarn = inHand[begin + at]
       const before = inHand[begin + at - 1]
-      const short = isPlain(line, { lines, source, plain }) ? shortOfAll(line.rows.map((rows) => rows[at]), words) : undefined
+      const short = line.rows.every((rows) => rows[at] === undefined || isPlain(rows[at], setting, plain)) ? shortOfAll(line.rows.map((rows) => rows[at]), words) : undefined
       return {
         label: numberIn(line, at),
         sizes: workedBy(line, at, sizes),
@@ -48,6 +56,7 @@ export function realRows(lines: readonly GatheredLine[], setting: PieceSetting):
         stitches: alike(line.rows.map((rows) => stitchesText(rows[at]))),
         inSizes: line.rows.map((rows) => stitchesText(rows[at])),
         ...asRow(textOf(source, line.written.text), at),
+        ...asInPiece(row, line, setting),
       }
     })
   })
@@ -59,6 +68,16 @@ const longestOf = ({ rows }: GatheredLine): readonly WorkedRow[] => rows.toSorte
 function asRow(text: string, at: number): Pick<RealRow, 'as'> {
   const copied = copiedRows(text)
   return copied.length === 0 ? {} : { as: `${copied[at % copied.length]}` }
+}
+
+/** Of a row that copies one of another piece (`As for Front`) that piece and the row's number there. */
+function asInPiece({ written: { copies, span }, number }: WorkedRow, line: GatheredLine, { written }: PieceSetting): Pick<RealRow, 'as' | 'asOf'> {
+  const copied = copies === undefined ? undefined : written.get(copies)
+  const own = written.get(span.start)
+  if (copied === undefined || own === undefined || copied.piece === own.piece || number === undefined) return {}
+  const sizes = new Set(line.rows.map((rows) => rows.length))
+  // Where the sizes have another number of rows, a number would be right for one of them alone.
+  return { asOf: copied.piece, ...(sizes.size === 1 ? { as: `${number}` } : {}) }
 }
 
 function copiedRows(text: string): readonly number[] {
@@ -80,13 +99,13 @@ function plainWords(kinds: readonly string[], terms: Terms, yarns: readonly stri
   return new Set([...said, ...spellings.flatMap((spelling) => spelling.split(/[\s-]+/)), ...yarns].map((word) => word.toLowerCase()))
 }
 
-/** Whether a line has no words but those that its stitches say: then nothing is lost in a short form. */
-function isPlain(line: GatheredLine, { lines, source, plain }: { lines: readonly GatheredLine[]; source: Source; plain: ReadonlySet<string> }): boolean {
-  const text = textOf(source, line.written.text)
-  const copied = copiedRows(text)
-  const copies = lines.filter((other) => other !== line && other.rows.some((rows) => rows.some((row) => row.number !== undefined && copied.includes(row.number))))
-  if (copied.length > 0 && copies.some((other) => !isPlain(other, { lines: lines.slice(0, lines.indexOf(line)), source, plain }))) return false
-  const taken = new Set(line.rows.flat().flatMap(({ yarns }) => yarns.map(({ yarn }) => yarn)))
+/** Whether a row has no words but those that its stitches say: then nothing is lost in a short form. A row that copies another has its words. */
+function isPlain(row: WorkedRow, { source, written }: PieceSetting, plain: ReadonlySet<string>): boolean {
+  const { copies } = row.written
+  const words = copies === undefined ? row.written : written.get(copies)?.row
+  if (words === undefined) return false
+  const text = textOf(source, words.text)
+  const taken = new Set(row.yarns.map(({ yarn }) => yarn))
   // A row in several colours says where each begins.
   if (/\bwith\b.*\bwith\b/i.test(text) && taken.size > 1) return false
   const isKnown = (word: string) => /^\d+(?:st|nd|rd|th)?$/.test(word) || plain.has(word.toLowerCase())

@@ -62,11 +62,15 @@ export function boxes(line: GatheredLine, { sizes }: LineNames): readonly string
   })
 }
 
-/** The number of the row of a line that is so many in (from 0); where it is another in each size, its place in the line: `2nd`. */
+/**
+ * The number of the row of a line that is so many in (from 0). Where it is another in each size: all of them, as the line itself has them,
+ * `9 (13)`; of a line without a number the row's place in it, `2nd`.
+ */
 export function numberIn(line: GatheredLine, index: number): string {
-  const numbers = new Set(line.rows.flatMap((rows) => rows[index]?.number ?? []))
-  const [only] = numbers
-  return numbers.size > 1 ? ordinal(index + 1) : `${only ?? index + 1}`
+  const numbers = line.rows.flatMap((rows) => rows[index]?.number ?? [])
+  if (new Set(numbers).size < 2) return `${numbers[0] ?? index + 1}`
+  const labelled = line.written.first !== undefined && line.rows.every((rows) => rows.length === 1)
+  return labelled ? perSize(numbers.map(String)) : ordinal(index + 1)
 }
 
 /** Which sizes work the row of a line that is so many in (from 0), where not all do: `from Adult`; else nothing. */

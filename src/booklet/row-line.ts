@@ -88,8 +88,19 @@ function madeOf(line: GatheredLine, terms: Terms): string {
   const spaces = new Set(last.flatMap((row) => Object.keys(row.spaces)))
   return [
     ...(kinds.size < 2 ? [] : [...kinds].map((kind) => ofKind(last.map((row) => row.says?.kinds[kind] ?? 0), wordFor(kind, terms)))),
-    ...[...spaces].map((space) => ofKind(last.map((row) => row.spaces[space] ?? 0), `${space} sp`)),
+    ...spacesText(last, [...spaces]),
   ].filter((text) => text !== '').join(', ')
+}
+
+/** Spaces by kind: `4 ch-2 sps`; of spaces that are larger in some sizes `2 ch-4 (4, 6, 6) sps`. */
+function spacesText(rows: readonly WorkedRow[], kinds: readonly string[]): readonly string[] {
+  const own = rows.map((row) => kinds.filter((kind) => (row.spaces[kind] ?? 0) > 0))
+  if (kinds.length > 1 && own.every((kindsOfRow) => kindsOfRow.length === 1)) {
+    const counts = rows.map((row, at) => row.spaces[own[at]?.[0] ?? ''] ?? 0)
+    const chains = own.map(([kind = '']) => /^ch-(\d+)$/.exec(kind)?.[1])
+    if (chains.every((count) => count !== undefined)) return [`${perSize(counts.map(figure))}${nbsp}ch-${perSize(chains)}${nbsp}${plural('sp', Math.max(...counts))}`]
+  }
+  return kinds.map((space) => ofKind(rows.map((row) => row.spaces[space] ?? 0), `${space} sp`))
 }
 
 function ofKind(counts: readonly number[], word: string): string {

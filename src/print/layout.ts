@@ -2,7 +2,7 @@ import type { Booklet } from '../booklet/booklet.ts'
 import { abbreviationList, placeAbbreviations } from './pages/abbreviations.ts'
 import { coverDrawing } from './pages/cover-drawing.ts'
 import { placeCover, type CoverDrawing } from './pages/cover.ts'
-import { placeCredits, placeCreditsAtFoot } from './pages/credits.ts'
+import { placeCredits } from './pages/credits.ts'
 import { placeMoreFacts } from './pages/facts.ts'
 import { placeFooters } from './pages/footer.ts'
 import { placeGauge } from './pages/gauge.ts'
@@ -27,15 +27,14 @@ export function layOut(booklet: Booklet, drawing?: CoverDrawing): LaidOut {
   sheet.y = live.textBottom
   placeMoreFacts(sheet, moreFacts)
   placeMaterials(sheet, booklet)
+  placeCredits(sheet, booklet.credits)
   if (booklet.gauge) placeGauge(sheet, booklet.gauge, booklet.terms)
   placeWords(sheet, booklet)
   for (const section of booklet.before) placeSection(sheet, section)
   const rowsOnNewPage = booklet.parts.length > 0 && sheet.y > rowsMayBegin
-  const credited = rowsOnNewPage && placeCreditsAtFoot(sheet, booklet.credits)
   if (rowsOnNewPage) sheet.newPage()
   for (const part of booklet.parts) placePart(sheet, part, booklet)
   for (const section of booklet.after) placeSection(sheet, section)
-  if (!credited) placeCredits(sheet, booklet.credits)
   placeFooters(sheet, booklet)
   return sheet
 }

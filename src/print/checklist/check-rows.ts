@@ -39,7 +39,8 @@ export function checkLines(part: Part): readonly CheckLine[] {
 function checkRow({ counting }: Part, line: RowLine, row: RealRow, at: number): CheckRow {
   // A row that copies another, or goes on with the words of its range, is worked as that one.
   const model = row.as ?? (at > 0 ? rowsOf(line)[0]?.label : undefined)
-  const as = model === undefined ? undefined : `as ${counting} ${model}`
+  const here = model === undefined ? undefined : /^\d+(?:st|nd|rd|th)$/.test(model) ? `as the ${model}` : `as ${counting} ${model}`
+  const as = row.asOf === undefined ? here : row.as === undefined ? `as for ${row.asOf}` : `as ${row.asOf}, ${counting} ${row.as}`
   const sizes = row.sizes === '' ? '' : `${row.sizes.replace(/^f/, 'F')}.`
   return {
     kind: 'row', label: row.label, side: row.side ?? '', change: row.change, stitches: inOneCell(row.stitches),
@@ -47,7 +48,7 @@ function checkRow({ counting }: Part, line: RowLine, row: RealRow, at: number): 
     work: row.short ?? as ?? wordsOf(line.text),
     instead: as ?? `see ${counting} ${line.label}`,
     isCopy: as !== undefined,
-    ...(model === undefined ? {} : { model }),
+    ...(model === undefined || row.asOf !== undefined ? {} : { model }),
   }
 }
 

@@ -107,7 +107,7 @@ function headsOf({ counting, name, columns }: CheckTable): readonly ColumnHead[]
 }
 
 /** More lines than these are no line of a checklist: the row itself is the place to read them. */
-const mostLines = 4
+const mostLines = 6
 
 /** The work in one line; else what row it is worked as, the work in a few lines, or where it is to be read. Never smaller, never cut. */
 function rowWords({ first, work, instead, isCopy, model }: CheckRow, { columns, name }: CheckTable): readonly Line[] {

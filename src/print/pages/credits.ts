@@ -5,22 +5,12 @@ import { baselineIn, lineHeight, styles } from '../type/styles.ts'
 
 const { note, noteStrong } = styles
 
-/** Sets where the published tables that the pattern shows come from, under what stands on the page. */
+/** Sets where the published tables come from that the materials are named by, under them. */
 export function placeCredits(sheet: Sheet, credits: readonly string[]): void {
   const lines = linesOf(credits)
   if (lines.length === 0) return
-  sheet.makeRoom(lines.length * lineHeight(note), gaps.section)
+  sheet.makeRoom(lines.length * lineHeight(note), gaps.medium)
   place(sheet, lines)
-}
-
-/** The same, at the foot of the page that comes before the rows, if there is room. Says whether there was. */
-export function placeCreditsAtFoot(sheet: Sheet, credits: readonly string[]): boolean {
-  const lines = linesOf(credits)
-  const top = live.textBottom - lines.length * lineHeight(note)
-  if (sheet.isFresh || top < sheet.y + gaps.section) return false
-  sheet.y = top
-  place(sheet, lines)
-  return true
 }
 
 function linesOf(credits: readonly string[]): readonly Line[] {
