@@ -5,7 +5,7 @@ import { stitchNamed, type Terms } from '../../stitches/terms.ts'
 import type { Source } from '../../text/source.ts'
 import { textOf } from '../../text/source.ts'
 import type { Span } from '../../text/span.ts'
-import { checkPattern } from '../check-pattern.ts'
+import { checkOnce } from '../check-pattern.ts'
 import type { CheckedPattern } from '../checked-pattern.ts'
 import type { Pattern } from '../pattern.ts'
 import { sameCounts } from './same-counts.ts'
@@ -20,7 +20,7 @@ export function patternInTerms(checked: CheckedPattern, terms: Terms): CheckedPa
   const { pattern } = checked
   if (pattern === undefined) return undefined
   if (pattern.terms === terms) return checked
-  const turned = checkPattern(sourceInOtherTerms(checked, pattern))
+  const turned = checkOnce(sourceInOtherTerms(checked, pattern))
   return turned.pattern?.terms === terms && sameCounts(checked, turned) ? turned : undefined
 }
 

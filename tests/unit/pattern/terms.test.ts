@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { bookletsInTerms } from '../../../src/booklet/booklet-in-terms.ts'
 import { makeBooklet } from '../../../src/booklet/make-booklet.ts'
-import { checkPattern } from '../../../src/pattern/check-pattern.ts'
+import { checkOnce, checkPattern } from '../../../src/pattern/check-pattern.ts'
 import { patternInTerms, sourceInOtherTerms } from '../../../src/pattern/terms/pattern-in-terms.ts'
 import { inOtherTerms } from '../../../src/stitches/other-terms.ts'
 import { readCases } from '../../support/read-cases.ts'
@@ -106,15 +106,16 @@ describe('every form of a row, right or with a slip, in the other terms', () => 
   // spellings of one stitch come back as the first of them, so texts are compared after the first turn.
   test('works to the same counts and the same findings, and a third turn is the first', () => {
     const unlike: string[] = []
-    for (const { name, source } of cases) {
-      const checked = checkPattern(source)
+    for (const [at, { name, source }] of cases.entries()) {
+      const checked = checkOnce(source)
       const { pattern } = checked
       // A pattern of mixed terms has no other terms to be put in.
       if (!pattern || checked.diagnostics.some(({ code }) => code === 'terms-mixed' || code === 'stitch-unknown')) continue
       const once = patternInTerms(checked, pattern.terms === 'US' ? 'UK' : 'US')
-      const twice = once && patternInTerms(once, pattern.terms)
-      const thrice = twice && sourceInOtherTerms(twice, twice.pattern!)
-      if (thrice?.text !== once?.source.text || once === undefined) unlike.push(name)
+      if (once === undefined) unlike.push(name)
+      // Three turns of every fourth case: each costs a check.
+      const twice = once && at % 4 === 0 ? patternInTerms(once, pattern.terms) : undefined
+      if (twice && sourceInOtherTerms(twice, twice.pattern!).text !== once?.source.text) unlike.push(`${name}, turned three times`)
     }
     expect(cases.length).toBeGreaterThan(700)
     expect(unlike).toEqual([])
