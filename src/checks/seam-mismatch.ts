@@ -19,7 +19,7 @@ export function seamMismatch({ seams, pieces }: PatternFacts): readonly Diagnost
     const names = edges[0]!.sizes
     const held = wrong.map((one) => names[one.size] ?? '')
     const diagnostic: Diagnostic = {
-      code: words.eased ? 'seam-eased' : 'seam-mismatch',
+      code: words.eased ? 'seam-eased' : words.corners ? 'seam-corners-apart' : 'seam-mismatch',
       message: `${words.message}${names[size] === undefined ? '' : ` in size ${names[size]}`}`,
       primary: { span: seam.span, text: words.short },
       secondary: edges.flatMap(({ rows }) => rows.at(-1)?.says ?? []).map((says) => ({ span: says.span, text: 'this edge' })),
@@ -35,6 +35,7 @@ interface Words {
   readonly short: string
   readonly note?: string
   readonly eased?: boolean
+  readonly corners?: boolean
 }
 
 function mismatch(seam: Seam, pieces: readonly PieceFacts[]): Words | undefined {
@@ -78,10 +79,11 @@ function byCorners({ wrongSides }: Seam, pieces: readonly PieceFacts[]): Words |
   // With like sides together the second piece is seen from behind: its edge runs the other way round.
   const flipped = fromTop(other.edge.sections.toReversed())
   const told = one.edge.sided && other.edge.sided && wrongSides !== undefined
-  const fits = same(one.edge.sections, flipped) || !told && same(one.edge.sections, other.edge.sections)
-  if (fits) return undefined
+  const apart = Math.min(cornersApart(one.edge.sections, flipped), told ? Infinity : cornersApart(one.edge.sections, other.edge.sections))
+  if (apart <= mayShift) return undefined
   return {
-    message: `the edges to be joined have ${one.edge.stitches} stitches each, but their corners do not meet`,
+    corners: true,
+    message: `the edges to be joined have ${one.edge.stitches} stitches each, but their corners do not meet: they lie up to ${counted(apart, 'stitch')} apart`,
     short: `${one.edge.stitches} against ${other.edge.stitches}, in other places`,
     note: `from the top on, ${one.name} has ${inOrder(one.edge.sections)}; laid on it, ${other.name} has ${inOrder(flipped)}`,
   }
@@ -92,9 +94,23 @@ function fromTop(sections: SeamEdge['sections']): SeamEdge['sections'] {
   return top < 0 ? sections : [...sections.slice(top), ...sections.slice(0, top)]
 }
 
-/** Whether turns come at the same stitches; row-ends and a step between the same turns may be told apart or not. */
-function same(one: SeamEdge['sections'], other: SeamEdge['sections']): boolean {
-  return one.length === other.length && one.every(({ edge, stitches }, index) => other[index]!.edge === edge && other[index]!.stitches === stitches)
+/** A corner may lie so many stitches beside the other: where rows turn, the two sides of a piece are a row apart (common practice, no source). */
+const mayShift = 2
+
+/** How far the corner lies that lies farthest from where it should, in stitches; the turns of both edges are compared in their order. */
+function cornersApart(one: SeamEdge['sections'], other: SeamEdge['sections']): number {
+  const [ours, theirs] = [turnsOf(one), turnsOf(other)]
+  if (ours.length !== theirs.length) return Infinity
+  return Math.max(0, ...ours.map((at, index) => Math.abs(at - theirs[index]!)))
+}
+
+/** After how many stitches from the top's start each section ends; row-ends that the border passes make no turn of their own. */
+function turnsOf(sections: SeamEdge['sections']): readonly number[] {
+  let at = 0
+  return sections.flatMap(({ edge, stitches }, index) => {
+    at += stitches
+    return edge === 'row-ends' && sections[index + 1]?.edge === 'step' ? [] : [at]
+  })
 }
 
 function inOrder(sections: SeamEdge['sections']): string {

@@ -44,6 +44,7 @@ export const codes = {
   'row-not-checked': { severity: 'warning', title: 'A row cannot be counted' },
   'fabric-too-large': { severity: 'error', title: 'A pattern has more stitches than are worked' },
   // Across pieces
+  'seam-corners-apart': { severity: 'warning', title: 'Two edges to be sewn together turn at different stitches' },
   'seam-eased': { severity: 'warning', title: 'A longer edge is eased in to a shorter one' },
   'seam-mismatch': { severity: 'error', title: 'Two edges to be sewn together do not match' },
   // The words and the list of materials
@@ -65,6 +66,7 @@ export const codes = {
   'notion-count-mismatch': { severity: 'warning', title: 'The text takes more of something than the materials list' },
   'buttonhole-mismatch': { severity: 'warning', title: 'The rows make another number of buttonholes than there are buttons' },
   'yarn-details-missing': { severity: 'warning', title: 'A yarn is listed without what a buyer needs to know' },
+  'balls-mismatch': { severity: 'warning', title: 'The text gives fewer balls than the grams fit into' },
   'yarn-amount-implausible': { severity: 'warning', title: 'The yarn is far more or less than the stitches take' },
   'yarn-same-for-all-sizes': { severity: 'warning', title: 'All sizes are given the same amount of yarn' },
   'finished-size-mismatch': { severity: 'warning', title: 'A finished measurement is not what the counts give at the gauge' },

@@ -2,6 +2,7 @@ import type { EdgeName, Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext } from './find-place.ts'
 import { isStitch } from './place.ts'
+import type { Stretch } from './outline.ts'
 import type { WorkInto } from './places-of.ts'
 import type { Walk } from './walk.ts'
 import type { Rest } from './work-items.ts'
@@ -76,7 +77,7 @@ export function endOfSide(walk: Walk, from = walk.at): number {
 /** Where the edge ends that the hook stands at; a corner that the row works next is left to it. */
 export function endOfEdge(walk: Walk, rest: Rest): number {
   const stretch = walk.outline?.stretchOf.get(walk.edge[walk.at]!)
-  if (!stretch || stretch.edge === 'row-ends' || stretch.edge === 'step') return endOfSide(walk)
+  if (!stretch || stretch.edge === 'row-ends' || stretch.edge === 'step') return stretch?.edge === 'row-ends' && worksStitches(rest) ? endOfRun(walk, stretch) : endOfSide(walk)
   let index = walk.at
   while (index < walk.edge.length && walk.outline?.stretchOf.get(walk.edge[index]!) === stretch) index += 1
   return worksCorner(rest) && !cornersApart(walk) ? Math.max(walk.at, index - 1) : index
@@ -85,6 +86,18 @@ export function endOfEdge(walk: Walk, rest: Rest): number {
 /** Index behind the last place of the edge that the hook stands at, corner included. */
 export function lastOfEdge(walk: Walk): number {
   return endOfEdge(walk, { uses: 0, items: [] })
+}
+
+/** `2 hdc evenly along the short edge, hdc in next 16 sts`: the row-ends end where the step begins. */
+function worksStitches({ items }: Rest): boolean {
+  const next = items.find(({ node }) => node !== 'aside')
+  return next?.node === 'work' && next.target?.walk === 'next' && (next.target.thing === undefined || next.target.thing.kind === 'stitch' && next.target.thing.where === undefined)
+}
+
+function endOfRun(walk: Walk, stretch: Stretch): number {
+  let index = walk.at
+  while (index < walk.edge.length && walk.outline?.stretchOf.get(walk.edge[index]!) === stretch) index += 1
+  return index
 }
 
 function worksCorner({ items }: Rest): boolean {

@@ -1,6 +1,7 @@
 import type { Instruction, Target } from '../notation/syntax.ts'
 import { borderEdge } from './border-edge.ts'
 import { heldEdge, type Held } from './held.ts'
+import { hasSpaces } from './find-place.ts'
 import type { Outline } from './outline.ts'
 import type { Edge } from './place.ts'
 import type { RealRow } from './real-rows.ts'
@@ -20,7 +21,8 @@ export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, 
   if (waiting) return waiting
   if (edge.formsRing) return namesChains(row.items) ? edge : { places: [{ kind: 'ring', row: 0 }], round: true, chain: false }
   const border = row.round && !edge.round && outline.flatRows > 1 && edge.places.length > 0
-  if (outline.flatRows === 0 || edge.round || !border && !alongEdges(row.items)) return edge
+  if (edge.round && outline.bottom.length > 0 && onFoundation(row.items) && !hasSpaces(edge.places)) return { places: outline.bottom, round: row.round, chain: false }
+  if (outline.flatRows === 0 || edge.round || !border && !alongEdges(row.items) && !(onFoundation(row.items) && !edge.chain && !hasSpaces(edge.places))) return edge
   const turned = turnBefore(row.items) ?? turnsAfter
   const stretches = outline.walk(turned)
   return { places: stretches.flatMap(({ places }) => places), round: row.round, chain: false, outline: borderEdge(stretches, turned) }
@@ -29,6 +31,11 @@ export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, 
 /** `Dc in each ch around`: the chains of a ring are worked one by one. */
 function namesChains(items: readonly Instruction[]): boolean {
   return items.some((item) => (item.node === 'work' || item.node === 'group') && item.target?.thing?.kind === 'chain' || item.node === 'repeat' && namesChains(item.items))
+}
+
+/** `Join yarn in first foundation ch`, `in the underside of each ch`: a chain where the last row has none. */
+function onFoundation(items: readonly Instruction[]): boolean {
+  return items.some((item) => item.node === 'start' && (item.target.thing?.kind === 'chain' || item.target.walk === 'other-side') || (item.node === 'work' || item.node === 'group') && item.target?.edge === 'underside')
 }
 
 /** Whether instructions name the edges of the fabric: row-ends, a side, the underside of the foundation. */

@@ -14,7 +14,7 @@ export function goToRow(walk: Walk, target: Target, span: Span): void {
   }
   walk.onRow = target.ofRow
   const places = older.left.length > 0 && target.loop === undefined ? older.left : freeOf(older, target.loop)
-  if (places.length === 0) return walk.trouble({ kind: 'no-such-place', span, what: target.loop ? `a free ${target.loop} loop of row ${target.ofRow}` : `row ${target.ofRow}` })
+  if (places.length === 0) return walk.trouble({ kind: 'no-such-place', span, what: target.loop ? `a free ${target.loop === 'free' ? '' : `${target.loop} `}loop of row ${target.ofRow}` : `row ${target.ofRow}` })
   // What the row has worked so far stays worked; the older places come after it.
   const before = walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at)
   if (walk.made.length === 0) walk.at = 0
@@ -29,7 +29,7 @@ function freeOf({ made, above }: OlderRow, loop: Target['loop']): readonly Place
   if (loop === undefined || loop === 'third' || !above || above.length === 0) return stitches
   const loops = new Set(above.map((place) => place.loop ?? 'both'))
   // A row worked in one loop throughout leaves the other of every stitch, also of those that it worked together.
-  if (loops.size === 1) return loops.has(loop) || loops.has('both') ? [] : stitches
+  if (loops.size === 1) return loops.has('both') || loop !== 'free' && loops.has(loop) ? [] : stitches
   const taken = new Map(above.map(({ into, loop: used }) => [into, used ?? 'both']))
   return stitches.filter((place) => !taken.has(place) || taken.get(place) !== 'both' && taken.get(place) !== loop)
 }

@@ -43,3 +43,16 @@ export function openAll(walk: Walk): void {
   walk.edge = opened
   walk.noneFrom.clear()
 }
+
+/** `between next 2 groups` where no chain lies between them: the gaps become places. */
+export function betweenGroups(walk: Walk): void {
+  if (walk.edge.some(({ kind }) => kind === 'gap')) return
+  const places = walk.edge.flatMap((place, index): readonly Place[] => {
+    const next = walk.edge[index + 1] ?? (walk.round ? walk.edge[0] : undefined)
+    const gap = next && place.group !== undefined && next.group !== undefined && place.group !== next.group && place.kind !== 'space' && next.kind !== 'space'
+    return gap ? [place, { kind: 'gap', row: place.row }] : [place]
+  })
+  walk.opened += places.length - walk.edge.length
+  walk.edge = places
+  walk.noneFrom.clear()
+}

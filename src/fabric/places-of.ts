@@ -1,9 +1,9 @@
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
-import { findNext, indexBefore, isThing } from './find-place.ts'
+import { findNext, hasSpaces, indexBefore, isThing } from './find-place.ts'
 import { endOfEdge, endOfSide, lastOfEdge, leftBefore, evenly, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { goToPiece, goToRow } from './older-row.ts'
-import { eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
+import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
 import { below, everyNth, fromHook, gaps, layers, ring, skipped, take } from './special-places.ts'
 import type { Walk } from './walk.ts'
@@ -20,6 +20,9 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (target.ofPiece !== undefined) goToPiece(walk, target.ofPiece, span)
   if (walk.bridge > 0 && target.thing?.kind === 'chain') return overBridge(walk, target, span, work)
   if (target.ofRow !== undefined && !onOutline(walk, target)) goToRow(walk, target, span)
+  // `in each free loop` of an older row: its stitches.
+  if (walk.onRow !== undefined && target.thing?.kind === 'space' && target.thing.chains === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'stitch' } }, span, rest, work, over, spikes)
+  if (target.thing?.kind === 'gap' && target.thing.where === 'corner') betweenGroups(walk)
   if (target.thing?.kind === 'space' || target.thing?.kind === 'gap') walk.worksSpaces = true
   if (walk.outline && target.thing?.where === 'corner' && target.walk === 'next' && !target.count) return intoCorner(walk, target, span, work)
   const count = target.count ? inSize(target.count, walk.setting.size) : 1

@@ -124,7 +124,7 @@ function keptBack(walk: Walk, item: Repeat, rest: Rest): number {
   const ending = item.ending && !endingReplaces(walk, item) ? usesOf(item.ending, walk) : 0
   const partial = item.thenPass === undefined ? 0 : usesOf(item.items.slice(0, item.thenPass), walk)
   // `rep from * across side`: the repeat ends where the edge ends.
-  if (walk.outline && item.times.kind === 'to-end' && item.times.edge) return walk.edge.length - endOfEdge(walk, rest) + ending + partial
+  if (walk.outline && item.times.kind === 'to-end' && (item.times.edge || !walk.round)) return walk.edge.length - endOfEdge(walk, rest) + ending + partial
   return walk.edge.length - indexBefore(walk, said ?? rest.uses + ending + partial)
 }
 

@@ -212,6 +212,9 @@ function whatWasMade(walk: Walk): Made {
 function joinedChain(walk: Walk, said: number | undefined): Made | undefined {
   if (walk.laid === 0 || walk.worked || !(walk.ring || walk.closedChain) || said === undefined) return undefined
   const one = said === walk.laid - 1
+  // Chains that are counted are worked into, and not round.
+  walk.ring = false
+  walk.closedChain = true
   if (one) walk.edge = walk.edge.slice(0, -1)
   const count = one ? said : walk.laid
   return { stitches: count, kinds: { ch: count }, spaces: {}, chains: 0, skips: false, groups: [], tiles: 0, loose: {} }

@@ -95,9 +95,9 @@ function targetOf(walk: Walk, item: Work): Placing {
 }
 
 /** `4 sc in next 4 sts`: 4 in each, or one in each of the 4. */
-function sameNumber(walk: Walk, { target, start, stitch, numberLast }: Work, count: number): boolean {
+function sameNumber(walk: Walk, { target, stitch, numberLast }: Work, count: number): boolean {
   if (count < 2 || numberLast || !target?.count || target.walk !== 'next' || inSize(target.count, walk.setting.size) !== count) return false
-  return walk.choose(`same-number ${start}`, [`${count} ${stitch} go into each of the ${count}`, `${count} ${stitch} are one in each of the ${count}`]) === 1
+  return walk.choose('same-number', [`${count} ${stitch} go into each of the ${count}`, `${count} ${stitch} are one in each of the ${count}`]) === 1
 }
 
 /** `across`, `around`, `to last 2 sts` with no thing named. */

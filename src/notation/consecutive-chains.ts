@@ -18,7 +18,7 @@ export function consecutiveChains(all: readonly Token[]): readonly Token[] {
 
 function replaced(all: readonly Token[], from: number, at: number, first: number, last: number): readonly Token[] {
   const words = [0, 1, 2].map((ahead) => all[at + ahead]?.text.toLowerCase() ?? '')
-  if (!/^(chs?|chains?)$/.test(words[0]!) || words[1] !== 'from' || words[2] !== 'hook') return all
+  if (!/^(chs?|chains?)$/.test(words[0]!) || words[1] !== 'from' || words[2] !== 'hook' && words[2] !== 'hk') return all
   const span = { start: all[from]!.start, end: all[at + 2]!.end }
   const plain = withoutGaps(tokens(`${first}th ch from hook and in next ${last - first} ch`)).map((token) => ({ ...token, ...span }))
   return [...all.slice(0, from), ...plain, ...consecutiveChains(all.slice(at + 3))]

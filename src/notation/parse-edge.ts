@@ -38,7 +38,7 @@ export function alongEdge(reader: Reader, start: number): Target | undefined {
 export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
   reader.take('rotate|turn', 'the?', 'piece|work?', 'to|and?')
-  reader.take('now|then|continue|continuing')
+  reader.take('now|then|and|continue|continuing')
   reader.take('to?', 'work|working|worked')
   const along = reader.take('along|across|down|up|on|over|around|round')
   const name = along ? (undersideNamed(reader) ? 'underside' : takeEdgeName(reader)) : undefined
@@ -56,8 +56,8 @@ function toCorner(reader: Reader): void {
   reader.take('to', 'the?', 'next|opposite|other|top|bottom|upper|lower?', 'corner|corners') || reader.take('to', 'the?', 'top|bottom', 'edge?')
 }
 
-const edgeWord = /^(each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|all|four|neck|neckline|armhole|front|back|center|centre|-)$/
-const edgeNoun = /^(side|sides|edge|edges|bottom|top|neck|neckline|armhole)$/
+const edgeWord = /^(steps|step|each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|all|four|neck|neckline|armhole|front|back|center|centre|-)$/
+const edgeNoun = /^(steps|step|side|sides|edge|edges|bottom|top|neck|neckline|armhole)$/
 const pieceWord = 'piece|work|blanket|panel|rows|row|square|rectangle|scarf|front|back|body|strip|cloth|mat|rug|motif|half|shawl|cowl|runner|afghan|edge'
 
 /** Takes `the left side`, `short edge`, `bottom`, `the entire piece`; not `side sp`, `top of ch-3`. */
@@ -76,11 +76,22 @@ function takeEdgeName(reader: Reader): EdgeName | undefined {
     return undefined
   }
   const { at: tail } = reader
-  if (!reader.take('of', 'the|this?', 'first|second|main|foundation?', pieceWord) && !reader.take('of', 'the|beg|beginning|foundation|starting?', 'beg|beginning|foundation|starting?', 'ch|chain')) reader.at = tail
+  if (!reader.take('of', 'the|this?', 'first|second|main|foundation?', pieceWord) && !ofNamed(reader) && !reader.take('of', 'the|beg|beginning|foundation|starting?', 'beg|beginning|foundation|starting?', 'ch|chain')) reader.at = tail
   if (words.some((word) => /^(bottom|lower)$/.test(word))) return 'underside'
   if (words.some((word) => /^(top|upper)$/.test(word))) return 'top'
   if (words.some((word) => /^(outer|outside|entire|whole|all|edges|sides)$/.test(word)) && !words.includes('each')) return 'all'
-  return words.some((word) => /^(side|left|right)$/.test(word)) ? 'side' : 'any'
+  return words.some((word) => /^(side|left|right|step|steps)$/.test(word)) ? 'side' : 'any'
+}
+
+/** `down side of bib`, `along edge of the flap`: whatever the piece is called. */
+function ofNamed(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('of', 'the?') && reader.peek()?.kind === 'word' && !/^(next|each|first|last|same|row|rnd|round|ch|chain|st|sts|beg|foundation)$/.test(reader.word()) && /^([,.;:)]|evenly|to)?$/.test(reader.word(1))) {
+    reader.at += 1
+    return true
+  }
+  reader.at = at
+  return false
 }
 
 /** `the underside of the foundation chain`, `free loops of foundation ch`, `the opposite side of the beginning ch`. */

@@ -40,7 +40,7 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
   }
   toSeparator(reader)
   // `Join yarn at top of left neck edge`: where on the piece, in words.
-  if (begins && reader.all.slice(piece, reader.at).some(({ text }) => /^(at|edge|neck|shoulder|seam|corner|centre|center|armhole)$/i.test(text))) return [{ node: 'aside', start, end: reader.end }]
+  if (begins && reader.all.slice(piece, reader.at).some(({ text }) => /^(at|edge|neck|shoulder|seam|corner|centre|center|armhole|beginning|end)$/i.test(text))) return [{ node: 'aside', start, end: reader.end }]
   return [{ node: 'join', ...(ring && { ring }), start, end: reader.end }]
 }
 
@@ -49,7 +49,20 @@ function joinTail(reader: Reader) {
   reader.take('yarn|rnd|round')
   reader.take('with|using|by', 'a|an?', 'sl|ss|slst|standing?', '-?', 'st?')
   reader.take('yarn')
+  if (/^(at|to|in|on)$/.test(reader.word()) && cornerInWords(reader)) return undefined
   return takeTarget(reader)
+}
+
+/** `at right-hand corner`, `in top left corner`, `at beginning of edge`: where on the edge, in words that name no stitch. */
+function cornerInWords(reader: Reader): boolean {
+  const { at } = reader
+  reader.at += 1
+  reader.take('the|any?')
+  const hand = reader.take('top|bottom|upper|lower|right|left|other|opposite|next|first|beginning|beg|end|start')
+  while (reader.take('top|bottom|upper|lower|right|left|-|hand|side')) continue
+  const named = hand && (reader.take('corner|corners|end|edge|side', 'of?', 'the?', 'long|short|side|neck?', 'edge|side|piece?') || reader.take('of', 'the?', 'edge|side|row'))
+  if (!named || !reader.done && !/^[,.;:]$/.test(reader.word())) reader.at = at
+  return named && reader.at !== at
 }
 
 function yarnLetter(reader: Reader): string | undefined {

@@ -1,7 +1,7 @@
 import type { Reader } from './reader.ts'
 
 /** `in the back loop only of`, `BLO`, `in front lps of`. */
-export function takeLoop(reader: Reader, draft: { loop?: 'back' | 'front' | 'third' }): void {
+export function takeLoop(reader: Reader, draft: { loop?: 'back' | 'front' | 'third' | 'free' }): void {
   const at = reader.at
   reader.take('the')
   const side = reader.take('blo|bl|tbl|blps') ? 'back' : reader.take('flo|fl|tfl') ? 'front'

@@ -1,6 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { countsLater, takeCountsAs } from './parse-counts-as.ts'
 import { takeHeldTail } from './parse-held.ts'
+import { takeLoop } from './parse-loop.ts'
 import { edgeAhead } from './parse-edge.ts'
 import { takeRing } from './parse-target.ts'
 import { parseJoin, toSeparator } from './parse-join.ts'
@@ -15,7 +16,7 @@ import type { Chain, Instruction, Num } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return turn(reader) ?? returnTo(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? picot(reader) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
+  return turn(reader) ?? inLoopsOf(reader) ?? returnTo(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? picot(reader) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
 }
 
 function turn(reader: Reader): readonly Instruction[] | undefined {
@@ -24,6 +25,26 @@ function turn(reader: Reader): readonly Instruction[] | undefined {
     return [{ node: 'turn', turns: false, start, end: reader.end }]
   }
   if (reader.take('turn', 'work|the?', 'work?') || reader.take('turning')) return [{ node: 'turn', turns: true, start, end: reader.end }]
+  return undefined
+}
+
+/** `Working in free front loops of Rnd 2,`: what follows goes into loops that an older row left. */
+function inLoopsOf(reader: Reader): readonly Instruction[] | undefined {
+  const { at, start } = reader
+  reader.take('now')
+  reader.take('work|working')
+  if (reader.take('in|into|along', 'the?', 'free|unused|unworked|remaining|rem?')) {
+    const free = /^(free|unused|unworked|remaining|rem)$/.test(reader.word(-1))
+    const draft: { loop?: 'back' | 'front' | 'third' } = {}
+    takeLoop(reader, draft)
+    const loops = draft.loop !== undefined || free && reader.take('loop|loops|lp|lps')
+    if (loops && reader.take('of|from', 'row|rnd|round') && reader.peek()?.kind === 'number') {
+      reader.at += 1
+      const ofRow = reader.peek(-1)!.value ?? 0
+      if (reader.done || /^[,;:.]$/.test(reader.word())) return [{ node: 'start', target: { walk: 'next', ofRow, loop: draft.loop ?? 'free', thing: { kind: 'stitch' }, start, end: reader.end }, start, end: reader.end }]
+    }
+  }
+  reader.at = at
   return undefined
 }
 

@@ -6,7 +6,8 @@ import { parseShape } from './parse-shape.ts'
 import { takeLegs, takeTogether } from './parse-together.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takeTarget } from './parse-target.ts'
-import { takeStitchName, takeThing } from './parse-thing.ts'
+import { over } from './parse-over.ts'
+import { takeStitchName } from './parse-thing.ts'
 import { inColour } from './parse-yarn.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, Num, Repeat, Target, Work } from './syntax.ts'
@@ -256,52 +257,9 @@ function throughParts(reader: Reader): void {
   while (!reader.done && !/^[,;.()]$/.test(reader.word())) reader.at += 1
 }
 
-/** `sc2tog over next row-end and next st`: its legs lie on two edges. */
-function overTwo(reader: Reader, draft: Draft): void {
-  const { at, start } = reader
-  const one = (): boolean => reader.take('the?', 'next|first|last|same?') && (reader.take('row', '-?', 'end') || takeThing(reader) !== undefined)
-  if (reader.take('over|across') && one()) {
-    if (reader.take('of', 'step|edge|top')) reader.take('and') && one()
-    else if (!(reader.take('and') && one())) {
-      reader.at = at
-      return
-    }
-    draft.target = { walk: 'next', count: { values: [2], start, end: reader.end }, thing: { kind: 'edge' }, start, end: reader.end }
-    return
-  }
-  reader.at = at
-}
-
-/** Stitches that stand in one place each: `sc over next 10 sts` is 10 sc, where `cl over next 9 sts` is one cluster. */
-const plain = /^((FP|BP|e|rev )?(sc|hdc|dc|tr|dtr)|sl st|inc)$/
-
-/** `dc2tog over next 2 sts`, `sc2tog over first 2 sts`. */
-function over(reader: Reader, draft: Draft): void {
-  const at = reader.at
-  if (!reader.take('over|using|across', 'the?', 'next|first|last|these?', 'of?')) return
-  const which = reader.word(-1)
-  const count = takeNumber(reader)
-  if (!count) {
-    reader.at = at
-    overTwo(reader, draft)
-    return
-  }
-  if (reader.take('row', '-?', 'ends|end')) {
-    draft.target = { walk: 'next', count, thing: { kind: 'row-end' }, start: count.start, end: reader.end }
-    return
-  }
-  reader.take('st|sts|stitch|stitches|sc|dc|hdc|tr|ch|chs|htr|dtr|lps|loops')
-  if (plain.test(draft.stitch ?? '')) {
-    draft.target = { walk: which === 'last' || which === 'first' ? which : 'next', count, start: count.start, end: reader.end }
-    return
-  }
-  draft.over = count
-  if (which === 'last' || which === 'first') draft.target = { walk: which, count, start: reader.start, end: reader.end }
-}
-
 /** The number before the stitch says how many in each place when the place is told. */
 function place(draft: Draft, target: Target): void {
-  if (!draft.loop && target.loop) draft.loop = target.loop
+  if (!draft.loop && target.loop && target.loop !== 'free') draft.loop = target.loop
   // `18 sc in BLO`: the loop is said, and no place.
   if (draft.count && target.loop && target.walk === 'next' && !target.thing && !target.count && target.ofRow === undefined) return
   draft.target = target

@@ -146,7 +146,7 @@ function ordinal(reader: Reader, draft: Draft): boolean {
   const num = { values: [value], start: token.start, end: token.end }
   if (nthOfRow(reader, draft, value)) return true
   const thing = takeThing(reader)
-  if (reader.take('from|of', 'the?', 'hook')) {
+  if (reader.take('from|of', 'the?', 'hook|hk')) {
     draft.walk = 'from-hook'
     draft.count = num
     return true

@@ -35,13 +35,18 @@ function takeAdjectives(reader: Reader): 'corner' | 'side' | undefined {
 }
 
 export function thingHere(reader: Reader): Thing | undefined {
-  if (reader.takeOne(stitchWords)) return reader.take(',|and', 'in?', 'each?', 'row', '-?', 'end|ends', ',?', 'and', 'each?', 'foundation|beg|base?', 'ch|chain') || reader.take('and', 'in?', 'each?', 'row', '-?', 'end|ends') || reader.take('and', 'end', 'of', 'each?', 'row|rows') ? { kind: 'edge' } : { kind: 'stitch' }
+  if (reader.takeOne(stitchWords)) return reader.take(',|and', 'in?', 'each?', 'row', '-?', 'end|ends', ',?', 'and', 'each?', 'foundation|beg|base?', 'ch|chain') || reader.take('and|or|&', 'in?', 'each?', 'row', '-?', 'end|ends') || reader.take('and', 'end', 'of', 'each?', 'row|rows') ? { kind: 'edge' } : { kind: 'stitch' }
   const loops = chainLoop(reader)
   if (loops) return loops
   if (reader.takeOne(turningWords) || reader.take('t', '-', 'ch') || reader.take('turning', 'ch|chain')) return { kind: 'turning-chain' }
   if (reader.take('row', '-?', 'end|ends') || reader.take('end|ends', 'of', 'row|rows')) return { kind: 'row-end' }
   if (reader.take('sp|sps|space|spaces|gap|gaps', 'between')) {
     reader.take('each?', 'the?', 'next?')
+    if (numberAhead(reader) !== undefined) reader.at += 1
+    if (/^(groups|grps|shells|clusters)$/.test(reader.word())) {
+      reader.at += 1
+      return { kind: 'gap', where: 'corner' }
+    }
     takeThing(reader)
     return { kind: 'gap' }
   }

@@ -49,7 +49,7 @@ export interface Target extends Span {
   readonly edge?: EdgeName
   /** `every 3rd st` */
   readonly every?: number
-  readonly loop?: 'back' | 'front' | 'third'
+  readonly loop?: 'back' | 'front' | 'third' | 'free'
   /** `of Rnd 2`: the row whose places are meant; else the row below. */
   readonly ofRow?: number
   /** `60 sc evenly along 30 row-ends`: the number before is that of the stitches in all. */

@@ -1,0 +1,49 @@
+import { takeNumber } from './numbers.ts'
+import { takeThing } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+import type { Work } from './syntax.ts'
+
+type Draft = { -readonly [K in keyof Work]?: Work[K] }
+
+/** `sc2tog over next row-end and next st`: its legs lie on two edges. */
+function overTwo(reader: Reader, draft: Draft): void {
+  const { at, start } = reader
+  const one = (): boolean => reader.take('the?', 'next|first|last|same?') && (reader.take('row', '-?', 'end') || takeThing(reader) !== undefined)
+  if (reader.take('over|across') && one()) {
+    if (reader.take('of', 'step|edge|top')) reader.take('and') && one()
+    else if (!(reader.take('and') && one())) {
+      reader.at = at
+      return
+    }
+    draft.target = { walk: 'next', count: { values: [2], start, end: reader.end }, thing: { kind: 'edge' }, start, end: reader.end }
+    return
+  }
+  reader.at = at
+}
+
+/** Stitches that stand in one place each: `sc over next 10 sts` is 10 sc, where `cl over next 9 sts` is one cluster. */
+const plain = /^((FP|BP|e|rev )?(sc|hdc|dc|tr|dtr)|sl st|inc)$/
+
+/** `dc2tog over next 2 sts`, `sc2tog over first 2 sts`. */
+export function over(reader: Reader, draft: Draft): void {
+  const at = reader.at
+  if (!reader.take('over|using|across', 'the?', 'next|first|last|these?', 'of?')) return
+  const which = reader.word(-1)
+  const count = takeNumber(reader)
+  if (!count) {
+    reader.at = at
+    overTwo(reader, draft)
+    return
+  }
+  if (reader.take('row', '-?', 'ends|end')) {
+    draft.target = { walk: 'next', count, thing: { kind: 'row-end' }, start: count.start, end: reader.end }
+    return
+  }
+  reader.take('st|sts|stitch|stitches|sc|dc|hdc|tr|ch|chs|htr|dtr|lps|loops')
+  if (plain.test(draft.stitch ?? '')) {
+    draft.target = { walk: which === 'last' || which === 'first' ? which : 'next', count, start: count.start, end: reader.end }
+    return
+  }
+  draft.over = count
+  if (which === 'last' || which === 'first') draft.target = { walk: which, count, start: reader.start, end: reader.end }
+}
