@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts'
 import { abbreviationTwoMeanings } from './abbreviation-two-meanings.ts'
 import { ballOutsideWeight } from './ball-outside-weight.ts'
+import { ballsMismatch } from './balls-mismatch.ts'
 import { buttonholeMismatch } from './buttonhole-mismatch.ts'
 import { changesOutOfOrder } from './changes-out-of-order.ts'
 import { constructionUnsaid } from './construction-unsaid.ts'
@@ -115,4 +116,5 @@ export const senseChecks: readonly ((facts: SenseFacts) => readonly Diagnostic[]
   sizeJumpUneven,
   sizeListOrder,
   buttonholeMismatch,
+  ballsMismatch,
 ]

@@ -4,7 +4,7 @@ import { denies, numberForm, numberFrom, sentencesOf, spanOf } from './passages.
 import { placeOfKey, type SenseFacts } from './sense-facts.ts'
 
 /** Words of the making-up: other sentences may speak of any number of ears. */
-const joining = /\b(?:sew|join|attach|pin|fix|stitch|make|work|fold|stuff|fill|place|add|lay|weave)(?:s|n|ed|ing)?\b/i
+const joining = /\b(?:sew|join|attach|pin|fix|stitch|fold|stuff|fill|place|add|lay|weave)(?:s|n|ed|ing)?\b/i
 
 /** More of a piece in the text or in a seam than are told to be made: two ears are sewn on, and one is made. A pattern of one piece is a motif. */
 export function makeMismatch(facts: SenseFacts): readonly Diagnostic[] {

@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts'
-import { listOf } from '../../diagnostics/words.ts'
 import type { WorkedRow } from '../../fabric/worked-row.ts'
 import { stitchNamed } from '../../stitches/terms.ts'
+import type { WorkedPiece } from '../checked-pattern.ts'
 import { sentencesOf, spanOf, type Sentence } from './passages.ts'
 import { piecesMeant, rowNumbered, rowsNamed } from './row-words.ts'
 import { onlyIn, sizeCount, type SenseFacts } from './sense-facts.ts'
@@ -24,29 +24,38 @@ const ofPart = /\b(?:each|every|per|sides?|between|apart|groups?|repeat|rep|corn
 export function proseCountMismatch(facts: SenseFacts): readonly Diagnostic[] {
   return facts.prose.flatMap((passage) => sentencesOf(passage).flatMap((sentence): readonly Diagnostic[] => {
     const told = countTold(facts, sentence)
-    if (!told || ofPart.test(sentence.text)) return []
-    const rows = rowsMeant(facts, sentence)
-    if (rows.length === 0 || rows.some(({ uncounted, verdict }) => uncounted || verdict !== 'adds-up')) return []
-    const sizes = sizeCount(facts)
+    const meant = told && !ofPart.test(sentence.text) ? rowsMeant(facts, sentence) : undefined
+    if (!told || !meant || meant.bySize.some((rows) => rows.length === 0 || rows.some(({ uncounted, verdict }) => uncounted || verdict !== 'adds-up'))) return []
     // Several pieces may have such a row; it is enough that one of them makes what is told.
-    const wrong = Array.from({ length: sizes }, (_, size) => size).filter((size) => {
-      const said = told.values[size] ?? told.values[0]!
-      const here = rows.filter((_, index) => Math.floor((index * sizes) / rows.length) === size || rows.length < sizes)
-      return here.length > 0 && !here.some((row) => countsOf(row, told).includes(said))
-    })
+    const wrong = meant.bySize.flatMap((rows, size) => (rows.some((row) => countsOf(row, told).includes(told.values[size] ?? told.values[0]!)) ? [] : [size]))
     // One number for several sizes need hold for one of them only.
-    if (wrong.length === 0 || told.values.length === 1 && wrong.length < sizes) return []
-    const size = wrong[0]!
-    const row = rows[Math.floor((size * rows.length) / sizes)] ?? rows[0]!
-    const name = row.number === undefined ? row.label.toLowerCase() : `${row.word} ${row.number}`
-    return [{
-      code: 'prose-count-mismatch',
-      message: `the text gives ${told.values[size] ?? told.values[0]} ${told.stitch ?? 'stitches'} for ${name}${told.values.length > 1 ? ` in size ${facts.pattern.sizes[size]}` : ''}, but it makes ${listOf([...new Set(countsOf(row, told).slice(0, 1).map(String))])}`,
-      primary: { span: spanOf(sentence, told.match), text: `makes ${countsOf(row, told)[0]}` },
-      secondary: [{ span: row.says?.span ?? row.written.label, text: `${name} in the rows` }],
-      ...(told.values.length > 1 && onlyIn(facts, wrong)),
-    }]
+    if (wrong.length === 0 || told.values.length === 1 && wrong.length < meant.bySize.length) return []
+    return [meant.around === undefined ? ofRow(facts, sentence, told, meant.bySize, wrong) : ofPiece(sentence, told, meant.around, meant.bySize[wrong[0]!]!)]
   }))
+}
+
+function ofRow(facts: SenseFacts, sentence: Sentence, told: Told, bySize: readonly (readonly WorkedRow[])[], wrong: readonly number[]): Diagnostic {
+  const size = wrong[0]!
+  const row = bySize[size]![0]!
+  const name = row.number === undefined ? row.label.toLowerCase() : `${row.word} ${row.number}`
+  const makes = countsOf(row, told)[0]
+  return {
+    code: 'prose-count-mismatch',
+    message: `the text gives ${told.values[size] ?? told.values[0]} ${told.stitch ?? 'stitches'} for ${name}${told.values.length > 1 ? ` in size ${facts.pattern.sizes[size]}` : ''}, but it makes ${makes}`,
+    primary: { span: spanOf(sentence, told.match), text: `makes ${makes}` },
+    secondary: [{ span: row.says?.span ?? row.written.label, text: `${name} in the rows` }],
+    ...(told.values.length > 1 && onlyIn(facts, wrong)),
+  }
+}
+
+function ofPiece(sentence: Sentence, told: Told, name: string, rows: readonly WorkedRow[]): Diagnostic {
+  const counts = rows.map(({ makes }) => makes)
+  return {
+    code: 'prose-count-mismatch',
+    message: `the text gives ${name} ${told.values[0]} ${told.stitch ?? 'stitches'} around, but its rounds make ${Math.min(...counts)} to ${Math.max(...counts)}, and none of them that`,
+    primary: { span: spanOf(sentence, told.match), text: 'in no round' },
+    secondary: [],
+  }
 }
 
 /** The one count of a sentence that is said to be had, to remain or to stand in a row. */
@@ -63,30 +72,39 @@ function countTold(facts: SenseFacts, { text }: Sentence): Told | undefined {
   return /\b(?:have|has|having|remain(?:s|ing)?|are|ends? with|makes?|counts?|there (?:are|should)|total(?:s|ling)?|:)(?!\p{L})/iu.test(text) ? only : undefined
 }
 
-/** The rows that the count is told of, smallest size first; none where that is not plain. */
-function rowsMeant(facts: SenseFacts, sentence: Sentence): readonly WorkedRow[] {
+interface Meant {
+  /** The rows that the count may be of, smallest size first. */
+  readonly bySize: readonly (readonly WorkedRow[])[]
+  /** The piece of which some round is meant: `the ball has 48 stitches around`. */
+  readonly around?: string
+}
+
+/** The rows that the count is told of; undefined where that is not plain. */
+function rowsMeant(facts: SenseFacts, sentence: Sentence): Meant | undefined {
   const named = rowsNamed(sentence)
-  if (named.length > 1 || named.some(({ numbers }) => numbers.length > 1)) return []
   const [row] = named
-  if (row) {
-    const meant = piecesMeant(facts, sentence, row.of)
-    const pieces = new Set(meant.map(({ piece }) => piece.name))
-    const found = meant.flatMap((piece) => rowNumbered(piece, row.numbers[0]!) ?? [])
-    return pieces.size === 1 || found.length <= sizeCount(facts) ? found : []
-  }
+  if (named.length > 1 || row && row.numbers.length > 1) return undefined
+  const meant = piecesMeant(facts, sentence, row?.of)
+  const onePiece = new Set(meant.map(({ piece }) => piece.name)).size === 1
+  if (row) return bySize(facts, meant, (piece) => rowNumbered(piece, row.numbers[0]!))
   if (sentence.kind === 'remark' && /\b(?:now|you (?:should )?(?:now )?have|there (?:are|should be))\b/i.test(sentence.text)) {
-    const at = sentence.of.start
-    return facts.pieces.filter(({ piece }) => piece.name === sentence.piece).flatMap(({ rows, between }) => {
-      const remark = between.find((one) => one.at === at)
-      const above = remark ? rows[remark.afterRow] : undefined
-      return above ? [above] : []
+    const own = facts.pieces.filter(({ piece }) => piece.name === sentence.piece)
+    return bySize(facts, own, ({ rows, between }) => {
+      const remark = between.find(({ at }) => at === sentence.of.start)
+      return remark && rows[remark.afterRow]
     })
   }
-  if (/\b(?:the )?last (?:row|round|rnd)\b/i.test(sentence.text)) {
-    const meant = piecesMeant(facts, sentence)
-    return new Set(meant.map(({ piece }) => piece.name)).size === 1 ? meant.flatMap(({ rows }) => rows.at(-1) ?? []) : []
+  if (!onePiece) return undefined
+  if (/\b(?:the )?last (?:row|round|rnd)\b/i.test(sentence.text)) return bySize(facts, meant, ({ rows }) => rows.at(-1))
+  if (/\bhas \d+(?: \([\d, ]+\))? \S+ (?:all )?around\b/i.test(sentence.text) && meant.every(({ rows }) => rows.some(({ word }) => word === 'round'))) {
+    return { ...bySize(facts, meant, ({ rows }) => rows.filter(({ word, number }) => word === 'round' && number !== undefined)), around: meant[0]!.piece.name }
   }
-  return []
+  return undefined
+}
+
+function bySize({ pattern }: SenseFacts, pieces: readonly WorkedPiece[], pick: (piece: WorkedPiece) => WorkedRow | readonly WorkedRow[] | undefined): Meant {
+  const sizes: readonly (string | undefined)[] = pattern.sizes.length > 0 ? pattern.sizes : [undefined]
+  return { bySize: sizes.map((name) => pieces.filter(({ size }) => size === name).flatMap((piece) => pick(piece) ?? [])) }
 }
 
 /** Numbers that a row may be told with: all its stitches, those of the kind that is named, and its spaces counted in. */

@@ -42,6 +42,7 @@ const planted: readonly (readonly [file: string, from: string, to: string, code:
   ['bollard-hat', '53.5 cm, 58.5 cm]', '53.5 cm, 85.5 cm]', 'finished-size-mismatch'],
   ['bollard-hat', 'made-for: garment', 'made-for: garment\nstitches: [{ abbr: peb, name: pebble, how: five in one }]', 'special-stitch-not-used'],
   ['bollard-hat', 'Wash the hat', 'Wash your blanket', 'template-leftover'],
+  ['bollard-hat', 'The amounts of yarn have one tenth to spare.', 'The hat takes 1 (1, 1, 1, 2) balls.', 'balls-mismatch'],
   ['bollard-hat', 'Wash the hat', 'Wash the hat with its cords and tie it under the chin, then wash it', 'cord-on-childrens-wear'],
 ]
 

@@ -103,6 +103,8 @@ function told(front: string, body: string): readonly string[] {
 
 describe('a toy', () => {
   test.each([
+    'You need 1 ball of A and 1 ball of B.',
+    'One ball of A makes three heads.',
     'Gauge matters here: 16 sts and 16 rows to 4 in (10 cm) in sc, after washing.',
     'You should have 24 stitches after Round 4; if you have 25, you have worked one increase too many.',
     'At the end of every round count your stitches: there should be 6 more than in the round before.',
@@ -219,6 +221,7 @@ describe('a jersey in four sizes', () => {
     'One stitch marker in each of the 4 raglan corners.',
     'Take measurements 2 cm from the edge.',
     'For a longer body, work 10 more rows; each row adds 0.8 cm and takes 4 g.',
+    'You need 2 (2, 3, 3) balls.',
     'Yarn: 6 (7, 8, 9) balls of 50 g / 110 m.',
     'The yarn is DK (UK) or light worsted.',
     'Size M has 88 stitches and size L 96.',
