@@ -98,11 +98,14 @@ function foundFor(slip: Slip, changes: readonly Change[], again: Again, tries: n
   return found.toSorted((a, b) => rank(b) - rank(a)).slice(0, shownChoices).map(({ text, change: { span, replacement } }) => ({ text, edit: { span, replacement } }))
 }
 
-/** Words that stand elsewhere in the row are likelier meant than words that stand nowhere: a row says the same thing twice. */
-function familiarity({ source, row: { written } }: Slip, { clause, span }: Change): number {
-  if (clause === undefined || clause === '') return 0
-  const row = source.text.slice(written.span.start, span.start) + source.text.slice(span.end, written.span.end)
-  return row.includes(clause) ? 1 : 0
+/**
+ * A row says the same thing twice, at its two ends or its two sides: words that stand elsewhere in it are likelier meant than words that
+ * stand nowhere, and words that stand elsewhere as well are likelier right as they are.
+ */
+function familiarity({ source, row: { written } }: Slip, { clause, stands, span }: Change): number {
+  const row = `${source.text.slice(written.span.start, span.start)}|${source.text.slice(span.end, written.span.end)}`
+  const twin = (words: string | undefined): number => (words !== undefined && words.length > 3 && row.includes(words) ? 1 : 0)
+  return twin(clause) - twin(stands)
 }
 
 function withFound(diagnostic: Diagnostic, [best, ...others]: readonly Hint[]): Diagnostic {

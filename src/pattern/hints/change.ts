@@ -22,6 +22,8 @@ export interface Change {
   readonly fits?: boolean
   /** The words that the row would then have, from comma to comma. */
   readonly clause?: string
+  /** The words that stand there now, from comma to comma. */
+  readonly stands?: string
 }
 
 /** A finding about a row, and all that a search for changes may look at. */
@@ -52,7 +54,8 @@ export function changeOfWords({ source }: Pick<Slip, 'source'>, within: Span, sp
   const before = textOf(source, { start: clause.start, end: span.start })
   const after = textOf(source, { start: span.end, end: clause.end })
   const instead = before + replacement + after
-  return { span, replacement, words: `with ${quoted(instead)} for ${quoted(before + textOf(source, span) + after)}`, clause: instead.trim() }
+  const stands = before + textOf(source, span) + after
+  return { span, replacement, words: `with ${quoted(instead)} for ${quoted(stands)}`, clause: instead.trim(), stands: stands.trim() }
 }
 
 /** Words in backticks, on one line and without the sign that begins a repeat. */

@@ -15,14 +15,16 @@ export function totalChanges(slip: Slip): readonly Change[] {
   // `(24 dc, 24 ch-1 sps)`: the number of the kind that is off comes first.
   const kind = slip.diagnostic.code === 'kind-mismatch' ? row.agreement.kindSlip?.name : undefined
   const named = ({ span }: WrittenNumber): number => (kind !== undefined && source.text.slice(span.end).trimStart().startsWith(kind) ? 0 : 1)
-  return writtenNumbers(source, within, sizes)
-    .filter((number) => [...wanted].every(([size, pair]) => valueIn(number, size) === pair!.says))
+  const numbers = writtenNumbers(source, within, sizes)
+  const whole = numbers.filter((number) => [...wanted].every(([size, pair]) => valueIn(number, size) === pair!.says))
+  // `(24 A, 23 B)` adds up to what it says: then one of its parts is off by the difference.
+  return (whole.length > 0 ? whole : numbers)
     .toSorted((a, b) => named(a) - named(b))
     .flatMap((number) => {
-      const edit = withValues(source, number, new Map([...wanted].map(([size, pair]) => [size, pair!.makes])))
+      const edit = withValues(source, number, new Map([...wanted].map(([size, pair]) => [size, valueIn(number, size) + pair!.makes - pair!.says])))
       if (!edit) return []
-      const whole = (textOf(source, { start: within.start, end: edit.span.start }) + edit.replacement + textOf(source, { start: edit.span.end, end: within.end })).trim()
-      return [{ ...agreeing(source.text, edit, within), words: `write ${quoted(whole)}`, ofTotal: true }]
+      const words = (textOf(source, { start: within.start, end: edit.span.start }) + edit.replacement + textOf(source, { start: edit.span.end, end: within.end })).trim()
+      return [{ ...agreeing(source.text, edit, within), words: `write ${quoted(words)}`, ofTotal: true }]
     })
 }
 
