@@ -1,0 +1,51 @@
+/** The same edge in other words: what stands in the pages, and what others write for it. */
+export interface OtherWords {
+  readonly name: string
+  readonly from: RegExp
+  readonly to: string
+}
+
+const rows = /in each of next (\d+) row-ends/g
+const under = /in the underside of each of next (\d+) ch/g
+const underWith = /\b(sc|hdc) in the underside of each of next (\d+) ch/g
+const left = /leave (last|rem) (\d+ sts) unworked/g
+const stepIn = /sl st in first (\d+) sts/g
+
+/** Wordings of the trade; common practice, no source. */
+export const otherWords: readonly OtherWords[] = [
+  { name: 'row ends in two words', from: /row-end/g, to: 'row end' },
+  { name: 'the end of each row', from: rows, to: 'in end of each of next $1 rows' },
+  { name: 'the ends of the next rows', from: rows, to: 'in the ends of next $1 rows' },
+  { name: 'the side of each row', from: rows, to: 'in side of each of next $1 rows' },
+  { name: 'the next row-ends', from: rows, to: 'in next $1 row-ends' },
+  { name: 'so many evenly across so many', from: /, sc in each of next (\d+) row-ends/g, to: ', $1 sc evenly across next $1 row-ends' },
+  { name: 'row-ends counted and not next', from: rows, to: 'in each of $1 row-ends' },
+  { name: 'bottom loops', from: under, to: 'in bottom loop of each of next $1 ch' },
+  { name: 'free loops of the foundation', from: under, to: 'in free loop of each of next $1 foundation ch' },
+  { name: 'across the bottom', from: under, to: 'in each of next $1 ch across bottom' },
+  { name: 'along the bottom edge', from: underWith, to: '$1 in each of next $2 ch along bottom edge' },
+  { name: 'leaving', from: left, to: 'leaving $1 $2 unworked' },
+  { name: 'a number left unworked', from: left, to: 'leave $2 unworked' },
+  { name: 'the remaining ones', from: left, to: 'leave the remaining $2 unworked' },
+  { name: 'do not work them', from: left, to: 'do not work last $2' },
+  { name: 'turned before they are left', from: new RegExp(`, ${left.source}`, 'g'), to: ', turn, leaving $2 unworked' },
+  { name: 'they remain', from: left, to: '$2 remain unworked' },
+  { name: 'left in brackets', from: new RegExp(`, ${left.source}`, 'g'), to: ' ($2 left unworked)' },
+  { name: 'slip stitches across', from: stepIn, to: 'sl st across first $1 sts' },
+  { name: 'slip stitches over', from: stepIn, to: 'sl st over first $1 sts' },
+  { name: 'a slip stitch in each', from: stepIn, to: 'sl st in each of first $1 sts' },
+  { name: 'slip stitches by number', from: stepIn, to: '$1 sl sts' },
+  { name: 'slip stitches in the next', from: stepIn, to: 'sl st in next $1 sts' },
+  { name: 'slip st into the first', from: stepIn, to: 'slip st into the first $1 sts' },
+  { name: 'the piece rotated', from: /do not turn,/g, to: 'do not turn, rotate piece,' },
+  { name: 'the work rotated by a right angle', from: /do not turn,/g, to: 'do not turn, rotate work 90 degrees clockwise,' },
+  { name: 'down the side edge', from: /do not turn,/g, to: 'do not turn; working down the side edge,' },
+  { name: 'the border begun', from: /do not turn,/g, to: 'do not turn; begin border:' },
+  { name: 'a slip stitch to join', from: /join with sl st in first (sc|hdc)/g, to: 'sl st in first $1 to join' },
+  { name: 'joined to the first with a slip stitch', from: /join with sl st in first (sc|hdc)/g, to: 'join to first $1 with sl st' },
+  { name: 'joined to the first st', from: /join with sl st in first (sc|hdc)/g, to: 'join with a sl st to the first st' },
+  { name: 'fastened off after the join', from: /join with sl st in first (sc|hdc)\./g, to: 'join with sl st in first $1. Fasten off and weave in ends.' },
+  { name: 'what remains of an older row', from: /unworked sts of (Row|Rnd) (\d+)/g, to: 'remaining sts of $1 $2' },
+  { name: 'held stitches', from: /(\d+) skipped sts/g, to: '$1 held sts' },
+  { name: 'yarn joined with a slip stitch', from: /join yarn in/g, to: 'join yarn with sl st in' },
+]
