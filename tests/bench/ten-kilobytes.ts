@@ -13,8 +13,8 @@ const head = [
   'gauge: { stitch: sc, sts: 16, rows: 18, over: 10 cm, hook: 4 mm, after: as worked }',
   'conventions:', '  turning-chains: { sc: not counted, hdc: not counted, dc: counted }',
   'materials:', '  yarns:',
-  '    - { weight: 4, fibre: 100% cotton, ball: { grams: 100, metres: 170 }, colour: Tar, for: all pieces, needs: [640 g] }',
-  '  hooks: [4 mm]', '  notions:', '    - { what: stitch marker, count: 1 }', '    - { what: yarn needle, count: 1 }',
+  '    - { weight: 4, fibre: 100% cotton, ball: { grams: 100, metres: 170 }, colour: Tar, for: all pieces, needs: [165 g] }',
+  '  hooks: [4 mm]', '  notions:', '    - { what: yarn needle, count: 1 }',
   'finished:', '  - { what: length, of: Cushion, is: [45 cm] }',
   'changes:', '  - { version: 1.0.0, date: 2026-11-09, what: First release. }',
 ]
