@@ -92,3 +92,22 @@ describe('a drawing on the cover', () => {
     expect((await openPdf(await printPattern(float, drawing(60)))).numPages).toBe(layOut(float).pages.length)
   })
 })
+
+describe('a list', () => {
+  const item = (text: string) => [{ kind: 'paragraph' as const, inlines: [{ text, strong: false, emphasis: false }] }]
+  /** A booklet whose last section is a list of so many short steps, after so many lines of other prose. */
+  const withSteps = (steps: number, before: number) => layOut({
+    ...prose, parts: [], after: [
+      { heading: 'Words', blocks: Array.from({ length: before }, () => item('A line.')[0]!) },
+      { heading: 'Assembly', blocks: [{ kind: 'list', ordered: true, items: Array.from({ length: steps }, (_, at) => item(`Step ${at + 1}.`)) }] },
+    ],
+  })
+
+  // Common practice in setting lists, no source: neither the first entry nor the last stands alone on a page.
+  test.each(Array.from({ length: 60 }, (_, at) => at + 5))('leaves no entry alone on a page, with %i lines before it', (before) => {
+    const entries = tagsOf(withSteps(6, before).root, 'LI').map((entry) => ({ words: wordsOf(entry), page: leaves(entry)[0]?.page })).filter(({ words }) => /Step \d/.test(words))
+    const pages = Map.groupBy(entries, ({ page }) => page)
+    expect(entries).toHaveLength(6)
+    expect([...pages.values()].map((own) => own.length)).not.toContain(1)
+  })
+})

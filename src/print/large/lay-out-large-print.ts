@@ -1,6 +1,6 @@
 import type { Booklet, Part } from '../../booklet/booklet.ts'
 import { paginateRows, shareRows, type PageRange } from '../pages/paginate-rows.ts'
-import { placeBlocks } from '../pages/prose.ts'
+import { leadHeight, placeBlocks } from '../pages/prose.ts'
 import { live, liveWidth } from '../sheet/measures.ts'
 import type { LaidOut, Tag } from '../sheet/placed.ts'
 import { Sheet } from '../sheet/sheet.ts'
@@ -39,7 +39,7 @@ export function layOutLargePrint(booklet: Booklet): LaidOut {
 
 function placeSections(sheet: Sheet, sections: Booklet['before']): void {
   for (const { heading, blocks } of sections) {
-    placeLargeHead(sheet, heading, 2 * body)
+    placeLargeHead(sheet, heading, Math.max(2 * body, Math.min(leadHeight(blocks, largeProse), 6 * body)))
     placeBlocks(sheet, sheet.root, blocks, largeProse)
   }
 }

@@ -29,9 +29,18 @@ const printed: ProseSetting = {
 
 /** Sets a headed piece of prose: Notes, Finishing and the like. Lines are short enough to be read. */
 export function placeSection(sheet: Sheet, section: Section): void {
-  placeHead(sheet, section.heading, { follows: gaps.small + 3 * lineHeight(styles.text) })
+  placeHead(sheet, section.heading, { follows: gaps.small + leadHeight(section.blocks, printed) })
   sheet.y += gaps.small
   placeBlocks(sheet, sheet.root, section.blocks, printed)
+}
+
+/** How much of the blocks must stand under their head: three lines, and of a list that begins them an entry and the begin of the next. */
+export function leadHeight([first]: readonly Block[], setting: ProseSetting): number {
+  const line = lineHeight(setting.text)
+  if (first?.kind !== 'list') return 3 * line
+  const [one, two] = [first.items[0] ?? [], first.items[1]]
+  const lines = itemLines(one, setting.listIndent, setting) + (two === undefined ? 0 : firstLines(two, setting.listIndent, setting))
+  return Math.max(3, Math.min(lines, mostTogether)) * line + gaps.tiny
 }
 
 /** Sets blocks one under the other, `indent` mm from the left margin. */
@@ -88,7 +97,11 @@ function placeList(sheet: Sheet, parent: Tag, list: Extract<Block, { kind: 'list
     if (at > 0 && !sheet.isFresh) sheet.y += gaps.tiny
     const entry = sheet.tag(tag, 'LI')
     const label = oneLine(list.ordered ? `${at + 1}.` : '–', list.ordered ? setting.label : text)
-    if (firstLines(item, indent + listIndent, setting) * lineHeight(text) > sheet.room && !sheet.isFresh) sheet.newPage()
+    const last = at === list.items.length - 2 ? itemLines(list.items[at + 1] ?? [], indent + listIndent, setting) : 0
+    const own = itemLines(item, indent + listIndent, setting)
+    // The last entry is not left alone on a page of its own: the one before it goes along.
+    const together = last > 0 && own + last <= mostTogether ? own + last : firstLines(item, indent + listIndent, setting)
+    if (together * lineHeight(text) + (last > 0 ? gaps.tiny : 0) > sheet.room && !sheet.isFresh) sheet.newPage()
     const y = sheet.y + baselineIn(text)
     const labelTag = sheet.tag(entry, 'Lbl')
     if (list.ordered) sheet.textTo(labelTag, label, setting.label, live.left + indent + listIndent - 2, y)
@@ -97,6 +110,16 @@ function placeList(sheet: Sheet, parent: Tag, list: Extract<Block, { kind: 'list
     placeBlocks(sheet, sheet.tag(entry, 'LBody'), item, setting, indent + listIndent)
     if (sheet.y === before) sheet.y += lineHeight(text)
   }
+}
+
+/** The most lines that are kept together for the sake of a list. */
+const mostTogether = 9
+
+/** All lines of a list's entry. */
+function itemLines(item: readonly Block[], indent: number, setting: ProseSetting): number {
+  return item.reduce((sum, block) => sum + (block.kind === 'list'
+    ? block.items.reduce((lines, inner) => lines + itemLines(inner, indent + setting.listIndent, setting), 0)
+    : breakLines(spansOf(block.inlines, setting.text.font, setting), { size: setting.text.size, width: setting.width - indent }).length), 0)
 }
 
 /** How many lines a list's entry must begin with, so that its label is not left behind. */
