@@ -13,6 +13,10 @@ interface Pair {
   readonly slack: number
 }
 
+const beside = String.raw`\(|/|=|or\b`
+/** `30 cm (8 in, 12 in)` is the end of a list of lengths in one unit, and the list of them in the other. */
+const closed = String.raw`(?!\s*,\s*\d|\s*(?:x|×|by|and)\s*\d)`
+
 const pairs: readonly Pair[] = [
   { one: String.raw`(?:in|ins|inch|inches|"|”|″)`, other: 'cm', convert: cmFromInches, shown: 'cm', slack: 0.7 },
   { one: String.raw`(?:in|ins|inch|inches|"|”|″)`, other: 'mm', convert: (inches) => cmFromInches(inches) * 10, shown: 'mm', slack: 3 },
@@ -25,8 +29,8 @@ export function conversionWrong({ rows, prose }: SenseFacts): readonly Diagnosti
   return [...prose, ...rows].flatMap((passage) => pairs.flatMap(({ one, other, convert, shown, slack }) => {
     const value = String.raw`(\d{1,4}(?:[.,]\d{1,3})?(?:\s?[¼½¾⅓⅔⅛⅜⅝⅞])?|[¼½¾⅓⅔⅛⅜⅝⅞])\s?`
     const forms = [
-      { form: new RegExp(String.raw`(?<![\d.,/x×–-]\s?)${value}${one}\s*(?:\(|/|=|or\b)\s*${value}${other}\b`, 'giu'), first: true },
-      { form: new RegExp(String.raw`(?<![\d.,/x×–-]\s?)${value}${other}\s*(?:\(|/|=|or\b)\s*${value}${one}(?![\p{L}])`, 'giu'), first: false },
+      { form: new RegExp(String.raw`(?<![\d.,/x×–-]\s?)${value}${one}\s*(?:${beside})\s*${value}${other}\b${closed}`, 'giu'), first: true },
+      { form: new RegExp(String.raw`(?<![\d.,/x×–-]\s?)${value}${other}\s*(?:${beside})\s*${value}${one}(?![\p{L}])${closed}`, 'giu'), first: false },
     ]
     return forms.flatMap(({ form, first }) => [...passage.text.matchAll(form)].flatMap((match): readonly Diagnostic[] => {
       const [imperial, metric] = first ? [valueOf(match[1]!), valueOf(match[2]!)] : [valueOf(match[2]!), valueOf(match[1]!)]

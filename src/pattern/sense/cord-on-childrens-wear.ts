@@ -3,7 +3,7 @@ import { denies, sentencesOf, spanOf } from './passages.ts'
 import { labelAt, type SenseFacts } from './sense-facts.ts'
 
 const child = /\b(?:baby|babies|newborns?|infants?|toddlers?|child(?:ren)?(?:[’']s)?|kid(?:s)?|girl(?:s)?|boy(?:s)?|\d+\s?(?:-\s?\d+\s?)?(?:months?|mths?|years?|yrs?))\b/i
-const cord = /\b(?:drawstrings?|cords?|ribbons?|ties|tie strings?|neck ties?|halter)\b/i
+const cord = /\b(?:drawstrings?|cords?|ribbons?|ties(?! (?:in|up|off|together|with)\b)|tie strings?|neck ties?|halter)\b/i
 const atNeck = /\b(?:neck(?:line|band)?|hood|bonnet|throat|chin|ear ?flaps?)\b/i
 
 /** A cord or tie at the neck or hood of something for a child. Hats with ties are outside the rules and inside the thinking. */

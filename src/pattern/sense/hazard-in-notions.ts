@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts'
+import { isTool } from './notion-words.ts'
 import { allWords, labelAt, placeOfKey, type SenseFacts } from './sense-facts.ts'
 
 const smallParts = /\b(?:eyes?|noses?|beads?|bells?|pompoms?|sequins?|googly)\b/i
@@ -16,12 +17,13 @@ export function hazardInNotions(facts: SenseFacts): readonly Diagnostic[] {
   const offersOther = instead.test(allWords(facts))
   const whose = madeFor === 'toy' ? 'a toy' : madeFor === 'baby' ? 'a baby' : 'a pet'
   return (materials?.notions ?? []).flatMap(({ what }, index): readonly Diagnostic[] => {
+    if (isTool(what)) return []
     const never = (madeFor === 'toy' ? neverForToys : neverForBabies).test(what)
     if (!never && (!smallParts.test(what) || offersOther)) return []
     return [{
       code: 'hazard-in-notions',
       message: never ? `\`${what}\` is listed for something that is made for ${whose}` : `\`${what}\` is listed for ${whose}, but the text offers no embroidered way`,
-      primary: { span: placeOfKey(facts, `materials.notions.${index}.what`, `materials.notions.${index}`), text: never ? 'keep it out' : 'can come off and be swallowed' },
+      primary: { span: placeOfKey(facts, `materials.notions.${index}.what`, `materials.notions.${index}`), text: never ? 'a hazard once a seam opens' : 'can come off and be swallowed' },
       secondary: labelAt(facts, 'made-for', `made for ${madeFor}`),
       note: never
         ? 'careful patterns put no rice, beans, pellets, magnets, batteries or wire into things for little ones or pets (common practice)'

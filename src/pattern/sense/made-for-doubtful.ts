@@ -12,8 +12,8 @@ interface Sign {
 
 /** Words of a title or a summary that tell who or what a thing is for. */
 const signs: readonly Sign[] = [
-  { words: /\b(?:baby|babies|newborn|infant|cot blanket|pram blanket|teether|rattle|lovey|comforter)\b/i, fits: ['baby', 'toy', 'garment'], likely: 'baby' },
-  { words: /\b(?:toy|doll|teddy|plushie|softie|amigurumi)\b/i, fits: ['toy', 'baby', 'pet'], likely: 'toy' },
+  { words: /\b(?:baby(?! (?:alpaca|camel|cashmere|llama|yak|yarn|wool|merino)\b)|babies|newborn|infant|cot blanket|pram blanket|teether|rattle|lovey|comforter)\b/i, fits: ['baby', 'toy', 'garment'], likely: 'baby' },
+  { words: /\b(?:toy(?![ -]?(?:basket|bag|box|bin|hammock|storage|chest|net|tidy)\b)|doll(?![’']s (?:house|bed)\b)|teddy|plushie|softie|amigurumi)\b/i, fits: ['toy', 'baby', 'pet'], likely: 'toy' },
   { words: /\b(?:pot ?holder|oven (?:cloth|mitt|glove)|trivet|tea cosy|tea cozy|dishcloth)\b/i, fits: ['kitchen', 'home'], likely: 'kitchen' },
   { words: /\b(?:pot ?holder|oven (?:cloth|mitt|glove)|trivet)\b/i, fits: ['kitchen'], likely: 'kitchen' },
   { words: /\b(?:dog|cat|puppy|kitten) (?:coat|bed|jumper|sweater|toy|blanket|collar)\b/i, fits: ['pet'], likely: 'pet' },

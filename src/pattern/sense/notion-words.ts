@@ -22,3 +22,8 @@ export const notionWords: readonly NotionWords[] = [
   { name: 'beads', listed: /\bbeads?\b/i, used: /\b(?:slide|thread|string|pull|push) (?:up )?(?:a |the |all |\d+ )?beads?\b/i },
   { name: 'a bell', listed: /\bbells?\b/i, used: /\b(?:insert|sew|hang|put) (?:in |on )?(?:the |a )?(?:\S+ )?bells?\b/i },
 ]
+
+/** A tool that only sounds like such a thing: a needle with a large eye, a pompom maker, thread for buttons. */
+export function isTool(what: string): boolean {
+  return /\b(?:needles?|makers?|thread|pens?|pins?|scissors|tape|glue|pliers)\b/i.test(what)
+}

@@ -15,7 +15,9 @@ interface Told {
 }
 
 /** What makes a number one of a part, and not of a row. */
-const ofPart = /\b(?:each|every|per|sides?|between|apart|groups?|repeat|rep|corners?|skip|miss|next|more|fewer|less|extra|add|wide|edges?|about|around \d|up to|at least|multiple|increase|decrease|inc|dec|if|half|front|back|sleeves?|left|right)\b/i
+const ofPart = /\b(?:each|every|per|sides?|between|apart|groups?|repeat|rep|corners?|skip|miss|next|more|fewer|less|extra|add|wide|edges?|about|around \d|up to|at least|multiple|increase|decrease|inc|dec|if|half|front|back|sleeves?|left|right|shells?|fans?|picots?|bobbles?|clusters?|spaces?|sps?|colou?rs?)\b/i
+/** Stitches of one yarn are not all of a row. */
+const ofYarn = /\b(?:of|in|with) [A-Z]\b/
 
 /**
  * A count that a sentence gives a row, and that the row does not make: `you should have 54 stitches at the end of Row 3`. Only
@@ -24,7 +26,7 @@ const ofPart = /\b(?:each|every|per|sides?|between|apart|groups?|repeat|rep|corn
 export function proseCountMismatch(facts: SenseFacts): readonly Diagnostic[] {
   return facts.prose.flatMap((passage) => sentencesOf(passage).flatMap((sentence): readonly Diagnostic[] => {
     const told = countTold(facts, sentence)
-    const meant = told && !ofPart.test(sentence.text) ? rowsMeant(facts, sentence) : undefined
+    const meant = told && !ofPart.test(sentence.text) && !ofYarn.test(sentence.text) ? rowsMeant(facts, sentence) : undefined
     if (!told || !meant || meant.bySize.some((rows) => rows.length === 0 || rows.some(({ uncounted, verdict }) => uncounted || verdict !== 'adds-up'))) return []
     // Several pieces may have such a row; it is enough that one of them makes what is told.
     const wrong = meant.bySize.flatMap((rows, size) => (rows.some((row) => countsOf(row, told).includes(told.values[size] ?? told.values[0]!)) ? [] : [size]))

@@ -103,3 +103,22 @@ describe('yarn for the stitches', () => {
     expect([4780, 47.8].map((grams) => hdc(grams))).toEqual([['yarn-amount-implausible'], ['yarn-amount-implausible']])
   })
 })
+
+describe('words that only sound like a hazard or another use', () => {
+  const notion = (what: string, madeFor: string, summary: string): readonly string[] =>
+    found(`summary: ${summary}\nmade-for: ${madeFor}\nmaterials:\n  yarns:\n    - { weight: 4, fibre: 100% acrylic, ball: { grams: 50, metres: 85 }, needs: [30 g] }\n  notions: [{ what: ${what} }]\n`, square(20, 4), 'Rinse it after use; not for hot pans.')
+
+  test.each([
+    ['needle with a large eye', 'toy', 'A seal to hold'], ['pompom maker', 'pet', 'A mat for a cat'], ['button thread', 'baby', 'A mat for a pram'],
+    ['yarn needle', 'home', 'A toy basket for the hall'], ['yarn needle', 'home', 'A wrap in baby alpaca'], ['yarn needle', 'kitchen', 'A scrubber for the sink'],
+  ])('%s, for %s: %s', (what, madeFor, summary) => {
+    expect(notion(what, madeFor, summary)).toEqual([])
+  })
+
+  test.each([
+    ['safety eyes', 'toy', 'A seal to hold', ['hazard-in-notions', 'notion-not-used']], ['dried beans', 'baby', 'A mat for a pram', ['hazard-in-notions']],
+    ['yarn needle', 'home', 'A toy for the bath', ['made-for-doubtful']], ['yarn needle', 'kitchen', 'A trivet for hot pans', ['fibre-melts']],
+  ])('%s, for %s: %s is told', (what, madeFor, summary, codes) => {
+    expect([...notion(what, madeFor, summary)].sort()).toEqual(codes)
+  })
+})

@@ -25,7 +25,7 @@ const errors = (source: Source): readonly string[] => checkPattern(source).diagn
 
 describe('the pages of common errors: what is offered is the right neighbour that stands beside the error', () => {
   const pages = readdirSync('tests/patterns').filter((file) => file.endsWith('.md'))
-  test.each(['01', '02', '06', '07', '09', '10', '11', '14', '21', '32', '37', '47', '50'])('page %s', (number) => {
+  test.each(['01', '02', '06', '07', '10', '11', '14', '21', '32', '37', '39', '47', '50'])('page %s', (number) => {
     const page = pages.find((file) => file.startsWith(`${number}-`)) ?? ''
     const [wrong, right] = readCases(readFileSync(`tests/patterns/${page}`, 'utf8'), page).flatMap((one) => (one.kind === 'fence' ? [one.wrapped.source] : []))
     expect(offered(wrong!)).toContain(right!.text)

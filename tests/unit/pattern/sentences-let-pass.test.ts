@@ -105,6 +105,12 @@ describe('a toy', () => {
   test.each([
     'You need 1 ball of A and 1 ball of B.',
     'One ball of A makes three heads.',
+    'Round 3 has 12 stitches of A.',
+    'Round 4 has 12 sts in B and the others in A.',
+    'It is 20 cm wide, 30 cm long (8 in, 12 in).',
+    'A rug of 9 in x 12 in (23 cm x 30 cm).',
+    'It measures 23 cm x 30 cm (9 in x 12 in).',
+    'The grey ties in with the neckline.',
     'Gauge matters here: 16 sts and 16 rows to 4 in (10 cm) in sc, after washing.',
     'You should have 24 stitches after Round 4; if you have 25, you have worked one increase too many.',
     'At the end of every round count your stitches: there should be 6 more than in the round before.',
