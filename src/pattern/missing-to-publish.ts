@@ -13,7 +13,7 @@ export function missingToPublish(root: KeysEntry, opening: Span): readonly Diagn
   return [{
     code: 'key-missing-to-publish',
     message: `the front-matter lacks ${missing.length === 1 ? 'a key' : counted(missing.length, 'key')} that a published pattern has: ${listOf(missing)}`,
-    primary: { span: opening, text: `lacks ${listOf(missing)}` },
+    primary: { span: opening, text: `lacks ${missing.length === 1 ? listOf(missing) : 'them'}` },
     secondary: [],
     note: 'the rows are counted without them',
   }]

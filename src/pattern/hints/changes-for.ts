@@ -23,7 +23,7 @@ const table: Partial<Record<DiagnosticCode, readonly Changes[]>> = {
   'change-mismatch': ofWords,
   'row-overruns': ofEnds,
   'places-left-over': [moreChanges, timesChanges, endChanges, numberChanges, chainChanges, foundationChanges, conventionChanges, placeChanges],
-  'repeat-does-not-divide': [endChanges, numberChanges, foundationChanges, chainChanges, conventionChanges, placeChanges],
+  'repeat-does-not-divide': [numberChanges, endChanges, foundationChanges, chainChanges, conventionChanges, placeChanges],
   'row-ends-passed': [numberChanges, timesChanges],
   'range-length-mismatch': [rangeLengthChanges],
   'place-missing': [numberChanges, placeChanges],

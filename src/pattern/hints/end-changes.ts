@@ -38,7 +38,9 @@ function keptBack(slip: Slip): readonly Change[] {
   const { source, row: { written: { text: within } } } = slip
   const text = textOf(source, within)
   const changes: Change[] = []
-  for (const match of text.matchAll(/\b(?:across|around|to end)\b(?! to)/gi)) {
+  // A round that ends before its end is seldom meant.
+  const toEnd = slip.row.word === 'round' ? /\bto end\b(?! to)/gi : /\b(?:across|to end)\b(?! to)/gi
+  for (const match of text.matchAll(toEnd)) {
     const span = { start: within.start + match.index, end: within.start + match.index + match[0].length }
     changes.push(changeOfWords(slip, within, span, 'to last st'), changeOfWords(slip, within, span, 'to last 2 sts'))
   }

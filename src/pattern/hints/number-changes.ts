@@ -32,11 +32,26 @@ function byTheDifference(slip: Slip, number: WrittenNumber): readonly Change[] {
 function oneOff(slip: Slip, numbers: readonly WrittenNumber[]): readonly Change[] {
   return numbers.flatMap((number) => {
     const off = difference(slip.row)
+    const divided = slip.row.troubles.find((trouble) => trouble.kind === 'does-not-divide')
+    if (divided) return [1, -1].flatMap((by) => made(slip, number, nextTo(slip, number, by)).map((change) => ({ ...change, fits: divides(slip, number, divided, by) })))
     // The last pass of a repeat may end before the words around the number.
     const fits = off === 0 || weights(slip, number).has(Math.abs(off)) || timesAround(slip.row, number.span) - 1 === Math.abs(off)
     // Where the row is off by more or by fewer, the change that goes the other way comes first.
     return (off > 0 ? [1, -1] : [-1, 1]).flatMap((by) =>
-      made(slip, number, new Map([...slip.bySize.keys()].map((size) => [size, valueIn(number, size) + by]))).map((change) => ({ ...change, fits: fits && (off === 0 || Math.sign(by) === Math.sign(off)) })))
+      made(slip, number, nextTo(slip, number, by)).map((change) => ({ ...change, fits: fits && (off === 0 || Math.sign(by) === Math.sign(off)) })))
+  })
+}
+
+function nextTo(slip: Slip, number: WrittenNumber, by: number): ReadonlyMap<number, number> {
+  return new Map([...slip.bySize.keys()].map((size) => [size, valueIn(number, size) + by]))
+}
+
+/** Whether a repeat would go a whole number of times into what is left for it, if a number in it or beside it were another. */
+function divides(slip: Slip, number: WrittenNumber, { span, room, each }: { readonly span: Span; readonly room: number; readonly each: number }, by: number): boolean {
+  const inside = span.start <= number.span.start && number.span.end <= span.end
+  return [...weights(slip, number)].some((weight) => {
+    const once = inside ? Math.max(1, weight / timesAround(slip.row, number.span)) : weight
+    return inside ? each + by * once > 0 && room % (each + by * once) === 0 : (room - by * once) % each === 0
   })
 }
 
