@@ -27,7 +27,7 @@ const map: Readonly<Record<string, Allowed>> = {
   build: { ours: ['anything'], packages: ['*'] },
   pages: { ours: ['booklet', 'pattern (types)', 'diagnostics/editors-list.ts', ...shown, 'styles', 'build', 'print'], packages: ['astro:*', 'astro', '@astrojs/*', 'node:*'] },
   layouts: { ours: ['booklet', 'pattern (types)', ...shown, 'client', 'styles'], packages: ['astro:*', 'astro', '@fontsource/*'] },
-  components: { ours: ['booklet', 'pattern (types)', ...shown, 'styles'], packages: ['astro:*', 'astro'] },
+  components: { ours: ['booklet', 'pattern (types)', 'diagnostics/editors-list.ts', ...shown, 'styles'], packages: ['astro:*', 'astro'] },
   client: { ours: [], packages: ['workbox-*'] },
   styles: { ours: [], packages: [] },
   help: { ours: [], packages: [] },
