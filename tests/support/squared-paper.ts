@@ -9,6 +9,8 @@ export interface Line {
   readonly from: number
   readonly to: number
   readonly toRight: boolean
+  /** How high it lies; left out where every row lies on the one before it. */
+  readonly level?: number
 }
 
 /** A free edge of a square: of which row (from 0), and which square it is in the order of its row's working (from 1). */
@@ -38,7 +40,7 @@ export function pencilLine(lines: readonly Line[], turned: boolean): readonly Fr
   const from = new Map(steps.map((step) => [step.from, step]))
   // The hook stands at the upper corner where the last row ended. The pencil goes clockwise: with a row worked to the right the first
   // stroke goes down its right side.
-  const corner = point(last.toRight ? last.to : last.from, lines.length)
+  const corner = point(last.toRight ? last.to : last.from, levelOf(last, lines.length - 1) + 1)
   const clockwise: FreeEdge[] = []
   for (let at = corner; clockwise.length < steps.length; ) {
     const step = from.get(at)
@@ -62,25 +64,25 @@ export function sectionsOf(edges: readonly FreeEdge[]): readonly Section[] {
 
 /** The piece seen from behind, each row still worked the way it was: what began a row now ends it. */
 export function mirrored(lines: readonly Line[]): readonly Line[] {
-  return lines.map(({ from, to, toRight }) => ({ from: -to, to: -from, toRight }))
+  return lines.map((line) => ({ ...line, from: -line.to, to: -line.from }))
 }
+
+const levelOf = (line: Line, row: number): number => line.level ?? row
 
 const point = (x: number, y: number): string => `${x},${y}`
 
 /** Strokes round the squares of one line that have no neighbour, the square always on the right hand of the pencil. */
 function stepsRound(lines: readonly Line[], line: Line, row: number): readonly Step[] {
-  const filled = (x: number, y: number): boolean => {
-    const other = lines[y]
-    return other !== undefined && x >= other.from && x < other.to
-  }
+  const level = levelOf(line, row)
+  const filled = (x: number, y: number): boolean => lines.some((other, index) => levelOf(other, index) === y && x >= other.from && x < other.to)
   const steps: Step[] = []
   for (let x = line.from; x < line.to; x += 1) {
     const stitch = line.toRight ? x - line.from + 1 : line.to - x
     const edge = (side: FreeEdge['side'], from: string, to: string): void => { steps.push({ edge: { side, row, stitch }, from, to }) }
-    if (!filled(x, row + 1)) edge('top', point(x, row + 1), point(x + 1, row + 1))
-    if (!filled(x + 1, row)) edge('row-end', point(x + 1, row + 1), point(x + 1, row))
-    if (!filled(x, row - 1)) edge('underside', point(x + 1, row), point(x, row))
-    if (!filled(x - 1, row)) edge('row-end', point(x, row), point(x, row + 1))
+    if (!filled(x, level + 1)) edge('top', point(x, level + 1), point(x + 1, level + 1))
+    if (!filled(x + 1, level)) edge('row-end', point(x + 1, level + 1), point(x + 1, level))
+    if (!filled(x, level - 1)) edge('underside', point(x + 1, level), point(x, level))
+    if (!filled(x - 1, level)) edge('row-end', point(x, level), point(x, level + 1))
   }
   return steps
 }
