@@ -5,6 +5,7 @@ import { rowsOf, type Change, type Slip } from './change.ts'
 import { conventionChanges, unsaidChainChanges } from './convention-changes.ts'
 import { endChanges } from './end-changes.ts'
 import { foundationChanges } from './foundation-changes.ts'
+import { labelChanges } from './label-changes.ts'
 import { kindsChanges } from './kinds-changes.ts'
 import { moreChanges } from './more-changes.ts'
 import { numberChanges, timesChanges } from './number-changes.ts'
@@ -25,6 +26,7 @@ const table: Partial<Record<DiagnosticCode, readonly Changes[]>> = {
   'places-left-over': [moreChanges, timesChanges, endChanges, numberChanges, chainChanges, foundationChanges, conventionChanges, placeChanges],
   'repeat-does-not-divide': [numberChanges, endChanges, foundationChanges, chainChanges, conventionChanges, placeChanges],
   'row-ends-passed': [numberChanges, timesChanges],
+  'row-number-out-of-order': [labelChanges],
   'range-length-mismatch': [rangeLengthChanges],
   'place-missing': [numberChanges, placeChanges],
   'turning-chain-unsaid': [unsaid],

@@ -17,6 +17,7 @@ export interface Outcome {
  * just this number. `again` is the pattern as it was worked with the change.
  */
 export function outcomeOf(slip: Slip, change: Change, again: CheckedPattern): Outcome {
+  if (slip.diagnostic.code === 'row-number-out-of-order') return { text: `${change.words} the numbers run on`, witnessed: false }
   const rows = rowsAgain(slip, again)
   const row = rows.find((worked) => worked.label === slip.row.label && (worked.written.first ?? -1) === (slip.row.written.first ?? -1))
   if (!row) return { text: `${change.words} the pattern comes out`, witnessed: false }

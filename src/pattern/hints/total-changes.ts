@@ -23,7 +23,7 @@ export function totalChanges(slip: Slip): readonly Change[] {
     .flatMap((number) => {
       const edit = withValues(source, number, new Map([...wanted].map(([size, pair]) => [size, valueIn(number, size) + pair!.makes - pair!.says])))
       if (!edit) return []
-      const words = (textOf(source, { start: within.start, end: edit.span.start }) + edit.replacement + textOf(source, { start: edit.span.end, end: within.end })).trim()
+      const words = (textOf(source, { start: within.start, end: edit.span.start }) + edit.replacement + textOf(source, { start: edit.span.end, end: within.end })).replace(/^[\s.,;:]+|\s+$/g, '')
       return [{ ...agreeing(source.text, edit, within), words: `write ${quoted(words)}`, ofTotal: true }]
     })
 }

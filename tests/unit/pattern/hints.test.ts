@@ -56,6 +56,8 @@ describe.each<[kind: string, rows: readonly string[], right: string, slip: strin
   ['a number of one size', ['Row 1: Ch 11 (13, 15), sc in 2nd ch from hook and in each ch across. (10 (12, 14))', 'Row 2: Ch 1, turn, sc in next 4 (5, 6) sts, 2 sc in next st, sc in next 5 (6, 7) sts. (11 (13, 15))'], '5 (6, 7) sts', '5 (6, 8) sts', ['sizes: [S, M, L]']],
   ['a count left out', [...round, 'Rnd 3: Sc in each st around. (12)'], ' (12)\n      Rnd 3', '\n      Rnd 3'],
   ['the length of a range', [...round, 'Rnds 3-6: Sc in each st around. (12) [4 rnds]'], '[4 rnds]', '[5 rnds]'],
+  ['a row numbered twice', [...round, 'Rnd 3: Sc in each st around. (12)', 'Rnd 4: Sc in each st around. (12)', 'Rnd 5: Sc in each st around. (12)'], 'Rnd 4:', 'Rnd 3:'],
+  ['a row numbered one too far', [...round, 'Rnd 3: Sc in each st around. (12)', 'Rnd 4: Sc in each st around. (12)', 'Rnd 5: Sc in each st around. (12)'], 'Rnd 4:', 'Rnd 6:'],
   ['a stitch misspelt', ['Row 1: Ch 11, sc in 2nd ch from hook and in each ch across. (10)', 'Row 2: Ch 1, turn, hdc in each st across. (10)'], 'hdc', 'hcd'],
 ])('%s', (_, rows, right, slip, head = []) => {
   const source = pattern(rows, head)
