@@ -1,5 +1,4 @@
 import { defineConfig } from 'astro/config'
-import sitemap from '@astrojs/sitemap'
 import { paperInDev } from './src/build/paper-in-dev.ts'
 
 export default defineConfig({
@@ -14,6 +13,5 @@ export default defineConfig({
   // Styles stand in files of their own: the pages forbid inline styles.
   build: { inlineStylesheets: 'never' },
   vite: { cacheDir: '.astro/vite', build: { assetsInlineLimit: 0 } },
-  // Search engines are led to patterns and guides; the ledger is for editors.
-  integrations: [paperInDev(), sitemap({ filter: (page) => !/\/(?:ledger|offline|release)\//.test(page) })],
+  integrations: [paperInDev()],
 })

@@ -1,49 +1,44 @@
-import { existsSync } from 'node:fs'
 import { rm } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { collectPatterns, type Collected } from './collect-patterns.ts'
-import { findLeaks } from './find-leaks.ts'
-import { handOver } from './hand-over.ts'
-import { quietAstro } from './quiet-astro.ts'
-import { replaceFolder } from './replace-folder.ts'
+import { parseArgs, styleText } from 'node:util'
+import { slugOf } from '../pattern/slug.ts'
+import { siteStamp, writeRecord } from './build-record.ts'
+import { hindrances } from './collect-patterns.ts'
+import { makeSite } from './make-site.ts'
 import { reportHindrances } from './report-patterns.ts'
+import { replaceFolder } from './replace-folder.ts'
 import { summary } from './summary.ts'
-import { terminalOptions } from './terminal-options.ts'
-import { replaceRelease, takeOutSold, writeCompanions } from './write-companions.ts'
-import { writeOfflineWorker } from './write-offline-worker.ts'
-import { writePapers, type Paper } from './write-papers.ts'
+import { replaceRelease } from './write-companions.ts'
+import { workPatterns, type Worked } from './work-patterns.ts'
 
 const root = fileURLToPath(new URL('../..', import.meta.url))
 const freshRelease = join(root, 'release.new.tmp')
 process.exitCode = await build()
 
-/** `npm run build`: checks every pattern, then makes pages and papers. Gives the exit code: 1 when anything did not come out. */
+/**
+ * `npm run build`: checks every pattern, then makes pages and papers; what is as it was in the last build is taken over from it. Gives the
+ * exit code: 1 when anything did not come out. `-- --anew` makes everything, `-- --pages-only` prints nothing.
+ */
 async function build(): Promise<0 | 1> {
   const started = performance.now()
   try {
-    const collected = existsSync(join(root, 'patterns')) ? await collectPatterns({ root, folder: 'patterns' }) : []
-    if (collected.length === 0) return fail('There is no pattern in patterns/: nothing to publish.')
-    const report = reportHindrances(collected, terminalOptions(process.stderr, process.env))
-    if (report !== '') return fail(`${report}\n\nNothing was built; dist/ is as it was.`)
-    const shared = sharedAddress(collected)
-    if (shared) return fail(`${shared}\n\nNothing was built; dist/ is as it was.`)
-    handOver(collected)
-    const papers: Paper[] = []
+    const { values: { anew = false, 'pages-only': pagesOnly = false } } = parseArgs({ options: { anew: { type: 'boolean' }, 'pages-only': { type: 'boolean' } } })
+    const stamp = await siteStamp(root, pagesOnly ? 'pages only' : 'all')
+    let patterns = await workPatterns(root, anew ? undefined : stamp)
+    const hindrance = whatHinders(patterns)
+    if (hindrance !== undefined) return fail(hindrance)
     await rm(freshRelease, { recursive: true, force: true })
-    await replaceFolder(join(root, 'dist'), async (fresh) => {
-      const pages = { folder: fresh, ...(await quietAstro(root, fresh)) }
-      await takeOutSold(collected, pages, freshRelease)
-      await writeCompanions(collected, pages)
-      await writeOfflineWorker(root, fresh, pages.base)
-      // Before anything is printed, and again when all is there.
-      await keepSold(collected, fresh)
-      papers.push(...(await writePapers(collected.filter(({ sold }) => !sold).flatMap(toPrint), fresh)))
-      await writePapers(collected.filter(({ sold }) => sold).flatMap(toPrint), freshRelease)
-      await keepSold(collected, fresh)
-    })
+    let made = await makeInto(patterns, pagesOnly)
+    if (made === 'other assets') {
+      // Nothing of the last build fits: styles or script are no longer those that its pages name.
+      patterns = await workPatterns(root, undefined)
+      made = await makeInto(patterns, pagesOnly)
+    }
+    if (made === 'other assets') throw new Error('the pages name styles that are not there: this is our mistake, not your patterns\'')
     await replaceRelease(freshRelease, join(root, 'release'))
-    process.stdout.write(`${await summary({ collected, papers, root, seconds: (performance.now() - started) / 1000 })}\n`)
+    await writeRecord(root, { stamp, publisher: patterns.publisher, assets: made.assets, patterns: made.recorded })
+    process.stdout.write(`${summary(made.made, { pages: made.pages, kept: patterns.known.length, seconds: (performance.now() - started) / 1000 })}\n`)
     return 0
   } catch (error) {
     await rm(freshRelease, { recursive: true, force: true })
@@ -52,26 +47,36 @@ async function build(): Promise<0 | 1> {
   }
 }
 
-function toPrint({ booklet, inSize, other }: Collected) {
-  return booklet ? [{ booklet, inSize, ...(other ? { other } : {}) }] : []
+async function makeInto(patterns: Worked, pagesOnly: boolean) {
+  let made: Awaited<ReturnType<typeof makeSite>> = 'other assets'
+  await replaceFolder(join(root, 'dist'), async (fresh) => {
+    made = await makeSite(patterns, { root, fresh, freshRelease, pagesOnly })
+    return made !== 'other assets'
+  })
+  return made as Awaited<ReturnType<typeof makeSite>>
 }
 
-/** Ends the build where something of what is sold stands on the public site. */
-async function keepSold(collected: readonly Collected[], folder: string): Promise<void> {
-  const leaks = await findLeaks(collected, folder)
-  if (leaks.length === 0) return
-  const lines = leaks.map(({ slug, file, what }) => `  ${file}: ${what} of patterns/${slug}.md`)
-  throw Object.assign(new Error(['What is sold must not stand on the public site, and it does:', ...lines].join('\n')), { stack: '' })
+/** What keeps the whole collection from being published, in words; undefined when nothing does. */
+function whatHinders({ worked, paths }: Worked): string | undefined {
+  if (paths.length === 0) return 'There is no pattern in patterns/: nothing to publish.'
+  const failing = worked.filter(({ diagnostics }) => hindrances(diagnostics).length > 0)
+  const report = reportHindrances(failing, { colour: coloured(), width: process.stderr.columns ?? 100 })
+  const words = report === '' ? sharedAddress(paths) : report
+  return words && `${words}\n\nNothing was built; dist/ is as it was.`
 }
 
 /** Two files whose names differ only in signs and capitals would be one page. */
-function sharedAddress(collected: readonly Collected[]): string | undefined {
-  const twins = collected.find(({ slug }, at) => collected.findIndex((one) => one.slug === slug) < at)
-  const first = twins && collected.find(({ slug }) => slug === twins.slug)
-  return first && `${first.source.path} and ${twins.source.path} would both be the page /patterns/${twins.slug}/: rename one of them.`
+function sharedAddress(paths: readonly string[]): string | undefined {
+  const slugs = paths.map(slugOf)
+  const twin = slugs.findIndex((slug, at) => slugs.indexOf(slug) < at)
+  return twin < 0 ? undefined : `${paths[slugs.indexOf(slugs[twin] ?? '')]} and ${paths[twin]} would both be the page /patterns/${slugs[twin]}/: rename one of them.`
 }
 
 function fail(words: string): 1 {
   process.stderr.write(`${words}\n`)
   return 1
+}
+
+function coloured(): boolean {
+  return styleText('red', 'x', { stream: process.stderr }) !== 'x'
 }

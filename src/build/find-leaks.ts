@@ -19,12 +19,23 @@ const tellingLength = 24
 const tellingCounts = 4
 const tellingElsewhere = 10
 
+/** What a free pattern says to everybody: its rows, bare, and its tables of counts. A pattern that is sold may say the same. */
+export interface PublicTexts {
+  readonly rows: readonly string[]
+  readonly tables: readonly string[]
+}
+
+/** What a free pattern says to everybody, in all its terms. */
+export function publicTexts(free: Collected): PublicTexts {
+  return { rows: [...new Set(booklets(free).flatMap(rowTexts))], tables: [...new Set(booklets(free).flatMap(countTables))] }
+}
+
 /** Looks through every byte of the site's folder for rows, tables of counts and papers of the patterns that are sold. */
-export async function findLeaks(collected: readonly Collected[], folder: string): Promise<readonly Leak[]> {
-  const free = collected.filter(({ sold }) => !sold).flatMap(booklets)
-  const known = new Set(free.flatMap(rowTexts))
-  const knownTables = free.flatMap(countTables)
-  const sold = collected.filter((one) => one.sold).map((one) => ({
+export async function findLeaks(forSale: readonly Collected[], texts: readonly PublicTexts[], folder: string): Promise<readonly Leak[]> {
+  if (forSale.length === 0) return []
+  const known = new Set(texts.flatMap(({ rows }) => rows))
+  const knownTables = texts.flatMap(({ tables }) => tables)
+  const sold = forSale.map((one) => ({
     slug: one.slug, papers: new RegExp(`^${one.slug}-.*\\.(?:pdf|html)$`),
     // What a free pattern says as well is public already.
     rows: [...new Set([...booklets(one).flatMap(rowTexts), ...ledgerRows(one)])].filter((row) => row.length >= tellingLength && !known.has(row)),
@@ -32,7 +43,6 @@ export async function findLeaks(collected: readonly Collected[], folder: string)
     elsewhere: booklets(one).flatMap(countTables).filter((table) => table.split(' ').length - 2 >= tellingElsewhere && !knownTables.some((other) => other.includes(table))),
     title: bare(one.booklet?.title ?? ''),
   }))
-  if (sold.length === 0) return []
   const leaks: Leak[] = []
   for (const entry of await readdir(folder, { recursive: true, withFileTypes: true })) {
     if (!entry.isFile()) continue

@@ -3,12 +3,13 @@ import { fileURLToPath } from 'node:url'
 import type { LoaderContext } from 'astro/loaders'
 import { z } from 'astro/zod'
 import type { PatternEntry } from '../components/pattern-entry.ts'
+import { slugOf } from '../pattern/slug.ts'
 import { collectPattern, digestOf, hindrances, patternBytes, patternPaths, type Collected, type Shelf } from './collect-patterns.ts'
 import { engineFingerprint } from './engine-fingerprint.ts'
 import { failedBuild } from './failed-build.ts'
 import { handedOver } from './hand-over.ts'
 import { remarks } from './report-patterns.ts'
-import { fullEntry, listedEntry } from './to-entry.ts'
+import { cardEntry, cardOfCollected, fullEntry, listedEntry } from './to-entry.ts'
 
 type Watcher = NonNullable<LoaderContext['watcher']>
 const unwatch = new WeakMap<Watcher, () => void>()
@@ -46,9 +47,16 @@ interface Loading {
 async function loadOne({ context, shelf, engine, path }: Loading & { readonly path: string }): Promise<readonly Collected[]> {
   const dev = context.watcher !== undefined
   const file = await patternBytes(shelf, path)
-  const digest = context.generateDigest({ engine, file: digestOf(file), dev })
+  const given = handedOver(path, digestOf(file))
+  const digest = context.generateDigest({ engine, file: digestOf(file), kept: dev ? 'remarks' : given ? 'card' : 'all' })
   if (context.store.get(path)?.digest === digest) return []
-  const collected = handedOver(path, digestOf(file)) ?? collectPattern(file)
+  if (given) {
+    // Booklets stay in this process: the store would carry every one of them into every build.
+    const card = 'card' in given ? given.card : cardOfCollected(given)
+    context.store.set({ id: path, digest, filePath: path, data: { ...cardEntry(slugOf(path), card?.sold ?? false, card) } })
+    return []
+  }
+  const collected = collectPattern(file)
   // What ends a build is not kept: it must be found again the next time.
   if (dev || hindrances(collected.diagnostics).length === 0) {
     context.store.set({ id: path, digest, filePath: path, data: { ...entry(collected, dev) } })

@@ -4,9 +4,9 @@ import { basename } from 'node:path'
 
 /**
  * Makes a folder anew and puts it in the older one's place only when all of it came out. `make` fills an empty folder beside it;
- * when it throws, the older folder is as it was.
+ * when it throws or says false, the older folder is as it was.
  */
-export async function replaceFolder(folder: string, make: (fresh: string) => Promise<void>): Promise<void> {
+export async function replaceFolder(folder: string, make: (fresh: string) => Promise<boolean | void>): Promise<void> {
   const fresh = `${folder}.new.tmp`
   const older = `${folder}.old.tmp`
   const release = await lock(`${folder}.lock.tmp`)
@@ -15,7 +15,7 @@ export async function replaceFolder(folder: string, make: (fresh: string) => Pro
     if (existsSync(older)) await (existsSync(folder) ? rm(older, { recursive: true }) : rename(older, folder))
     await rm(fresh, { recursive: true, force: true })
     await mkdir(fresh, { recursive: true })
-    await make(fresh)
+    if ((await make(fresh)) === false) return
     if (existsSync(folder)) await rename(folder, older)
     await rename(fresh, folder)
     await rm(older, { recursive: true, force: true })

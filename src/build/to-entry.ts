@@ -1,17 +1,35 @@
+import { cardOf, type Card } from '../components/card.ts'
 import type { PatternEntry, Remark } from '../components/pattern-entry.ts'
 import type { Collected } from './collect-patterns.ts'
 import { rowDigests } from './row-digests.ts'
 import { withoutRows } from './without-rows.ts'
 
 /** A pattern with its rows, for the site when it is free, and for the folder of what is sold. */
-export function fullEntry({ slug, sold, booklet, other, listing, ledger }: Collected, remarks: readonly Remark[]): PatternEntry {
+export function fullEntry(collected: Collected, remarks: readonly Remark[]): PatternEntry {
+  const { slug, sold, booklet, other, listing, ledger } = collected
   return {
     slug, sold, remarks, listing, digests: booklet ? rowDigests(booklet) : {}, ledger: booklet ? ledger() : [],
-    ...(booklet ? { booklet } : {}), ...(other ? { other: other.booklet } : {}),
+    ...cardIn(collected), ...(booklet ? { booklet } : {}), ...(other ? { other: other.booklet } : {}),
   }
 }
 
 /** What the public site may know of a pattern that is sold: nothing of its rows, in any terms. */
-export function listedEntry({ slug, sold, booklet, listing }: Collected, remarks: readonly Remark[]): PatternEntry {
-  return { slug, sold, remarks, listing, digests: {}, ledger: [], ...(booklet ? { booklet: withoutRows(booklet) } : {}) }
+export function listedEntry(collected: Collected, remarks: readonly Remark[]): PatternEntry {
+  const { slug, sold, booklet, listing } = collected
+  return { slug, sold, remarks, listing, digests: {}, ledger: [], ...cardIn(collected), ...(booklet ? { booklet: withoutRows(booklet) } : {}) }
+}
+
+/** A pattern of which only the card is kept. */
+export function cardEntry(slug: string, sold: boolean, card: Card | undefined): PatternEntry {
+  return { slug, sold, remarks: [], listing: card?.listing ?? { weights: [], changes: [] }, digests: {}, ledger: [], ...(card ? { card } : {}) }
+}
+
+/** The card of a pattern; undefined where it has no booklet. */
+export function cardOfCollected({ booklet, sold, listing }: Collected): Card | undefined {
+  return booklet && cardOf(sold ? withoutRows(booklet) : booklet, sold, listing)
+}
+
+function cardIn(collected: Collected): { readonly card?: Card } {
+  const card = cardOfCollected(collected)
+  return card ? { card } : {}
 }

@@ -1,10 +1,13 @@
 import type { Booklet } from '../booklet/booklet.ts'
 import type { LedgerPiece } from '../booklet/ledger.ts'
+import type { Card } from './card.ts'
 
 /** One pattern as its pages get it. */
 export interface PatternEntry {
   readonly slug: string
   /** Left out when the file could not be read as a pattern; this happens only while it is being written. */
+  readonly card?: Card
+  /** Left out with the card, and where only the card is kept. */
   readonly booklet?: Booklet
   /** The same in the other terms, where the pattern comes out in them. */
   readonly other?: Booklet

@@ -1,17 +1,23 @@
 import { getCollection } from 'astro:content'
-import type { Booklet } from '../booklet/booklet.ts'
+import type { Card } from './card.ts'
 import type { HelpEntry } from './help-entry.ts'
 import type { PatternEntry } from './pattern-entry.ts'
+import { publisherOf } from './shelf-line.ts'
 
-/** Every pattern. */
+/** Every pattern. In a build only the cards are here: booklets are handed over apart. */
 export async function patternEntries(): Promise<readonly PatternEntry[]> {
   const entries: readonly { readonly data: PatternEntry }[] = await getCollection('patterns')
   return entries.map(({ data }) => data)
 }
 
-/** Every booklet that there is. */
-export async function booklets(): Promise<readonly Booklet[]> {
-  return (await patternEntries()).flatMap(({ booklet }) => (booklet ? [booklet] : []))
+/** The card of every pattern that has one. */
+export async function cards(): Promise<readonly Card[]> {
+  return (await patternEntries()).flatMap(({ card }) => (card ? [card] : []))
+}
+
+/** Whose site it is. */
+export async function publisherName(): Promise<string> {
+  return publisherOf(await cards())
 }
 
 /** Every help page, by its code. */

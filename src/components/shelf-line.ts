@@ -53,14 +53,14 @@ function metric(text: string): string {
 }
 
 /** Patterns in the order of the index: by the studio's own numbers, then by title. */
-export function shelfOrder(booklets: readonly Booklet[]): readonly Booklet[] {
-  const number = (booklet: Booklet) => booklet.number ?? Number.POSITIVE_INFINITY
-  return [...booklets].sort((a, b) => number(a) - number(b) || a.title.localeCompare(b.title, 'en'))
+export function shelfOrder<T extends { readonly number?: number; readonly title: string }>(patterns: readonly T[]): readonly T[] {
+  const number = (pattern: T) => pattern.number ?? Number.POSITIVE_INFINITY
+  return [...patterns].sort((a, b) => number(a) - number(b) || a.title.localeCompare(b.title, 'en'))
 }
 
 /** Whose site it is: the designer of most of its patterns. */
-export function publisherOf(booklets: readonly Booklet[]): string {
+export function publisherOf(patterns: readonly { readonly publisher: string }[]): string {
   const counts = new Map<string, number>()
-  for (const { publisher } of booklets) counts.set(publisher, (counts.get(publisher) ?? 0) + 1)
+  for (const { publisher } of patterns) counts.set(publisher, (counts.get(publisher) ?? 0) + 1)
   return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? 'Patterns'
 }

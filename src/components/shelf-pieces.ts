@@ -23,9 +23,9 @@ export interface ShelfPiece {
   readonly outline: string
 }
 
-/** All pieces that are drawn to scale, in their order, as they stand on a shelf. */
-export function shelfPieces(booklets: readonly Booklet[]): readonly ShelfPiece[] {
-  return booklets.flatMap((booklet) => (booklet.drawing?.drawing.scale === undefined ? [] : [pieceOf(booklet, booklet.drawing.drawing)]))
+/** A piece as it stands on the shelf; undefined where it is not drawn to scale. */
+export function shelfPiece(booklet: Booklet): ShelfPiece | undefined {
+  return booklet.drawing?.drawing.scale === undefined ? undefined : pieceOf(booklet, booklet.drawing.drawing)
 }
 
 function pieceOf({ slug, number, title }: Booklet, drawing: DrawingText['drawing']): ShelfPiece {

@@ -1,12 +1,11 @@
 import type { APIRoute } from 'astro'
 import { address } from '../components/address.ts'
-import { booklets } from '../components/published.ts'
-import { publisherOf } from '../components/shelf-line.ts'
+import { publisherName } from '../components/published.ts'
 
 /** Lets a phone put the shelf among its own programs. Colours as the pages have them. */
 export const GET: APIRoute = async () => Response.json({
-  name: publisherOf(await booklets()),
-  short_name: publisherOf(await booklets()),
+  name: await publisherName(),
+  short_name: await publisherName(),
   start_url: address(''),
   scope: address(''),
   display: 'minimal-ui',

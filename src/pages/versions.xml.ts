@@ -2,15 +2,15 @@ import rss from '@astrojs/rss'
 import type { APIRoute } from 'astro'
 import { address } from '../components/address.ts'
 import { patternFolder } from '../components/paper-path.ts'
-import { patternEntries } from '../components/published.ts'
+import { cards } from '../components/published.ts'
 import { publisherOf } from '../components/shelf-line.ts'
 
 /** A feed of new patterns and new versions, newest first. */
 export const GET: APIRoute = async (context) => {
-  const entries = (await patternEntries()).filter(({ booklet }) => booklet)
-  const publisher = publisherOf(entries.flatMap(({ booklet }) => booklet ?? []))
-  const items = entries.flatMap(({ slug, booklet, listing }) => listing.changes.map(({ version, date, what }) => ({
-    title: `${booklet?.title ?? slug} ${version}`, description: what, pubDate: new Date(`${date}T12:00:00Z`), link: `${address(patternFolder(slug))}#version-${version}`,
+  const all = await cards()
+  const publisher = publisherOf(all)
+  const items = all.flatMap(({ slug, title, listing }) => listing.changes.map(({ version, date, what }) => ({
+    title: `${title} ${version}`, description: what, pubDate: new Date(`${date}T12:00:00Z`), link: `${address(patternFolder(slug))}#version-${version}`,
   })))
   return rss({
     title: `${publisher}: new versions`, description: `New patterns and new versions by ${publisher}.`, site: context.site ?? context.url, trailingSlash: false,

@@ -66,4 +66,21 @@ export function brokenPatternsStopTheBuild(site: () => BuiltSite): void {
     expect(mended.code).toBe(0)
     expect(await digests(site().dist)).toEqual(before)
   }, 120_000)
+
+  test('an edit of one pattern makes that pattern anew and takes the others over, to the same bytes as a build of everything', async () => {
+    const before = await digests(site().dist)
+    const text = readFileSync(file(), 'utf8')
+    writeFileSync(file(), text.replace(/^summary: .*$/m, 'summary: A cap with another summary'))
+    const edited = await build()
+    expect(edited.err).toBe('')
+    expect(edited.out).toMatch(/^\d+ patterns are as before; only the other 2 were made anew\.$/m)
+    const after = await digests(site().dist)
+    const changed = Object.keys(after).filter((name) => after[name] !== before[name])
+    expect(changed).toContain('patterns/tarpaulin-cap/index.html')
+    expect(changed.filter((name) => name.startsWith('patterns/') && !name.startsWith('patterns/tarpaulin-cap/'))).toEqual([])
+    expect(Object.keys(after)).toEqual(Object.keys(before))
+    writeFileSync(file(), text)
+    expect((await build()).code).toBe(0)
+    expect(await digests(site().dist)).toEqual(before)
+  }, 120_000)
 }

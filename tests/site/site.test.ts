@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe } from 'vitest'
 import { copyProject, npm, type Ended, type ProjectCopy } from '../support/project-copy.ts'
 import { brokenPatternsStopTheBuild } from './broken-patterns.ts'
+import { keeping } from './keeping-in-a-browser.ts'
 import { pagesInABrowser } from './pages-in-a-browser.ts'
 import { pagesSayWhatThePaperSays } from './same-words.ts'
 import { whatIsSold } from './sold.ts'
@@ -33,5 +34,6 @@ describe('a build', () => whatABuildLeaves(built))
 describe('page and paper', () => pagesSayWhatThePaperSays(built))
 describe('pages in a browser', () => pagesInABrowser(built))
 describe('working a pattern', () => ticking(built))
+describe('keeping a pattern', () => keeping(built))
 describe('what is sold', () => whatIsSold(built))
 describe('a pattern that does not come out', () => brokenPatternsStopTheBuild(built))

@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { expect, test } from 'vitest'
 import { collectPattern } from '../../src/build/collect-patterns.ts'
-import { findLeaks } from '../../src/build/find-leaks.ts'
+import { findLeaks, publicTexts } from '../../src/build/find-leaks.ts'
 import { digests, npm } from '../support/project-copy.ts'
 import type { BuiltSite } from './site.test.ts'
 
@@ -45,9 +45,10 @@ export function whatIsSold(site: () => BuiltSite): void {
       cpSync(join(site().dist, 'patterns/tarpaulin-cap/index.html'), join(folder, 'page.html'))
       const file = (name: string) => ({ path: `patterns/${name}.md`, bytes: readFileSync(join(site().copy.folder, `patterns/${name}.md`)) })
       const sold = file('bollard-hat')
-      const collected = [collectPattern({ path: 'patterns/kept-back.md', bytes: Buffer.from(sold.bytes.toString('utf8').replace('access: free', 'access: sold').replace('title: Bollard Hat', 'title: Kept Back Hat')) }), collectPattern(file('tarpaulin-cap'))]
-      expect(collected[0]?.sold).toBe(true)
-      expect(await findLeaks(collected, folder)).toEqual([])
+      const sale = [collectPattern({ path: 'patterns/kept-back.md', bytes: Buffer.from(sold.bytes.toString('utf8').replace('access: free', 'access: sold').replace('title: Bollard Hat', 'title: Kept Back Hat')) })]
+      const known = [publicTexts(collectPattern(file('tarpaulin-cap')))]
+      expect(sale[0]?.sold).toBe(true)
+      expect(await findLeaks(sale, known, folder)).toEqual([])
       const plants: readonly (readonly [string, string | Uint8Array])[] = [
         ['row.html', '<p>Ch&nbsp;2, *hdc in next 5&nbsp;sts, <b>2&nbsp;hdc in next st</b>; rep from * around, join with sl&nbsp;st in first hdc.</p>'],
         ['rows.json', JSON.stringify({ text: 'Ch 2, *FPdc around next st, BPdc around next st; rep from * around, join with sl st in first FPdc.' })],
@@ -60,7 +61,7 @@ export function whatIsSold(site: () => BuiltSite): void {
       for (const [name, bytes] of plants) {
         mkdirSync(folder, { recursive: true })
         writeFileSync(join(folder, name), bytes)
-        expect((await findLeaks(collected, folder)).map(({ file, slug }) => `${slug} in ${file}`), name).toContain(`kept-back in ${name}`)
+        expect((await findLeaks(sale, known, folder)).map(({ file, slug }) => `${slug} in ${file}`), name).toContain(`kept-back in ${name}`)
         rmSync(join(folder, name))
       }
     } finally {
