@@ -9,12 +9,12 @@ import { readCases } from '../../support/read-cases.ts'
 
 // What a person sees on a narrow screen. The oracle is the width itself, and that no word of a sentence is lost.
 
-const sources = readdirSync('tests/patterns').filter((file) => file.endsWith('.md')).flatMap((file) =>
-  readCases(readFileSync(`tests/patterns/${file}`, 'utf8'), file).flatMap((one) => (one.kind === 'fence' && one.expected.length > 0 ? [one.wrapped.source] : [])))
+const checked = readdirSync('tests/patterns').filter((file) => file.endsWith('.md')).flatMap((file) =>
+  readCases(readFileSync(`tests/patterns/${file}`, 'utf8'), file).flatMap((one) => (one.kind === 'fence' && one.expected.length > 0 ? [checkPattern(one.wrapped.source)] : [])))
 
 describe.each([60, 80, 100])('on a screen of %d columns', (columns) => {
   const options = terminalOptions({ columns }, {})
-  const reports = sources.map((source) => reportText(checkPattern(source).diagnostics, source, options))
+  const reports = checked.map(({ diagnostics, source }) => reportText(diagnostics, source, options))
 
   test('no sentence, label or tally goes beyond it', () => {
     expect(reports.length).toBeGreaterThan(30)
@@ -25,9 +25,9 @@ describe.each([60, 80, 100])('on a screen of %d columns', (columns) => {
   })
 
   test('every sentence still stands there, word for word', () => {
-    for (const [at, source] of sources.entries()) {
+    for (const [at, { diagnostics }] of checked.entries()) {
       const flat = reports[at]!.replace(/\n\s+/g, ' ')
-      for (const { message, hint } of checkPattern(source).diagnostics) {
+      for (const { message, hint } of diagnostics) {
         expect(flat).toContain(message)
         if (hint) expect(flat).toContain(hint.text)
       }
