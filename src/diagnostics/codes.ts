@@ -112,6 +112,9 @@ export const codes = {
   'construction-unsaid': { severity: 'warning', title: 'Nothing outside the rows says how the work is built' },
   'finishing-unsaid': { severity: 'warning', title: 'Nothing says what becomes of the ends' },
   'size-jump-uneven': { severity: 'warning', title: 'One size jumps further from the last than the others' },
+  'hook-label-wrong': { severity: 'warning', title: 'The letter of a hook is that of another size' },
+  'yarn-word-mismatch': { severity: 'warning', title: 'The text names a yarn of another weight than the materials' },
+  'abbreviation-not-used': { severity: 'warning', title: 'The list of abbreviations has one that nothing uses' },
 } as const satisfies Record<string, CodeInfo>
 
 export type DiagnosticCode = keyof typeof codes

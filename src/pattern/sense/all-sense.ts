@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts'
+import { abbreviationNotUsed } from './abbreviation-not-used.ts'
 import { abbreviationTwoMeanings } from './abbreviation-two-meanings.ts'
 import { ballOutsideWeight } from './ball-outside-weight.ts'
 import { ballsMismatch } from './balls-mismatch.ts'
@@ -16,6 +17,7 @@ import { gaugeIncomplete } from './gauge-incomplete.ts'
 import { gaugeOutsideWeight } from './gauge-outside-weight.ts'
 import { gaugeStitchNotUsed } from './gauge-stitch-not-used.ts'
 import { hazardInNotions } from './hazard-in-notions.ts'
+import { hookLabelWrong } from './hook-label-wrong.ts'
 import { hookNotListed } from './hook-not-listed.ts'
 import { hookNotUsed } from './hook-not-used.ts'
 import { hookOutsideWeight } from './hook-outside-weight.ts'
@@ -56,6 +58,7 @@ import { yarnDetailsMissing } from './yarn-details-missing.ts'
 import { yarnEndUnsaid } from './yarn-end-unsaid.ts'
 import { yarnRowsMismatch } from './yarn-rows-mismatch.ts'
 import { yarnSameForAllSizes } from './yarn-same-for-all-sizes.ts'
+import { yarnWordMismatch } from './yarn-word-mismatch.ts'
 import type { SenseFacts } from './sense-facts.ts'
 
 /** Every check of sense: the front-matter, the rows beside one another, the words around them. */
@@ -117,4 +120,7 @@ export const senseChecks: readonly ((facts: SenseFacts) => readonly Diagnostic[]
   sizeListOrder,
   buttonholeMismatch,
   ballsMismatch,
+  hookLabelWrong,
+  yarnWordMismatch,
+  abbreviationNotUsed,
 ]

@@ -122,3 +122,19 @@ describe('words that only sound like a hazard or another use', () => {
     expect([...notion(what, madeFor, summary)].sort()).toEqual(codes)
   })
 })
+
+// Letters of hooks beside their millimetres, those on which the published charts agree.
+describe('letters of hooks', () => {
+  const charts: readonly (readonly [string, number])[] = [['B-1', 2.25], ['C-2', 2.75], ['D-3', 3.25], ['E-4', 3.5], ['F-5', 3.75], ['G-6', 4], ['H-8', 5], ['I-9', 5.5], ['J-10', 6], ['K-10½', 6.5], ['L-11', 8]]
+
+  test.each(charts)('%s is %d mm', (letter, size) => {
+    expect(found('', square(20, 4), `Worked with a ${letter} (${size} mm) hook.`)).toEqual([])
+    expect(found('', square(20, 4), `Worked with a ${size} mm (US ${letter}) hook.`)).toEqual([])
+    expect(found('', square(20, 4), `Worked with a ${letter} (${size + 0.5} mm) hook.`)).toEqual(['hook-label-wrong'])
+    expect(found('', square(20, 4), `Worked with a ${size + 0.5} mm (US ${letter}) hook.`)).toEqual(['hook-label-wrong'])
+  })
+
+  test('a letter that makers sell in two sizes is let pass', () => {
+    expect(found('', square(20, 4), 'Worked with a G (4.25 mm) hook.')).toEqual([])
+  })
+})

@@ -105,6 +105,9 @@ describe('a toy', () => {
   test.each([
     'You need 1 ball of A and 1 ball of B.',
     'One ball of A makes three heads.',
+    'Worked in worsted (aran) yarn.',
+    'Any DK or worsted yarn will do.',
+    'A bulky yarn gives a larger seal.',
     'Round 3 has 12 stitches of A.',
     'Round 4 has 12 sts in B and the others in A.',
     'It is 20 cm wide, 30 cm long (8 in, 12 in).',
