@@ -42,6 +42,10 @@ export interface Booklet {
   /** Prose that comes before the parts (Notes) and after them (Assembly, Finishing …), from the Markdown body. */
   readonly before: readonly Section[]
   readonly after: readonly Section[]
+  /** What closes a pattern: where help is to be had, what may be done with it, who had a part in it. */
+  readonly closing?: readonly Section[]
+  /** What each version brought, newest first, for print; the page has a list of its own. */
+  readonly versions?: Section
   /** Sources of published tables that are shown. */
   readonly credits: readonly string[]
 }

@@ -4,6 +4,7 @@ import type { Pattern, SpecialStitch } from '../pattern/pattern.ts'
 import { abbreviationsOf } from './abbreviations.ts'
 import type { Booklet, Part, RowLine, SpecialStitchText } from './booklet.ts'
 import { cautionsOf, withCautions } from './cautions.ts'
+import { closingOf } from './closing.ts'
 import { dateText } from './date-text.ts'
 import { drawingText } from './drawing-text.ts'
 import { factsOf } from './facts.ts'
@@ -62,6 +63,7 @@ export function makeBooklet(checked: CheckedPattern): Booklet {
     parts: withCautions(parts, pattern, all),
     ...(drawing === undefined ? {} : { drawing }),
     ...prose,
+    ...closingOf(pattern),
     credits: credits(pattern),
   }
 }

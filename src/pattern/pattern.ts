@@ -29,6 +29,11 @@ export interface Pattern {
   readonly pieces: readonly Piece[]
   readonly seams: readonly Seam[]
   readonly finished: readonly Finished[]
+  readonly licence?: string
+  readonly contact?: string
+  readonly errata?: string
+  /** Who else had a part in it. */
+  readonly credits?: readonly { readonly part: string; readonly by: string }[]
   readonly changes: readonly Change[]
   /** Warnings that the designer lets stand. */
   readonly accepted: readonly Acceptance[]

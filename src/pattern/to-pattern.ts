@@ -46,6 +46,10 @@ export function toPattern(source: Source, { root, values, body }: {
       said({ join, by, wrongSides: seam['wrong-sides'], ease, span: spanOf('seams', index) })),
     finished: (values.finished ?? []).map(({ what, of, is }, index) =>
       said({ what, of, is: forEachSize(is, sizes.length), span: spanOf('finished', index) })),
+    licence: values.licence,
+    contact: values.contact,
+    errata: values.errata,
+    credits: values.credits,
     changes: values.changes ?? [],
     accepted: (values.accepted ?? []).map(({ code, row, piece, why }, index) =>
       said({ code, row, piece, why, codeSpan: spanOf('accepted', index, 'code'), span: spanOf('accepted', index) })),

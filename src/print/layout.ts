@@ -34,7 +34,7 @@ export function layOut(booklet: Booklet, drawing?: CoverDrawing): LaidOut {
   const rowsOnNewPage = booklet.parts.length > 0 && sheet.y > rowsMayBegin
   if (rowsOnNewPage) sheet.newPage()
   for (const part of booklet.parts) placePart(sheet, part, booklet)
-  for (const section of booklet.after) placeSection(sheet, section)
+  for (const section of [...booklet.after, ...(booklet.closing ?? []), ...(booklet.versions ? [booklet.versions] : [])]) placeSection(sheet, section)
   placeFooters(sheet, booklet)
   return sheet
 }

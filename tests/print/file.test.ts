@@ -97,6 +97,19 @@ describe('check boxes', () => {
   })
 })
 
+// Ticked in a reader that has nothing to do with the writer, saved by it, and opened again.
+describe('a box that is ticked on a screen', () => {
+  test('is ticked when the file was saved, and no other is', async () => {
+    const pdf = await openPdf(await printPattern(float))
+    const boxesIn = async (file: typeof pdf) => (await Promise.all((await pagesOf(file)).map((page) => page.getAnnotations()))).flat().filter(({ checkBox }) => checkBox)
+    const box = (await boxesIn(pdf)).find(({ fieldName }) => fieldName === 'The ball, Round 12')
+    pdf.annotationStorage.setValue(box?.id, { value: true })
+    const saved = await boxesIn(await openPdf(await pdf.saveDocument()))
+    expect(saved.filter(({ fieldValue }) => fieldValue === 'Yes').map(({ fieldName }) => fieldName)).toEqual(['The ball, Round 12'])
+    expect(saved).toHaveLength(34)
+  })
+})
+
 // A link inside the file has its goal as a destination of its own (ISO 32000-1, 12.3.2.2), read here by another reader.
 describe('links inside the file', () => {
   const linksOf = async (bytes: Uint8Array) => {

@@ -3,6 +3,7 @@ import { acceptance } from './acceptance.ts'
 import { change } from './change.ts'
 import { conventions } from './conventions.ts'
 import { choice, day, keys, list, text, version, whole } from './fields.ts'
+import { credit } from './credit.ts'
 import { finished } from './finished.ts'
 import { gauge } from './gauge.ts'
 import { materials } from './materials.ts'
@@ -35,6 +36,10 @@ export const patternSchema = keys({
   pieces: list(piece, 'The pieces, in the order in which they are worked.').min(1, 'must hold at least one piece'),
   seams: list(seam, 'How the pieces are joined.').optional(),
   finished: list(finished, 'Finished measurements.').optional(),
+  licence: text('What may be done with the pattern and with what is made from it, in a sentence or two.').optional(),
+  contact: text('Where help is to be had: an address of mail or of a page.').optional(),
+  errata: text('Where corrections are published.').optional(),
+  credits: list(credit, 'Who else had a part in it, each with their consent.').optional(),
   changes: list(change, 'What each version brought, the newest first.').optional(),
   accepted: list(acceptance, 'Warnings that the designer has looked at and lets stand.').optional(),
 }, 'A crochet pattern: its facts, its materials and the rows of its pieces.')

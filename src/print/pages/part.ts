@@ -48,7 +48,7 @@ export function placePart(sheet: Sheet, part: Part, booklet: Pick<Booklet, 'size
     if (at === 0) placeHead(sheet, part, head)
     else placeContinuedHead(sheet, part)
     body = placeRange(sheet, context, page, body)
-    if (at < pages.length - 1) placeGoesOn(sheet, part)
+    if (at < pages.length - 1) placeGoesOn(sheet, part, blocks.slice(0, page.to))
   }
   if (pages.length === 0) {
     if (head.height > sheet.room && !sheet.isFresh) sheet.newPage()
@@ -121,8 +121,11 @@ function placeContinuedHead(sheet: Sheet, part: Part): void {
   sheet.y += headToRule
 }
 
-function placeGoesOn(sheet: Sheet, part: Part): void {
-  const note = oneLine(`Part ${part.number} continues on page ${sheet.page + 2}`, styles.note)
+function placeGoesOn(sheet: Sheet, part: Part, done: readonly PartBlock[]): void {
+  const last = done.findLast((block) => block.kind === 'row')
+  const share = last?.kind === 'row' ? Math.round(last.row.progress * 100) : 0
+  const progress = share > 0 && share < 100 ? `; ${share}% of its stitches are done` : ''
+  const note = oneLine(`Part ${part.number} continues on page ${sheet.page + 2}${progress}`, styles.note)
   sheet.text('pagination', note, styles.note, live.left, sheet.y + 1.2 + baselineIn(styles.note))
 }
 
