@@ -1,6 +1,7 @@
 import { runChecks } from '../checks/run-checks.ts'
-import type { PieceFacts } from '../checks/facts.ts'
+import type { PieceFacts, Waiting } from '../checks/facts.ts'
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import type { Held } from '../fabric/held.ts'
 import { lexicon } from '../fabric/lexicon.ts'
 import { pieceEdges, seamEdge } from '../fabric/piece-edges.ts'
 import { readRows } from '../fabric/real-rows.ts'
@@ -29,7 +30,7 @@ export function checkPattern(source: Source): CheckedPattern {
 export function checkOnce(source: Source): CheckedPattern {
   const { pattern, diagnostics } = readPattern(source)
   if (!pattern) return { source, pieces: [], diagnostics }
-  const { pieces, facts, undecided, split, words, remarks } = workAll(pattern)
+  const { pieces, facts, waiting, undecided, split, words, remarks } = workAll(pattern)
   const yarns = pattern.materials?.yarns.flatMap(({ letter }, index) => {
     const span = pattern.places.get(`materials.yarns.${index}.letter`)
     return letter !== undefined && span ? [{ letter, span }] : []
@@ -37,8 +38,8 @@ export function checkOnce(source: Source): CheckedPattern {
   const defined = new Set(pattern.stitches.map(({ abbr }) => abbr))
   const termsSpan = pattern.places.get('terms')
   const prose = [...prosePlaces(pattern), ...remarks.map(({ span }) => span)]
-  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, split, definitions: legsDefined(pattern), prose, ...(termsSpan && { termsSpan }), seams: pattern.seams.map(({ join, ease, wrongSides, span }) => ({ join, ease: ease === true, ...(wrongSides && { wrongSides }), span })) }, pattern.sizes)
-  const all = [...diagnostics, ...found, ...referencesNotFound(pattern, pieces), ...senseFindings(pattern, pieces, facts, remarks)]
+  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, split, waiting, definitions: legsDefined(pattern), prose, ...(termsSpan && { termsSpan }), seams: pattern.seams.map(({ join, ease, wrongSides, span }) => ({ join, ease: ease === true, ...(wrongSides && { wrongSides }), span })) }, pattern.sizes)
+  const all = [...diagnostics, ...found, ...referencesNotFound(pattern, pieces), ...senseFindings({ pattern, pieces, facts, remarks, told: found })]
   const parted = acceptWarnings(pattern, pieces, all)
   return { source, pattern, pieces, ...parted, diagnostics: inOrder(parted.diagnostics) }
 }
@@ -51,6 +52,7 @@ function workAll(pattern: Pattern) {
   const conventions = saidConventions(pattern, read.flatMap(({ remarks }) => remarks).map(({ span }) => textOf(source, span)))
   const pieces: WorkedPiece[] = []
   const facts: PieceFacts[] = []
+  const waiting: Waiting[] = []
   let split: ReturnType<typeof workInConventions>['split'] = []
   const undecided = new Map<string, ReturnType<typeof workInConventions>['undecided'][number]>()
   for (let size = 0; size < count; size += 1) {
@@ -59,6 +61,7 @@ function workAll(pattern: Pattern) {
       return { name: piece.name, entries, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }) }
     }))
     if (split.length === 0) split = together.split
+    waiting.push(...stillWaiting(together.held, pattern).map(({ places, span }) => ({ size, stitches: places.length, span })))
     for (const point of together.undecided) undecided.set(point.name, point)
     for (const [index, run] of together.runs.entries()) {
       const { piece, entries, remarks } = read[index]!
@@ -70,7 +73,18 @@ function workAll(pattern: Pattern) {
       facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, edge: seamEdge(run), sound: run.sound })
     }
   }
-  return { pieces, facts, undecided: [...undecided.values()], split, words, remarks: read.flatMap(({ piece, remarks }) => remarks.map(({ span }) => ({ span, piece: piece.name }))) }
+  return { pieces, facts, waiting, undecided: [...undecided.values()], split, words, remarks: read.flatMap(({ piece, remarks }) => remarks.map(({ span }) => ({ span, piece: piece.name }))) }
+}
+
+/** What a row passes over waits for a later one where it says what for, or where another opening of the same row is taken up. */
+function stillWaiting(held: readonly Held[], { pieces }: Pattern): readonly Held[] {
+  const makes = new Map(pieces.map(({ name, make }) => [name, make] as const))
+  return held.filter((run) => {
+    const others = held.filter((other) => other.taken && other.by === run.by && other.piece === run.piece)
+    // A piece that is made twice takes up two openings of one size.
+    const made = others.some(({ takenBy, places }) => (makes.get(takenBy ?? '') ?? 1) > 1 && places.length === run.places.length)
+    return !run.taken && !made && (others.length > 0 || /\b(?:sleeve|thumb|hold|held|later)/.test(run.words) && pieces.some(({ name }) => /sleeve|thumb/i.test(name)))
+  })
 }
 
 /** Legs of the pattern's own stitches: `5 dc in one stitch, closed together` has 5. */

@@ -8,14 +8,24 @@ import type { Pattern } from '../pattern.ts'
 import { senseChecks } from './all-sense.ts'
 import { prosePassages, type Passage } from './passages.ts'
 
-/**
- * Whether a pattern's words agree with one another and with its rows: the front-matter, the notes, the prose. `pieces` and `facts` are
- * the same pieces in every size; `remarks` the lines between rows.
- */
-export function senseFindings(pattern: Pattern, pieces: readonly WorkedPiece[], facts: readonly PieceFacts[], remarks: readonly { readonly span: Span; readonly piece: string }[]): readonly Diagnostic[] {
+/** A pattern as it was read and worked. */
+export interface Worked {
+  readonly pattern: Pattern
+  /** Every piece in every size, and the same pieces with their written rows. */
+  readonly pieces: readonly WorkedPiece[]
+  readonly facts: readonly PieceFacts[]
+  /** The lines between rows. */
+  readonly remarks: readonly { readonly span: Span; readonly piece: string }[]
+  /** What the checks of rows and pieces found. */
+  readonly told: readonly Diagnostic[]
+}
+
+/** Whether a pattern's words agree with one another and with its rows: the front-matter, the notes, the prose. */
+export function senseFindings({ pattern, pieces, facts, remarks, told }: Worked): readonly Diagnostic[] {
   const seen = { pattern, pieces, facts, rows: rowPassages(pattern, facts), prose: prosePassages(pattern, remarks) }
   const found = senseChecks.flatMap((check) => check(seen))
-  return found.filter(({ code, primary }) => !(followers[code] ?? []).some((cause) => found.some((other) => other.code === cause))
+  const all = [...told, ...found]
+  return found.filter(({ code, primary }) => !(followers[code] ?? []).some((cause) => all.some((other) => other.code === cause))
     // `Row 9 of the Brim`, and there is no Brim.
     && !(code === 'prose-reference-unknown' && found.some((other) => other.code === 'prose-name-unknown' && other.primary.span.start === primary.span.start)))
 }
@@ -24,6 +34,9 @@ export function senseFindings(pattern: Pattern, pieces: readonly WorkedPiece[], 
 const followers: Partial<Record<DiagnosticCode, readonly DiagnosticCode[]>> = {
   'finished-size-mismatch': ['gauge-outside-weight'],
   'yarn-amount-implausible': ['gauge-outside-weight', 'ball-outside-weight', 'size-list-order'],
+  'yarn-rows-mismatch': ['row-number-out-of-order'],
+  'prose-reference-unknown': ['row-number-out-of-order'],
+  'prose-count-mismatch': ['row-number-out-of-order'],
   'size-jump-uneven': ['finished-size-mismatch', 'gauge-outside-weight'],
 }
 
