@@ -24,6 +24,7 @@ import { specialStitchUndefined } from './special-stitch-undefined.ts'
 import { specialStitchDiffers } from './special-stitch-differs.ts'
 import { stepLopsided } from './step-lopsided.ts'
 import { stitchUnknown } from './stitch-unknown.ts'
+import { stitchesWaiting } from './stitches-waiting.ts'
 import { termsMixed } from './terms-mixed.ts'
 import { totalMismatch } from './total-mismatch.ts'
 import { turningChainTwoMinds } from './turning-chain-two-minds.ts'
@@ -42,4 +43,4 @@ export const pieceChecks: readonly ((facts: PieceFacts) => readonly Diagnostic[]
 ]
 
 /** Checks across the whole pattern. */
-export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, turningChainTwoMinds, seamMismatch, specialStitchDiffers, yarnNotListed, yarnNotUsed, specialStitchUndefined]
+export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, turningChainTwoMinds, seamMismatch, stitchesWaiting, specialStitchDiffers, yarnNotListed, yarnNotUsed, specialStitchUndefined]

@@ -31,6 +31,13 @@ export interface PieceFacts {
   readonly sound: boolean
 }
 
+/** Stitches that wait when the pattern is done. */
+export interface Waiting {
+  readonly size: number
+  readonly stitches: number
+  readonly span: Span
+}
+
 /** The whole pattern: for checks that look across its pieces. */
 export interface PatternFacts {
   readonly source: Source
@@ -48,6 +55,8 @@ export interface PatternFacts {
   readonly definitions: readonly { readonly words: readonly string[]; readonly legs: number }[]
   /** Special stitches that the pattern defines. */
   readonly defined: ReadonlySet<string>
+  /** Stitches that were passed over and that no row takes up, by size. */
+  readonly waiting: readonly Waiting[]
   /** Conventions of which some rows fit one way and some the other. */
   readonly split: readonly SplitConvention[]
   /** Conventions that nothing states and that change the counts. */

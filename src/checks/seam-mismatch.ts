@@ -43,7 +43,7 @@ function mismatch(seam: Seam, pieces: readonly PieceFacts[]): Words | undefined 
   if (pieces.length < 2 || !pieces.every(({ sound, edge }) => sound && edge.stitches > 0)) return undefined
   const counts = pieces.map(({ edge }) => edge.stitches)
   if (new Set(counts).size > 1) return byNumber(seam, pieces, counts)
-  return seam.ease ? undefined : byCorners(seam, pieces)
+  return seam.ease ? undefined : byCorners(seam, pieces) ?? byBorderCorners(pieces)
 }
 
 function byNumber(seam: Seam, pieces: readonly PieceFacts[], counts: readonly number[]): Words | undefined {
@@ -78,15 +78,36 @@ function byCorners({ wrongSides }: Seam, pieces: readonly PieceFacts[]): Words |
   if (pieces.length !== 2 || !one || !other || one.edge.sections.length === 0 || other.edge.sections.length === 0) return undefined
   // With like sides together the second piece is seen from behind: its edge runs the other way round.
   const flipped = fromTop(other.edge.sections.toReversed())
+  const laid = meet(one.edge.sections, flipped)
+  if (laid) return undefined
   const told = one.edge.sided && other.edge.sided && wrongSides !== undefined
-  const apart = Math.min(cornersApart(one.edge.sections, flipped), told ? Infinity : cornersApart(one.edge.sections, other.edge.sections))
-  if (apart <= mayShift) return undefined
+  const turned = meet(one.edge.sections, other.edge.sections)
+  if (turned && !told) return undefined
   return {
-    corners: true,
-    message: `the edges to be joined have ${one.edge.stitches} stitches each, but their corners do not meet: they lie up to ${counted(apart, 'stitch')} apart`,
+    // Worked alike, and alike only as long as neither is turned over: for the designer to say whether that is meant.
+    corners: turned,
+    message: `the edges to be joined have ${one.edge.stitches} stitches each, but ${turned ? 'laid on one another their corners do not meet' : 'their corners do not meet'}`,
     short: `${one.edge.stitches} against ${other.edge.stitches}, in other places`,
     note: `from the top on, ${one.name} has ${inOrder(one.edge.sections)}; laid on it, ${other.name} has ${inOrder(flipped)}`,
   }
+}
+
+/** As many stitches and corners, but not as many between them. */
+function byBorderCorners(pieces: readonly PieceFacts[]): Words | undefined {
+  const [one, other] = pieces
+  if (pieces.length !== 2 || !one || !other) return undefined
+  const [a, b] = [one.edge.betweenCorners, other.edge.betweenCorners]
+  if (a.length < 2 || a.length !== b.length || sameRound(a, b) || sameRound(a, b.toReversed())) return undefined
+  return {
+    message: `the edges to be joined have ${one.edge.stitches} stitches each, but their corners do not meet`,
+    short: `${a.join(', ')} against ${b.join(', ')} between corners`,
+    note: `from corner to corner ${one.name} has ${listOf(a.map(String))} stitches, ${other.name} has ${listOf(b.map(String))}`,
+  }
+}
+
+/** Whether two rounds of numbers are the same, wherever they begin. */
+function sameRound(one: readonly number[], other: readonly number[]): boolean {
+  return one.some((_, start) => one.every((count, index) => count === other[(index + start) % other.length]))
 }
 
 function fromTop(sections: SeamEdge['sections']): SeamEdge['sections'] {
@@ -94,23 +115,21 @@ function fromTop(sections: SeamEdge['sections']): SeamEdge['sections'] {
   return top < 0 ? sections : [...sections.slice(top), ...sections.slice(0, top)]
 }
 
-/** A corner may lie so many stitches beside the other: where rows turn, the two sides of a piece are a row apart (common practice, no source). */
-const mayShift = 2
+/** Along a side of row-ends one edge may have so many stitches more: the two sides of a turned piece are a row apart (common practice, no source). */
+const rowsApart = 2
 
-/** How far the corner lies that lies farthest from where it should, in stitches; the turns of both edges are compared in their order. */
-function cornersApart(one: SeamEdge['sections'], other: SeamEdge['sections']): number {
-  const [ours, theirs] = [turnsOf(one), turnsOf(other)]
-  if (ours.length !== theirs.length) return Infinity
-  return Math.max(0, ...ours.map((at, index) => Math.abs(at - theirs[index]!)))
+/** Whether two edges turn at the same stitches, from the top on. */
+function meet(one: SeamEdge['sections'], other: SeamEdge['sections']): boolean {
+  const [ours, theirs] = [withoutShortSides(one), withoutShortSides(other)]
+  return ours.length === theirs.length && ours.every(({ edge, stitches }, index) => {
+    const there = theirs[index]!
+    return edge === there.edge && (edge === 'row-ends' ? Math.abs(stitches - there.stitches) <= rowsApart : stitches === there.stitches)
+  })
 }
 
-/** After how many stitches from the top's start each section ends; row-ends that the border passes make no turn of their own. */
-function turnsOf(sections: SeamEdge['sections']): readonly number[] {
-  let at = 0
-  return sections.flatMap(({ edge, stitches }, index) => {
-    at += stitches
-    return edge === 'row-ends' && sections[index + 1]?.edge === 'step' ? [] : [at]
-  })
+/** Row-ends that a border may as well pass make no turn of their own. */
+function withoutShortSides(sections: SeamEdge['sections']): SeamEdge['sections'] {
+  return sections.filter(({ edge, stitches }) => edge !== 'row-ends' || stitches > rowsApart)
 }
 
 function inOrder(sections: SeamEdge['sections']): string {

@@ -44,6 +44,7 @@ export const codes = {
   'row-not-checked': { severity: 'warning', title: 'A row cannot be counted' },
   'fabric-too-large': { severity: 'error', title: 'A pattern has more stitches than are worked' },
   // Across pieces
+  'stitches-waiting': { severity: 'warning', title: 'Stitches are left to wait, and no row takes them up' },
   'seam-corners-apart': { severity: 'warning', title: 'Two edges to be sewn together turn at different stitches' },
   'seam-eased': { severity: 'warning', title: 'A longer edge is eased in to a shorter one' },
   'seam-mismatch': { severity: 'error', title: 'Two edges to be sewn together do not match' },

@@ -2,7 +2,6 @@ import type { EdgeName, Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext } from './find-place.ts'
 import { isStitch } from './place.ts'
-import type { Stretch } from './outline.ts'
 import type { WorkInto } from './places-of.ts'
 import type { Walk } from './walk.ts'
 import type { Rest } from './work-items.ts'
@@ -77,27 +76,27 @@ export function endOfSide(walk: Walk, from = walk.at): number {
 /** Where the edge ends that the hook stands at; a corner that the row works next is left to it. */
 export function endOfEdge(walk: Walk, rest: Rest): number {
   const stretch = walk.outline?.stretchOf.get(walk.edge[walk.at]!)
-  if (!stretch || stretch.edge === 'row-ends' || stretch.edge === 'step') return stretch?.edge === 'row-ends' && worksStitches(rest) ? endOfRun(walk, stretch) : endOfSide(walk)
+  if (!stretch || stretch.edge === 'step') return endOfSide(walk)
   let index = walk.at
   while (index < walk.edge.length && walk.outline?.stretchOf.get(walk.edge[index]!) === stretch) index += 1
+  // `2 sc evenly along the short edge, sc in next 14 sts`: the straight run of a side that steps farther on, or the side with its steps.
+  if (stretch.edge === 'row-ends') return index === endOfSide(walk) || walk.choose('edge-with-steps', ['the edge ends where the step begins', 'the edge goes on over its steps']) === 0 ? index : endOfSide(walk)
   return worksCorner(rest) && !cornersApart(walk) ? Math.max(walk.at, index - 1) : index
+}
+
+/** Where the next edge begins: behind the rest of the one that the row has begun. */
+export function startOfNext(walk: Walk): number {
+  const before = walk.edge[walk.at - 1]
+  const stretch = before && walk.outline?.stretchOf.get(before)
+  let index = walk.at
+  if (!stretch || !walk.taken.has(before)) return index
+  while (index < walk.end && walk.outline?.stretchOf.get(walk.edge[index]!) === stretch) index += 1
+  return index
 }
 
 /** Index behind the last place of the edge that the hook stands at, corner included. */
 export function lastOfEdge(walk: Walk): number {
   return endOfEdge(walk, { uses: 0, items: [] })
-}
-
-/** `2 hdc evenly along the short edge, hdc in next 16 sts`: the row-ends end where the step begins. */
-function worksStitches({ items }: Rest): boolean {
-  const next = items.find(({ node }) => node !== 'aside')
-  return next?.node === 'work' && next.target?.walk === 'next' && (next.target.thing === undefined || next.target.thing.kind === 'stitch' && next.target.thing.where === undefined)
-}
-
-function endOfRun(walk: Walk, stretch: Stretch): number {
-  let index = walk.at
-  while (index < walk.edge.length && walk.outline?.stretchOf.get(walk.edge[index]!) === stretch) index += 1
-  return index
 }
 
 function worksCorner({ items }: Rest): boolean {
@@ -121,7 +120,7 @@ export function intoCorner(walk: Walk, target: Target, span: Span, work: WorkInt
 
 /** An edge named that does not come next is a border gone astray. */
 export function expectEdge(walk: Walk, named: EdgeName | undefined, span: Span): void {
-  if (!walk.outline || !named || named === 'any' || named === 'all') return
+  if (!walk.outline || !named || named === 'any' || named === 'next' || named === 'all') return
   const next = edgeAt(walk, walk.at)
   if (next && next !== named) walk.trouble({ kind: 'other-edge', span, named, next })
 }
@@ -137,7 +136,7 @@ function edgeAt(walk: Walk, from: number): 'side' | 'underside' | 'top' | undefi
 
 /** The index at which a named edge begins, from the hook on and round. */
 export function startOfEdge(walk: Walk, named: EdgeName | undefined): number {
-  return walk.edge.findIndex((place, index) => index >= walk.at && (named === 'any' || named === 'all' || isOn(walk, place, named)))
+  return walk.edge.findIndex((place, index) => index >= walk.at && (named === 'any' || named === 'next' || named === 'all' || isOn(walk, place, named)))
 }
 
 function isOn(walk: Walk, place: Walk['edge'][number], named: EdgeName | undefined): boolean {

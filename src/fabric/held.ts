@@ -19,6 +19,10 @@ export interface Held extends HeldRun {
   readonly row: number | undefined
   readonly by: number | undefined
   taken: boolean
+  /** Name of the piece that took them up. */
+  takenBy?: string
+  /** Name of the piece whose row passed them over. */
+  readonly piece: string
 }
 
 interface Named {

@@ -2,9 +2,12 @@ import type { Instruction } from '../notation/syntax.ts'
 import { borderEdge } from './border-edge.ts'
 import type { Outline, Stretch } from './outline.ts'
 import type { Edge } from './place.ts'
+import { everyReading } from './readable.ts'
+import type { RowSetting } from './walk.ts'
+import type { RowToWork } from './work-row.ts'
 
 /** Another way to meet an outline, and in words which. */
-export interface OtherBorder {
+interface OtherBorder {
   readonly edge: Edge
   readonly words: string
 }
@@ -16,7 +19,7 @@ const mostStarts = 16
  * Where the words leave open how a border meets the outline: a row that is joined anew may begin at any edge and on either side, and the
  * chain under a skipped turning chain that counts as a stitch is taken for a place by some.
  */
-export function otherBorders(items: readonly Instruction[], edge: Edge, outline: Outline): readonly OtherBorder[] {
+function otherBorders(items: readonly Instruction[], edge: Edge, outline: Outline): readonly OtherBorder[] {
   const border = edge.outline
   if (!border) return []
   const { turned } = border
@@ -40,4 +43,15 @@ function based(stretches: readonly Stretch[], { base, firstChain }: Outline): re
     if (stretch.places[0] === firstChain) return { ...stretch, places: [base, ...stretch.places] }
     return stretch.places.at(-1) === firstChain ? { ...stretch, places: [...stretch.places, base] } : stretch
   })
+}
+
+/** Where a border does not come out from where the hook stands, the other ways to meet the outline are tried. */
+export function bestOnOutline(first: ReturnType<typeof everyReading>, toWork: RowToWork, setting: RowSetting, outline: Outline): ReturnType<typeof everyReading> {
+  if (!toWork.edge.outline || first.usual?.comesOut || first.others.length > 0) return first
+  for (const { edge, words } of otherBorders(toWork.items, toWork.edge, outline)) {
+    const there = everyReading({ ...toWork, edge }, setting)
+    const found = there.usual?.comesOut ? there.usual : there.others[0]
+    if (found) return { usual: { ...found, assumed: [...found.assumed, words] }, others: [] }
+  }
+  return first
 }

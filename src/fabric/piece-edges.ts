@@ -43,6 +43,8 @@ export interface SeamEdge {
   readonly round: boolean
   /** From the top on, counterclockwise as seen from the right side; empty where the piece does not tell. */
   readonly sections: readonly Section[]
+  /** Stitches from one corner of the last round to the next, in the order of the sections; a corner is a chain space or three in one place. */
+  readonly betweenCorners: readonly number[]
   /** The right side is told: else the order may as well be the other. */
   readonly sided: boolean
 }
@@ -55,6 +57,7 @@ export function seamEdge(run: PieceRun): SeamEdge {
   return {
     stitches: round ? run.edge.places.filter((place) => isStitch(place)).length : walk.reduce((sum, { stitches }) => sum + stitches, 0),
     round, sided,
+    betweenCorners: round ? betweenCorners(run.side === 'WS' ? run.edge.places.toReversed() : run.edge.places) : [],
     // A right-handed worker goes along a top from right to left, as seen from the side that is worked on.
     sections: fromTop(run.side === 'WS' ? walk.toReversed() : walk),
   }
@@ -76,6 +79,25 @@ function sectionsOn(places: readonly Place[], { stretchOf }: BorderEdge): readon
   const first = found[0]
   if (first && found.length > 1 && found.at(-1)!.stretch === first.stretch) first.stitches += found.pop()!.stitches
   return found.map(({ stretch, stitches }) => ({ edge: stretch.edge, stitches }))
+}
+
+/** Most corners that a round is taken to have: more spaces or groups than these are its pattern. */
+const mostCorners = 8
+
+function betweenCorners(places: readonly Place[]): readonly number[] {
+  const inOnePlace = Map.groupBy(places, ({ group }) => group)
+  const corners: number[] = []
+  let stitches = 0
+  for (const [index, place] of places.entries()) {
+    // The middle one of three or more in one place; a group that the join parts is at the start again.
+    const inOne = place.group === undefined ? 0 : (inOnePlace.get(place.group)?.length ?? 0)
+    const first = inOne >= 3 && places[index - 1]?.group !== place.group
+    if (place.kind === 'space' && (place.chains ?? 0) >= 2) corners.push(stitches)
+    else if (first) corners.push(stitches + (inOne - 1) / 2)
+    if (isStitch(place)) stitches += 1
+    if (corners.length > mostCorners) return []
+  }
+  return corners.map((at, index) => (index + 1 < corners.length ? corners[index + 1]! : corners[0]! + stitches) - at)
 }
 
 function fromTop(sections: readonly Section[]): readonly Section[] {

@@ -220,6 +220,7 @@ function same(walk: Walk, span: Span, work: WorkInto): void {
 }
 
 function first(walk: Walk, span: Span, count: number, work: WorkInto, over: number): void {
+  if (walk.outline && walk.edge[walk.at]?.kind === 'row-end') return next(walk, { walk: 'next', thing: { kind: 'stitch' }, start: span.start, end: span.end }, span, count, work, over)
   if (walk.edge[0]?.kind === 'ch' && walk.chain && count === 1 && walk.edge.length > 1 && walk.closedChain === false && walk.at === 0) {
     take(walk, 0, span, work, over)
     return

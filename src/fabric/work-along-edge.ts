@@ -1,5 +1,5 @@
 import { inSize, type Work } from '../notation/syntax.ts'
-import { endOfEdge, expectEdge, leftBefore } from './along-outline.ts'
+import { endOfEdge, expectEdge, leftBefore, startOfNext } from './along-outline.ts'
 import { findNext } from './find-place.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
@@ -35,6 +35,10 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
   expectEdge(walk, target.edge, item)
   if (target.edge === 'side') leftBefore(walk, findNext(walk, walk.at, { kind: 'row-end' }), item)
   if (target.edge === 'side' && walk.outline) walk.at = Math.min(walk.end, findNext(walk, walk.at, { kind: 'row-end' }))
+  if (target.edge === 'next' && walk.outline) {
+    leftBefore(walk, startOfNext(walk), item)
+    walk.at = startOfNext(walk)
+  }
   const from = walk.at
   const end = !walk.outline || target.edge === 'all' ? walk.end : endOfEdge(walk, rest)
   for (let index = from; index < end; index += 1) walk.take(index, item)

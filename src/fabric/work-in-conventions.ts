@@ -2,7 +2,7 @@ import type { ReadingPoint } from './walk.ts'
 import type { PieceRun, PieceToWork } from './work-piece.ts'
 import type { Held } from './held.ts'
 import type { Place } from './place.ts'
-import { realRows, type OtherPieces, type RealRow } from './real-rows.ts'
+import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
 import type { WorkedRow } from './worked-row.ts'
 import { mostStitches } from './walk.ts'
 import { workPiece } from './work-piece.ts'
@@ -10,6 +10,8 @@ import { workPiece } from './work-piece.ts'
 /** All pieces of a pattern in one size, worked in the conventions that fit them best. */
 export interface WorkedTogether {
   readonly runs: readonly PieceRun[]
+  /** Stitches that were passed over to wait, taken up since or not. */
+  readonly held: readonly Held[]
   /** Conventions that nothing states and that had to be inferred, in words. */
   readonly inferred: readonly string[]
   /** Some rows come out only one way and some only the other: no one convention fits the pattern. */
@@ -31,7 +33,7 @@ export interface SplitConvention {
  * one with the fewest slips. One convention must fit the whole pattern.
  */
 export function workInConventions(pieces: readonly PieceToWork[]): WorkedTogether {
-  const work = (readings: ReadonlyMap<string, number>): readonly PieceRun[] => workAll(pieces, readings)
+  const work = (readings: ReadonlyMap<string, number>): Runs => workAll(pieces, readings)
   const usual = work(new Map())
   const minds = chainMinds(usual)
   if (minds === 'both' && pieces[0]?.conventions.chainsCount === undefined) {
@@ -39,9 +41,9 @@ export function workInConventions(pieces: readonly PieceToWork[]): WorkedTogethe
     return workInConventions(pieces.map((piece) => ({ ...piece, conventions: { ...piece.conventions, chainsCount: false } })))
   }
   const names = [...new Set(usual.flatMap(({ open }) => open.map(({ name }) => name)))].slice(0, 5)
-  if (names.length === 0) return { runs: usual, inferred: [], split: [], undecided: [] }
+  if (names.length === 0) return { runs: usual, held: usual.held, inferred: [], split: [], undecided: [] }
   const points = new Map(usual.flatMap(({ open }) => open).toReversed().map((point) => [point.name, point] as const))
-  if (slipsOf(usual) === 0) return { runs: usual, inferred: [], split: [], undecided: alsoFit(names, usual, work).map((name) => points.get(name)!) }
+  if (slipsOf(usual) === 0) return { runs: usual, held: usual.held, inferred: [], split: [], undecided: alsoFit(names, usual, work).map((name) => points.get(name)!) }
   let best = { runs: usual, slips: slipsOf(usual), readings: new Map<string, number>() }
   for (const readings of assignments(names)) {
     const runs = work(readings)
@@ -50,7 +52,7 @@ export function workInConventions(pieces: readonly PieceToWork[]): WorkedTogethe
     if (slips === 0) break
   }
   const inferred = [...best.readings].filter(([, way]) => way > 0).map(([name, way]) => points.get(name)?.words[way] ?? name)
-  return { runs: best.runs, inferred, split: best.slips === 0 ? [] : splits(points, usual, work), undecided: [] }
+  return { runs: best.runs, held: best.runs.held, inferred, split: best.slips === 0 ? [] : splits(points, usual, work), undecided: [] }
 }
 
 /**
@@ -87,23 +89,27 @@ function chainMinds(runs: readonly PieceRun[]): 'both' | 'one' {
   return counted && not ? 'both' : 'one'
 }
 
+/** The pieces, and the stitches of all of them that waited. */
+type Runs = readonly PieceRun[] & { readonly held: readonly Held[] }
+
 /** A piece that goes on from another begins on its edge. */
-function workAll(pieces: readonly PieceToWork[], readings: ReadonlyMap<string, number>): readonly PieceRun[] {
+function workAll(pieces: readonly PieceToWork[], readings: ReadonlyMap<string, number>): Runs {
   const runs: PieceRun[] = []
   const rows = new Map<string, readonly RealRow[]>()
   const pieceEdges = new Map<string, readonly Place[]>()
   const held: Held[] = []
+  const wrong = new Set<WrittenEntry>()
   let room = pieces[0]?.room ?? mostStitches
   for (const piece of pieces) {
     const below = piece.on === undefined ? undefined : runs[piece.on]
     const others: OtherPieces = (name) => rows.get(name.toLowerCase())
     rows.set(piece.name.toLowerCase(), realRows(piece.entries, piece.size, piece.sizeNames, 100_000, others))
-    const run = workPiece({ ...piece, others, held, pieceEdges: new Map(pieceEdges), readings, room, ...(below && { start: below.edge, onFabric: { outline: below.outline, rows: below.rowsInAll, sound: below.sound, rowsBefore: below.rowsBefore, ...(below.side && { side: below.side }) } }) })
+    const run = workPiece({ ...piece, others, held, wrong, pieceEdges: new Map(pieceEdges), readings, room, ...(below && { start: below.edge, onFabric: { outline: below.outline, rows: below.rowsInAll, sound: below.sound, rowsBefore: below.rowsBefore, turnsAfter: below.turnsAfter, ...(below.side && { side: below.side }) } }) })
     room = Math.max(0, room - run.stitches)
     runs.push(run)
     pieceEdges.set(piece.name.toLowerCase(), run.edge.places)
   }
-  return runs
+  return Object.assign(runs, { held })
 }
 
 function slipsOf(runs: readonly PieceRun[]): number {

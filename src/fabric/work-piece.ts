@@ -9,7 +9,7 @@ import { edgeFor, turnAfter } from './edge-for.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { Outline } from './outline.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
-import { otherBorders } from './other-borders.ts'
+import { bestOnOutline } from './other-borders.ts'
 import { itemsOf, textFor, writtenOf } from './row-content.ts'
 import { settingOf } from './row-setting.ts'
 import { mostStitches, TooLarge, type Conventions, type OlderRow, type ReadingPoint, type RowSetting } from './walk.ts'
@@ -31,9 +31,11 @@ export interface PieceToWork {
   /** Index of the piece that it goes on from. */
   readonly on?: number
   /** The outline of the piece that it goes on from, and how many rows that has. */
-  readonly onFabric?: { readonly outline: Outline; readonly rows: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow> }
+  readonly onFabric?: { readonly outline: Outline; readonly rows: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
   /** Edges that the pieces before it ended with. */
   readonly pieceEdges?: ReadonlyMap<string, readonly Place[]>
+  /** Written rows of the whole pattern that do not come out: a piece that copies them is wrong with them. */
+  readonly wrong?: Set<WrittenEntry>
   /** Stitches of the whole pattern that wait to be taken up. */
   readonly held?: Held[]
   /** Rows of the other pieces: for `as for Front`. */
@@ -52,6 +54,8 @@ export interface PieceRun {
   readonly stitches: number
   /** What the last row leaves to go on from. */
   readonly edge: Edge
+  /** Its last row says at its end that the work is turned. */
+  readonly turnsAfter: boolean
   /** Its outline. */
   readonly outline: Outline
   /** Its rows by number, for rows that come back to them. */
@@ -107,7 +111,7 @@ export function workPiece(piece: PieceToWork): PieceRun {
   const rowsInAll = rowsBelow + rows.length
   const worked: WorkedRow[] = []
   const open = new Map<string, ReadingPoint>()
-  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: false, others: [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), turned: true, turnsAfter: false, gap: false }
+  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: false, others: [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, gap: false }
   let room = piece.room ?? mostStitches
   let slips = 0
   let side: 'RS' | 'WS' | undefined = piece.onFabric?.side
@@ -120,25 +124,26 @@ export function workPiece(piece: PieceToWork): PieceRun {
       if (step.border && row.round) border = step.border
       noteHeld(piece, step, row)
       worked.push({ ...step.worked, ...(side && { side }) })
-      if (!step.fine) slips += 1
+      if (!step.fine) piece.wrong?.add(row.entry)
+      if (!step.fine || row.copies && piece.wrong?.has(row.copies)) slips += 1
       room -= step.stitches
       state = step.state
       if (room <= 0) throw new TooLarge()
     }
   } catch (reason) {
     if (!(reason instanceof TooLarge)) throw reason
-    return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, stitches: mostStitches, edge: state.edge, outline: state.outline, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: true }
+    return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, stitches: mostStitches, edge: state.edge, outline: state.outline, turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: true }
   }
   const sound = piece.onFabric?.sound !== false && slips === 0 && inOrder(worked)
-  return { rows: worked, open: [...open.values()], slips, sound, ...(border && { border }), ...(side && { side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: false }
+  return { rows: worked, open: [...open.values()], slips, sound, ...(border && { border }), ...(side && { side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: false }
 }
 
 const isOpen = (point: ReadingPoint): boolean => point.name.startsWith('turning-chain ') || point.name === 'slip-stitches'
 
 /** Stitches that the row passed over wait from now on; those that it took up wait no longer. */
-function noteHeld({ held }: PieceToWork, { holds, took, below }: Step, { number }: RealRow): void {
-  if (took) took.taken = true
-  held?.push(...holds.map((run) => ({ ...run, row: below, by: number, taken: false })))
+function noteHeld({ held, name }: PieceToWork, { holds, took, below }: Step, { number }: RealRow): void {
+  if (took) Object.assign(took, { taken: true, takenBy: name })
+  held?.push(...holds.map((run) => ({ ...run, row: below, by: number, piece: name, taken: false })))
 }
 
 /** A row that is missing leaves its sides and counts in doubt. */
@@ -167,17 +172,6 @@ interface Step {
   readonly fine: boolean
   readonly stitches: number
   readonly turned: boolean
-}
-
-/** Where a border does not come out from where the hook stands, the other ways to meet the outline are tried. */
-function bestOnOutline(first: ReturnType<typeof everyReading>, toWork: RowToWork, setting: RowSetting, outline: Outline): ReturnType<typeof everyReading> {
-  if (!toWork.edge.outline || first.usual?.comesOut || first.others.length > 0) return first
-  for (const { edge, words } of otherBorders(toWork.items, toWork.edge, outline)) {
-    const there = everyReading({ ...toWork, edge }, setting)
-    const found = there.usual?.comesOut ? there.usual : there.others[0]
-    if (found) return { usual: { ...found, assumed: [...found.assumed, words] }, others: [] }
-  }
-  return first
 }
 
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {

@@ -96,7 +96,7 @@ function targetOf(walk: Walk, item: Work): Placing {
 
 /** `4 sc in next 4 sts`: 4 in each, or one in each of the 4. */
 function sameNumber(walk: Walk, { target, stitch, numberLast }: Work, count: number): boolean {
-  if (count < 2 || numberLast || !target?.count || target.walk !== 'next' || inSize(target.count, walk.setting.size) !== count) return false
+  if (count < 2 || numberLast || !target?.count || target.eachOf || target.walk !== 'next' || inSize(target.count, walk.setting.size) !== count) return false
   return walk.choose('same-number', [`${count} ${stitch} go into each of the ${count}`, `${count} ${stitch} are one in each of the ${count}`]) === 1
 }
 

@@ -80,7 +80,8 @@ function takeEdgeName(reader: Reader): EdgeName | undefined {
   if (words.some((word) => /^(bottom|lower)$/.test(word))) return 'underside'
   if (words.some((word) => /^(top|upper)$/.test(word))) return 'top'
   if (words.some((word) => /^(outer|outside|entire|whole|all|edges|sides)$/.test(word)) && !words.includes('each')) return 'all'
-  return words.some((word) => /^(side|left|right|step|steps)$/.test(word)) ? 'side' : 'any'
+  if (words.some((word) => /^(side|left|right|step|steps)$/.test(word))) return 'side'
+  return words.some((word) => /^(short|long|shorter|longer|next|other|second|third|fourth|opposite)$/.test(word)) ? 'next' : 'any'
 }
 
 /** `down side of bib`, `along edge of the flap`: whatever the piece is called. */
@@ -182,7 +183,7 @@ function rowEnds(reader: Reader, start: number, evenly: boolean): Target | undef
   perRow(reader)
   const toEnd = takeToEnd(reader)
   toCorner(reader)
-  return { walk: count && !each || count ? 'next' : 'each', ...(count && { count }), thing: { kind: 'row-end' }, ...(evenly && { evenly: true }), ...(toEnd && /^(around|round)$/.test(reader.word(-1)) && { toEnd }), start, end: reader.end }
+  return { walk: count && !each || count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end' }, ...(evenly && { evenly: true }), ...(toEnd && /^(around|round)$/.test(reader.word(-1)) && { toEnd }), start, end: reader.end }
 }
 
 /** `in end of each of next 24 rows` */

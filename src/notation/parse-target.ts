@@ -251,6 +251,7 @@ function counted(reader: Reader, draft: Draft): boolean {
   }
   if (thing) draft.thing = thing
   if (count) draft.count = count
+  if (each && count) draft.eachOf = true
   if (each && count && thing?.where === 'corner') delete draft.count
   if (each && (!count || thing?.where === 'corner')) draft.walk = 'each'
   if (first && count === undefined && each) draft.walk = 'each'

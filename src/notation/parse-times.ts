@@ -14,8 +14,8 @@ export function takeTimes(reader: Reader, meaning: 'in-all' | 'either' = 'in-all
   reader.take('a', 'total', 'of')
   const times = countTimes(reader, meaning) ?? reach(reader)
   if (times) {
-    reader.take('in', 'all') || reader.take('in', 'total') || reader.take('total')
-    return times
+    const all = reader.take('in', 'all') || reader.take('in', 'total') || reader.take('total')
+    return all && times.kind === 'either' ? { ...times, kind: 'in-all' } : times
   }
   if (repeated && (reader.done || /^[,.;)\]([{]$/.test(reader.word()))) return { kind: 'to-end' }
   reader.at = at

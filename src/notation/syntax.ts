@@ -22,7 +22,7 @@ export interface Thing {
 }
 
 /** Which edge of a piece a row names: a side made of row-ends, the underside of its foundation, its top, any one, or all round. */
-export type EdgeName = 'side' | 'underside' | 'top' | 'any' | 'all'
+export type EdgeName = 'side' | 'underside' | 'top' | 'next' | 'any' | 'all'
 
 /** Where an instruction goes. */
 export interface Target extends Span {
@@ -47,6 +47,8 @@ export interface Target extends Span {
   readonly keepBack?: Num
   /** Of an edge: which. */
   readonly edge?: EdgeName
+  /** `in each of next 4 sts`: so many in each. */
+  readonly eachOf?: boolean
   /** `every 3rd st` */
   readonly every?: number
   readonly loop?: 'back' | 'front' | 'third' | 'free'

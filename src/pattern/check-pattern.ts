@@ -39,7 +39,7 @@ export function checkOnce(source: Source): CheckedPattern {
   const termsSpan = pattern.places.get('terms')
   const prose = [...prosePlaces(pattern), ...remarks.map(({ span }) => span)]
   const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, split, waiting, definitions: legsDefined(pattern), prose, ...(termsSpan && { termsSpan }), seams: pattern.seams.map(({ join, ease, wrongSides, span }) => ({ join, ease: ease === true, ...(wrongSides && { wrongSides }), span })) }, pattern.sizes)
-  const all = [...diagnostics, ...found, ...referencesNotFound(pattern, pieces), ...senseFindings({ pattern, pieces, facts, remarks, told: found })]
+  const all = [...diagnostics, ...found, ...referencesNotFound(pattern, pieces), ...senseFindings({ pattern, pieces, facts, remarks, told: [...diagnostics, ...found] })]
   const parted = acceptWarnings(pattern, pieces, all)
   return { source, pattern, pieces, ...parted, diagnostics: inOrder(parted.diagnostics) }
 }
