@@ -76,14 +76,14 @@ function workAll(pattern: Pattern) {
   return { pieces, facts, waiting, undecided: [...undecided.values()], split, words, remarks: read.flatMap(({ piece, remarks }) => remarks.map(({ span }) => ({ span, piece: piece.name }))) }
 }
 
-/** What a row passes over waits for a later one where it says what for, or where another opening of the same row is taken up. */
+/** What a row passes over waits for a later one where it says what for, and the pattern takes such stitches up. */
 function stillWaiting(held: readonly Held[], { pieces }: Pattern): readonly Held[] {
   const makes = new Map(pieces.map(({ name, make }) => [name, make] as const))
   return held.filter((run) => {
     const others = held.filter((other) => other.taken && other.by === run.by && other.piece === run.piece)
     // A piece that is made twice takes up two openings of one size.
     const made = others.some(({ takenBy, places }) => (makes.get(takenBy ?? '') ?? 1) > 1 && places.length === run.places.length)
-    return !run.taken && !made && (others.length > 0 || /\b(?:sleeve|thumb|hold|held|later)/.test(run.words) && pieces.some(({ name }) => /sleeve|thumb/i.test(name)))
+    return !run.taken && !made && /\b(?:sleeve|thumb|hold|held|later)/.test(run.words) && (others.length > 0 || pieces.some(({ name }) => /sleeve|thumb/i.test(name)))
   })
 }
 
