@@ -11,30 +11,43 @@ const slack = { share: 0.05, cm: 1 }
 
 /** A finished measurement that the counts do not give at the pattern's own gauge. Told once a measurement, with its sizes. */
 export function finishedSizeMismatch(facts: SenseFacts): readonly Diagnostic[] {
-  const { gauge, finished, pieces } = facts.pattern
+  const { gauge, finished } = facts.pattern
   if (!gauge) return []
-  return finished.flatMap((measure, index): readonly Diagnostic[] => {
-    const at = pieces.findIndex(({ name }) => (measure.of === undefined ? pieces.length === 1 : name.toLowerCase() === measure.of.toLowerCase().replace(/^the /, '') || name.toLowerCase() === measure.of.toLowerCase()))
-    if (at === -1) return []
-    const wrong = Array.from({ length: sizeCount(facts) }, (_, size) => size).flatMap((size) => {
-      const piece = inSizeAt(facts, size)[at]
-      const said = measure.is[size] ?? measure.is[0]
-      const near = piece && said !== undefined ? nearest(measure, piece, gauge, said) : undefined
-      return near === undefined || said === undefined || Math.abs(near.cm - said) <= Math.max(slack.cm, said * slack.share) ? [] : [{ size, said, ...near }]
-    })
-    const first = wrong[0]
-    if (!first) return []
-    const size = facts.pattern.sizes[first.size]
-    return [{
+  const compared = finished.flatMap((measure, index) => comparison(facts, measure, index, gauge) ?? [])
+  const told = compared.flatMap(({ diagnostic }) => diagnostic ?? [])
+  const [first, ...others] = told
+  if (!first || others.length === 0 || told.length < compared.length) return told
+  // Where no measurement comes out, the gauge is likelier wrong than all of them.
+  return [{ ...first, secondary: [...first.secondary, ...others.map(({ primary }) => primary)], note: `${first.note}; every measurement that was compared is off, so it may be the gauge` }]
+}
+
+/** A measurement set beside the counts; undefined where no count gives it, without a finding where it comes out. */
+function comparison(facts: SenseFacts, measure: Finished, index: number, gauge: Gauge): { readonly diagnostic?: Diagnostic } | undefined {
+  const { pieces, places, sizes } = facts.pattern
+  const at = pieces.findIndex(({ name }) => (measure.of === undefined ? pieces.length === 1 : plainName(name) === plainName(measure.of)))
+  const compared = Array.from({ length: at === -1 ? 0 : sizeCount(facts) }, (_, size) => size).flatMap((size) => {
+    const piece = inSizeAt(facts, size)[at]
+    const said = measure.is[size] ?? measure.is[0]
+    const near = piece && said !== undefined ? nearest(measure, piece, gauge, said) : undefined
+    return near === undefined || said === undefined ? [] : [{ size, said, ...near }]
+  })
+  const wrong = compared.filter(({ cm, said }) => Math.abs(cm - said) > Math.max(slack.cm, said * slack.share))
+  const first = wrong[0]
+  if (!first) return compared.length === 0 ? undefined : {}
+  const size = sizes[first.size]
+  return {
+    diagnostic: {
       code: 'finished-size-mismatch',
       message: `the ${measure.what} of ${pieces[at]!.name} is given as ${plainNumber(first.said)} cm${size === undefined ? '' : ` in size ${size}`}, but ${first.words} at the gauge ${first.words.startsWith('1 ') ? 'is' : 'are'} ${plainNumber(first.cm)} cm`,
-      primary: { span: facts.pattern.places.get(`finished.${index}.is`) ?? measure.span, text: `${plainNumber(first.cm)} cm, or ${plainNumber(inchesFromCm(first.cm))} in, by the counts` },
+      primary: { span: places.get(`finished.${index}.is`) ?? measure.span, text: `${plainNumber(first.cm)} cm, or ${plainNumber(inchesFromCm(first.cm))} in, by the counts` },
       secondary: labelAt(facts, 'gauge', 'at this gauge'),
       note: `${first.sum}; five in a hundred, and 1 cm, are let pass`,
       ...onlyIn(facts, wrong.map(({ size: held }) => held)),
-    }]
-  })
+    },
+  }
 }
+
+const plainName = (name: string): string => name.toLowerCase().replace(/^the /, '')
 
 interface Reckoned {
   readonly cm: number

@@ -16,7 +16,7 @@ export interface Worked {
   readonly facts: readonly PieceFacts[]
   /** The lines between rows. */
   readonly remarks: readonly { readonly span: Span; readonly piece: string }[]
-  /** What the checks of rows and pieces found. */
+  /** What reading the file and the checks of rows and pieces found. */
   readonly told: readonly Diagnostic[]
 }
 
@@ -32,8 +32,15 @@ export function senseFindings({ pattern, pieces, facts, remarks, told }: Worked)
 
 /** Findings that may only be the shadow of another one: a gauge with a wrong digit makes every size wrong. One slip, one finding. */
 const followers: Partial<Record<DiagnosticCode, readonly DiagnosticCode[]>> = {
-  'finished-size-mismatch': ['gauge-outside-weight'],
-  'yarn-amount-implausible': ['gauge-outside-weight', 'ball-outside-weight', 'size-list-order'],
+  'finished-size-mismatch': ['gauge-outside-weight', 'size-list-order'],
+  'yarn-amount-implausible': ['gauge-outside-weight', 'ball-outside-weight', 'size-list-order', 'finished-size-mismatch'],
+  'hook-outside-weight': ['hook-not-listed'],
+  // What could not be read was left out, and is told there.
+  'gauge-incomplete': ['value-wrong', 'key-unknown'],
+  'yarn-details-missing': ['value-wrong', 'key-unknown'],
+  'hook-not-listed': ['value-wrong', 'key-unknown'],
+  'notion-not-listed': ['value-wrong', 'key-unknown'],
+  'prose-name-unknown': ['value-wrong', 'key-unknown'],
   'yarn-rows-mismatch': ['row-number-out-of-order'],
   'prose-reference-unknown': ['row-number-out-of-order'],
   'prose-count-mismatch': ['row-number-out-of-order'],

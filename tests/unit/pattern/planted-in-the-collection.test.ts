@@ -64,3 +64,17 @@ test.each(planted.filter(([, from, , code]) => mendable.includes(code) && !from.
   expect(edit).toBeDefined()
   expect(found(`${text.slice(0, edit!.span.start)}${edit!.replacement}${text.slice(edit!.span.end)}`)).toEqual([])
 })
+
+// Any number outside the rows with a digit too many, or seven more: it is told once or not at all, and never twice.
+test.each(['float', 'harbour-block', 'shingle-cloth', 'bollard-hat'])('%s: one number changed outside the rows is one finding at most', (file) => {
+  const text = readFileSync(`patterns/${file}.md`, 'utf8')
+  const rows = { from: text.indexOf('pieces:'), to: text.indexOf('finished:') }
+  const numbers = [...text.matchAll(/(?<![\d.-])\d{1,4}(?![\d.])/g)].filter(({ index }) => index < rows.from || index > rows.to)
+  expect(numbers.length).toBeGreaterThan(20)
+  const twice = numbers.filter((_, at) => at % 2 === 0).flatMap(({ 0: number, index }, at) => {
+    const slip = at % 2 === 0 ? Number(number) * 10 : Number(number) + 7
+    const { diagnostics } = checkPattern({ path: `${file}.md`, text: `${text.slice(0, index)}${slip}${text.slice(index + number.length)}` })
+    return diagnostics.length > 1 ? [`${text.slice(Math.max(0, index - 20), index)}${slip}: ${diagnostics.map(({ code }) => code).join(' ')}`] : []
+  })
+  expect(twice).toEqual([])
+}, 60_000)
