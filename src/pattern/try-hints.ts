@@ -94,7 +94,7 @@ function foundFor(slip: Slip, changes: readonly Change[], again: Again, tries: n
   // Two changes at once are a guess that much farther: only where none alone will do.
   for (const both of found.length > 0 ? [] : together) if (left > 0) offers(both)
   const likelier = totalIsLikelier(slip)
-  const rank = ({ change, witnessed, leaves }: Offer): number => (witnessed ? 2 : 0) + familiarity(slip, change) - (leaves ? 2 : 0) - (change.ofTotal && !likelier ? 1 : 0)
+  const rank = ({ change, witnessed, leaves }: Offer): number => (witnessed ? 2 : 0) + familiarity(slip, change) + (change.steadier ?? 0) - (leaves ? 2 : 0) - (change.ofTotal && !likelier ? 1 : 0)
   return found.toSorted((a, b) => rank(b) - rank(a)).slice(0, shownChoices).map(({ text, change: { span, replacement } }) => ({ text, edit: { span, replacement } }))
 }
 

@@ -20,6 +20,8 @@ export interface Change {
   readonly withTotal?: boolean
   /** Of a number: whether the row is off by what it would change. Undefined for what is no number. */
   readonly fits?: boolean
+  /** Of a list of sizes: 1 where it grows more steadily with the change, -1 where less. */
+  readonly steadier?: number
   /** The words that the row would then have, from comma to comma. */
   readonly clause?: string
   /** The words that stand there now, from comma to comma. */

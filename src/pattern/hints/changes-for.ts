@@ -8,13 +8,13 @@ import { foundationChanges } from './foundation-changes.ts'
 import { labelChanges } from './label-changes.ts'
 import { kindsChanges } from './kinds-changes.ts'
 import { moreChanges } from './more-changes.ts'
-import { numberChanges, timesChanges } from './number-changes.ts'
+import { howManyChanges, numberChanges, timesChanges } from './number-changes.ts'
 import { placeChanges } from './place-changes.ts'
 import { rangeLengthChanges, totalChanges } from './total-changes.ts'
 
 type Changes = (slip: Slip) => readonly Change[]
 
-const ofWords: readonly Changes[] = [moreChanges, timesChanges, chainChanges, numberChanges, foundationChanges, conventionChanges, endChanges, placeChanges]
+const ofWords: readonly Changes[] = [howManyChanges, moreChanges, timesChanges, chainChanges, numberChanges, foundationChanges, conventionChanges, endChanges, placeChanges]
 const ofEnds: readonly Changes[] = [moreChanges, timesChanges, numberChanges, chainChanges, endChanges, foundationChanges, conventionChanges, placeChanges]
 
 /** What is tried for each finding, likeliest slip first. A new kind of change is a file of its own and a place in these lists. */

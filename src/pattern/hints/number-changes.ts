@@ -3,11 +3,22 @@ import { textOf } from '../../text/source.ts'
 import type { Span } from '../../text/span.ts'
 import { changeOfWords, type Change, type Slip } from './change.ts'
 import { numbersOf, saysHowOften, timesAround } from './row-numbers.ts'
-import { valueIn, withValues, type WrittenNumber } from './written-numbers.ts'
+import { valueIn, withValues, writtenNumbers, type WrittenNumber } from './written-numbers.ts'
 
 /** Numbers of a row that say how often something is worked, one more and one less, `once` and `twice` among them. */
 export function timesChanges(slip: Slip): readonly Change[] {
   return [...oneOff(slip, numbersOf(slip).filter((number) => saysHowOften(slip, number))), ...timesInWords(slip)].map(({ fits, ...change }) => ({ ...change, ...(fits && { fits }), carriesTotal: true }))
+}
+
+/** `Next 6 rnds: …`: one row more and one less, where a range grows or shrinks with each. */
+export function howManyChanges(slip: Slip): readonly Change[] {
+  const { label } = slip.row.written
+  if (!/^next \d/i.test(textOf(slip.source, label))) return []
+  const numbers = writtenNumbers(slip.source, label, slip.sizes).slice(0, 1)
+  return numbers.flatMap((number) => [1, -1].flatMap((by) => {
+    const edit = withValues(slip.source, number, nextTo(slip, number, by))
+    return edit ? [{ ...changeOfWords(slip, label, edit.span, edit.replacement, number.span), fits: true }] : []
+  }))
 }
 
 /** Every other number of the row: first changed by just what the row is off, then one more and one less. */
@@ -60,7 +71,14 @@ function made(slip: Slip, number: WrittenNumber, values: ReadonlyMap<number, num
   const edit = withValues(slip.source, number, values)
   if (!edit) return []
   const { span, replacement } = withoutOne(slip.source.text, edit, number)
-  return [changeOfWords(slip, slip.row.written.text, span, replacement, number.parts.length > 1 ? number.span : span)]
+  const change = changeOfWords(slip, slip.row.written.text, span, replacement, number.parts.length > 1 ? number.span : span)
+  return [number.parts.length > 2 ? { ...change, steadier: Math.sign(unevenness(number.values) - unevenness(number.values.map((value, size) => values.get(size) ?? value))) } : change]
+}
+
+/** How far a list of sizes is from growing by the same step each time: the sum of the changes of its steps. */
+function unevenness(values: readonly number[]): number {
+  const steps = values.slice(1).map((value, at) => value - values[at]!)
+  return steps.slice(1).reduce((sum, step, at) => sum + Math.abs(step - steps[at]!), 0)
 }
 
 /** Nobody writes `1 sc in next st` or `next 1 sts`. */
