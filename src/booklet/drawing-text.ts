@@ -8,7 +8,7 @@ import { nearestHalfCm } from '../measures/units.ts'
 import type { Pattern, Piece } from '../pattern/pattern.ts'
 import { stitchOf, type Terms } from '../stitches/terms.ts'
 import type { DrawingText } from './booklet.ts'
-import { capital, figure } from './figures.ts'
+import { capital, figure, sentence } from './figures.ts'
 import type { WorkedPart } from './part.ts'
 import { bothUnits } from './sizes-text.ts'
 import { typeset } from './typeset.ts'
@@ -50,9 +50,15 @@ export function drawingText(pattern: Pattern, parts: readonly WorkedPart[]): Dra
     drawing,
     dimensions: drawing.dimensions.flatMap((dimension) => dimensionText(dimension, drawing, pattern)),
     scale: `${drawing.scale === undefined ? 'Not to scale' : `Drawn ${scaleWords(drawing.scale)}`}${named}${size}`,
-    caption: typeset(captionOf(drawing, pattern, cord?.piece)),
+    caption: typeset([captionOf(drawing, pattern, cord?.piece), notDrawn(begun.filter((part) => part !== cord && !shown.includes(part)))].filter((text) => text !== '').join(' ')),
     alt: typeset(several ? altOfSeveral(drawing, shown) : altOf(drawing, [main, ...continuing(parts, main.piece)], cord)),
   }
+}
+
+/** `Tie and strap are not drawn.` Cords are lines that show nothing. */
+function notDrawn(left: readonly WorkedPart[]): string {
+  const names = left.map(({ piece }) => piece.name.replace(/^The /, 'the '))
+  return names.length === 0 ? '' : sentence(`${capital(listOf(names.map((name, at) => (at === 0 ? name : name.toLowerCase()))))} ${names.length === 1 ? 'is' : 'are'} not drawn`)
 }
 
 /** A piece and what goes on from it, on its way into a drawing. */

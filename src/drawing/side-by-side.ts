@@ -1,5 +1,5 @@
 import type { Form, LineStroke, Point, RowStrokes, Stroke } from './piece-drawing.ts'
-import { fits, room, steps } from './scale.ts'
+import { room, steps } from './scale.ts'
 
 /** A piece that is drawn beside others, with the words under it, one line each. */
 export interface Neighbour {
@@ -9,6 +9,10 @@ export interface Neighbour {
 
 /** In mm on paper: between pieces, between a piece and its words, from line to line of them, and the width of one letter of them. */
 const space = { between: 7, words: 2.4, line: 4, letter: 1.55 }
+
+/** Several pieces have their measures under them and none beside them, so that they may fill more of the page than one, in mm on paper. */
+const wide = 112
+const fits = ({ width, height }: Pick<Form, 'width' | 'height'>, scale: number): boolean => width <= wide * scale && height <= room.height * scale
 
 /** The most lines of pieces, one under the other. */
 const mostLines = 3
@@ -22,7 +26,7 @@ export function sideBySide(neighbours: readonly Neighbour[]): { readonly form: F
     }
   }
   const form = placedIn([neighbours], 1)
-  const scale = Math.ceil(Math.max(form.width / room.width, form.height / room.height))
+  const scale = Math.ceil(Math.max(form.width / wide, form.height / room.height))
   return { form: placedIn([neighbours], scale), scale }
 }
 

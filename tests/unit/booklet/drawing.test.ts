@@ -122,3 +122,26 @@ describe('a booklet of one size', () => {
     expect(bookletInSize(checked('float'), 3)).toEqual(booklet('float'))
   })
 })
+
+describe('pieces of a pattern side by side', () => {
+  const pieces = (names: readonly string[], strap: boolean) => {
+    const rows = (stitches: number, count: number) => ['Foundation: Ch ' + (stitches + 1) + '.', `Row 1 (RS): Sc in 2nd ch from hook and in each ch across. (${stitches})`, `Rows 2-${count}: Ch 1, turn, sc in each st across. (${stitches})`]
+    const piece = (name: string, lines: readonly string[]) => [`  - name: ${name}`, '    rows: |', ...lines.map((line) => `      ${line}`)]
+    const text = ['---', 'title: Bag', 'terms: US', 'gauge: { stitch: sc, sts: 20, rows: 20, over: 10 cm }', 'conventions: { turning-chains: { sc: not counted } }', 'pieces:',
+      ...names.flatMap((name) => piece(name, rows(20, 20))), ...(strap ? piece('Strap', rows(80, 3)) : []), '---', ''].join('\n')
+    return makeBooklet(checkPattern({ path: 'bag.md', text })).drawing
+  }
+
+  // 20 stitches and 20 rows at 20 to 10 cm are 10 by 10 cm: two of them at a half, 50 + 7 + 50 mm, fit 112 mm.
+  test('each with its name and its size in cm', () => {
+    const drawing = pieces(['Front', 'Back'], false)
+    expect(drawing?.scale).toBe('Drawn at one half')
+    expect(drawing?.drawing.captions.map(({ lines }) => lines.map(plain))).toEqual([['Front', '10 × 10 cm'], ['Back', '10 × 10 cm']])
+    expect(plain(drawing?.alt)).toContain('Front, 20 rows, 20 stitches where it is widest; Back, 20 rows')
+  })
+
+  test('a cord is said not to be drawn', () => {
+    expect(plain(pieces(['Front', 'Back'], true)?.caption)).toMatch(/Strap is not drawn\.$/)
+    expect(plain(pieces(['Front', 'Back'], false)?.caption)).not.toContain('not drawn')
+  })
+})

@@ -16,13 +16,14 @@ const strip = (rows: number) => worked(['Foundation: Ch 11.', 'Row 1 (RS): Sc in
 const form = (rows: number) => flatForm(strip(rows), { size, border: [] })!
 
 describe('pieces beside one another', () => {
-  // Two pieces of 50 by 20 mm fit beside one another: 50 + 7 + 50 = 107 mm is more than the 96 mm of the room, so one stands over the other.
+  // Two pieces of 60 by 20 mm: 60 + 7 + 60 = 127 mm is more than the 112 mm of the room, so one stands over the other.
   test('stand in two lines where they are larger so than in one', () => {
-    const { form: both, scale } = sideBySide([{ form: form(5), words: ['Front'] }, { form: form(5), words: ['Back'] }])
-    expect([scale, both.width]).toEqual([1, 50])
+    const wide = flatForm(strip(5), { size: { width: 6, height: 4 }, border: [] })!
+    const { form: both, scale } = sideBySide([{ form: wide, words: ['Front'] }, { form: wide, words: ['Back'] }])
+    expect([scale, both.width]).toEqual([1, 60])
     // 20 mm of piece, 2.4 to its words, one line of 4; 7 between; and the same again.
     expect(round2(both.height)).toBe(2 * (20 + 2.4 + 4) + 7)
-    expect(both.captions?.map(({ x, lines }) => [x, ...lines])).toEqual([[25, 'Front'], [25, 'Back']])
+    expect(both.captions?.map(({ x, lines }) => [x, ...lines])).toEqual([[30, 'Front'], [30, 'Back']])
   })
 
   test('stand on one base line, and lengths are those of the pieces', () => {
