@@ -19,6 +19,16 @@ export function rowOverruns({ source, row, before }: RowFacts): Diagnostic | und
     }
   }
   const more = trouble.wants - trouble.offers
+  if (more <= 0) {
+    return {
+      code: 'row-overruns',
+      message: `${rowName(row)} asks for more here than is left of ${belowName(before)}`,
+      primary: { span: trouble.span, text: `${belowName(before)} runs out here` },
+      secondary: before?.says && !row.along ? [{ span: before.says.span, text: `${rowName(before)} makes ${before.makes}` }] : [],
+      tally: tallyOf(source, row),
+      ...edgesNote(row),
+    }
+  }
   return {
     code: 'row-overruns',
     message: `${rowName(row)} works over ${counted(trouble.wants, 'stitch')}, ${more} more than ${belowName(before)} holds out to it`,

@@ -1,7 +1,18 @@
 import type { Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import type { Place } from './place.ts'
-import type { OlderRow, Walk } from './walk.ts'
+import type { Walk } from './walk.ts'
+
+/** A row that a later one may come back to. */
+export interface OlderRow {
+  readonly made: readonly Place[]
+  /** What of it the next row left at its end. */
+  readonly left: readonly Place[]
+  /** What the next row made, and in which loops. */
+  readonly above?: readonly Place[]
+  /** Its count is in doubt. */
+  readonly doubt: boolean
+}
 
 /** `in each front loop of Rnd 1`, `in unworked sts of Row 20`: the hook goes on along places that an older row left. */
 export function goToRow(walk: Walk, target: Target, span: Span): void {

@@ -4,6 +4,7 @@ import type { BorderEdge } from './border-edge.ts'
 import type { HeldRun } from './held.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import type { Lexicon } from './lexicon.ts'
+import type { OlderRow } from './older-row.ts'
 import type { Loose } from './work-along-edge.ts'
 import type { Step, Trouble } from './worked-row.ts'
 
@@ -22,17 +23,6 @@ export interface Conventions {
   readonly turningChains: Readonly<Record<string, boolean>>
   readonly slipStitchesCount?: boolean
   readonly chainsCount?: boolean
-}
-
-/** A row that a later one may come back to. */
-export interface OlderRow {
-  readonly made: readonly Place[]
-  /** What of it the next row left at its end. */
-  readonly left: readonly Place[]
-  /** What the next row made, and in which loops. */
-  readonly above?: readonly Place[]
-  /** Its count is in doubt. */
-  readonly doubt: boolean
 }
 
 export interface RowSetting {
@@ -124,6 +114,8 @@ export class Walk {
   loose: Loose | undefined
   /** The row was joined anew somewhere on the fabric. */
   joinedAnew = false
+  /** What the row says beside its instructions, in small letters. */
+  said = ''
   /** Places kept back are counted with the ends of rows among them. */
   readonly keepsRowEnds: boolean = false
   /** The older row whose places are worked now. */

@@ -93,6 +93,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     }
     case 'aside': {
       if (item.leaves) walk.leaves = true
+      if (item.words) walk.said += ` ${item.words}`
       if (item.yarn !== undefined) {
         walk.yarns.push({ yarn: item.yarn, span: item })
         if (!/^(?:drop|cut|carry|break|fasten|leave)/.test(item.words ?? '')) walk.yarn = item.yarn

@@ -13,6 +13,8 @@ import type { EdgeName, Instruction, Num, Target } from './syntax.ts'
  */
 export function alongEdge(reader: Reader, start: number): Target | undefined {
   const at = reader.at
+  const end = endOfRow(reader, start)
+  if (end) return end
   const evenly = reader.take('evenly', 'spaced?')
   const opening = takeOpening(reader)
   if (opening) return { walk: 'edge', edge: 'any', held: opening, ...(evenly && { evenly }), start, end: reader.end }
@@ -135,6 +137,21 @@ function underside(reader: Reader, start: number): Target | undefined {
   return { walk: count ? 'next' : 'each', ...(count ? { count } : { edge: 'underside' }), thing: { kind: 'chain' }, ...(ofRow !== undefined && { ofRow }), ...(toEnd && { toEnd }), start, end: reader.end }
 }
 
+/** `in end of Row 2`, `at the right-hand end of Row 2`: one end of one row. */
+function endOfRow(reader: Reader, start: number): Target | undefined {
+  const { at } = reader
+  if (reader.take('in|into|at|to', 'the|a?')) {
+    const left = reader.take('left', '-?', 'hand?')
+    const right = !left && reader.take('right', '-?', 'hand?')
+    if (reader.take('end|side|edge', 'of', 'the?', 'row|rnd|round') && reader.peek()?.kind === 'number') {
+      reader.at += 1
+      return { walk: 'edge', ofRow: reader.peek(-1)!.value ?? 0, ...((left || right) && { hand: left ? 'left' as const : 'right' as const }), start, end: reader.end }
+    }
+  }
+  reader.at = at
+  return undefined
+}
+
 /** `each`, `each of the next 12`, `next 12`, `12`. */
 function counted(reader: Reader): { readonly each: boolean; readonly count?: NonNullable<Target['count']> } {
   reader.take('the')
@@ -183,6 +200,8 @@ function rowEnds(reader: Reader, start: number, evenly: boolean): Target | undef
   perRow(reader)
   const toEnd = takeToEnd(reader)
   toCorner(reader)
+  // `2 sc evenly along the row-ends`: 2 in all.
+  if (evenly && !count) return { walk: 'edge', edge: 'side', evenly: true, start, end: reader.end }
   return { walk: count && !each || count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end' }, ...(evenly && { evenly: true }), ...(toEnd && /^(around|round)$/.test(reader.word(-1)) && { toEnd }), start, end: reader.end }
 }
 

@@ -10,7 +10,7 @@ const ringWords = ['to|and', 'form|make', 'a|the?', 'ring|circle|loop']
 export function parseJoin(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   const start = reader.start
   const at = reader.at
-  if (reader.take('join|joining')) return joinWord(reader, start, before)
+  if (reader.take('join|joining|rejoin|rejoining|reattach') || reader.take('attach', 'yarn|thread') && (reader.at -= 1) > 0) return joinWord(reader, start, before)
   if (reader.take('close', 'with|rnd|round?', 'sl?')) return closing(reader, start)
   if (!reader.take('with?', 'a|1|one?', 'sl', '-?', 'st|stitch') && !reader.take('with?', 'a|1|one?', 'ss|slst')) {
     reader.at = at

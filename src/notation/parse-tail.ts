@@ -78,7 +78,9 @@ export function takeTail(reader: Reader, draft: Draft): void {
 export function takeUntil(reader: Reader, draft: Draft): void {
   const { at } = reader
   if (draft.walk !== 'each' || !reader.take('across?', 'up?', 'to|until', 'the?', 'next?')) return
-  const thing = takeThing(reader)
+  const centre = reader.take('center|centre|middle|first', 'st|stitch|sc|dc|hdc|tr', 'of|in', 'the?', 'next|each?')
+  const found = takeThing(reader)
+  const thing = centre && found?.where === 'corner' ? { kind: 'stitch' as const, where: 'corner' as const } : found
   if (thing && (thing.kind === 'space' || thing.where === 'corner')) draft.until = thing
   else reader.at = at
 }
