@@ -38,7 +38,7 @@ async function build(): Promise<0 | 1> {
     if (made === 'other assets') throw new Error('the pages name styles that are not there: this is our mistake, not your patterns\'')
     await replaceRelease(freshRelease, join(root, 'release'))
     await writeRecord(root, { stamp, publisher: patterns.publisher, assets: made.assets, patterns: made.recorded })
-    process.stdout.write(`${summary(made.made, { pages: made.pages, kept: patterns.known.length, seconds: (performance.now() - started) / 1000 })}\n`)
+    process.stdout.write(`${summary(made.made, { pages: made.pages, known: new Set(patterns.known.map(({ card }) => card.slug)), seconds: (performance.now() - started) / 1000 })}\n`)
     return 0
   } catch (error) {
     await rm(freshRelease, { recursive: true, force: true })

@@ -28,16 +28,22 @@ export function madeOf({ slug, booklet, sold, diagnostics }: Collected, papers: 
   }
 }
 
-/** What a build made and where, in a few lines. */
-export function summary(made: readonly Made[], { pages, kept, seconds }: { readonly pages: number; readonly kept: number; readonly seconds: number }): string {
+/** More patterns than this are not all named. */
+const mostNamed = 40
+
+/** What a build made and where, in a few lines. Patterns that are as before are counted and not named. */
+export function summary(made: readonly Made[], { pages, known, seconds }: { readonly pages: number; readonly known: ReadonlySet<string>; readonly seconds: number }): string {
+  const anew = made.filter(({ slug }) => !known.has(slug))
+  const kept = made.length - anew.length
   const sum = (of: (one: Made) => number) => made.reduce((total, one) => total + of(one), 0)
   const [uncounted, warnings] = [sum((one) => one.uncounted), sum((one) => one.warnings)]
   return [
-    ...columns(made.map((one) => [one.title, counted(one.rows, 'row'), ...paperCells(one)])),
+    ...columns(anew.slice(0, mostNamed).map((one) => [one.title, counted(one.rows, 'row'), ...paperCells(one)])),
+    ...(anew.length > mostNamed ? [`and ${anew.length - mostNamed} more`] : []),
     '',
     `${counted(made.length, 'pattern')}, ${counted(sum(({ rows }) => rows), 'row')}: ${uncounted === 0 ? 'every count comes out' : `${uncounted} could not be counted, the others come out`}.`,
     ...(warnings > 0 ? [`${counted(warnings, 'warning')}: \`npm run check\` shows ${warnings === 1 ? 'it' : 'them'}.`] : []),
-    ...(kept > 0 ? [`${counted(kept, 'pattern')} ${kept === 1 ? 'is' : 'are'} as before; only ${made.length - kept === 1 ? 'the other one was' : `the other ${made.length - kept} were`} made anew.`] : []),
+    ...(kept > 0 ? [`${counted(kept, 'pattern')} ${kept === 1 ? 'is' : 'are'} as before; ${anew.length === 0 ? 'nothing was' : anew.length === 1 ? 'only the other one was' : `only the other ${anew.length} were`} made anew.`] : []),
     `${counted(pages, 'page')} and ${counted(sum(({ papers }) => papers), 'PDF')} in dist/, made in ${seconds.toFixed(1)} s.`,
   ].join('\n')
 }

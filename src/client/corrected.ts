@@ -38,7 +38,7 @@ export function showCorrected({ corrected }: Changed, version: string, since: st
   for (const [row, note] of notes) {
     if (still.has(row)) continue
     note.remove()
-    row.element.classList.remove('corrected')
+    row.element.classList.remove('changed')
     notes.delete(row)
   }
   for (const { row, keys } of corrected) {
@@ -48,7 +48,7 @@ export function showCorrected({ corrected }: Changed, version: string, since: st
     const when = since === version ? (one ? 'was changed' : 'were changed') : `${one ? 'was' : 'were'} corrected in ${version}`
     const note = element('p', { class: 'correction' }, `${name} ${when}; you had ticked ${one ? 'it' : 'some of them'}. `, button('Seen', () => seen(keys)))
     row.work.append(note)
-    row.element.classList.add('corrected')
+    row.element.classList.add('changed')
     notes.set(row, note)
   }
 }

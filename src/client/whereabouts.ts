@@ -27,8 +27,9 @@ export function standing(part: Part, copy: number, progress: Progress, size: num
   const boxes = boxesIn(part, size)
   const isDone = (box: Box) => keyFor(box, copy) in progress.ticks
   const here = boxes.find((box) => !isDone(box))
-  const counts = boxes.map((box) => ({ count: box.stitches[Math.max(0, size)] ?? undefined, ticked: isDone(box) }))
-  const sum = (of: typeof counts) => of.reduce((total, { count = 0 }) => total + count, 0)
+  // While no size is chosen the figures are those of the first; a row that it leaves out adds nothing to them.
+  const counts = boxes.map((box) => ({ count: box.stitches[Math.max(0, size)], ticked: isDone(box) }))
+  const sum = (of: typeof counts) => of.reduce((total, { count }) => total + (count ?? 0), 0)
   const counted = counts.every(({ count }) => count !== undefined)
   return {
     part, copy, boxes, done: counts.filter(({ ticked }) => ticked).length,

@@ -26,7 +26,7 @@ export function patternPlaces({ before, parts, after, materials, gauge, abbrevia
   ]
   const rows = parts.flatMap(({ lines }) => lines.flatMap((line) => (line.kind === 'row' ? [line.id] : [])))
   const names = [...before.map(({ heading }) => heading), ...parts.map(({ name }) => name), ...after.map(({ heading }) => heading)]
-  const ids = anchors(names, [...own.map(({ id }) => id), ...rows, 'content', 'at-a-glance', 'special-stitches', 'safety', 'on-this-page', 'to-look-at', 'options', 'on-paper', 'versions', 'here'])
+  const ids = anchors(names, [...own.map(({ id }) => id), ...rows, 'content', 'at-a-glance', 'special-stitches', 'safety', 'on-this-page', 'to-look-at', 'options', 'on-paper', 'versions', 'here', 'buying'])
   const placed = <T>(things: readonly T[], from: number) => things.map((what, at) => ({ id: ids[from + at] ?? '', what }))
   const places = {
     before: placed(before, 0),

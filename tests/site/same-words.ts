@@ -46,7 +46,7 @@ export function pagesSayWhatThePaperSays(site: () => BuiltSite): void {
       await page.goto(`${server.origin}/patterns/${booklet.slug}/`)
       const cells = (selector: string, inner: string) => page.locator(selector).evaluateAll((rows, within) =>
         rows.map((row) => [...row.querySelectorAll(within)].map((cell) => cell.textContent)), inner)
-      expect(await cells('.materials tbody tr', '.what, .use, .amount > span, .weight')).toEqual(booklet.materials.map(
+      expect(await cells('.materials tbody tr', '.what, .use, .amount > span, .weight > span:first-child')).toEqual(booklet.materials.map(
         ({ item, make = '', for: use, amount, weight }) => [`${item}${make}`, use, ...amount, ...(booklet.materials.some((line) => line.weight !== '') ? [weight] : [])]))
       expect(await cells('.glance dl > div', 'dt, dd')).toEqual(booklet.facts.map(({ label, value }) => [label, value]))
       expect(await cells('.abbreviations tbody tr', 'td')).toEqual(booklet.abbreviations.map(({ us, uk, meaning }) => [us, uk, meaning]))
@@ -77,6 +77,7 @@ function shownRow(line: RowLine, sides: boolean, counting: string) {
     text: line.text.map(({ text }) => text).join(''),
     underlined: line.text.filter(({ repeat }) => repeat).map(({ text }) => text),
     made: line.spaces,
+    notes: [line.checkpoint, line.corrected].filter((note) => note !== undefined),
     repeats: line.repeats,
     change: line.change,
     stitches: `${first}${others.length > 0 ? ` (${others.join(', ')})` : ''}`,
@@ -92,7 +93,8 @@ function rowsOf(page: Page) {
       side: text('.side'),
       text: text('.work > .text'),
       underlined: [...row.querySelectorAll('.repeat')].map((run) => run.textContent),
-      made: text('.made') ?? '',
+      made: text('.made:not(.note)') ?? '',
+      notes: [...row.querySelectorAll('.note')].map((note) => note.textContent),
       repeats: text('.repeats'),
       change: text('.change'),
       stitches: (text('.count') ?? text('.below') ?? '').replace('Stitches ', ''),
