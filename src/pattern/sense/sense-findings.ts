@@ -44,6 +44,8 @@ const followers: Partial<Record<DiagnosticCode, readonly DiagnosticCode[]>> = {
   'yarn-rows-mismatch': ['row-number-out-of-order'],
   'prose-reference-unknown': ['row-number-out-of-order'],
   'prose-count-mismatch': ['row-number-out-of-order'],
+  'side-mismatch': ['row-number-out-of-order'],
+  'sizes-end-apart': ['row-number-out-of-order', 'range-length-mismatch', 'places-left-over', 'row-overruns'],
   'size-jump-uneven': ['finished-size-mismatch', 'gauge-outside-weight'],
 }
 
