@@ -7,8 +7,13 @@ export function turningChainTwoMinds({ split }: PatternFacts): readonly Diagnost
   return split.map(({ words, rows: [one, other] }): Diagnostic => ({
     code: 'turning-chain-two-minds',
     message: `${rowName(one)} comes out only if ${words[0]}, and ${rowName(other)} only if ${words[1]}`,
-    primary: { span: other.says!.span, text: 'fits one way' },
-    secondary: [{ span: one.says!.span, text: 'fits the other' }],
+    primary: { span: other.says!.span, text: hereIt(words[1]) },
+    secondary: [{ span: one.says!.span, text: hereIt(words[0]) }],
     note: 'no one convention fits all the totals; where a row means it otherwise, the row says so',
   }))
+}
+
+/** The reading beside its row: `here it counts as hdc`. */
+function hereIt(words = ''): string {
+  return `here it ${words.replace(/^the ch-?\d+ turning chain /, '')}`
 }
