@@ -48,4 +48,7 @@ export const otherWords: readonly OtherWords[] = [
   { name: 'what remains of an older row', from: /unworked sts of (Row|Rnd) (\d+)/g, to: 'remaining sts of $1 $2' },
   { name: 'held stitches', from: /(\d+) skipped sts/g, to: '$1 held sts' },
   { name: 'yarn joined with a slip stitch', from: /join yarn in/g, to: 'join yarn with sl st in' },
+  { name: 'yarn attached', from: /join yarn in/g, to: 'attach yarn to' },
+  { name: 'yarn rejoined', from: /join yarn in/g, to: 'rejoin yarn in' },
+  { name: 'yarn reattached', from: /Join yarn in/g, to: 'Reattach yarn in' },
 ]
