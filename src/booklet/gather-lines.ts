@@ -53,12 +53,17 @@ function inOrder(lists: readonly (readonly string[])[]): readonly string[] {
   return order
 }
 
+/** Rows whose shaping is reversed have words of their own; alike ones stand in one line. */
+function sameWords({ written: one }: WorkedRow, { written: other }: WorkedRow): boolean {
+  return one.reversed === undefined && other.reversed === undefined || one.copies === other.copies && one.reversed !== undefined && other.reversed !== undefined
+}
+
 /** Real rows that follow each other and come from one written row. `Row 2 and all WS rows` gives a stretch each time it comes round. */
 function inStretches(rows: readonly WorkedRow[]): readonly Stretch[] {
   const stretches: { written: WrittenRow; rows: WorkedRow[]; before: WorkedRow | undefined }[] = []
   rows.forEach((row, index) => {
     const open = stretches.at(-1)
-    if (open && open.written.span.start === row.written.span.start) open.rows.push(row)
+    if (open && open.written.span.start === row.written.span.start && sameWords(open.rows.at(-1)!, row)) open.rows.push(row)
     else stretches.push({ written: row.written, rows: [row], before: rows[index - 1] })
   })
   const seen = new Map<number, number>()

@@ -64,7 +64,7 @@ function partOf({ piece, worked, number, pattern, notes, written, ids }: PartMak
   const rowLines = lines.map((line, index) => {
     const corrected = correctedBy(piece.name, line)
     return rowLine(line, {
-      source, terms: pattern.terms, sizes: pattern.sizes, progress: done[index] ?? 1, id: idOf(line, piece, ids), real: real[index] ?? [],
+      source, terms: pattern.terms, sizes: pattern.sizes, progress: done[index] ?? 1, id: idOf(line, piece, ids), real: real[index] ?? [], written,
       ...(corrected === undefined ? {} : { corrected }),
     })
   })

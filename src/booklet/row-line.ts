@@ -6,9 +6,10 @@ import type { RealRow, RowLine, Run } from './booklet.ts'
 import { checkpointOf } from './checkpoint.ts'
 import { figure, nbsp, perSize } from './figures.ts'
 import type { GatheredLine } from './gather-lines.ts'
+import type { WrittenIn } from './real-rows.ts'
 import { changeText, stitchesText } from './row-figures.ts'
 import { ahead, boxes, label } from './row-label.ts'
-import { joined, outerRepeats, rowRuns } from './row-text.ts'
+import { joined, outerRepeats, plainRuns, rowRuns } from './row-text.ts'
 import { typeset } from './typeset.ts'
 
 /** What a line needs to know of the part that it stands in. */
@@ -21,6 +22,8 @@ export interface RowSetting {
   /** How far through the piece the line ends, 0 to 1. */
   readonly progress: number
   readonly real: readonly RealRow[]
+  /** Written rows of the whole pattern by where they begin. */
+  readonly written: ReadonlyMap<number, WrittenIn>
   readonly corrected?: string
 }
 
@@ -31,7 +34,7 @@ export function rowLine(line: GatheredLine, setting: RowSetting): RowLine {
   const text = line.written.text
   const untold = all.some((row) => row.verdict === 'cannot-tell')
   const repeats = outerRepeats(source, text, all)
-  const runs = joined([...ahead(line, setting), ...rowRuns(source, text, repeats.map(({ span }) => span))])
+  const runs = reversedRuns(line, setting) ?? joined([...ahead(line, setting), ...rowRuns(source, text, repeats.map(({ span }) => span))])
   const side = all[0]?.side
   const checkpoint = untold ? '' : checkpointOf(line, source)
   return {
@@ -50,6 +53,22 @@ export function rowLine(line: GatheredLine, setting: RowSetting): RowLine {
     progress: setting.progress,
     real: untold ? setting.real.map(({ short: _short, ...row }) => ({ ...row, change: '' })) : setting.real,
   }
+}
+
+/**
+ * A row with its shaping reversed, in words that are turned round. Where they are not simple, or not the same in every size, it is the row
+ * of the other piece, to be read from its end.
+ */
+function reversedRuns(line: GatheredLine, { source, terms, written }: RowSetting): readonly Run[] | undefined {
+  const rows = line.rows.flatMap((own) => own[0] ?? [])
+  const [row] = rows
+  if (!row?.written.reversed) return undefined
+  const words = new Set(rows.map(({ written: { reversed } }) => reversed?.words?.map((part) =>
+    (typeof part === 'string' ? part : 'stitch' in part ? wordFor(part.stitch, terms) : textOf(source, part.words).toLowerCase())).join('')))
+  const [own] = words
+  if (words.size === 1 && own !== undefined) return plainRuns(own)
+  const piece = row.written.copies === undefined ? undefined : written.get(row.written.copies)?.piece
+  return plainRuns(`As ${row.word} ${row.number ?? row.label} of ${piece ?? 'the piece that it copies'}, with its shaping reversed: what stands at its start is worked at its end`)
 }
 
 /** A count that could not be reckoned stays in the designer's words: a buyer needs it, and the Stitches column does not vouch for it. */

@@ -56,8 +56,6 @@ export interface RealRow {
   /** The row that it copies, where it is not there; `itself` where it copies itself. */
   readonly missing?: string
   readonly index: number
-  /** A foundation that comes with the rows that are copied: the total beside them is not its own. */
-  readonly copied?: boolean
   /** The written row that it copies. */
   readonly copies?: WrittenEntry
 }
@@ -93,7 +91,7 @@ function foundationOf(entry: WrittenEntry, others: OtherPieces): readonly RealRo
   const { reference } = entry.read
   if (reference?.kind !== 'piece' || entry.label?.numbers[0] !== 1) return []
   const theirs = others(reference.name) ?? []
-  return theirs.slice(0, Math.max(0, theirs.findIndex(({ number }) => number !== undefined))).map((row) => ({ ...row, entry, copied: true }))
+  return theirs.slice(0, Math.max(0, theirs.findIndex(({ number }) => number !== undefined)))
 }
 
 function prefixOf(label: RowLabel | undefined, round: boolean): string {

@@ -1,4 +1,5 @@
 import type { Instruction, RowText } from '../notation/syntax.ts'
+import { mirroredWords } from './mirrored-words.ts'
 import type { RealRow } from './real-rows.ts'
 import type { WorkedRow } from './worked-row.ts'
 
@@ -31,7 +32,6 @@ function shapingItems(below: Below, row: RealRow): readonly Instruction[] {
 /** The total of a range holds for its last row; where nothing changes, for all of them. */
 export function textFor(row: RealRow): RowText {
   const { read } = row.entry
-  if (row.copied) return { ...read, totals: [] }
   const atRow = read.totals.filter(({ atRow }) => atRow !== undefined)
   if (atRow.length > 0 && atRow.some(({ atRow: at }) => at !== row.number)) return { ...read, totals: read.totals.filter(({ atRow: at }) => at === undefined || at === row.number) }
   if (row.last || row.entry.read.reference === undefined && !changesOnItsWay(row)) return read
@@ -46,8 +46,13 @@ function changesOnItsWay(row: RealRow): boolean {
   return row.change !== undefined || shapes(row.items)
 }
 
+function reversedOf(row: RealRow, size: number): NonNullable<WorkedRow['written']['reversed']> {
+  const words = mirroredWords(row.items, size)
+  return words ? { words } : {}
+}
+
 /** Where a real row is written. */
-export function writtenOf(row: RealRow): WorkedRow['written'] {
+export function writtenOf(row: RealRow, size = 0): WorkedRow['written'] {
   const { entry } = row
   const numbers = entry.label?.numbers ?? []
   return {
@@ -55,6 +60,7 @@ export function writtenOf(row: RealRow): WorkedRow['written'] {
     label: entry.label ? { start: entry.label.start, end: entry.label.end } : { start: entry.span.start, end: entry.span.start },
     text: { start: entry.text.start, end: entry.read.totals.length > 0 ? Math.max(entry.text.start, Math.min(...entry.read.totals.map(({ start }) => start))) : entry.text.end },
     ...(row.copies && { copies: row.copies.span.start }),
+    ...(row.mirrored && row.copies && { reversed: reversedOf(row, size) }),
     totalled: entry.read.totals.length > 0 || entry.read.reference?.kind === 'piece',
     ...(numbers.length > 0 && { first: numbers[0]!, last: numbers.at(-1)! }),
   }

@@ -214,7 +214,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   const verdict: Verdict = tried.comesOut ? 'adds-up' : blamed ? 'cannot-tell' : 'does-not'
   const assumed = trust && tried.comesOut ? tried.assumed : blamed ? [...tried.assumed, 'the count of the row below is in doubt'] : tried.assumed
   const worked: WorkedRow = {
-    label: row.label, word: row.round ? 'round' : 'row', ...(row.number !== undefined && { number: row.number }), written: writtenOf(row),
+    label: row.label, word: row.round ? 'round' : 'row', ...(row.number !== undefined && { number: row.number }), written: writtenOf(row, setting.size),
     offers: tried.offers, worksOver: tried.worksOver, leaves: tried.leaves, makes: tried.makes, kinds: tried.made.kinds, spaces: tried.made.spaces,
     ...(says && { says }), verdict, ...(blamed && { reason: 'the count of the row below is in doubt' }), assumed, tally: tried.steps, repeats: tried.repeats, troubles,
     agreement: { total: tried.comparison.totalAgrees || blamed, kinds: tried.comparison.kindsAgree || blamed, change: tried.comparison.changeAgrees || blamed, ...(tried.comparison.kindSlip && { kindSlip: tried.comparison.kindSlip }) },
@@ -280,7 +280,7 @@ function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWo
   const needlework = !known && !workedAnything(toWork.items) && state.edge.places.length > 0 && row.missing === undefined
   const places: readonly Place[] = needlework ? state.edge.places : known ? Array.from({ length: count }, () => ({ kind, row: setting.rowIndex })) : []
   const worked: WorkedRow = {
-    label: row.label, word: row.round ? 'round' : 'row', ...(row.number !== undefined && { number: row.number }), written: writtenOf(row),
+    label: row.label, word: row.round ? 'round' : 'row', ...(row.number !== undefined && { number: row.number }), written: writtenOf(row, setting.size),
     offers: state.edge.places.length, worksOver: 0, leaves: 0, makes: known ? count : 0, kinds: {}, spaces: {}, ...(says && { says }), verdict: 'cannot-tell', reason,
     assumed: known ? [`it is taken to make the ${count} stitches it says`] : [], tally: [], repeats: [], uncounted: true,
     troubles: [...unread, ...(tried?.troubles ?? []).filter((trouble) => trouble.kind === 'unreadable' || trouble.kind === 'unknown-stitch')],

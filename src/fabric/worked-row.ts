@@ -1,4 +1,5 @@
 import type { Span } from '../text/span.ts'
+import type { MirroredPart } from './mirrored-words.ts'
 import type { KindSlip } from './compare-total.ts'
 import type { Place } from './place.ts'
 
@@ -70,6 +71,8 @@ export interface WrittenRow {
   readonly totalled?: boolean
   /** Where the written row begins whose words it copies. */
   readonly copies?: number
+  /** It copies that row with its shaping reversed: its own words, where they can be turned round. */
+  readonly reversed?: { readonly words?: readonly MirroredPart[] }
 }
 
 /** What the designer wrote about the row's count. */
