@@ -61,7 +61,7 @@ export const editorsList: readonly EditorsCheck[] = [
   { number: 40, group: 'Rows: arithmetic', what: 'Stitches are named only where they are', by: 'machine', codes: ['place-missing', 'kind-mismatch'] },
   { number: 41, group: 'Rows: arithmetic', what: 'Increases and decreases of a section come to its change', by: 'machine', codes: ['change-mismatch', 'total-mismatch'] },
   { number: 42, group: 'Rows: arithmetic', what: 'Corners and sides are as many as stated', by: 'machine', codes: ['sides-unequal', 'kind-mismatch', 'step-lopsided'] },
-  { number: 43, group: 'Rows: arithmetic', what: 'Parts of a divided row come to the whole, and wait with their number', by: 'machine', codes: ['places-left-over', 'row-overruns'] },
+  { number: 43, group: 'Rows: arithmetic', what: 'Parts of a divided row come to the whole, and wait with their number', by: 'machine', codes: ['places-left-over', 'row-overruns', 'stitches-waiting'] },
   { number: 44, group: 'Rows: arithmetic', what: 'Every step of short rows is picked up or said to be left', by: 'machine', codes: ['places-left-over', 'row-overruns'] },
   { number: 45, group: 'Rows: arithmetic', what: 'The foundation chain less what is skipped is the first row', by: 'machine', codes: ['total-mismatch', 'row-overruns', 'places-left-over'] },
   { number: 46, group: 'Rows: arithmetic', what: 'Both sides of a chain are worked once', by: 'machine', codes: ['total-mismatch', 'row-overruns', 'row-ends-passed'] },
