@@ -64,13 +64,15 @@ export function boxes(line: GatheredLine, { sizes }: LineNames): readonly string
 
 /**
  * The number of the row of a line that is so many in (from 0). Where it is another in each size: all of them, as the line itself has them,
- * `9 (13)`; of a line without a number the row's place in it, `2nd`.
+ * `9 (13)`; in a line of several rows the row's place in it, `2nd`; a row alone without a number is the next.
  */
 export function numberIn(line: GatheredLine, index: number): string {
-  const numbers = line.rows.flatMap((rows) => rows[index]?.number ?? [])
-  if (new Set(numbers).size < 2) return `${numbers[0] ?? index + 1}`
-  const labelled = line.written.first !== undefined && line.rows.every((rows) => rows.length === 1)
-  return labelled ? perSize(numbers.map(String)) : ordinal(index + 1)
+  const numbersAt = (at: number) => line.rows.flatMap((rows) => rows[at]?.number ?? [])
+  const longest = Math.max(...line.rows.map((rows) => rows.length))
+  const apart = Array.from({ length: longest }, (_, at) => at).some((at) => new Set(numbersAt(at)).size > 1)
+  if (!apart) return `${numbersAt(index)[0] ?? index + 1}`
+  if (longest > 1) return ordinal(index + 1)
+  return line.written.first === undefined ? 'Next' : perSize(numbersAt(index).map(String))
 }
 
 /** Which sizes work the row of a line that is so many in (from 0), where not all do: `from Adult`; else nothing. */

@@ -145,3 +145,12 @@ describe('pieces of a pattern side by side', () => {
     expect(plain(pieces(['Front', 'Back'], false)?.caption)).not.toContain('not drawn')
   })
 })
+
+// By hand: Small has Rows 1 to 7, Large 1 to 9.
+test('rows that the sizes count apart have both numbers, or their place in the line', () => {
+  const booklet = made([
+    'Foundation: Ch 9.', 'Row 1: Sc in 2nd ch from hook and in each ch across. (8)', 'Rows 2-3 (2-5): Ch 1, turn, sc in each st across. (8)', 'Row 4 (6): Ch 1, turn, sc in each st across. (8)',
+    'Next 2 rows: Ch 1, turn, sc in each st across. (8)', 'Next row: Ch 1, turn, sc in each st across. (8)',
+  ], ['sizes: [Small, Large]'])
+  expect(real(booklet).map(({ label }) => plain(label))).toEqual(['1', '2', '3', '4', '5', '4 (6)', '1st', '2nd', 'Next'])
+})
