@@ -13,6 +13,7 @@ export interface Known {
 interface HandedOver {
   readonly worked: ReadonlyMap<string, Collected>
   readonly known: ReadonlyMap<string, Known>
+  readonly pictures: boolean
 }
 
 // Astro loads the content loader a second time, as a module of its own. What the build has worked already is handed to it here,
@@ -21,8 +22,13 @@ const shelf: { [key: symbol]: HandedOver | undefined } = globalThis as never
 const key = Symbol.for('loopledger.collected')
 
 /** Keeps, for the pages of this process, the patterns that were worked and those that are as they were. */
-export function handOver(worked: readonly Collected[], known: readonly Known[]): void {
-  shelf[key] = { worked: new Map(worked.map((one) => [one.source.path, one])), known: new Map(known.map((one) => [one.path, one])) }
+export function handOver(worked: readonly Collected[], known: readonly Known[], pictures: boolean): void {
+  shelf[key] = { pictures, worked: new Map(worked.map((one) => [one.source.path, one])), known: new Map(known.map((one) => [one.path, one])) }
+}
+
+/** Whether pictures for links are drawn beside the pages that are made now. */
+export function picturesDrawn(): boolean {
+  return shelf[key]?.pictures === true
 }
 
 /** The patterns that were worked in this process, or undefined where nothing was handed over. */

@@ -10,6 +10,7 @@ import { madeOf, type Made } from './summary.ts'
 import { cardOfCollected } from './to-entry.ts'
 import { takeOutSold, writeCompanions } from './write-companions.ts'
 import { writeOfflineWorker } from './write-offline-worker.ts'
+import { writePictures } from './write-pictures.ts'
 import { writePapers, type Paper } from './write-papers.ts'
 import type { Worked } from './work-patterns.ts'
 
@@ -35,7 +36,7 @@ export interface MadeSite {
 /** Makes the site and the folder of what is sold. Gives up where pages taken over from the last build would name styles that are gone. */
 export async function makeSite(patterns: Worked, { root, fresh, freshRelease, pagesOnly }: SitePlaces): Promise<MadeSite | 'other assets'> {
   const { worked, known, paths } = patterns
-  handOver(worked, known)
+  handOver(worked, known, !pagesOnly)
   const pages = { folder: fresh, ...(await quietAstro(root, fresh)) }
   const assets = (await readdir(join(fresh, '_astro'))).sort()
   if (known.length > 0 && patterns.assets.join('\n') !== assets.join('\n')) return 'other assets'
@@ -49,6 +50,7 @@ export async function makeSite(patterns: Worked, { root, fresh, freshRelease, pa
   // Before anything is printed, and again when all is there.
   await keepSold(sold, [...texts.values(), ...known], fresh)
   const papers: Paper[] = pagesOnly ? [] : [...(await writePapers(free.flatMap(toPrint), fresh))]
+  if (!pagesOnly) await writePictures(worked.flatMap((one) => cardOfCollected(one) ?? []), fresh)
   if (!pagesOnly) await writePapers(sold.flatMap(toPrint), freshRelease)
   await keepSold(sold, [...texts.values(), ...known], fresh)
   const recorded = await Promise.all(free.map((one) => record(one, papers, texts.get(one.source.path) ?? { rows: [], tables: [] }, fresh)))

@@ -13,7 +13,9 @@ export async function writeCompanions(collected: readonly Collected[], pages: Bu
     if (!booklet || sold) continue
     for (const terms of termsOf(booklet)) {
       const html = await readFile(join(pages.folder, termsFolder(booklet.slug, terms, booklet.terms), 'index.html'), 'utf8')
-      await writeFile(join(pages.folder, companionPath(booklet, terms)), oneFile(html, inOtherTerms(booklet, pages, new Map())))
+      // Handed on it lies alone: what is not in it is on the site.
+      const itself = new Map([termsFolder(booklet.slug, terms, booklet.terms), companionPath(booklet, terms)].map((path) => [`${pages.base}${path}`, '#content'] as const))
+      await writeFile(join(pages.folder, companionPath(booklet, terms)), oneFile(html, itself))
     }
   }
 }

@@ -57,6 +57,11 @@ export function companionPath({ slug, version, terms: own }: Pick<Booklet, 'slug
   return `${patternFolder(slug)}${[slug, inFileName(version), ...(terms === own ? [] : [`${terms.toLowerCase()}-terms`])].join('-')}.html`
 }
 
+/** Where the picture stands that a link to a pattern is shown with. */
+export function picturePath(slug: string): string {
+  return `${patternFolder(slug)}${slug}.png`
+}
+
 /** A link to a paper, with its name and what it leads to. */
 export interface PaperLink {
   readonly name: string

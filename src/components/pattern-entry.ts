@@ -15,6 +15,8 @@ export interface PatternEntry {
   readonly digests: Readonly<Record<string, string>>
   /** Every row as it was worked; empty where it is not shown. */
   readonly ledger: readonly LedgerPiece[]
+  /** Warnings that the designer lets stand, with the reason: for the ledger. */
+  readonly accepted?: readonly Accepted[]
   readonly listing: Listing
   /** A pattern that is sold: its rows never reach the public site. */
   readonly sold: boolean
@@ -29,6 +31,15 @@ export interface Listing {
   /** Yarn weights, 0 to 7. */
   readonly weights: readonly number[]
   readonly changes: readonly { readonly version: string; readonly date: string; readonly what: string }[]
+}
+
+/** A warning that the designer lets stand. */
+export interface Accepted {
+  readonly code: string
+  readonly message: string
+  /** Line of the file. */
+  readonly line: number
+  readonly why: string
 }
 
 /** One diagnostic as a page shows it. */

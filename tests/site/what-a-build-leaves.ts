@@ -59,6 +59,36 @@ export function whatABuildLeaves(site: () => BuiltSite): void {
     }
   })
 
+  // Open Graph (ogp.me): title, type, address and picture; schema.org's HowTo: supply, tool, step, yield.
+  test('tells machines what a pattern is: cards for links, and the steps of a free one', () => {
+    const page = read('patterns/gangplank/index.html')
+    const meta = (property: string) => new RegExp(`<meta property="${property}" content="([^"]+)"`).exec(page)?.[1]
+    expect(meta('og:type')).toBe('article')
+    expect(meta('og:url')).toBe('https://patterns.saltmarsh-yarnworks.example/patterns/gangplank/')
+    const picture = new URL(meta('og:image') ?? '').pathname.slice(1)
+    // PNG (ISO 15948, 11.2.2): width and height stand at bytes 16 and 20.
+    const bytes = readFileSync(join(site().dist, picture))
+    expect([bytes.subarray(1, 4).toString(), bytes.readUInt32BE(16), bytes.readUInt32BE(20)]).toEqual(['PNG', 1200, 630])
+    const data = (name: string) => JSON.parse(/<script type="application\/ld\+json">(.*?)<\/script>/s.exec(read(name))?.[1] ?? '{}') as Record<string, unknown>
+    const howTo = data('patterns/gangplank/index.html')
+    expect(howTo).toMatchObject({ '@context': 'https://schema.org', '@type': 'HowTo', yield: 'One mat', version: '1.0.0' })
+    expect(howTo.supply).toHaveLength(1)
+    expect((howTo.tool as { name: string }[]).map(({ name }) => name)).toEqual(['Hook, 6 mm (US J-10)', 'Yarn needle'])
+    expect((howTo.step as { itemListElement: { name?: string }[] }[])[0]?.itemListElement.map(({ name }) => name)).toEqual(['Row 1', 'Row 2', 'Row 3', 'Row 4–117', undefined])
+    expect(data('patterns/keel-charm/index.html')).toMatchObject({ '@type': 'CreativeWork', isAccessibleForFree: false })
+    expect(data('patterns/keel-charm/index.html')).not.toHaveProperty('step')
+  })
+
+  test('lists pages for search engines, and versions for readers of feeds', () => {
+    const map = [...read('sitemap.xml').matchAll(/<loc>([^<]+)<\/loc>/g)].map(([, address = '']) => new URL(address).pathname)
+    const indexed = pages().filter((page) => !read(page).includes('<meta name="robots" content="noindex"') && page !== '404.html').map((page) => `/${page.replace(/index\.html$/, '')}`)
+    expect(map.toSorted()).toEqual(indexed.toSorted())
+    const feed = read('versions.xml')
+    expect(feed).toContain('<title>Cleat Pair 1.1.0</title>')
+    expect(feed).toContain('<title>Cleat Pair 1.0.0</title>')
+    expect(feed.indexOf('Cleat Pair 1.1.0')).toBeLessThan(feed.indexOf('Cleat Pair 1.0.0'))
+  })
+
   test('speaks the English of the terms that a pattern is written in', () => {
     expect(read('patterns/gangplank/index.html')).toContain('<html lang="en-US"')
     expect(read('patterns/tarpaulin-cap/index.html')).toContain('<html lang="en-GB"')
