@@ -6,13 +6,13 @@ import { bookletsInBothTerms, type TermsBooklets } from '../booklet/booklet-in-t
 import type { Booklet } from '../booklet/booklet.ts'
 import { ledgerOf, type LedgerPiece } from '../booklet/ledger.ts'
 import { makeBooklet } from '../booklet/make-booklet.ts'
-import type { Listing } from '../components/pattern-entry.ts'
+import type { Accepted, Listing } from '../components/pattern-entry.ts'
 import { severityOf } from '../diagnostics/codes.ts'
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import type { CheckedPattern } from '../pattern/checked-pattern.ts'
 import type { Pattern } from '../pattern/pattern.ts'
 import { slugOf } from '../pattern/slug.ts'
-import type { Source } from '../text/source.ts'
+import { placeOf, type Source } from '../text/source.ts'
 import { checkBytes } from './check-bytes.ts'
 import { patternsIn, type FileBytes } from './read-files.ts'
 
@@ -30,6 +30,8 @@ export interface Collected {
   readonly listing: Listing
   /** Every row as it was worked, made when it is asked for. */
   readonly ledger: () => readonly LedgerPiece[]
+  /** Warnings that the designer lets stand. */
+  readonly accepted: readonly Accepted[]
   readonly sold: boolean
   /** Of the file's bytes. */
   readonly digest: string
@@ -55,13 +57,17 @@ export async function patternBytes({ root }: Shelf, path: string): Promise<FileB
 export function collectPattern(file: FileBytes): Collected {
   const checked = checkBytes(file)
   const { source, pattern, diagnostics } = checked
-  const what = { source, diagnostics, slug: slugOf(file.path), digest: digestOf(file), sold: pattern?.access === 'sold', listing: listingOf(pattern), ledger: () => ledgerOf(checked) }
+  const what = { source, diagnostics, slug: slugOf(file.path), digest: digestOf(file), sold: pattern?.access === 'sold', listing: listingOf(pattern), ledger: () => ledgerOf(checked), accepted: acceptedIn(checked) }
   if (pattern && hindrances(diagnostics).length === 0) {
     const { own, other } = bookletsInBothTerms(checked)
     return { ...what, booklet: own.booklet, inSize: own.inSize, ...(other ? { other } : {}) }
   }
   const booklet = pattern && unfinishedBooklet(checked)
   return { ...what, inSize: (size) => bookletInSize(checked, size), ...(booklet ? { booklet } : {}) }
+}
+
+function acceptedIn({ source, accepted = [] }: CheckedPattern): readonly Accepted[] {
+  return accepted.map(({ diagnostic: { code, message, primary }, why }) => ({ code, message, why, line: placeOf(source, primary.span.start).line }))
 }
 
 /** Works every pattern file of a folder. */

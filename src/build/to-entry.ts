@@ -6,9 +6,9 @@ import { withoutRows } from './without-rows.ts'
 
 /** A pattern with its rows, for the site when it is free, and for the folder of what is sold. */
 export function fullEntry(collected: Collected, remarks: readonly Remark[]): PatternEntry {
-  const { slug, sold, booklet, other, listing, ledger } = collected
+  const { slug, sold, booklet, other, listing, ledger, accepted } = collected
   return {
-    slug, sold, remarks, listing, digests: booklet ? rowDigests(booklet) : {}, ledger: booklet ? ledger() : [],
+    slug, sold, remarks, listing, digests: booklet ? rowDigests(booklet) : {}, ledger: booklet ? ledger() : [], accepted,
     ...cardIn(collected), ...(booklet ? { booklet } : {}), ...(other ? { other: other.booklet } : {}),
   }
 }
