@@ -14,7 +14,7 @@ export function rowNumberOutOfOrder({ entries, size, sizes }: PieceFacts): reado
   const lists = entries.some((entry) => isList(numbersOf(entry, size)))
   // A row of other sizes only is not worked in this one; its number is not missing either.
   const elsewhere = new Set(entries.filter(({ label }) => !holdsFor(label, size, sizes)).flatMap(({ label }) => label?.numbers ?? []))
-  for (const entry of entries) {
+  for (const [index, entry] of entries.entries()) {
     if (!holdsFor(entry.label, size, sizes)) continue
     const numbers = numbersOf(entry, size)
     const { bySize } = entry.label ?? {}
@@ -29,10 +29,22 @@ export function rowNumberOutOfOrder({ entries, size, sizes }: PieceFacts): reado
     const first = numbers[0]!
     const slip = last === undefined ? undefined : slipBetween(last, first, alternates, filled, elsewhere, lists ? all : none)
     if (slip && numbers.length === numbers.at(-1)! - first + 1) found.push(diagnostic(entry, slip, first, last!))
-    for (const number of numbers) filled.add(number)
-    last = numbers.at(-1)!
+    const expected = last === undefined ? first : last + 1
+    // A label alone may be wrong: the next row goes on from the number that was due.
+    const mistyped = slip !== undefined && numbers.length === 1 && following(entries, index, size) === expected + 1
+    for (const number of mistyped ? [expected] : numbers) filled.add(number)
+    last = mistyped ? expected : numbers.at(-1)!
   }
   return found
+}
+
+/** The number that the next numbered row begins with. */
+function following(entries: readonly WrittenEntry[], index: number, size: number): number | undefined {
+  for (const entry of entries.slice(index + 1)) {
+    const [first] = numbersOf(entry, size)
+    if (first !== undefined) return first
+  }
+  return undefined
 }
 
 /** No range that a person writes is longer. */

@@ -32,7 +32,10 @@ export function runChecks(facts: PatternFacts, sizes: readonly string[]): readon
 /** A list of the wrong length in a total makes the total wrong too: that is the same slip. */
 function dropFollowers(found: Map<string, { readonly diagnostic: Diagnostic }>, entries: readonly PieceFacts['entries'][number][]): void {
   const lists = [...found.values()].filter(({ diagnostic }) => diagnostic.code === 'size-list-length').map(({ diagnostic }) => diagnostic.primary.span)
+  // A number that is out of order takes the rows that are referred to by number with it.
+  const numbered = [...found.values()].some(({ diagnostic }) => diagnostic.code === 'row-number-out-of-order')
   for (const [key, { diagnostic }] of found) {
+    if (numbered && diagnostic.code === 'row-reference-unknown') found.delete(key)
     const { start, end } = diagnostic.primary.span
     const entry = entries.find(({ span }) => span.start <= start && end <= span.end)
     if (/^(total|kind|change)-mismatch$|^places-left-over$|^row-overruns$/.test(diagnostic.code) && entry && lists.some((list) => list.start >= entry.span.start && list.end <= entry.span.end)) found.delete(key)

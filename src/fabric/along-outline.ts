@@ -121,6 +121,8 @@ export function intoCorner(walk: Walk, target: Target, span: Span, work: WorkInt
 /** An edge named that does not come next is a border gone astray. */
 export function expectEdge(walk: Walk, named: EdgeName | undefined, span: Span): void {
   if (!walk.outline || !named || named === 'any' || named === 'next' || named === 'all') return
+  const here = walk.edge[walk.at]
+  if (here && isOn(walk, here, named)) return
   const next = edgeAt(walk, walk.at)
   if (next && next !== named) walk.trouble({ kind: 'other-edge', span, named, next })
 }
@@ -129,7 +131,7 @@ export function expectEdge(walk: Walk, named: EdgeName | undefined, span: Span):
 function edgeAt(walk: Walk, from: number): 'side' | 'underside' | 'top' | undefined {
   let index = from
   // What is left of the edge before, such as the last row-end under a corner, is passed.
-  while (index < walk.edge.length && walk.edge[index]!.kind === 'row-end' && walk.edge[index + 1]?.kind !== 'row-end' && index - from < passedInSilence && from > 0) index += 1
+  while (index < walk.edge.length && from > 0 && walk.edge[index]!.kind === 'row-end' && (index - from < passedInSilence || walk.outline?.risers.has(walk.edge[index]!))) index += 1
   const edge = walk.outline?.stretchOf.get(walk.edge[index]!)?.edge
   return edge === 'row-ends' || edge === 'step' ? 'side' : edge
 }

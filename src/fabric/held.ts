@@ -61,13 +61,18 @@ function namesOf(items: readonly Instruction[]): readonly Named[] {
   return found
 }
 
+function sidesIn(words: string): readonly string[] {
+  return ['left', 'right', 'first', 'second', 'thumb'].filter((side) => new RegExp(String.raw`\b${side}\b`, 'i').test(words))
+}
+
 /** The run that is meant: by its row, by its side or by what it is for; else the first that still waits. */
 function choose(held: readonly Held[], targets: readonly Target[], piece: string): Held | undefined {
   const rows = targets.flatMap(({ ofRow }) => (ofRow === undefined ? [] : [ofRow]))
   const ofRow = held.filter(({ row, by }) => rows.some((number) => number === row || number === by))
   const among = ofRow.length > 0 ? ofRow : held
-  const said = `${piece} ${targets.map(({ held: words }) => words ?? '').join(' ')}`.toLowerCase()
-  const sides = ['left', 'right', 'first', 'second', 'thumb'].filter((side) => new RegExp(String.raw`\b${side}\b`).test(said))
+  // What the row itself says of the side goes before what the piece is called.
+  const own = sidesIn(targets.map(({ held: words }) => words ?? '').join(' '))
+  const sides = own.length > 0 ? own : sidesIn(piece)
   const bySide = among.filter(({ words }) => sides.some((side) => words.includes(side)))
   const fitting = bySide.length > 0 ? bySide : among
   return fitting.find(({ taken }) => !taken) ?? fitting[0]

@@ -66,3 +66,10 @@ function foundationOf({ foundation, worked, round, firstChain, shortened, lastMa
   if (foundation) return round ? foundation.slice(shortened ? 1 : 0) : foundation.slice(firstChain)
   return made.every(({ into, kind }) => into === undefined && kind !== 'space') ? made.map(({ row }) => ({ kind: 'ch', row })) : []
 }
+
+/** `Sl st in first 7 sts, hdc in next 26 sts, sl st in next st`: the row ends as far from the end as it began from the start. */
+export function closesItsStep({ made, setting, outline }: Walk, left: number): boolean {
+  const start = made.findIndex(({ kind }) => kind !== 'sl st')
+  const end = made.length - 1 - made.findLastIndex(({ kind }) => kind !== 'sl st')
+  return !setting.round && !outline && start > 1 && left + end === start
+}

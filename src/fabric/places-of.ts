@@ -62,7 +62,12 @@ function overBridge(walk: Walk, { count }: Target, span: Span, work: WorkInto): 
 function ofHeld(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {
   const { ofRow: _, held: __, edge: ___, ...plain } = target
   const count = target.count ? inSize(target.count, walk.setting.size) : 1
-  if (target.walk === 'each' || target.walk === 'skipped' && !target.count) return each(walk, { ...plain, walk: 'each' }, span, rest, work, over)
+  if (target.walk === 'each' || target.walk === 'skipped' && !target.count) {
+    const ends = walk.edge.findIndex(({ kind }, index) => index >= walk.at && kind === 'ch')
+    const chains = target.thing?.kind === 'chain' || ends === walk.at || target.walk !== 'skipped'
+    if (chains || ends < 0) return each(walk, { ...plain, walk: 'each' }, span, rest, work, over)
+    return next(walk, { ...plain, walk: 'next' }, span, ends - walk.at, work, over)
+  }
   const from = walk.at
   if (target.walk !== 'next' && target.walk !== 'skipped' && target.walk !== 'first') return next(walk, { ...plain, walk: 'next' }, span, count, work, over)
   next(walk, { ...plain, walk: 'next' }, span, count, (index) => {

@@ -3,7 +3,7 @@ import type { Span } from '../text/span.ts'
 import { passedInSilence, passedOver } from './along-outline.ts'
 import { compareTotal, saysOf, type Comparison, type Made } from './compare-total.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
-import { liesOn, withoutTravel, type Lies } from './lies-on.ts'
+import { closesItsStep, liesOn, withoutTravel, type Lies } from './lies-on.ts'
 import type { HeldRun } from './held.ts'
 import type { Stretch } from './outline.ts'
 import { turnAfter } from './edge-for.ts'
@@ -67,6 +67,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   const left = idle ? 0 : leftPlaces(walk, lastSpan(items, text))
   const looseBy = settleLoose(walk, saidBy(text, setting))
   if (left > 0 && left === keptBackAtEnd(items, setting.size)) walk.leaves = true
+  if (left > 0 && closesItsStep(walk, left)) walk.leaves = true
   // A row along one edge of a piece leaves the others as they are; a round goes along all of them.
   if (walk.outline && !setting.round) walk.leaves = true
   if (left > 0 && !walk.leaves) walk.trouble({ kind: 'left-over', span: lastSpan(items, text), count: left })

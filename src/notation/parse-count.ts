@@ -135,7 +135,7 @@ const blockNames: Readonly<Record<string, string>> = { tiles: 'tile', squares: '
 
 function kind(reader: Reader, draft: Draft, count: Num): boolean {
   if (colour(reader, draft, count)) return true
-  const half = reader.take('half')
+  const half = !/^(double|treble|-)$/.test(reader.word(1)) && reader.take('half')
   reader.take('full|whole|complete')
   const thing = takeThing(reader)
   if (!thing) {

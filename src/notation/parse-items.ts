@@ -62,7 +62,7 @@ function leadsToCorner(reader: Reader): boolean {
     const word = reader.word(ahead)
     if (/^[([]$/.test(word)) depth += 1
     if (/^[)\]]$/.test(word)) depth -= 1
-    if (/^corners?$/.test(word)) return true
+    if (/^corners?$/.test(word) || depth === 0 && /^(sp|sps|space|spaces)$/.test(word) && reader.word(1) === '(') return true
     if (depth === 0 && /^[,;.]$/.test(word)) return false
   }
   return false
