@@ -184,10 +184,15 @@ function span(boxes: readonly Box[]): string {
   return first === last ? nameOf(first) : `${first.row.part.word}s ${first.label} to ${last.label}`
 }
 
-/** Scrolls so that two rows stand above the row that is next. */
+/** Scrolls so that two rows stand above the row that is next, or as many as leave it in sight. */
 function goHere({ row }: Box): void {
+  const { top } = row.element.getBoundingClientRect()
   let above: Element = row.element
-  for (let rows = 0; rows < 2; rows += 1) above = above.previousElementSibling ?? above
+  for (let rows = 0; rows < 2; rows += 1) {
+    const older = above.previousElementSibling
+    if (!older || top - older.getBoundingClientRect().top > innerHeight * 0.3) break
+    above = older
+  }
   above.scrollIntoView({ block: 'start' })
 }
 
