@@ -1,7 +1,7 @@
-import type { WorkedRow } from '../fabric/worked-row.ts'
+import type { WorkedRow, WrittenRow } from '../fabric/worked-row.ts'
 import type { CheckedPattern, WorkedPiece } from '../pattern/checked-pattern.ts'
 import type { Pattern, Piece } from '../pattern/pattern.ts'
-import { textOf } from '../text/source.ts'
+import { textOf, type Source } from '../text/source.ts'
 import type { InstructionLine, Part, PartLine } from './booklet.ts'
 import { correctionsOf } from './corrections.ts'
 import { sentence } from './figures.ts'
@@ -49,7 +49,7 @@ interface PartMaking {
 
 function partOf({ piece, worked, number, pattern, notes, written, ids }: PartMaking): WorkedPart {
   const { source } = pattern
-  const all = gatherLines(worked.map(({ rows }) => rows))
+  const all = gatherLines(worked.map(({ rows }) => rows), (row) => copiedFrom(row, { piece, written }))
   const [first] = all
   const foundation = first !== undefined && isFoundation(first) ? first : undefined
   const lines = foundation === undefined ? all : all.slice(1)
@@ -83,7 +83,7 @@ function partOf({ piece, worked, number, pattern, notes, written, ids }: PartMak
       lines: [
         ...instructions(piece.note === undefined ? [] : [piece.note]),
         ...instructions(begins.length > besideHead ? [begins] : []),
-        ...withInstructions(lines, rowLines, worked),
+        ...withInstructions(lines, rowLines, { worked, source }),
       ],
     },
   }
@@ -92,6 +92,12 @@ function partOf({ piece, worked, number, pattern, notes, written, ids }: PartMak
 /** A foundation of chains is said at the head of the part. One that is made of stitches is a row like any other. */
 function isFoundation({ rows }: GatheredLine): boolean {
   return rows.flat().every((row) => row.number === undefined && isOnlyChains(row))
+}
+
+/** Rows that are as those of another piece are printed in full, so that nobody turns back for them; reversed ones have words of their own. */
+function copiedFrom({ written: { copies, reversed } }: WorkedRow, { piece, written }: Pick<PartMaking, 'piece' | 'written'>): WrittenRow | undefined {
+  const copied = copies === undefined || reversed !== undefined ? undefined : written.get(copies)
+  return copied === undefined || copied.piece === piece.name ? undefined : copied.row
 }
 
 function idOf(line: GatheredLine, piece: Piece, ids: Set<string>): string {
@@ -143,7 +149,9 @@ function instructions(texts: readonly string[]): readonly InstructionLine[] {
 }
 
 /** Puts the lines that are printed and not counted where they stand in the source. */
-function withInstructions(lines: readonly GatheredLine[], rowLines: readonly PartLine[], worked: readonly WorkedPiece[]): readonly PartLine[] {
+function withInstructions(
+  lines: readonly GatheredLine[], rowLines: readonly PartLine[], { worked, source }: { readonly worked: readonly WorkedPiece[]; readonly source: Source },
+): readonly PartLine[] {
   const said = new Map(worked.flatMap(({ between }) => between).map(({ at, text }) => [at, text]))
   const waiting = [...said].sort(([a], [b]) => a - b)
   const placed: PartLine[] = []
@@ -152,7 +160,14 @@ function withInstructions(lines: readonly GatheredLine[], rowLines: readonly Par
     waiting.splice(0, before.length)
     placed.push(...instructions(before.map(([, text]) => text)))
     const row = rowLines[index]
+    // Where the words of another piece stand in a line's place, the line itself comes first: `Rows 1–11: As for Front.`
+    if (line.instead && lines[index - 1]?.instead?.span.start !== line.instead.span.start) placed.push(...instructions([unTotalled(line.instead, source)]))
     if (row) placed.push(row)
   })
   return [...placed, ...instructions(waiting.map(([, text]) => text))]
+}
+
+/** A written row from its label to the end of its words; the total stands at its rows. */
+function unTotalled({ label, text }: WrittenRow, source: Source): string {
+  return textOf(source, { start: label.start, end: text.end }).replace(/\s+/g, ' ')
 }

@@ -74,7 +74,8 @@ function asRow(text: string, at: number): Pick<RealRow, 'as'> {
 function asInPiece({ written: { copies, span }, number }: WorkedRow, line: GatheredLine, { written }: PieceSetting): Pick<RealRow, 'as' | 'asOf'> {
   const copied = copies === undefined ? undefined : written.get(copies)
   const own = written.get(span.start)
-  if (copied === undefined || own === undefined || copied.piece === own.piece || number === undefined) return {}
+  // A line that has the other's words has no need to point to it.
+  if (line.instead !== undefined || copied === undefined || own === undefined || copied.piece === own.piece || number === undefined) return {}
   const sizes = new Set(line.rows.map((rows) => rows.length))
   // Where the sizes have another number of rows, a number would be right for one of them alone.
   return { asOf: copied.piece, ...(sizes.size === 1 ? { as: `${number}` } : {}) }

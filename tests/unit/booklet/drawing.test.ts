@@ -154,3 +154,18 @@ test('rows that the sizes count apart have both numbers, or their place in the l
   ], ['sizes: [Small, Large]'])
   expect(real(booklet).map(({ label }) => plain(label))).toEqual(['1', '2', '3', '4', '5', '4 (6)', '1st', '2nd', 'Next'])
 })
+
+describe('rows that are as those of another piece', () => {
+  const text = ['---', 'title: Bag', 'terms: US', 'conventions: { turning-chains: { sc: not counted } }', 'pieces:', '  - name: Front', '    rows: |', '      Foundation: Ch 9.',
+    '      Row 1: Sc in 2nd ch from hook and in each ch across. (8)', '      Rows 2-3: Ch 1, turn, sc in each st across. (8)',
+    '      Row 4: Ch 1, turn, [sc in next 2 sts, sc2tog] twice. (6)', '  - name: Back', '    rows: |', '      Foundation: Ch 9.', '      Rows 1-4: As for Front. (6)', '---', ''].join('\n')
+  const back = makeBooklet(checkPattern({ path: 'bag.md', text })).parts[1]!
+
+  test('are printed in full after the line that says so, repeats underlined', () => {
+    expect(back.lines.map((line) => (line.kind === 'row' ? `${line.label} ${plain(line.text.map(({ text: own }) => own).join(''))}` : plain(line.text[0]?.text)))).toEqual([
+      'Rows 1–4: As for Front.', '1 Sc in 2nd ch from hook and in each ch across.', '2–3 Ch 1, turn, sc in each st across.', '4 Ch 1, turn, [sc in next 2 sts, sc2tog] twice.',
+    ])
+    const [last] = back.lines.slice(-1)
+    expect(last?.kind === 'row' ? [last.text.find(({ repeat }) => repeat)?.text.replaceAll('\u00a0', ' '), plain(last.repeats), last.change, last.stitches] : []).toEqual(['[sc in next 2 sts, sc2tog]', '2 ×', '−2', ['6']])
+  })
+})
