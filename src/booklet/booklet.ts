@@ -179,6 +179,8 @@ export interface InstructionLine {
   readonly kind: 'instruction'
   /** A safety caution, said where the hazard enters. */
   readonly caution?: true
+  /** It says what the rows after it are, and is nothing to do: `Rows 1–11: As for Front.` */
+  readonly about?: true
   readonly text: readonly Run[]
 }
 

@@ -161,7 +161,7 @@ function withInstructions(
     placed.push(...instructions(before.map(([, text]) => text)))
     const row = rowLines[index]
     // Where the words of another piece stand in a line's place, the line itself comes first: `Rows 1–11: As for Front.`
-    if (line.instead && lines[index - 1]?.instead?.span.start !== line.instead.span.start) placed.push(...instructions([unTotalled(line.instead, source)]))
+    if (line.instead && lines[index - 1]?.instead?.span.start !== line.instead.span.start) placed.push(...instructions([unTotalled(line.instead, source)]).map((one) => ({ ...one, about: true as const })))
     if (row) placed.push(row)
   })
   return [...placed, ...instructions(waiting.map(([, text]) => text))]

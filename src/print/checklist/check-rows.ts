@@ -30,10 +30,10 @@ export interface CheckStep {
   readonly text: string
 }
 
-/** The lines of a part, one for each real row. Cautions are no steps to tick: they stand in the pattern. */
+/** The lines of a part, one for each real row. Cautions, and what a line is like, are no steps to tick. */
 export function checkLines(part: Part): readonly CheckLine[] {
   return part.lines.flatMap((line): readonly CheckLine[] =>
-    line.kind === 'instruction' ? line.caution === true ? [] : [{ kind: 'step', label: '', text: wordsOf(line.text) }] : rowsOf(line).map((row, at) => checkRow(part, line, row, at)))
+    line.kind === 'instruction' ? line.caution === true || line.about === true ? [] : [{ kind: 'step', label: '', text: wordsOf(line.text) }] : rowsOf(line).map((row, at) => checkRow(part, line, row, at)))
 }
 
 function checkRow({ counting }: Part, line: RowLine, row: RealRow, at: number): CheckRow {

@@ -1,4 +1,7 @@
 import type { Part } from '../../booklet/booklet.ts'
+import { gaps, live } from '../sheet/measures.ts'
+import { styles } from '../type/styles.ts'
+import { oneLine } from './heads.ts'
 
 /** Edges of the columns of a row table, in mm from the left edge of the page. Figures end at theirs; side and work start at theirs. */
 export interface PartColumns {
@@ -16,7 +19,7 @@ export interface PartColumns {
 }
 
 /** The columns of a part's table. More sizes need more columns, and from four sizes on the counts go under the text. */
-export function partColumns(part: Pick<Part, 'sides'>, sizes: number): PartColumns {
+export function partColumns(part: Pick<Part, 'sides' | 'lines'>, sizes: number): PartColumns {
   const left = part.sides ? { number: 32.6, range: 40.6, side: 35, start: 43 } : { number: 37, range: 37, start: 40 }
   const { start, ...edges } = left
   if (sizes <= 1) {
@@ -37,8 +40,13 @@ export function partColumns(part: Pick<Part, 'sides'>, sizes: number): PartColum
       stitches: [174, 185, 196], stitchesWidth: 10,
     }
   }
+  // Figures for many sizes are wide, but seldom all of them: the work gets what a part's own figures leave free.
+  const widest = (texts: readonly string[]) => Math.min(31, Math.max(13, ...texts.map((text) => oneLine(text, styles.figure).width + 0.5)))
+  const rows = part.lines.filter((line) => line.kind === 'row')
+  const [repeats, change] = [widest(rows.map((row) => row.repeats)), widest(rows.map((row) => row.change))]
+  const right = live.right - change - gaps.under
   return {
-    ...edges, work: { start, end: 130 }, repeats: { right: 163, width: 31 }, change: { right: 196, width: 31 },
+    ...edges, work: { start, end: right - repeats - gaps.under }, repeats: { right, width: repeats }, change: { right: live.right, width: change },
     stitches: [], stitchesWidth: 0,
   }
 }
