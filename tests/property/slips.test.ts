@@ -96,7 +96,7 @@ describe('a row with a slip in it', () => {
       const text = [...before, lineOf({ ...row, steps, count }, manner, false, total)].join('\n')
       const sameSpaces = shown(count.spaces) === shown(row.count.spaces)
       const comesOut = count.trouble === undefined && count.makes === row.count.makes && sameSpaces
-      const worked = workRows(text, fenceOf(piece))
+      const worked = workRows(text, fenceOf(piece), false)
       const { verdict } = worked.row(row.label)
       judged += 1
       if (comesOut) {
@@ -125,7 +125,7 @@ describe('a row with a slip in it', () => {
         return lineOf(row, manner, false, `(${Math.max(said, 1)} sts)`)
       })
       if (text[at]!.endsWith(`(${piece.rows[at]!.count.makes} sts)`)) return
-      const worked = workRows(text.join('\n'), fenceOf(piece))
+      const worked = workRows(text.join('\n'), fenceOf(piece), false)
       expect(worked.diagnostics.map(({ code, line }) => ({ code, line })), text.join('\n')).toEqual([{ code: 'total-mismatch', line: at + 1 }])
       expect(worked.row(piece.rows[at]!.label).verdict).toBe('does-not')
     }), { numRuns: 150 })
@@ -146,7 +146,7 @@ describe('a row with a slip in it', () => {
       const total = `(${counts.map(({ kind, count }, index) => `${index === wrong ? count + off : count} ${kind}`).join(', ')})`
       const manner = { draw, plain: true, flat: piece.flat }
       const lines = piece.rows.map((other) => (other === row ? lineOf(row, manner, false, total) : lineOf(other, manner, false)))
-      const worked = workRows(lines.join('\n'), fenceOf(piece))
+      const worked = workRows(lines.join('\n'), fenceOf(piece), false)
       expect(worked.row(row.label).verdict, lines.join('\n')).toBe('does-not')
       const found = worked.diagnostics.filter(({ severity }) => severity === 'error')
       expect(found.map(({ line }) => line), lines.join('\n')).toEqual([piece.rows.length])

@@ -2,7 +2,7 @@ import { severityOf } from '../../src/diagnostics/codes.ts'
 import type { DiagnosticCode } from '../../src/diagnostics/codes.ts'
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts'
 import type { WorkedRow } from '../../src/fabric/worked-row.ts'
-import { checkPattern } from '../../src/pattern/check-pattern.ts'
+import { checkOnce, checkPattern } from '../../src/pattern/check-pattern.ts'
 import type { CheckedPattern } from '../../src/pattern/checked-pattern.ts'
 import { placeOf } from '../../src/text/source.ts'
 import { fenceAttributes } from './fence-attributes.ts'
@@ -32,11 +32,12 @@ export interface Worked {
 
 /**
  * Works the rows of one piece; what lies below and what the pattern says of itself stand in the words of a fence
- * (`last=34 turning=dc:counted`). What a pattern needs only to be published is not asked for.
+ * (`last=34 turning=dc:counted`). What a pattern needs only to be published is not asked for. Without `hints` no changes are tried, which
+ * is quicker where thousands of rows are worked.
  */
-export function workRows(rows: string, attributes = ''): Worked {
+export function workRows(rows: string, attributes = '', hints = true): Worked {
   const { source, linesBefore, columnsBefore } = wrapRows(rows, fenceAttributes(attributes))
-  const checked = checkPattern(source)
+  const checked = (hints ? checkPattern : checkOnce)(source)
   const rowsOf = (size?: string): readonly WorkedRow[] => {
     const found = checked.pieces.find((piece) => size === undefined || piece.size === size)
     if (!found) throw new Error(`no piece was worked${size === undefined ? '' : ` in size ${size}`}`)
