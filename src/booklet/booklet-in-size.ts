@@ -17,6 +17,7 @@ export function bookletInSize(checked: CheckedPattern, size: number): Booklet {
   return {
     ...booklet,
     size: name,
+    facts: booklet.facts.map((fact) => (fact.label === 'Size' ? { ...fact, value: `${name}: ${fact.value.replace(/^\p{Lu}(?=\p{Ll})/u, (letter) => letter.toLowerCase())}` } : fact)),
     parts: booklet.parts.map((part) => partInSize(part, only)),
     ...(booklet.key === undefined ? {} : { key: { ...booklet.key, text: runsIn(booklet.key.text, only) } }),
     specialStitches: booklet.specialStitches.map((stitch) => ({ ...stitch, how: only(stitch.how) })),

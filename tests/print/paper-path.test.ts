@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest'
 import { linkedPapers, papersOf } from '../../src/components/paper-path.ts'
+import { layOutChecklist } from '../../src/print/checklist/lay-out-checklist.ts'
+import { layOut } from '../../src/print/layout.ts'
+import { inSize } from './booklets/collection.ts'
 
 const hat = { slug: 'bollard-hat', version: '1.0.0', terms: 'US' as const, sizes: ['Baby', 'Adult Ä/L', '大', 'adult ä l'] }
 
@@ -37,4 +40,12 @@ test('pattern and checklist of each size where the pattern asks for them', () =>
     ['pattern', undefined, '.pdf'], ['checklist', undefined, '-checklist.pdf'], ['pattern', 'S', '-in-s.pdf'], ['pattern', 'M', '-in-m.pdf'],
     ['checklist', 'S', '-checklist-s.pdf'], ['checklist', 'M', '-checklist-m.pdf'], ['large print', 'S', '-large-print-s.pdf'], ['large print', 'M', '-large-print-m.pdf'],
   ])
+})
+
+test('a paper of one size says on every page which it is', () => {
+  const adult = inSize('bollard-hat', 3)
+  for (const laidOut of [layOut(adult), layOutChecklist(adult)]) {
+    for (const { pagination } of laidOut.pages) expect(pagination.map((one) => (one.kind === 'text' ? one.text : '')).join('')).toMatch(/size Adult/i)
+  }
+  expect(adult.facts.find(({ label }) => label === 'Size')?.value).toMatch(/^Adult: /)
 })

@@ -39,7 +39,7 @@ export function layOutChecklist(booklet: Booklet): LaidOut {
 const headingOf = ({ number, name, make = 1 }: Part): string => `${number} ${name}${make > 1 ? `, make ${make}` : ''}`
 
 /** The title, and beside it what the sheet is for. */
-function placeTitle(sheet: Sheet, { title: text, sizes, terms, parts }: Booklet): void {
+function placeTitle(sheet: Sheet, { title: text, sizes, size, terms, parts }: Booklet): void {
   const style = { ...title, font: headFont(text, 'head') }
   const lines = breakLines([{ text, font: style.font }], { size: style.size, width: liveWidth })
   const tag = sheet.tag(sheet.root, 'H1')
@@ -52,6 +52,7 @@ function placeTitle(sheet: Sheet, { title: text, sizes, terms, parts }: Booklet)
     'Checklist, with a column for each copy and one to spare. Tick across when you make them in turn.',
     ...(most >= 4 ? ['Print it again for more copies.'] : []),
     ...(sizes.length > 1 ? [`Sizes: ${sizes[0]} (${sizes.slice(1).join(', ')}).`] : []),
+    ...(size === undefined ? [] : [`Size ${size}.`]),
     `${terms} terms.`,
   ].join(' ')
   const { partLine } = styles

@@ -18,7 +18,8 @@ export function placeFooters(sheet: Sheet, booklet: Booklet, edition?: string): 
   const centreWidth = centre[0].width + space + centre[1].width
   const centreStart = (live.left + live.right - centreWidth) / 2
   // The edition is what tells two printings of one pattern apart: the publisher stands after it, or not at all.
-  const publisher = oneOf([{ text: edition ?? booklet.publisher, font: note.font }])
+  const told = [edition ?? '', booklet.size === undefined ? '' : `${edition === undefined ? 'Size' : 'size'} ${booklet.size}`].filter((text) => text !== '').join(', ')
+  const publisher = oneOf([{ text: told === '' ? booklet.publisher : told, font: note.font }])
   const own = shortened(booklet.title, centreStart - gap - live.left - emSpace / 2 - publisher.width)
   for (const [index, furniture] of sheet.pages.entries()) {
     furniture.ruling.push({

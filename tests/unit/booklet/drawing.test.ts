@@ -111,7 +111,7 @@ describe('a booklet of one size', () => {
     expect(rowsOf(adult).map(({ stitches }) => stitches[0])).toEqual(['8', '16', '24', '32', '40', '48', '56', '64', '72', '80'])
     expect(rowsOf(adult, 1).flatMap(({ boxes }) => boxes)).toHaveLength(10)
     expect(rowsOf(adult, 2).flatMap(({ boxes }) => boxes)).toHaveLength(4)
-    expect(plain(adult.facts.find(({ label }) => label === 'Size')?.value)).toBe('53.5 cm (21 in) around')
+    expect(plain(adult.facts.find(({ label }) => label === 'Size')?.value)).toBe('Adult: 53.5 cm (21 in) around')
     expect(adult.materials[0]?.weight.replace('\u00a0', ' ')).toBe('58 g')
     const words = JSON.stringify([adult.parts.map(({ line, lines }) => [line, lines.map(({ text }) => text)]), adult.materials, adult.facts])
     expect(words).not.toMatch(/\d[\s\u00a0]\(\d+,/)
