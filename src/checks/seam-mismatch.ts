@@ -51,6 +51,8 @@ function byNumber(seam: Seam, pieces: readonly PieceFacts[], counts: readonly nu
   const each = listOf(pieces.map(({ name, edge }) => `${name} has ${counted(edge.stitches, edge.round ? 'stitch' : 'place')}`))
   if (seam.ease) {
     const more = Math.max(...counts) - Math.min(...counts)
+    // No seam takes up a third: the shorter edge meets a part of the longer one.
+    if (more * 3 > Math.max(...counts)) return undefined
     return { eased: true, message: `${counted(more, 'stitch')} ${more === 1 ? 'is' : 'are'} to be eased in: ${each}`, short: `eases in ${more}` }
   }
   return { message: `the edges to be joined do not match: ${each}`, short: counts.join(' against ') }

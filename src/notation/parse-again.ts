@@ -29,7 +29,8 @@ export function parseAgain(reader: Reader, before: readonly Instruction[]): read
 function takeEachSpace(reader: Reader): Target | undefined {
   const start = reader.start
   const thing = takeThing(reader)
-  if (thing?.kind !== 'space') return undefined
+  // `in each dc and ch around`: the chains of spaces, one by one.
+  if (thing?.kind !== 'space' && thing?.kind !== 'chain') return undefined
   const toEnd = takeToEnd(reader)
   return { walk: 'each', thing, ...(toEnd && { toEnd }), start, end: reader.end }
 }

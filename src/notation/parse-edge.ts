@@ -39,6 +39,7 @@ export function alongEdge(reader: Reader, start: number): Target | undefined {
 /** `Working down the first side,`, `along the bottom edge:`: which edge comes next. */
 export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
+  const begins = at === 0 || /^([,.;:()]|and|then|now)$/.test(reader.word(-1))
   reader.take('rotate|turn', 'the?', 'piece|work?', 'to|and?')
   reader.take('now|then|and|continue|continuing')
   reader.take('to?', 'work|working|worked')
@@ -50,6 +51,8 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
     return undefined
   }
   reader.take(':')
+  // `sc in each of next 18 ch on underside`: behind the stitches it names where they were, and not where the row goes on.
+  if (!begins) return [{ node: 'aside', start, end: reader.end }]
   return [{ node: 'start', target: { walk: 'edge', edge: name, start, end: reader.end }, start, end: reader.end }]
 }
 

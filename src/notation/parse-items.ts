@@ -9,7 +9,7 @@ import { parseStripe } from './stripes.ts'
 import type { Instruction } from './syntax.ts'
 
 const separators = new Set([',', ';', '.', ':', '+', '/', '&', '-', '–', '—', '|', '!', '"', '“', '”', '…', '•', '→', '←', '='])
-const filler = new Set(['and', 'then', 'now', 'work', 'make', 'working', 'also', 'again', 'plus', 'next:', 'worked', 'a', 'another', 'so', 'finally', 'rnd:', 'crochet', 'place:'])
+const filler = new Set(['loosely', 'tightly', 'and', 'then', 'now', 'work', 'make', 'working', 'also', 'again', 'plus', 'next:', 'worked', 'a', 'another', 'so', 'finally', 'rnd:', 'crochet', 'place:'])
 /** Brackets nested deeper than this are not read. */
 export const deepest = 60
 

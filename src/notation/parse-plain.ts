@@ -129,10 +129,13 @@ function otherSide(reader: Reader): readonly Instruction[] | undefined {
     return undefined
   }
   const { at: tail } = reader
+  const begins = at === 0 || /^([,.;:()]|and|then|now)$/.test(reader.word(at - 1 - reader.at))
   const chain = reader.take('of|on', 'the?', 'foundation|beginning|beg|starting|initial|base|original?', 'ch|chain|chs', 'edge?')
   if (!chain) reader.at = tail
   const under = chain || reader.all.slice(at, tail).some(({ text }) => /^(underside|under|bottom|lower|loops|lps)$/i.test(text))
   reader.take(':')
+  // `sc in each of next 18 ch on underside`: the words behind name where those were.
+  if (!begins && under && !chain) return [{ node: 'aside', start, end: reader.end }]
   return [{ node: 'start', target: { walk: 'other-side', ...(under && { edge: 'underside' }), start, end: reader.end }, start, end: reader.end }]
 }
 
@@ -177,6 +180,9 @@ function takePicotMade(reader: Reader): void {
 function chain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   const start = reader.start
   const at = reader.at
+  // `in each dc and ch around`: the chain is a place, and no instruction.
+  const last = before.at(-1)
+  if (reader.word(-1) === 'and' && last?.node === 'work' && last.target?.walk === 'each' && /^(around|across)$/.test(reader.word(1))) return undefined
   const first = numberAhead(reader) !== undefined && !reader.vocabulary.stitchAt([reader.word(1)]) ? takeNumber(reader) : undefined
   if (!reader.take('ch|chs|chain|chains') || reader.word() === '-' && numberAhead(reader, 1) === undefined) {
     reader.at = at

@@ -246,9 +246,21 @@ function takeAfterName(reader: Reader, draft: Draft): void {
     const left = target.walk === 'each' && target.toEnd && !target.keepBack && !target.every ? leftLater(reader) : undefined
     place(draft, left ? { ...target, keepBack: left } : target)
   }
+  countBehindEdge(reader, draft)
   // `over next 2 sts` may follow the place, and `across` may follow `over`.
   over(reader, draft)
   inColour(reader, draft)
+}
+
+/** `sc evenly down side (20), …`: the number in brackets is that of this edge, unless it ends the row. */
+function countBehindEdge(reader: Reader, draft: Draft): void {
+  if (draft.target?.walk !== 'edge' || draft.count || reader.word() !== '(' || numberAhead(reader, 1) === undefined) return
+  const { at } = reader
+  reader.at += 1
+  const count = takeNumber(reader)
+  reader.take('sc|hdc|dc|tr|st|sts')
+  if (count && reader.take(')') && !reader.done && /^[,;.]$/.test(reader.word()) && reader.at + 1 < reader.all.length) draft.count = count
+  else reader.at = at
 }
 
 /** `sc 4 through arm and body`: a part is worked in; it takes no more places of this edge. */
