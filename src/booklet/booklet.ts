@@ -139,7 +139,7 @@ export interface RowLine {
   readonly stitches: readonly string[]
   /**
    * What the count is made of: `8 ch-2 sps`, spaces that the next row may need to know, and before them the stitches by kind where
-   * the designer counts more than one kind: `28 dc, 4 ch-2 sps`. Empty otherwise.
+   * the designer counts more than one kind, or by yarn: `28 dc, 4 ch-2 sps`, `40 B, 8 A`. Empty otherwise.
    */
   readonly spaces: string
   /** Counts on the way through a long row: `After the repeat: 48.` Left out where there are none. */

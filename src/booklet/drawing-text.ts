@@ -104,9 +104,13 @@ function inkedRows({ materials, source }: Pattern, worked: readonly WorkedPart[]
     const yarns = yarnsInUse(rowsOf(part), source, part.firstYarn ?? inHand)
     inHand = yarns.at(-1) ?? inHand
     const numberOf = (letter: string | undefined) => Math.max(0, letters.indexOf(letter ?? ''))
+    const stitches = rowsOf(part).map((row, at) => stitchYarns(row, source, yarns[at - 1]))
+    // Among rows in several colours a row all in the second has its stitches marked like theirs.
+    const isMarked = stitches.some((own) => own !== undefined)
     return rowsOf(part).map((row, at): InkedRow => {
-      const own = stitchYarns(row, source, yarns[at - 1])
-      return { row, yarn: numberOf(yarns[at]), ...(own === undefined ? {} : { yarns: own.map(numberOf) }) }
+      const yarn = numberOf(yarns[at])
+      const own = stitches[at]?.map(numberOf) ?? (isMarked && yarn > 0 ? row.fabric.made.map(() => yarn) : undefined)
+      return { row, yarn, ...(own === undefined ? {} : { yarns: own }) }
     })
   })
 }

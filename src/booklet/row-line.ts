@@ -100,13 +100,15 @@ function cyclesIn(text: string, rows: number): number {
   return length > 1 && rows % length === 0 ? rows / length : 0
 }
 
-/** What the count is made of: chain spaces always, stitches by kind where the designer counts more than one kind: `28 dc, 4 ch-2 sps`. */
+/** What the count is made of: chain spaces always, stitches by kind or by yarn where the designer counts them so: `28 dc, 4 ch-2 sps`, `40 B, 8 A`. */
 function madeOf(line: GatheredLine, terms: Terms): string {
   const last = line.rows.map((rows) => rows.at(-1)).filter((row) => row !== undefined)
   const kinds = new Set(last.flatMap((row) => Object.keys(row.says?.kinds ?? {})))
+  const colours = new Set(last.flatMap((row) => Object.keys(row.says?.colours ?? {})))
   const spaces = new Set(last.flatMap((row) => Object.keys(row.spaces)))
   return [
     ...(kinds.size < 2 ? [] : [...kinds].map((kind) => ofKind(last.map((row) => row.says?.kinds[kind] ?? 0), wordFor(kind, terms)))),
+    ...[...colours].map((yarn) => `${perSize(last.map((row) => figure(row.says?.colours?.[yarn] ?? 0)))}${nbsp}${yarn}`),
     ...spacesText(last, [...spaces]),
   ].filter((text) => text !== '').join(', ')
 }

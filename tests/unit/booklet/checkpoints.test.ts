@@ -50,3 +50,11 @@ describe('a row that a version corrected', () => {
     expect(linesOf(rows, ['changes:', '  - { version: 1.2.0, date: 2026-11-20, what: First release with Row 5. }']).some(({ corrected }) => corrected !== undefined)).toBe(false)
   })
 })
+
+// 8 × 2 of B and 8 × 1 of A, as the designer counts them.
+test('stitches that are counted by yarn stand beside the count', () => {
+  const rows = linesOf(['Rnd 1: With A, make an adjustable ring; 24 sc in ring, join with sl st in first sc. (24)',
+    'Rnd 2: Ch 1, *with B, sc in next 2 sts; with A, sc in next st; rep from * around, join with sl st in first sc. (16 B, 8 A)'], ['materials: { yarns: [{ letter: A }, { letter: B }] }'])
+  expect(rows[1]?.stitches).toEqual(['24'])
+  expect(plain(rows[1]?.spaces)).toBe('16 B, 8 A')
+})
