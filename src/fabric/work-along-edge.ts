@@ -44,7 +44,9 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
   for (let index = from; index < end; index += 1) walk.take(index, item)
   const places = walk.edge.slice(from, end)
   if (places.length === 0) walk.trouble({ kind: 'no-such-place', span: item, what: 'an edge' })
-  const sums = item.count ? [inSize(item.count, size)] : sumsOf(walk, places)
+  // Row-ends that are the height of a step may be passed, as by a border that goes from stitch to stitch.
+  const flush = places.filter((place) => !walk.outline?.risers.has(place))
+  const sums = item.count ? [inSize(item.count, size)] : flush.length < places.length ? [...sumsOf(walk, places), ...sumsOf(walk, flush)] : sumsOf(walk, places)
   const count = sums[0]!
   for (let stitch = 0; stitch < count; stitch += 1) walk.make({ kind: doing.kind, into: places[Math.floor((stitch * places.length) / count)] })
   if (!item.count || item.about) loosen(walk, sums, item)

@@ -88,6 +88,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     }
     case 'leave': {
       walk.leaves = true
+      if (item.slips && leftHere(walk) === 0) return
       if (item.count && inSize(item.count, walk.setting.size) !== leftHere(walk)) walk.trouble({ kind: 'left-over', span: item, count: leftHere(walk), said: inSize(item.count, walk.setting.size) })
       return
     }

@@ -16,8 +16,9 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
   const count = takeNumber(reader)
   reader.take('rem|remaining')
   const thing = takeThing(reader)
+  const slips = thing?.stitch === 'sl st'
   if ((thing || count) && (reader.take('unworked|free|unused|behind') || reader.take('rem|remaining', 'unworked?'))) {
-    return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
+    return [{ node: 'leave', ...(count && { count }), ...(slips && { slips }), start, end: reader.end }]
   }
   if (count && (reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', count, start, end: reader.end }]
   if (thing && !/^(cm|in|inch|inches|tail)$/.test(reader.word())) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]

@@ -232,6 +232,8 @@ export interface Start extends Span {
 export interface Leave extends Span {
   readonly node: 'leave'
   readonly count?: Num
+  /** `leave 7 sl sts unworked`: they lie there whether slip stitches are counted or not. */
+  readonly slips?: boolean
 }
 
 /** Words that change no count: `fasten off`, `change to B`, `(see Note)`. */

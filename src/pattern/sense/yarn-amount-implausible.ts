@@ -37,7 +37,7 @@ export function yarnAmountImplausible(facts: SenseFacts): readonly Diagnostic[] 
     message: `the materials give ${plainNumber(first.metres, 0)} m of yarn${size === undefined ? '' : ` for size ${size}`}, but the stitches take about ${plainNumber(first.estimate, 0)} m at the gauge`,
     primary: { span: placeOfKey(facts, 'materials.yarns.0.needs', 'materials.yarns'), text: `${plainNumber(first.metres, 0)} m ${yarns.length > 1 ? 'in all yarns' : 'in all'}` },
     secondary: [],
-    note: 'reckoned from the gauge and measured swatches (windchilde.com, Crochet Yarn Estimating); a third to three times the estimate, and a ball of each yarn besides, are let pass',
+    note: 'reckoned from the gauge and a published table of measured swatches; a third to three times the estimate, and a ball of each yarn besides, are let pass',
     ...onlyIn(facts, wrong.map(({ size: held }) => held)),
   }]
 }
