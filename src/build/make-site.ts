@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { patternFolder } from '../components/paper-path.ts'
 import { filesBelow, takeOver, type RecordedPattern } from './build-record.ts'
 import type { Collected } from './collect-patterns.ts'
-import { findLeaks, publicTexts, type PublicTexts } from './find-leaks.ts'
+import { findLeaks, programTexts, publicTexts, type PublicTexts } from './find-leaks.ts'
 import { handOver } from './hand-over.ts'
 import { quietAstro } from './quiet-astro.ts'
 import { madeOf, type Made } from './summary.ts'
@@ -47,12 +47,13 @@ export async function makeSite(patterns: Worked, { root, fresh, freshRelease, pa
   const free = worked.filter(({ sold }) => !sold)
   const sold = worked.filter(({ sold }) => sold)
   const texts = new Map(free.map((one) => [one.source.path, publicTexts(one)]))
+  const said = [...texts.values(), ...known, ...(sold.length > 0 ? [await programTexts(root)] : [])]
   // Before anything is printed, and again when all is there.
-  await keepSold(sold, [...texts.values(), ...known], fresh)
+  await keepSold(sold, said, fresh)
   const papers: Paper[] = pagesOnly ? [] : [...(await writePapers(free.flatMap(toPrint), fresh))]
   if (!pagesOnly) await writePictures(worked.flatMap((one) => cardOfCollected(one) ?? []), fresh)
   if (!pagesOnly) await writePapers(sold.flatMap(toPrint), freshRelease)
-  await keepSold(sold, [...texts.values(), ...known], fresh)
+  await keepSold(sold, said, fresh)
   const recorded = await Promise.all(free.map((one) => record(one, papers, texts.get(one.source.path) ?? { rows: [], tables: [] }, fresh)))
   const all = new Map([...known, ...recorded.flat()].map((one) => [one.path, one]))
   const soldMade = new Map(sold.map((one) => [one.source.path, madeOf(one, papers)]))

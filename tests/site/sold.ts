@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { expect, test } from 'vitest'
 import { collectPattern } from '../../src/build/collect-patterns.ts'
-import { findLeaks, publicTexts } from '../../src/build/find-leaks.ts'
+import { findLeaks, programTexts, publicTexts } from '../../src/build/find-leaks.ts'
 import { digests, npm } from '../support/project-copy.ts'
 import type { BuiltSite } from './site.test.ts'
 
@@ -67,6 +67,16 @@ export function whatIsSold(site: () => BuiltSite): void {
     } finally {
       rmSync(folder, { recursive: true })
     }
+  })
+
+  test('is not suspected of what the help pages say: a row that everybody writes', async () => {
+    const file = join(site().copy.folder, 'patterns/keel-charm.md')
+    const alone = collectPattern({ path: 'patterns/keel-charm.md', bytes: readFileSync(file) })
+    const inHelp = await findLeaks([alone], [], join(site().dist, 'help'))
+    const known = [await programTexts(site().copy.folder)]
+    expect(known[0]?.rows).toContain(bare('Sc in 2nd ch from hook and in each ch across'))
+    expect(inHelp.map(({ what }) => what).filter((what) => !/2ndchfromhookandineachchacross/.test(what))).toEqual([])
+    expect(await findLeaks([alone], known, join(site().dist, 'help'))).toEqual([])
   })
 
   test('ends the build when a page of ours lets it out; the older site and the older folder stay as they were', async () => {
