@@ -61,4 +61,7 @@ export const otherWords: readonly OtherWords[] = [
   { name: 'row-ends up the other side', from: rows, to: 'in each of next $1 row-ends up the other side' },
   { name: 'row-ends along the left edge', from: rows, to: 'in each of next $1 row-ends along left edge' },
   { name: 'so many along so many', from: /, sc in each of next (\d+) row-ends/g, to: ', $1 sc along next $1 row ends' },
+  { name: 'on the underside', from: under, to: 'in each of next $1 ch on underside' },
+  { name: 'working along the opposite side', from: underWith, to: 'working along opposite side of foundation ch, $1 in each of next $2 ch' },
+  { name: 'working in what loops remain', from: underWith, to: 'working in remaining loops of foundation ch, $1 in each of next $2 ch' },
 ]
