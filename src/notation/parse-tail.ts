@@ -49,7 +49,7 @@ export function takeTail(reader: Reader, draft: Draft): void {
     draft.keepBack = back
     return
   }
-  if (draft.thing?.kind === 'chain') reader.take('of|along|on', 'the', 'underside|bottom|other|opposite', 'edge|side?')
+  if (draft.thing?.kind === 'chain') takeFoundation(reader)
   const { at: piece } = reader
   if (draft.ofPiece === undefined && reader.take('around|round|of|on|from|along')) {
     const ofPiece = takePieceName(reader)
@@ -72,6 +72,15 @@ export function takeTail(reader: Reader, draft: Draft): void {
   if (!draft.toEnd) takeUntil(reader, draft)
   if (draft.walk === 'next' && draft.thing && draft.toEnd && !draft.count) draft.walk = 'each'
   if (takeBelow(reader)) draft.walk = 'below'
+}
+
+/** `ch of foundation`, `ch on opposite side of foundation ch`, `ch of the underside`: which chains these are. */
+function takeFoundation(reader: Reader): void {
+  const { at } = reader
+  const side = reader.take('of|along|on|at', 'the?', 'underside|bottom|other|opposite', 'edge|side?')
+  const { at: tail } = reader
+  const chain = reader.take('of', 'the?', 'foundation|beginning|beg|starting|base?', 'ch|chain|chs') || reader.take('of', 'the?', 'foundation', 'edge|row?')
+  if (!chain) reader.at = side ? tail : at
 }
 
 /** `sc in each sc to ch-2 sp`, `to next corner`: it ends before that. */

@@ -22,12 +22,19 @@ export function splitRows(text: string, block: Span, sizes: number): readonly Ro
     if (content === '' || comment.test(content)) continue
     const label = between.test(content) ? undefined : readLabel(content, line.start, sizes)
     const last = entries.at(-1)
+    const remark = between.test(content) || last !== undefined && isHeading(content, text.slice(last.span.start, last.span.end))
     if (label) entries.push({ kind: 'row', label, text: trimmed(text, label.end, line.end), span: line })
-    else if (between.test(content)) entries.push({ kind: 'between', span: line })
+    else if (remark) entries.push({ kind: 'between', span: line })
     else if (!last || last.kind === 'between' || ownRow.test(content)) entries.push({ kind: 'row', text: line, span: line })
     else entries[entries.length - 1] = { ...last, text: { start: last.text.start, end: line.end }, span: { start: last.span.start, end: line.end } }
   }
   return entries
+}
+
+/** `First side of keyhole`, `Sleeve (make 2)`: a few words of no row, after a row that is at its end. */
+function isHeading(content: string, above: string): boolean {
+  return /^\p{Lu}[\p{L}’' -]{2,50}(?:\((?:make|both|worked)[^)]{0,20}\))?:?$/u.test(content) && /[.)\]]$/.test(above) && content.split(/\s+/).length <= 7
+    && !/\b(?:sc|hdc|dc|tr|htr|dtr|sts?|ch|chain|sl|ss|inc|dec|join|turn|rep|repeat|rnds?|rows?|rounds?|work|sk|skip|miss|as|same|even|magic|ring|across|around)\b/i.test(content)
 }
 
 function lines(text: string, block: Span): readonly Span[] {
