@@ -30,7 +30,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'next': return next(walk, target, span, count, work, over)
     case 'each': return each(walk, target, span, rest, work, over)
     case 'same': return same(walk, span, work)
-    case 'first': return target.thing?.kind === 'space' ? next(walk, target, span, count, work, over) : first(walk, span, count, work, over)
+    case 'first': return target.thing?.kind === 'space' || walk.outline && (target.thing?.kind === 'chain' || target.thing?.kind === 'row-end') ? next(walk, target, span, count, work, over) : first(walk, span, count, work, over)
     case 'last': return last(walk, target, span, count, work, over)
     case 'nth': return nth(walk, target, span, work)
     case 'from-hook': return fromHook(walk, span, count, work)

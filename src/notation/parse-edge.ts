@@ -127,6 +127,7 @@ function underside(reader: Reader, start: number): Target | undefined {
   reader.take('foundation|beginning|beg|starting|initial|base|original')
   const base = reader.all.slice(at, reader.at).some(({ text }) => /^(base|bottom)$/i.test(text))
   if (base && after.count && reader.take('st|sts|stitch|stitches|sc|hdc|dc|tr')) {
+    rowAfter(reader)
     const toEnd = takeToEnd(reader)
     return { walk: 'next', count: after.count, thing: { kind: 'chain' }, ...(toEnd && { toEnd }), start, end: reader.end }
   }
@@ -198,7 +199,7 @@ function rowEnds(reader: Reader, start: number, evenly: boolean): Target | undef
   }
   const count = said ?? late ?? (next && !each ? { values: [1], start: one, end: reader.end } : undefined)
   if (reader.take('along|across|down|up|on|of|around')) {
-    if (!takeEdgeName(reader)) reader.at -= 1
+    if (!reader.take('left|right', 'front|back') && !takeEdgeName(reader)) reader.at -= 1
   }
   perRow(reader)
   const toEnd = takeToEnd(reader)

@@ -6,7 +6,7 @@ import type { Instruction } from './syntax.ts'
 
 /** Openings of phrases that change no count. Each takes the words up to the next comma, full stop or bracket. */
 const asides: readonly (readonly string[])[] = [
-  ['do?', 'not?', 'fo'], ['flatten|fold|press|pinch'], ['upside', 'down'],
+  ['do?', 'not?', 'fo'], ['flatten|fold|press|pinch'], ['working|work', 'through', 'the?', 'last|first|foundation|beginning|starting'], ['upside', 'down'],
   ['fasten', 'off'], ['finish', 'off'], ['cut'], ['break'], ['weave'], ['change'], ['changing'], ['switch'], ['using'], ['with'], ['drop'], ['carry'],
   ['pick', 'up', 'a|b|c|d|e|f'], ['pm'], ['place'], ['move'], ['moving'], ['sm'], ['rm'], ['remove'], ['slip', 'marker'], ['sl', 'm'], ['stuff'], ['begin'], ['start'],
   ['insert'], ['do', 'not', 'join|fasten|cut|tighten|stuff|stretch'], ['note'], ['see'], ['mark'], ['marking'], ['continue', 'in|with|as'], ['being'], ['pull'], ['draw'],

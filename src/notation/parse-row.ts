@@ -8,7 +8,7 @@ import { Reader, type Vocabulary } from './reader.ts'
 import { takeReference, type RowReference } from './row-reference.ts'
 import { stripesIn } from './stripes.ts'
 import type { Instruction, Num, RowText, Total } from './syntax.ts'
-import { tokens, withoutGaps } from './tokens.ts'
+import { tokens, withoutGaps, type Token } from './tokens.ts'
 
 /** A row's text, read, and the rows it points at when it is told by pointing. */
 export interface ReadRow extends RowText {
@@ -21,7 +21,7 @@ export interface ReadRow extends RowText {
 
 /** Reads a row's text from `start` to `end` of the source. Never fails; what cannot be read is kept as such. */
 export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary): ReadRow {
-  const written = consecutiveChains(withoutGaps(tokens(text, start, end)))
+  const written = consecutiveChains(slipStitches(withoutGaps(tokens(text, start, end))))
   const all = new Reader(vocabulary.phrases ? intoEnglish(written, vocabulary.phrases) : written, vocabulary)
   const { totals, rest } = takeTotals(all)
   rest.tiles = vocabulary.tiles === true || totals.some(({ groups }) => groups.some(({ name }) => name === 'tile'))
@@ -42,6 +42,16 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const own = reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)
   const { items, total } = trailingCount(rest.tiles ? own.map(onLoop) : own, totals)
   return { items, totals: total ? [...totals, total] : totals, ...(round && { round }), ...(stripes && { stripes }), ...(loop && { loop }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
+}
+
+/** `slip stitch` and `slip stitches` are read as `sl st` and `sl sts`, each word in its own place. */
+function slipStitches(all: readonly Token[]): readonly Token[] {
+  const isSlip = (token: Token | undefined): boolean => token !== undefined && /^slip$/i.test(token.text)
+  const isStitch = (token: Token | undefined): boolean => token !== undefined && /^stitch(?:es)?$/i.test(token.text)
+  return all.map((token, at) => {
+    if (isSlip(token) && isStitch(all[at + 1])) return { ...token, text: 'sl' }
+    return isStitch(token) && isSlip(all[at - 1]) ? { ...token, text: /es$/i.test(token.text) ? 'sts' : 'st' } : token
+  })
 }
 
 /** `around` that names nothing to go round: not `FPdc around next st`. */

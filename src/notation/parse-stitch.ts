@@ -215,6 +215,7 @@ function unknownName(reader: Reader, draft: Draft): boolean {
 }
 
 function takeAfterName(reader: Reader, draft: Draft): void {
+  reader.take('loosely|tightly')
   reader.take('st|sts|stitch|stitches')
   if (!draft.target && !draft.over) takeTogether(reader, draft)
   takeLegs(reader, draft)

@@ -23,6 +23,16 @@ export function takeRowPrefix(reader: Reader): number | undefined {
 export function takeRowOf(reader: Reader, draft: Draft): void {
   if (reader.take('of|on|from', 'the?', 'prev|previous|last', 'row|rnd|round')) return
   const at = reader.at
+  if (reader.take('left', 'unworked', 'on|of|in|from', 'row|rnd|round') || reader.take('skipped', 'on|of|in|from', 'row|rnd|round')) {
+    const number = reader.peek()
+    if (number?.kind === 'number') {
+      reader.at += 1
+      draft.ofRow = number.value ?? 0
+      if (reader.all.slice(at, reader.at).some(({ text }) => text === 'skipped')) draft.held = 'skipped'
+      return
+    }
+    reader.at = at
+  }
   if (reader.take('unworked|left?', 'of|on|from|left|in', 'of|on|from?', 'row|rnd|round')) {
     const number = reader.peek()
     if (number?.kind === 'number') {

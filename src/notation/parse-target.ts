@@ -16,7 +16,7 @@ export function takeTarget(reader: Reader, needsWord = true): Target | undefined
   const start = reader.start
   const at = reader.at
   const draft: Draft = {}
-  if (reader.take('around|round|across|along')) {
+  if (reader.take('around|round|across|along|of')) {
     const ofPiece = takePieceName(reader)
     if (ofPiece !== undefined) return { walk: 'each', ofPiece, toEnd: true, start, end: reader.end }
     reader.at = at
