@@ -25,6 +25,8 @@ export interface PieceFacts {
   readonly rows: readonly WorkedRow[]
   readonly lexicon: Lexicon
   readonly tooLarge: boolean
+  /** Its two sides are to be alike, as the front-matter says of the piece at this place. */
+  readonly symmetrical?: Span
   /** The edge that a seam meets when it is done. */
   readonly edge: SeamEdge
   /** All its rows add up, and those of the piece that it goes on from. */

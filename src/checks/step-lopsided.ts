@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import { listOf } from '../diagnostics/words.ts'
 import type { WorkedRow } from '../fabric/worked-row.ts'
 import type { PieceFacts } from './facts.ts'
 import { rowName, withoutStop } from './row-words.ts'
@@ -7,7 +8,28 @@ import { rowName, withoutStop } from './row-words.ts'
 const nearly = 2
 
 /** A row that steps in on both sides, or two rows after one another that step in on one side each, plainly mean to be symmetrical. */
-export function stepLopsided({ source, rows }: PieceFacts): readonly Diagnostic[] {
+export function stepLopsided(piece: PieceFacts): readonly Diagnostic[] {
+  const found = inRows(piece)
+  return found.length > 0 ? found : ofWholePiece(piece)
+}
+
+/** A piece that is said to be symmetrical has the same steps on both its sides, wherever they were made. */
+function ofWholePiece({ name, symmetrical, edge, sound }: PieceFacts): readonly Diagnostic[] {
+  const under = edge.sections.findIndex((section) => section.edge === 'underside')
+  if (!symmetrical || !sound || under < 0) return []
+  const steps = (from: number, to?: number): readonly number[] => edge.sections.slice(from, to).filter((section) => section.edge === 'step').map(({ stitches }) => stitches)
+  const [one, other] = [steps(1, under), steps(under + 1).toReversed()]
+  if (one.length === other.length && one.every((stitches, index) => stitches === other[index])) return []
+  const words = (side: readonly number[]): string => (side.length === 0 ? 'none' : listOf(side.map(String)))
+  return [{
+    code: 'step-lopsided',
+    message: `${name} is to be alike on both sides, but the steps of one side, from the top down, are ${words(one)}, and of the other ${words(other)}`,
+    primary: { span: symmetrical, text: 'its sides do not match' },
+    secondary: [],
+  }]
+}
+
+function inRows({ source, rows }: PieceFacts): readonly Diagnostic[] {
   const told = new Set<number>()
   return rows.flatMap((row, index) => {
     const pair = row.verdict === 'adds-up' ? (ofOneRow(row) ?? ofTwoRows(rows[index - 1], row)) : undefined

@@ -70,7 +70,7 @@ function workAll(pattern: Pattern) {
         piece, rows, edges: pieceEdges(run, words), ...(sizes[size] !== undefined && { size: sizes[size] }),
         between: remarks.map(({ span, after }) => ({ text: textOf(source, span), at: span.start, afterRow: lastRowOf(rows, entries[after - 1]?.span.start) })),
       })
-      facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, edge: seamEdge(run), sound: run.sound })
+      facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, edge: seamEdge(run), sound: run.sound, ...(piece.symmetrical && { symmetrical: piece.nameSpan }) })
     }
   }
   return { pieces, facts, waiting, undecided: [...undecided.values()], split, words, remarks: read.flatMap(({ piece, remarks }) => remarks.map(({ span }) => ({ span, piece: piece.name }))) }

@@ -116,6 +116,8 @@ export interface Piece {
   readonly make: number
   readonly shape?: 'flat' | 'tube' | 'cone' | 'ball'
   readonly drawn?: 'as worked' | 'upside down'
+  /** Its two sides are to be alike. */
+  readonly symmetrical?: boolean
   /** The piece that it goes on from, on the same fabric. */
   readonly on?: string
   readonly note?: string
