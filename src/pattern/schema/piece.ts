@@ -9,7 +9,7 @@ export const piece = keys({
   make: whole('How many of it are worked.', { from: 1 }).default(1),
   shape: choice(['flat', 'tube', 'cone', 'ball'], 'How the piece is drawn. Left out: as the fabric lies.').optional(),
   drawn: choice(['as worked', 'upside down'], 'Which way up a flat piece is drawn. As worked its first row is at the foot.').optional(),
-  symmetrical: yesNo('Whether the two sides of a flat piece are to be alike, so that steps that differ are told').optional(),
+  symmetrical: yesNo('Whether the two sides of a flat piece are to be alike, so that steps that differ are told.').optional(),
   on: text('The piece that this one goes on from, on the same fabric, where that one ended.').optional(),
   note: text('A sentence or two that is printed above the rows.').optional(),
   rows: z.string(must).regex(/\S/, must)
