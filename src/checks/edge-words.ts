@@ -1,4 +1,4 @@
-import { counted, listOf } from '../diagnostics/words.ts'
+import { listOf } from '../diagnostics/words.ts'
 import type { EdgeUse, WorkedRow } from '../fabric/worked-row.ts'
 
 /** How a sentence names an edge. */
@@ -6,15 +6,21 @@ export function edgeName(edge: string): string {
   return edge === 'underside' ? 'the underside of the foundation' : edge === 'top' ? 'the top' : 'a side'
 }
 
-/** A border's edges one by one: how many places of each it uses. Nothing for a row that goes along no outline. */
-export function edgesNote({ along }: WorkedRow): { readonly note?: string } {
-  if (!along || along.length === 0) return {}
-  return { note: `edge by edge it works over ${listOf(along.map(useOf))}` }
+/**
+ * Of a border the edges that it does not use up, with how many places of each it uses; the height of a step or a low row, which a border
+ * passes, is left out. Nothing where all are used up, or the row goes along no outline.
+ */
+export function edgesNote({ along = [] }: WorkedRow): { readonly note?: string } {
+  const short = along.filter(({ edge, offers, worksOver }) => worksOver < offers && !(edge === 'row-ends' && offers <= mayPass && worksOver === 0))
+  if (short.length === 0) return {}
+  return { note: `it works over ${listOf(short.map(useOf))}` }
 }
 
+/** Row-ends that are passed as a matter of course. */
+const mayPass = 2
+
 function useOf({ edge, rows, offers, worksOver }: EdgeUse): string {
-  const number = worksOver === offers ? `all ${offers}` : `${worksOver} of ${offers}`
-  if (edge === 'row-ends') return offers === 1 ? `${worksOver === 1 ? 'the one row-end' : 'none of the one row-end'} (${rows[0]})` : `${number} row-ends (${rows[0]} to ${rows.at(-1)})`
-  if (edge === 'underside') return `${number} ${offers === 1 ? 'chain' : 'chains'} of the underside`
-  return `${worksOver === offers ? counted(offers, 'stitch') : `${worksOver} of ${counted(offers, 'stitch')}`} of ${rows[0]}`
+  const number = `${worksOver === 0 ? 'none' : worksOver} of the ${offers}`
+  if (edge === 'row-ends') return `${number} row-ends from ${rows[0]} to ${rows.at(-1)}`
+  return edge === 'underside' ? `${number} chains of the underside` : `${number} stitches of ${rows[0]}`
 }

@@ -9,14 +9,16 @@ const nearly = 2
 
 /** A row that steps in on both sides, or two rows after one another that step in on one side each, plainly mean to be symmetrical. */
 export function stepLopsided(piece: PieceFacts): readonly Diagnostic[] {
+  // In a piece with a row that does not add up the steps are in doubt as well: that is the same slip.
+  if (!piece.sound) return []
   const found = inRows(piece)
   return found.length > 0 ? found : ofWholePiece(piece)
 }
 
 /** A piece that is said to be symmetrical has the same steps on both its sides, wherever they were made. */
-function ofWholePiece({ name, symmetrical, edge, sound }: PieceFacts): readonly Diagnostic[] {
+function ofWholePiece({ name, symmetrical, edge }: PieceFacts): readonly Diagnostic[] {
   const under = edge.sections.findIndex((section) => section.edge === 'underside')
-  if (!symmetrical || !sound || under < 0) return []
+  if (!symmetrical || under < 0) return []
   const steps = (from: number, to?: number): readonly number[] => edge.sections.slice(from, to).filter((section) => section.edge === 'step').map(({ stitches }) => stitches)
   const [one, other] = [steps(1, under), steps(under + 1).toReversed()]
   if (one.length === other.length && one.every((stitches, index) => stitches === other[index])) return []
@@ -32,7 +34,7 @@ function ofWholePiece({ name, symmetrical, edge, sound }: PieceFacts): readonly 
 function inRows({ source, rows }: PieceFacts): readonly Diagnostic[] {
   const told = new Set<number>()
   return rows.flatMap((row, index) => {
-    const pair = row.verdict === 'adds-up' ? (ofOneRow(row) ?? ofTwoRows(rows[index - 1], row)) : undefined
+    const pair = ofOneRow(row) ?? ofTwoRows(rows[index - 1], row)
     if (!pair || told.has(row.written.span.start)) return []
     told.add(row.written.span.start)
     return [{

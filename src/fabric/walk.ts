@@ -52,6 +52,12 @@ export interface RowSetting {
   readonly rowsBefore: ReadonlyMap<number, OlderRow>
 }
 
+/** A step of the tally while the row is worked: which of the stitches that the row made are its own, from one index to before another. */
+export interface NotedStep extends Omit<Step, 'makes' | 'soFar'> {
+  readonly from: number
+  readonly to: number
+}
+
 /** What one reading decided, and how many ways there were. */
 export interface ReadingPoint {
   readonly name: string
@@ -76,7 +82,7 @@ export class Walk {
   /** Index of the place worked into last; -1 before the first. */
   last = -1
   made: Place[] = []
-  readonly steps: Step[] = []
+  readonly steps: NotedStep[] = []
   readonly repeats: { span: Span; times: number }[] = []
   readonly troubles: Trouble[] = []
   readonly points: ReadingPoint[] = []

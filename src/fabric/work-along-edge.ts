@@ -1,5 +1,6 @@
 import { inSize, type Work } from '../notation/syntax.ts'
 import { endOfEdge, expectEdge, leftBefore, startOfNext } from './along-outline.ts'
+import { shiftSteps } from './tally.ts'
 import { findNext } from './find-place.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
@@ -91,6 +92,7 @@ export function settleLoose(walk: Walk, said: number | undefined): number {
 /** So many stitches more or fewer among those that lie along the edge. */
 function spread(walk: Walk, last: number, by: number): void {
   const like = walk.made[last]
+  shiftSteps(walk, last, by)
   if (by < 0) walk.made.splice(last + by + 1, -by)
   else if (like) walk.made.splice(last, 0, ...Array.from({ length: by }, () => like))
 }

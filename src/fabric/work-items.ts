@@ -128,11 +128,9 @@ function countMade(walk: Walk): number {
 
 function noteStep(walk: Walk, first: Instruction, last: Instruction, before: { readonly at: number; readonly made: number }): void {
   if (first.node === 'turn' || first.node === 'join' || first.node === 'aside' || first.node === 'leave' || first.node === 'unreadable') return
-  let makes = 0
-  for (let index = before.made; index < walk.made.length; index += 1) if (walk.made[index]!.kind !== 'space' && !walk.made[index]!.travel) makes += 1
   const worksOver = walk.at - before.at
-  if (makes === 0 && worksOver === 0 && (first.node === 'chain' || first.node === 'start')) return
-  const soFar = (walk.steps.at(-1)?.soFar ?? 0) + makes
+  const nothing = worksOver === 0 && walk.made.slice(before.made).every(({ kind }) => kind === 'space')
+  if (nothing && (first.node === 'chain' || first.node === 'start')) return
   const times = first.node === 'repeat' ? (walk.repeats.find(({ span }) => span === first.unit)?.times ?? 1) : 1
-  walk.steps.push({ span: { start: first.start, end: last.end }, worksOver, makes, soFar, times })
+  walk.steps.push({ span: { start: first.start, end: last.end }, worksOver, times, from: before.made, to: walk.made.length })
 }

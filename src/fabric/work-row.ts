@@ -12,6 +12,7 @@ import { usesOf } from './uses.ts'
 import { Walk, type ReadingPoint, type RowSetting } from './walk.ts'
 import { beginWithCarried } from './work-chain.ts'
 import { workItems } from './work-items.ts'
+import { tallyOf } from './tally.ts'
 import { settleLoose } from './work-along-edge.ts'
 import type { EdgeUse, Step, Trouble, WorkedRow } from './worked-row.ts'
 
@@ -87,7 +88,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     made,
     comparison,
     troubles,
-    steps: walk.steps,
+    steps: tallyOf(walk),
     repeats: walk.repeats,
     points: walk.points,
     assumed: [...walk.assumed, ...(comparison.chainsCounted && setting.conventions.chainsCount === undefined ? ['each chain counts as a stitch'] : [])],
