@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { counted, listOf } from '../diagnostics/words.ts'
-import type { SeamEdge } from '../fabric/piece-edges.ts'
+import { fromTop, type SeamEdge } from '../fabric/piece-edges.ts'
 import type { PatternFacts, PieceFacts } from './facts.ts'
 
 type Seam = PatternFacts['seams'][number]
@@ -110,11 +110,6 @@ function byBorderCorners(pieces: readonly PieceFacts[]): Words | undefined {
 /** Whether two rounds of numbers are the same, wherever they begin. */
 function sameRound(one: readonly number[], other: readonly number[]): boolean {
   return one.some((_, start) => one.every((count, index) => count === other[(index + start) % other.length]))
-}
-
-function fromTop(sections: SeamEdge['sections']): SeamEdge['sections'] {
-  const top = sections.findIndex(({ edge }) => edge === 'top')
-  return top < 0 ? sections : [...sections.slice(top), ...sections.slice(0, top)]
 }
 
 /** Along a side of row-ends one edge may have so many stitches more: the two sides of a turned piece are a row apart (common practice, no source). */

@@ -11,13 +11,21 @@ export const passedInSilence = 2
 
 /** At a step a border passes over the step's own height; more row-ends than that must be said. */
 export function rowEndsPassed(walk: Walk, from: number, span: Span): void {
-  if (!walk.outline) return
-  const { passed, missed } = passedOver(walk, from, Math.min(walk.last, walk.edge.length))
+  if (walk.outline || walk.held) tellPassed(walk, from, Math.min(walk.last, walk.edge.length), span, begunSide(walk, from))
+}
+
+/** What lies between the hook and the edge that is worked next is passed; stitches and chains among it are left over. */
+export function leftBefore(walk: Walk, to: number, span: Span): void {
+  if (walk.outline && to < walk.end) tellPassed(walk, walk.at, to, span, false)
+}
+
+function tellPassed(walk: Walk, from: number, to: number, span: Span, begun: boolean): void {
+  const { passed, missed } = passedOver(walk, from, to)
   if (missed > 0) {
     walk.missed += missed
     walk.trouble({ kind: 'left-over', span, count: missed })
   }
-  if (passed > passedInSilence || begunSide(walk, from)) walk.trouble({ kind: 'row-ends-passed', span, count: Math.max(1, passed) })
+  if (passed > passedInSilence || begun) walk.trouble({ kind: 'row-ends-passed', span, count: Math.max(1, passed) })
 }
 
 /** A side of which some row-ends were worked is worked to its end. */
@@ -53,17 +61,6 @@ export function evenly(walk: Walk, target: Target, span: Span, count: number, wo
     walk.take(index, span)
   }
   work(walk.last)
-}
-
-/** What lies between the hook and the edge that is worked next is passed; stitches and chains among it are left over. */
-export function leftBefore(walk: Walk, to: number, span: Span): void {
-  if (!walk.outline || to >= walk.end) return
-  const { passed, missed } = passedOver(walk, walk.at, to)
-  if (missed > 0) {
-    walk.missed += missed
-    walk.trouble({ kind: 'left-over', span, count: missed })
-  }
-  if (passed > passedInSilence) walk.trouble({ kind: 'row-ends-passed', span, count: passed })
 }
 
 /** Where the side ends that holds the place at an index: at the next corner. */
@@ -134,11 +131,6 @@ function edgeAt(walk: Walk, from: number): 'side' | 'underside' | 'top' | undefi
   while (index < walk.edge.length && from > 0 && walk.edge[index]!.kind === 'row-end' && (index - from < passedInSilence || walk.outline?.risers.has(walk.edge[index]!))) index += 1
   const edge = walk.outline?.stretchOf.get(walk.edge[index]!)?.edge
   return edge === 'row-ends' || edge === 'step' ? 'side' : edge
-}
-
-/** The index at which a named edge begins, from the hook on and round. */
-export function startOfEdge(walk: Walk, named: EdgeName | undefined): number {
-  return walk.edge.findIndex((place, index) => index >= walk.at && (named === 'any' || named === 'next' || named === 'all' || isOn(walk, place, named)))
 }
 
 function isOn(walk: Walk, place: Walk['edge'][number], named: EdgeName | undefined): boolean {

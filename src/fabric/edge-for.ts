@@ -5,6 +5,7 @@ import { hasSpaces } from './find-place.ts'
 import type { Outline } from './outline.ts'
 import type { Edge } from './place.ts'
 import type { RealRow } from './real-rows.ts'
+import { turnBefore } from './turns.ts'
 
 interface Fabric {
   readonly held: readonly Held[]
@@ -46,19 +47,4 @@ export function alongEdges(items: readonly Instruction[]): boolean {
 
 function alongEdge(target: Target | undefined): boolean {
   return target?.walk === 'edge' || target?.evenly === true || target?.thing?.kind === 'row-end' || target?.thing?.kind === 'edge'
-}
-
-/** A turn said before the row's first stitch. */
-function turnBefore(items: readonly Instruction[]): boolean | undefined {
-  for (const item of items) {
-    if (item.node === 'turn') return item.turns
-    if (item.node !== 'chain' && item.node !== 'aside') return undefined
-  }
-  return undefined
-}
-
-/** A turn said after the row's last stitch. */
-export function turnAfter(items: readonly Instruction[]): boolean {
-  const last = items.findLast((item) => item.node !== 'aside' && item.node !== 'chain')
-  return last?.node === 'turn' && last.turns && items.length > 1
 }

@@ -1,4 +1,4 @@
-import { inSize, type Target, type Thing } from '../notation/syntax.ts'
+import { inSize, type Thing } from '../notation/syntax.ts'
 import { isPassed, isSpace, isStitch, type Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
@@ -119,9 +119,4 @@ export function indexBefore(walk: Walk, keepBack: number): number {
     if (!isPassed(walk.edge[index]!) || walk.keepsRowEnds) kept += 1
   }
   return index
-}
-
-/** Whether a row names something the edge does not have at all. */
-export function hasThing(walk: Walk, target: Target): boolean {
-  return walk.edge.some((place) => isThing(walk, place, target.thing))
 }

@@ -100,7 +100,8 @@ function betweenCorners(places: readonly Place[]): readonly number[] {
   return corners.map((at, index) => (index + 1 < corners.length ? corners[index + 1]! : corners[0]! + stitches) - at)
 }
 
-function fromTop(sections: readonly Section[]): readonly Section[] {
+/** Sections in their order, from the top on; none where there is no top. */
+export function fromTop(sections: readonly Section[]): readonly Section[] {
   const top = sections.findIndex(({ edge }) => edge === 'top')
   return top < 0 ? [] : [...sections.slice(top), ...sections.slice(0, top)]
 }

@@ -27,21 +27,26 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (walk.outline && target.thing?.where === 'corner' && target.walk === 'next' && !target.count) return intoCorner(walk, target, span, work)
   const count = target.count ? inSize(target.count, walk.setting.size) : 1
   switch (target.walk) {
-    case 'next': return next(walk, target, span, count, work, over)
+    case 'next': return next(walk, target, span, rest, count, work, over)
     case 'each': return each(walk, target, span, rest, work, over)
     case 'same': return same(walk, span, work)
-    case 'first': return target.thing?.kind === 'space' || walk.outline && (target.thing?.kind === 'chain' || target.thing?.kind === 'row-end') ? next(walk, target, span, count, work, over) : first(walk, span, count, work, over)
+    case 'first': return target.thing?.kind === 'space' || firstOnOutline(walk, target) ? next(walk, target, span, rest, count, work, over) : first(walk, span, count, work, over)
     case 'last': return last(walk, target, span, count, work, over)
     case 'nth': return nth(walk, target, span, work)
     case 'from-hook': return fromHook(walk, span, count, work)
     case 'ring': return ring(walk, span, work)
-    case 'skipped': return walk.outline && walk.skipped.length === 0 ? next(walk, { ...target, walk: 'next', thing: { kind: 'stitch' } }, span, count, work, over) : skipped(walk, span, count, work)
-    case 'marked': return next(walk, { ...target, walk: 'next' }, span, 1, work, over)
+    case 'skipped': return walk.outline && walk.skipped.length === 0 ? next(walk, { ...target, walk: 'next', thing: { kind: 'stitch' } }, span, rest, count, work, over) : skipped(walk, span, count, work)
+    case 'marked': return next(walk, { ...target, walk: 'next' }, span, rest, 1, work, over)
     case 'below': return below(walk, span, rest, count, work, over === 1 && (target.loop !== undefined || spikes))
     case 'layers': return layers(walk, span, work)
     case 'edge': return each(walk, { ...target, walk: 'each', toEnd: true }, span, rest, work, over)
     case 'other-side': return walk.trouble({ kind: 'no-such-place', span, what: 'an edge' })
   }
+}
+
+/** On an outline the first chain, row-end or stitch is the one that comes next, wherever the hook stands. */
+function firstOnOutline(walk: Walk, { thing }: Target): boolean {
+  return walk.outline !== undefined && (thing?.kind === 'chain' || thing?.kind === 'row-end' || walk.edge[walk.at]?.kind === 'row-end')
 }
 
 /** `12 unworked sts of Rnd 20` on the way along an outline: they are what it comes to next, or somewhere on. */
@@ -66,25 +71,12 @@ function ofHeld(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkIn
     const ends = walk.edge.findIndex(({ kind }, index) => index >= walk.at && kind === 'ch')
     const chains = target.thing?.kind === 'chain' || ends === walk.at || target.walk !== 'skipped'
     if (chains || ends < 0) return each(walk, { ...plain, walk: 'each' }, span, rest, work, over)
-    return next(walk, { ...plain, walk: 'next' }, span, ends - walk.at, work, over)
+    return next(walk, { ...plain, walk: 'next' }, span, rest, ends - walk.at, work, over)
   }
-  const from = walk.at
-  if (target.walk !== 'next' && target.walk !== 'skipped' && target.walk !== 'first') return next(walk, { ...plain, walk: 'next' }, span, count, work, over)
-  next(walk, { ...plain, walk: 'next' }, span, count, (index) => {
-    stitchesPassed(walk, from, span)
-    work(index)
-  }, over)
+  next(walk, { ...plain, walk: 'next' }, span, rest, count, work, over)
 }
 
-/** What is passed on the way to the chain, or to the stitches, is left over. */
-function stitchesPassed(walk: Walk, from: number, span: Span): void {
-  const passed = walk.edge.slice(from, walk.last).filter((place) => !walk.taken.has(place)).length
-  if (passed === 0 || walk.missed > 0) return
-  walk.missed += passed
-  walk.trouble({ kind: 'left-over', span, count: passed })
-}
-
-function next(walk: Walk, target: Target, span: Span, count: number, work: WorkInto, over: number): void {
+function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number, work: WorkInto, over: number): void {
   if (target.evenly) return evenly(walk, target, span, count, work)
   if (target.together) return take(walk, findNext(walk, walk.at, target.thing), span, work, count)
   const passes = over > 1 && count >= over ? Math.floor(count / over) : count
@@ -93,7 +85,7 @@ function next(walk: Walk, target: Target, span: Span, count: number, work: WorkI
     if (target.thing?.kind === 'chain' || count > 1 && eachChain(walk, target.thing)) openChains(walk)
     const from = walk.at
     const index = findNext(walk, walk.at, target.thing)
-    if (pass === 0 && startsAtSpace(walk, target, index)) return next(walk, target, span, count, work, over)
+    if (pass === 0 && startsAtSpace(walk, target, index, rest)) return next(walk, target, span, rest, count, work, over)
     if (pass > 0 && index > walk.at && leavesRun(walk, target, index)) return edgeRunsOut(walk, target, span, count, pass)
     if (pass === 0 && target.thing?.kind === 'space' && walk.skippedTo === from) skippedTooFew(walk, from, index, span)
     if (walk.outline && index >= walk.edge.length && !walk.overrun) edgeRunsOut(walk, target, span, count, pass)
@@ -112,7 +104,9 @@ function skippedTooFew(walk: Walk, from: number, to: number, span: Span): void {
 }
 
 /** `*(Sc, ch 1, sc) in ch-1 sp, …` right after the join: the stitches before that space are worked at the round's end, or passed. */
-function startsAtSpace(walk: Walk, { thing }: Target, to: number): boolean {
+function startsAtSpace(walk: Walk, { thing }: Target, to: number, rest: Rest): boolean {
+  // Only a repeat that goes from space to space leads round to the stitches before the first one.
+  if (!rest.quiet || !rest.items.some((item) => item.node === 'work' && item.target?.until !== undefined)) return false
   if (!walk.round || walk.outline || walk.last >= 0 || walk.at > 0 || to === 0 || to >= walk.end || thing?.kind !== 'space') return false
   if (walk.choose('start-at-space', ['stitches before the first space are passed over', 'stitches before the first space are worked at the round\'s end']) === 0) return false
   walk.edge = [...walk.edge.slice(to), ...walk.edge.slice(0, to)]
@@ -225,7 +219,6 @@ function same(walk: Walk, span: Span, work: WorkInto): void {
 }
 
 function first(walk: Walk, span: Span, count: number, work: WorkInto, over: number): void {
-  if (walk.outline && walk.edge[walk.at]?.kind === 'row-end') return next(walk, { walk: 'next', thing: { kind: 'stitch' }, start: span.start, end: span.end }, span, count, work, over)
   if (walk.edge[0]?.kind === 'ch' && walk.chain && count === 1 && walk.edge.length > 1 && walk.closedChain === false && walk.at === 0) {
     take(walk, 0, span, work, over)
     return

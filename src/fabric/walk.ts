@@ -118,8 +118,6 @@ export class Walk {
   readonly taken = new Set<Place>()
   /** Stitches along an edge whose number is left to the maker. */
   loose: Loose | undefined
-  /** The row was joined anew somewhere on the fabric. */
-  joinedAnew = false
   /** What the row says beside its instructions, in small letters. */
   said = ''
   /** Places kept back are counted with the ends of rows among them. */

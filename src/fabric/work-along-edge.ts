@@ -1,4 +1,4 @@
-import { inSize, type Work } from '../notation/syntax.ts'
+import { inSize, type EdgeName, type Work } from '../notation/syntax.ts'
 import { endOfEdge, expectEdge, leftBefore, startOfNext } from './along-outline.ts'
 import { shiftSteps } from './tally.ts'
 import { findNext } from './find-place.ts'
@@ -34,13 +34,9 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
     return
   }
   expectEdge(walk, target.edge, item)
-  if (target.edge === 'side') leftBefore(walk, findNext(walk, walk.at, { kind: 'row-end' }), item)
-  if (target.edge === 'side' && walk.outline) walk.at = Math.min(walk.end, findNext(walk, walk.at, { kind: 'row-end' }))
-  if (target.edge === 'next' && walk.outline) {
-    leftBefore(walk, startOfNext(walk), item)
-    walk.at = startOfNext(walk)
-  }
-  const from = walk.at
+  const from = walk.outline ? Math.min(walk.end, startOf(walk, target.edge)) : walk.at
+  leftBefore(walk, from, item)
+  walk.at = from
   const end = !walk.outline || target.edge === 'all' ? walk.end : endOfEdge(walk, rest)
   for (let index = from; index < end; index += 1) walk.take(index, item)
   const places = walk.edge.slice(from, end)
@@ -51,6 +47,12 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
   const count = sums[0]!
   for (let stitch = 0; stitch < count; stitch += 1) walk.make({ kind: doing.kind, into: places[Math.floor((stitch * places.length) / count)] })
   if (!item.count || item.about) loosen(walk, sums, item)
+}
+
+/** Where the edge that is named begins: a side at its first row-end, the next edge behind the rest of the one that was begun. */
+function startOf(walk: Walk, edge: EdgeName | undefined): number {
+  if (edge === 'side') return findNext(walk, walk.at, { kind: 'row-end' })
+  return edge === 'next' ? startOfNext(walk) : walk.at
 }
 
 /** What stitches along places come to, at each of the usual rates. */

@@ -6,7 +6,8 @@ import { bySaying, saidCount } from './after-slip.ts'
 import type { BorderEdge } from './border-edge.ts'
 import type { Held, HeldRun } from './held.ts'
 import type { OlderRow } from './older-row.ts'
-import { edgeFor, turnAfter } from './edge-for.ts'
+import { edgeFor } from './edge-for.ts'
+import { turnAfter } from './turns.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { Outline } from './outline.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
@@ -232,7 +233,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
 
 /** A row that makes anything is laid on the fabric. The outline is the piece's own and grows with it. */
 function fabricAfter(row: RealRow, tried: RowTry, { outline, turned }: State, side: RealRow['side']): Pick<State, 'outline' | 'turned' | 'turnsAfter'> {
-  const turnsAfter = turnAfter(row.items)
+  const turnsAfter = turnAfter(row.items) === true
   if (tried.row.made.length === 0) return { outline, turned, turnsAfter }
   outline.lay({ name: row.label, ...(row.number !== undefined && { number: row.number }), ...(side && { side }), round: row.round, ...tried.lies }, turned)
   return { outline, turned: tried.row.turned, turnsAfter }

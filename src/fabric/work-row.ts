@@ -6,7 +6,7 @@ import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import { closesItsStep, liesOn, withoutTravel, type Lies } from './lies-on.ts'
 import type { HeldRun } from './held.ts'
 import type { Stretch } from './outline.ts'
-import { turnAfter } from './edge-for.ts'
+import { turnAfter } from './turns.ts'
 import { leftOfPiece } from './older-row.ts'
 import { usesOf } from './uses.ts'
 import { Walk, type ReadingPoint, type RowSetting } from './walk.ts'
@@ -77,7 +77,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   const worksOver = walk.at - walk.opened - walk.missed
   const troubles = walk.troubles.map((trouble) => (trouble.kind === 'overrun' && trouble.what === undefined && trouble.wants === 0 ? { ...trouble, wants: Math.max(worksOver, usesOf(items, walk)), offers: walk.edge.length - walk.opened } : trouble))
   // A border that is turned first has its outline the other way round already; what counts is a turn at its end.
-  const turned = walk.outline ? turnAfter(items) || !setting.round : (walk.turned ?? !setting.round)
+  const turned = walk.outline ? turnAfter(items) === true || !setting.round : (walk.turned ?? !setting.round)
   const lays = !walk.worked && walk.laid > 0
   const makes = comparison.chainsCounted ? made.stitches + made.chains : made.stitches
   return {

@@ -1,5 +1,5 @@
 import type { Start } from '../notation/syntax.ts'
-import { expectEdge, startOfEdge } from './along-outline.ts'
+import { expectEdge } from './along-outline.ts'
 import { findNext, isThing } from './find-place.ts'
 import { goToRow, isBelow } from './older-row.ts'
 import type { Place } from './place.ts'
@@ -32,12 +32,8 @@ export function workStart(walk: Walk, item: Start): void {
 /** A border is joined anywhere on the outline, or told which edge comes next. */
 function alongOutline(walk: Walk, { target, start, end }: Start): void {
   if (target.walk === 'edge' && target.ofRow === undefined) {
-    const fresh = walk.joinedAnew && walk.made.length === 0
-    const at = fresh ? startOfEdge(walk, target.edge) : -1
-    if (at >= 0) begin(walk, at)
     return expectEdge(walk, target.edge, { start, end })
   }
-  walk.joinedAnew = true
   const named = (place: Place): boolean => (target.ofRow === undefined || isBelow(walk, target) && target.walk !== 'edge' ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
   const index = target.walk === 'last' ? walk.edge.findLastIndex(named) : walk.edge.findIndex(named)
   if (index >= 0) begin(walk, index)

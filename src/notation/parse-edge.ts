@@ -3,6 +3,7 @@ import { takeNumber } from './numbers.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
 import type { EdgeName, Instruction, Num, Target } from './syntax.ts'
 
 /**
@@ -127,7 +128,7 @@ function underside(reader: Reader, start: number): Target | undefined {
   reader.take('foundation|beginning|beg|starting|initial|base|original')
   const base = reader.all.slice(at, reader.at).some(({ text }) => /^(base|bottom)$/i.test(text))
   if (base && after.count && reader.take('st|sts|stitch|stitches|sc|hdc|dc|tr')) {
-    rowAfter(reader)
+    takeRowNamed(reader, 'of|on|from|in')
     const toEnd = takeToEnd(reader)
     return { walk: 'next', count: after.count, thing: { kind: 'chain' }, ...(toEnd && { toEnd }), start, end: reader.end }
   }
@@ -135,7 +136,7 @@ function underside(reader: Reader, start: number): Target | undefined {
     reader.at = at
     return undefined
   }
-  const ofRow = rowAfter(reader)
+  const ofRow = takeRowNamed(reader, 'of|on|from|in')
   const toEnd = takeToEnd(reader)
   const count = before?.count ?? after.count
   return { walk: count ? 'next' : 'each', ...(count ? { count } : { edge: 'underside' }), thing: { kind: 'chain' }, ...(ofRow !== undefined && { ofRow }), ...(toEnd && { toEnd }), start, end: reader.end }
@@ -147,9 +148,9 @@ function endOfRow(reader: Reader, start: number): Target | undefined {
   if (reader.take('in|into|at|to', 'the|a?')) {
     const left = reader.take('left', '-?', 'hand?')
     const right = !left && reader.take('right', '-?', 'hand?')
-    if (reader.take('end|side|edge', 'of', 'the?', 'row|rnd|round') && reader.peek()?.kind === 'number') {
-      reader.at += 1
-      return { walk: 'edge', ofRow: reader.peek(-1)!.value ?? 0, ...((left || right) && { hand: left ? 'left' as const : 'right' as const }), start, end: reader.end }
+    const ofRow = takeRowNamed(reader, 'end|side|edge', 'of', 'the?')
+    if (ofRow !== undefined) {
+      return { walk: 'edge', ofRow, ...((left || right) && { hand: left ? 'left' as const : 'right' as const }), start, end: reader.end }
     }
   }
   reader.at = at
@@ -166,17 +167,6 @@ function counted(reader: Reader): { readonly each: boolean; readonly count?: Non
   const next = reader.take('next|first|last')
   const count = takeNumber(reader) ?? (next && !each ? { values: [1], start, end: reader.end } : undefined)
   return { each, ...(count && { count }) }
-}
-
-/** `of Rnd 13`: the row that made the chains. */
-function rowAfter(reader: Reader): number | undefined {
-  const { at } = reader
-  if (reader.take('of|on|from|in', 'row|rnd|round') && reader.peek()?.kind === 'number') {
-    reader.at += 1
-    return reader.peek(-1)?.value
-  }
-  reader.at = at
-  return undefined
 }
 
 /** `in each of next 10 row-ends along the side`, `along 30 dc row-ends (2 per row)`. */

@@ -2,6 +2,7 @@ import { takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
 
 const sides = 'left|right|first|second|other|front|back|same'
 const openings = 'underarm|armhole|underarms|thumb|thumbhole|armpit|opening'
@@ -30,7 +31,7 @@ export function takeHeldTail(reader: Reader): { readonly words: string; readonly
   let ofRow: number | undefined
   for (;;) {
     const { at: here } = reader
-    const row = rowNamed(reader)
+    const row = takeRowNamed(reader, 'of|from|on|in?', 'the?')
     if (row !== undefined) {
       ofRow = row
       continue
@@ -42,17 +43,6 @@ export function takeHeldTail(reader: Reader): { readonly words: string; readonly
     break
   }
   return reader.at === at ? undefined : { words: wordsFrom(reader, at), ...(ofRow !== undefined && { ofRow }) }
-}
-
-function rowNamed(reader: Reader): number | undefined {
-  const { at } = reader
-  reader.take('of|from|on|in', 'the?')
-  if (reader.take('row|rnd|round') && reader.peek()?.kind === 'number') {
-    reader.at += 1
-    return reader.peek(-1)?.value
-  }
-  reader.at = at
-  return undefined
 }
 
 /** `held sts`, `28 held stitches`: the word before the thing. */

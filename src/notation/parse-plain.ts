@@ -12,6 +12,7 @@ import { takeToEnd } from './parse-reach.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
 import type { Chain, Instruction, Num } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
@@ -38,10 +39,9 @@ function inLoopsOf(reader: Reader): readonly Instruction[] | undefined {
     const draft: { loop?: 'back' | 'front' | 'third' } = {}
     takeLoop(reader, draft)
     const loops = draft.loop !== undefined || free && reader.take('loop|loops|lp|lps')
-    if (loops && reader.take('of|from', 'row|rnd|round') && reader.peek()?.kind === 'number') {
-      reader.at += 1
-      const ofRow = reader.peek(-1)!.value ?? 0
-      if (reader.done || /^[,;:.]$/.test(reader.word())) return [{ node: 'start', target: { walk: 'next', ofRow, loop: draft.loop ?? 'free', thing: { kind: 'stitch' }, start, end: reader.end }, start, end: reader.end }]
+    const ofRow = loops ? takeRowNamed(reader, 'of|from') : undefined
+    if (ofRow !== undefined && (reader.done || /^[,;:.]$/.test(reader.word()))) {
+      return [{ node: 'start', target: { walk: 'next', ofRow, loop: draft.loop ?? 'free', thing: { kind: 'stitch' }, start, end: reader.end }, start, end: reader.end }]
     }
   }
   reader.at = at
@@ -59,11 +59,9 @@ function returnTo(reader: Reader): readonly Instruction[] | undefined {
   takeThing(reader)
   const held = takeHeldTail(reader)
   if (held && /held|sleeve|thumb/.test(held.words)) return [{ node: 'start', target: { walk: 'skipped', held: held.words, ...(held.ofRow !== undefined && { ofRow: held.ofRow }), start, end: reader.end }, start, end: reader.end }]
-  if (held?.ofRow !== undefined) return [{ node: 'start', target: { walk: 'next', ofRow: held.ofRow, thing: { kind: 'stitch' }, start, end: reader.end }, start, end: reader.end }]
-  reader.take('left|unworked', 'unworked?')
-  if (reader.take('of|on|from|in', 'row|rnd|round') && reader.peek()?.kind === 'number') {
-    const ofRow = reader.peek()!.value ?? 0
-    reader.at += 1
+  if (held?.ofRow === undefined) reader.take('left|unworked', 'unworked?')
+  const ofRow = held?.ofRow ?? takeRowNamed(reader, 'of|on|from|in')
+  if (ofRow !== undefined) {
     return [{ node: 'start', target: { walk: 'next', ofRow, thing: { kind: 'stitch' }, start, end: reader.end }, start, end: reader.end }]
   }
   reader.at = at

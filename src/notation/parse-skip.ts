@@ -2,6 +2,7 @@ import { numberAhead, takeNumber } from './numbers.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
 import type { Instruction, Num, Skip, Thing } from './syntax.ts'
 
 const skipWords = new Set(['skip', 'sk', 'miss', 'skipping', 'missing', 'skp', 'omit'])
@@ -25,7 +26,8 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   }
   reader.take('unworked|rem|remaining|centre|center')
   const thing = takeThing(reader)
-  const ofRow = olderRow(reader)
+  // The stitches that are skipped were left by an older row.
+  const ofRow = takeRowNamed(reader, 'of|on|from')
   if (reader.take('at', 'the?', 'base', 'of', 'the?', 'beg|beginning|turning?', 'ch|chain|tch', '-?')) {
     takeNumber(reader)
     from = 'first'
@@ -44,17 +46,6 @@ function onHold(reader: Reader, start: number): Skip | undefined {
     const count = takeNumber(reader)
     const thing = takeThing(reader)
     if (count && thing && (reader.take('on|onto', 'a|to?', 'hold|holder|st|stitch?', 'marker|holder?') || reader.take('unworked'))) return { node: 'skip', count, thing, from: 'next', start, end: reader.end }
-  }
-  reader.at = at
-  return undefined
-}
-
-/** `of Row 20`: the stitches that are skipped were left by an older row. */
-function olderRow(reader: Reader): number | undefined {
-  const at = reader.at
-  if (reader.take('of|on|from', 'row|rnd|round') && reader.peek()?.kind === 'number') {
-    reader.at += 1
-    return reader.peek(-1)?.value
   }
   reader.at = at
   return undefined

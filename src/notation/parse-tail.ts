@@ -6,6 +6,7 @@ import { takePieceName } from './parse-piece-name.ts'
 import { takeKeepBack, takeToEnd } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
 import type { Target } from './syntax.ts'
 
 /** A target while it is read. */
@@ -22,26 +23,10 @@ export function takeRowPrefix(reader: Reader): number | undefined {
 /** `of Rnd 2`, `of the previous row` */
 export function takeRowOf(reader: Reader, draft: Draft): void {
   if (reader.take('of|on|from', 'the?', 'prev|previous|last', 'row|rnd|round')) return
-  const at = reader.at
-  if (reader.take('left', 'unworked', 'on|of|in|from', 'row|rnd|round') || reader.take('skipped', 'on|of|in|from', 'row|rnd|round')) {
-    const number = reader.peek()
-    if (number?.kind === 'number') {
-      reader.at += 1
-      draft.ofRow = number.value ?? 0
-      if (reader.all.slice(at, reader.at).some(({ text }) => text === 'skipped')) draft.held = 'skipped'
-      return
-    }
-    reader.at = at
-  }
-  if (reader.take('unworked|left?', 'of|on|from|left|in', 'of|on|from?', 'row|rnd|round')) {
-    const number = reader.peek()
-    if (number?.kind === 'number') {
-      reader.at += 1
-      draft.ofRow = number.value ?? 0
-      return
-    }
-  }
-  reader.at = at
+  const skipped = takeRowNamed(reader, 'skipped', 'on|of|in|from')
+  if (skipped !== undefined) draft.held = 'skipped'
+  const ofRow = skipped ?? takeRowNamed(reader, 'left', 'unworked', 'on|of|in|from') ?? takeRowNamed(reader, 'unworked|left?', 'of|on|from|left|in', 'of|on|from?')
+  if (ofRow !== undefined) draft.ofRow = ofRow
 }
 
 /** What may follow: `across`, `of next tile` (which has one space), `to last 3 sts`, `of ch-3`, `around`, `below`, `BLO`. */

@@ -16,7 +16,7 @@ export type Step =
   | { readonly step: 'skip'; readonly count: number }
   | { readonly step: 'skip-space' }
   | { readonly step: 'chain'; readonly chains: number }
-  /** `of` in the next space of so many chains; stitches before it are passed. */
+  /** `of` in the next space of so many chains; stitches before it are passed, unless the row has just said how many it skips. */
   | { readonly step: 'space'; readonly stitch: string; readonly of: number; readonly chains: number }
   /** Two stitches with chains between them, in one stitch. */
   | { readonly step: 'group'; readonly stitch: string; readonly chains: number }
@@ -52,6 +52,8 @@ export function countNaively(below: readonly Place[], steps: readonly Step[], fl
   const left = [...below]
   const top: Place[] = []
   let leftOnPurpose = false
+  /** How many places were left when stitches were last skipped. */
+  let afterSkip = -1
   const take = (): Place => {
     const place = left.shift()
     if (!place) throw new NotThere('a stitch is wanted and none is left')
@@ -85,6 +87,7 @@ export function countNaively(below: readonly Place[], steps: readonly Step[], fl
         return
       case 'skip':
         for (let n = 0; n < step.count; n += 1) takeStitch()
+        afterSkip = left.length
         return
       case 'skip-space':
         if (!('chains' in take())) throw new Unclear('a space is skipped and a stitch comes')
@@ -93,8 +96,9 @@ export function countNaively(below: readonly Place[], steps: readonly Step[], fl
         top.push({ chains: step.chains })
         return
       case 'space':
-        for (let place = take(); !('chains' in place && place.chains === step.chains); place = take()) {
+        for (let said = left.length === afterSkip, place = take(); !('chains' in place && place.chains === step.chains); place = take()) {
           if ('chains' in place) throw new Unclear('another space comes first')
+          if (said) throw new NotThere('stitches lie between those that are skipped and the space')
         }
         for (let m = 0; m < step.of; m += 1) top.push({ stitch: step.stitch })
         return

@@ -4,7 +4,8 @@ import { ordinal } from '../../diagnostics/words.ts'
 import type { WorkedRow } from '../../fabric/worked-row.ts'
 import { textOf } from '../../text/source.ts'
 import type { SenseFacts } from './sense-facts.ts'
-import { turnAfter, turnBefore, wordsOf } from './written-rows.ts'
+import { turnAfter, turnBefore } from '../../fabric/turns.ts'
+import { wordsOf } from './written-rows.ts'
 
 /** Yarn that is joined anew, or a side that is said to face, begins the reckoning again. */
 const anew = /\b(?:re-?join|attach|return|facing|fasten off|cut|break|join (?:yarn|[A-Z]\b|new|with [A-Z]\b))/i

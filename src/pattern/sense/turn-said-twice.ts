@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts'
 import type { SenseFacts } from './sense-facts.ts'
-import { turnAfter, turnBefore } from './written-rows.ts'
+import { turnAfter, turnBefore } from '../../fabric/turns.ts'
 
 /** A row that ends with a turn, and a next one that begins with another: turned twice is not turned. Told once a piece. */
 export function turnSaidTwice(facts: SenseFacts): readonly Diagnostic[] {

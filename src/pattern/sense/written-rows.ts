@@ -9,21 +9,6 @@ export function wordsOf({ entries }: PieceFacts, row: WorkedRow): WrittenEntry |
   return entries.find(({ span }) => span.start === start)
 }
 
-/** A turn said before the row's first stitch: true, or false for `do not turn`. */
-export function turnBefore(items: readonly Instruction[]): boolean | undefined {
-  for (const item of items) {
-    if (item.node === 'turn') return item.turns
-    if (item.node !== 'chain' && item.node !== 'aside') return undefined
-  }
-  return undefined
-}
-
-/** A turn said after the row's last stitch. */
-export function turnAfter(items: readonly Instruction[]): boolean | undefined {
-  const last = items.findLast((item) => item.node !== 'aside' && item.node !== 'chain')
-  return last?.node === 'turn' && items.length > 1 ? last.turns : undefined
-}
-
 /** Whether a round is closed by a join. */
 export function joins(items: readonly Instruction[]): boolean {
   return items.some((item) => item.node === 'join' || item.node === 'work' && item.joins === true)
