@@ -93,10 +93,14 @@ export function tradeName(number: number, terms: 'US' | 'UK'): string | undefine
   return tradeNames[number]?.[terms]
 }
 
+/** The hooks that a category goes with, a range for each edition of the table. */
+export function hooksOf(weight: YarnWeight): readonly Range[] {
+  return [weight.hook, ...weight.alternatives.flatMap((edition) => edition.hook ?? [])]
+}
+
 /** Every category that a hook goes with, in any edition. Neighbours share their end points, so there may be two. */
 export function weightsForHook(mm: number): readonly YarnWeight[] {
-  return yarnWeights.filter((weight) =>
-    [weight.hook, ...weight.alternatives.flatMap((edition) => edition.hook ?? [])].some((range) => holds(range, mm)))
+  return yarnWeights.filter((weight) => hooksOf(weight).some((range) => holds(range, mm)))
 }
 
 /** Whether a number lies in a range, ends included. */

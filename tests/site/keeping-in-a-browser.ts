@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import type { Browser, BrowserContext, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { startBrowser } from '../support/browser.ts'
-import { serve, type StaticServer } from '../support/static-server.ts'
+import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
+import { servedInABrowser } from '../support/served-in-a-browser.ts'
+import { serve } from '../support/static-server.ts'
 import type { BuiltSite } from './site.test.ts'
 
 const desk = { viewport: { width: 1280, height: 900 } } as const
@@ -12,25 +12,9 @@ const gangplank = '/patterns/gangplank/'
 
 /** Where nothing can be kept, and where there is no network. */
 export function keeping(site: () => BuiltSite): void {
-  let browser: Browser
-  let server: StaticServer
-  beforeAll(async () => {
-    browser = await startBrowser()
-    server = await serve(site().dist)
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await server?.stop()
-  })
+  const served = servedInABrowser(() => site().dist)
 
-  async function open(address: string, options: Parameters<Browser['newContext']>[0] = desk, prepare?: (context: BrowserContext) => Promise<unknown>) {
-    // The worker for times without a network has a suite of its own.
-    const context = await browser.newContext({ serviceWorkers: 'block', ...options })
-    await prepare?.(context)
-    const page = await context.newPage()
-    await page.goto(`${server.origin}${address}`)
-    return { context, page }
-  }
+  const open = (address: string, options: BrowserContextOptions = desk, prepare?: (context: BrowserContext) => Promise<unknown>) => served.open(address, options, prepare)
   const box = (page: Page, name: string) => page.getByRole('checkbox', { name, exact: true })
   const progress = (page: Page) => page.locator('.tape-words').innerText().then((words) => words.split('\n'))
 
@@ -48,7 +32,7 @@ export function keeping(site: () => BuiltSite): void {
           }
         }
       })
-      await page.goto(`${server.origin}${gangplank}`)
+      await page.goto(`${served.origin}${gangplank}`)
       expect(await page.locator('.bar .saved').innerText()).toBe('Not saved here: save to a file')
       await box(page, 'Row 1').check()
       await box(page, 'Row 2').check()
@@ -72,7 +56,7 @@ export function keeping(site: () => BuiltSite): void {
   describe('without a network', () => {
     test('a page that was opened once is there, ticks and all; the shelf is too; another page says why it is not', async () => {
       const mortal = await serve(site().dist)
-      const context = await browser.newContext(desk)
+      const context = await served.browser.newContext(desk)
       const page = await context.newPage()
       await page.goto(`${mortal.origin}${gangplank}`)
       await box(page, 'Row 1').check()
@@ -96,7 +80,7 @@ export function keeping(site: () => BuiltSite): void {
     })
 
     test('the pattern as one file opens from a disk, asks nobody, and keeps its ticks', async () => {
-      const context = await browser.newContext({ ...desk, offline: true })
+      const context = await served.browser.newContext({ ...desk, offline: true })
       const page = await context.newPage()
       const troubles: string[] = []
       page.on('console', (message) => troubles.push(message.text()))

@@ -1,8 +1,8 @@
 import { AxeBuilder } from '@axe-core/playwright'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import { installedBrowser, missingLibraries, startBrowser } from '../support/browser.ts'
-import { serve, type StaticServer } from '../support/static-server.ts'
+import type { BrowserContextOptions, Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { installedBrowser, missingLibraries } from '../support/browser.ts'
+import { servedInABrowser } from '../support/served-in-a-browser.ts'
 import type { BuiltSite } from './site.test.ts'
 
 const patterns = ['/patterns/gangplank/', '/patterns/tarpaulin-cap/']
@@ -20,20 +20,11 @@ function addressesAt(width: number, scheme: 'light' | 'dark'): readonly string[]
 
 /** Pages as a reader meets them: small and wide, light and dark, with a keyboard, with a reader of screens. */
 export function pagesInABrowser(site: () => BuiltSite): void {
-  let browser: Browser
-  let server: StaticServer
-  beforeAll(async () => {
-    browser = await startBrowser()
-    server = await serve(site().dist)
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await server?.stop()
-  })
+  const served = servedInABrowser(() => site().dist)
 
   /** Opens a page and keeps everything that goes wrong or goes out. */
-  async function open(address: string, options: Parameters<Browser['newContext']>[0]) {
-    const context = await browser.newContext(options)
+  async function open(address: string, options: BrowserContextOptions) {
+    const context = await served.browser.newContext(options)
     const page = await context.newPage()
     const troubles: string[] = []
     page.on('console', (message) => {
@@ -41,10 +32,10 @@ export function pagesInABrowser(site: () => BuiltSite): void {
     })
     page.on('pageerror', (error) => troubles.push(String(error)))
     page.on('request', (request) => {
-      if (!request.url().startsWith(`${server.origin}/`)) troubles.push(`asks ${request.url()}`)
+      if (!request.url().startsWith(`${served.origin}/`)) troubles.push(`asks ${request.url()}`)
     })
     page.on('requestfailed', (request) => troubles.push(`failed: ${request.url()}`))
-    await page.goto(`${server.origin}${address}`)
+    await page.goto(`${served.origin}${address}`)
     await page.evaluate(() => document.fonts.ready)
     return { context, page, troubles }
   }
@@ -115,12 +106,12 @@ export function pagesInABrowser(site: () => BuiltSite): void {
   test('stands on a slow phone within a second', async () => {
     const times: number[] = []
     for (let run = 0; run < 3 && Math.min(...times, Infinity) >= 1000; run += 1) {
-      const context = await browser.newContext({ viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true, serviceWorkers: 'block' })
+      const context = await served.browser.newContext({ viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true, serviceWorkers: 'block' })
       const page = await context.newPage()
       const session = await context.newCDPSession(page)
       await session.send('Network.enable')
       await session.send('Network.emulateNetworkConditions', { offline: false, latency: 150, downloadThroughput: 1_600_000 / 8, uploadThroughput: 750_000 / 8 })
-      await page.goto(`${server.origin}/patterns/gangplank/`)
+      await page.goto(`${served.origin}/patterns/gangplank/`)
       times.push(await page.evaluate(() => new Promise<number>((resolve) => {
         new PerformanceObserver((list) => resolve(list.getEntries().at(-1)?.startTime ?? Infinity)).observe({ type: 'largest-contentful-paint', buffered: true })
       })))

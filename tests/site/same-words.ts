@@ -1,38 +1,30 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { beforeAll, expect, test } from 'vitest'
 import type { Booklet, RowLine } from '../../src/booklet/booklet.ts'
 import { makeBooklet } from '../../src/booklet/make-booklet.ts'
 import { checkPattern } from '../../src/pattern/check-pattern.ts'
-import { startBrowser } from '../support/browser.ts'
 import { pdfText, unspaced } from '../support/pdf-text.ts'
-import { serve, type StaticServer } from '../support/static-server.ts'
+import { servedInABrowser } from '../support/served-in-a-browser.ts'
 import type { BuiltSite } from './site.test.ts'
 
 /** Web and print say the same: every row line, every figure and every material of the booklet, in its order. */
 export function pagesSayWhatThePaperSays(site: () => BuiltSite): void {
-  let browser: Browser
-  let server: StaticServer
+  const served = servedInABrowser(() => site().dist)
   let booklets: readonly Booklet[]
-  beforeAll(async () => {
-    browser = await startBrowser()
-    server = await serve(site().dist)
+  beforeAll(() => {
     const folder = join(site().copy.folder, 'patterns')
     const checked = readdirSync(folder).filter((name) => name.endsWith('.md')).map((name) =>
       checkPattern({ path: `patterns/${name}`, text: readFileSync(join(folder, name), 'utf8') }))
     booklets = checked.filter(({ pattern }) => pattern?.access === 'free').map(makeBooklet)
     expect(booklets.length).toBeGreaterThan(1)
   })
-  afterAll(async () => {
-    await browser?.close()
-    await server?.stop()
-  })
 
   test('every row of every page is the row of its booklet', async () => {
-    const page = await browser.newPage()
+    const page = await served.browser.newPage()
     for (const booklet of booklets) {
-      await page.goto(`${server.origin}/patterns/${booklet.slug}/`)
+      await page.goto(`${served.origin}/patterns/${booklet.slug}/`)
       const expected = booklet.parts.flatMap(({ lines, sides, counting }) => lines.flatMap((line) => (line.kind === 'row' ? [shownRow(line, sides, counting)] : [])))
       expect(expected.length, booklet.slug).toBeGreaterThan(0)
       expect(await rowsOf(page), booklet.slug).toEqual(expected)
@@ -41,9 +33,9 @@ export function pagesSayWhatThePaperSays(site: () => BuiltSite): void {
   })
 
   test('every material, fact and abbreviation of every page is the one of its booklet', async () => {
-    const page = await browser.newPage()
+    const page = await served.browser.newPage()
     for (const booklet of booklets) {
-      await page.goto(`${server.origin}/patterns/${booklet.slug}/`)
+      await page.goto(`${served.origin}/patterns/${booklet.slug}/`)
       const cells = (selector: string, inner: string) => page.locator(selector).evaluateAll((rows, within) =>
         rows.map((row) => [...row.querySelectorAll(within)].map((cell) => cell.textContent)), inner)
       expect(await cells('.materials tbody tr', '.what, .use, .amount > span, .weight > span:first-child')).toEqual(booklet.materials.map(

@@ -1,8 +1,7 @@
 import { readFileSync } from 'node:fs'
-import type { Browser, BrowserContext, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { startBrowser } from '../support/browser.ts'
-import { serve, type StaticServer } from '../support/static-server.ts'
+import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
+import { servedInABrowser } from '../support/served-in-a-browser.ts'
 import type { BuiltSite } from './site.test.ts'
 
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true } as const
@@ -13,25 +12,9 @@ const gangplank = '/patterns/gangplank/'
 
 /** Somebody works a pattern: ticks, leaves, comes back, rips back, takes the progress along. */
 export function ticking(site: () => BuiltSite): void {
-  let browser: Browser
-  let server: StaticServer
-  beforeAll(async () => {
-    browser = await startBrowser()
-    server = await serve(site().dist)
-  })
-  afterAll(async () => {
-    await browser?.close()
-    await server?.stop()
-  })
+  const served = servedInABrowser(() => site().dist)
 
-  async function open(address: string, options: Parameters<Browser['newContext']>[0] = phone, prepare?: (context: BrowserContext) => Promise<unknown>) {
-    // The worker for times without a network has a suite of its own.
-    const context = await browser.newContext({ serviceWorkers: 'block', ...options })
-    await prepare?.(context)
-    const page = await context.newPage()
-    await page.goto(`${server.origin}${address}`)
-    return { context, page }
-  }
+  const open = (address: string, options: BrowserContextOptions = phone, prepare?: (context: BrowserContext) => Promise<unknown>) => served.open(address, options, prepare)
   const box = (page: Page, name: string) => page.getByRole('checkbox', { name, exact: true })
   const bar = (page: Page) => page.getByRole('group', { name: 'Row in hand' })
   const tick = (page: Page) => bar(page).getByRole('button', { name: /^Tick / }).click()
@@ -116,7 +99,7 @@ export function ticking(site: () => BuiltSite): void {
     test('and pencil notes stand in two windows at once', async () => {
       const { context, page } = await open(gangplank, desk)
       const other = await context.newPage()
-      await other.goto(`${server.origin}${gangplank}`)
+      await other.goto(`${served.origin}${gangplank}`)
       await box(page, 'Row 1').check()
       await other.waitForFunction(() => document.querySelector<HTMLInputElement>('#mat-1 input')?.checked, undefined, inBackground)
       await box(other, 'Row 2').check()

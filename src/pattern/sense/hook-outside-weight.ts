@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts'
-import { holds, yarnWeight, yarnWeightLabel, type Range } from '../../measures/yarn-weights.ts'
+import { holds, hooksOf, yarnWeight, yarnWeightLabel, type Range } from '../../measures/yarn-weights.ts'
 import { placeOfKey, plainNumber, allWords, type SenseFacts } from './sense-facts.ts'
 
 /** How far outside the published range a hook may lie before anything is said: toys are worked tighter, shawls looser than the table. */
@@ -25,7 +25,7 @@ export function hookOutsideWeight(facts: SenseFacts): readonly Diagnostic[] {
 
 function rangesOf(number: number): readonly Range[] {
   const weight = yarnWeight(number)
-  return weight ? [weight.hook, ...weight.alternatives.flatMap(({ hook }) => hook ?? [])] : []
+  return weight ? hooksOf(weight) : []
 }
 
 function widened({ from, to }: Range): Range {

@@ -75,6 +75,17 @@ describe('finished sizes are counts ÷ gauge, to the nearest half centimetre', (
   })
 })
 
+/** A yarn of a pattern is listed, size by size, at the estimated metres and a tenth to two tenths more. */
+function expectListed(slug: string, yarn: number, estimates: readonly number[]): void {
+  const { needs, ball } = checkedPattern(slug).pattern!.materials!.yarns[yarn]!
+  expect(needs).toHaveLength(estimates.length)
+  needs.forEach((grams, size) => {
+    const listed = (grams * ball!.metres) / ball!.grams
+    expect(listed, `size ${size}`).toBeGreaterThanOrEqual(estimates[size]! * 1.1)
+    expect(listed, `size ${size}`).toBeLessThanOrEqual(estimates[size]! * 1.21)
+  })
+}
+
 describe('yarn is area × measured yarn use, and a tenth to spare', () => {
   // Published measurements of yarn use (windchilde.com, worsted yarn, 5 mm hook): inches of yarn for a square inch of cloth,
   // and for an inch of one row of sc 10.6. Soft figures: a designer weighs; the list may ask for up to a tenth more than the sum.
@@ -93,15 +104,7 @@ describe('yarn is area × measured yarn use, and a tenth to spare', () => {
     // Squares of 5, 9.29 and 13.57 cm a side: the first and what lies outside the second are A, between them B.
     ['harbour-block', 0, [metres(5 ** 2 + 13.57 ** 2 - 9.29 ** 2, dc)]],
     ['harbour-block', 1, [metres(9.29 ** 2 - 5 ** 2, dc)]],
-  ])('%s, yarn %s', (slug, yarn, estimates) => {
-    const { needs, ball } = checkedPattern(slug).pattern!.materials!.yarns[yarn]!
-    expect(needs).toHaveLength(estimates.length)
-    needs.forEach((grams, size) => {
-      const listed = (grams * ball!.metres) / ball!.grams
-      expect(listed, `size ${size}`).toBeGreaterThanOrEqual(estimates[size]! * 1.1)
-      expect(listed, `size ${size}`).toBeLessThanOrEqual(estimates[size]! * 1.21)
-    })
-  })
+  ])('%s, yarn %s', (slug, yarn, estimates) => expectListed(slug, yarn, estimates))
 })
 
 describe('yarn is rows × measured yarn use, and a tenth to spare', () => {
@@ -126,15 +129,7 @@ describe('yarn is rows × measured yarn use, and a tenth to spare', () => {
     // Stitches in all: yoke 1384 (1604, 1812, 2064, 2508), body 1664 (2008, 2380, 3012, 3588), each sleeve 696 (884, 1032, 1170, 1336).
     ['deckhand-top', 0, [4440, 5380, 6256, 7416, 8768].map((stitches) => metres(stitches, 1.5, hdc))],
     ['drift-net-runner', 1, [metres(358, 1.6, dc) + metres(70, 1.6, sc)]],
-  ])('%s, yarn %s', (slug, yarn, estimates) => {
-    const { needs, ball } = checkedPattern(slug).pattern!.materials!.yarns[yarn]!
-    expect(needs).toHaveLength(estimates.length)
-    needs.forEach((grams, size) => {
-      const listed = (grams * ball!.metres) / ball!.grams
-      expect(listed, `size ${size}`).toBeGreaterThanOrEqual(estimates[size]! * 1.1)
-      expect(listed, `size ${size}`).toBeLessThanOrEqual(estimates[size]! * 1.21)
-    })
-  })
+  ])('%s, yarn %s', (slug, yarn, estimates) => expectListed(slug, yarn, estimates))
 })
 
 // In US pattern text a US word stands, in UK text a UK word: the block is the one of the collection in UK terms.
