@@ -125,7 +125,8 @@ function edgeRunsOut(walk: Walk, { thing }: Target, span: Span, wants: number, o
   walk.trouble({ kind: 'overrun', span, wants, offers, what: thing?.kind === 'row-end' ? 'row-end' : thing?.kind === 'chain' ? 'chain' : 'stitch' })
 }
 
-function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {
+function each(walk: Walk, said: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {
+  const target = toCorner(walk, said)
   if (target.thing?.kind === 'gap') return gaps(walk, span, work)
   if (eachChain(walk, target.thing)) openAll(walk)
   withoutClosingChain(walk)
@@ -147,6 +148,12 @@ function each(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto
   }
   walk.at = Math.max(walk.at, limit)
   noneWorked(walk, from, limit, span)
+}
+
+/** `Sc in each st to corner`: on an outline an edge ends there, and the corner itself may be no place. */
+function toCorner(walk: Walk, { until, ...target }: Target): Target {
+  if (until === undefined) return target
+  return walk.outline && until.where === 'corner' ? { ...target, toEnd: true } : { ...target, until }
 }
 
 /** `*Sc in each sc, (sc, ch 2, sc) in ch-2 sp; rep from *`: within a repeat a fill goes as far as the space that is named next. */

@@ -146,7 +146,11 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
     if (/^(corners?|sides?)$/i.test(name[0])) draft.corners = count
     return true
   }
-  if (thing.kind === 'space') draft.spaces.push(spaceOf(thing.chains, count))
+  if (thing.kind === 'space') {
+    draft.spaces.push(spaceOf(thing.chains, count))
+    // `2 ch-20 handles`, `2 ch-6 underarms`: a space by what it is for.
+    if (thing.chains && /^[a-z]{4,}s?$/.test(reader.word()) && (reader.peek(1) === undefined || reader.at + 1 >= reader.limit || /^[,;.+&]$|^and$/.test(reader.word(1)))) reader.at += 1
+  }
   else if (thing.kind === 'stitch' && thing.stitch === 'sh') draft.groups.push({ name: half ? 'half' : 'sh', count })
   else if (thing.kind === 'stitch' && thing.stitch) draft.kinds.push({ kind: thing.stitch, count })
   else if (thing.kind === 'stitch') draft.count ??= count

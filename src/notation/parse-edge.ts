@@ -77,7 +77,7 @@ function takeEdgeName(reader: Reader): EdgeName | undefined {
   if (/^(entire|whole|outer|outside)$/.test(words.at(-1) ?? '') && reader.take(pieceWord)) return 'all'
   const noun = words.some((word) => edgeNoun.test(word))
   const open = reader.done || /^([,.;:()]|of|evenly|to|and|with|working|placing|in|making)$/.test(reader.word())
-  if (!noun || !open || /^(top|bottom)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each)$/.test(reader.word(1))) {
+  if (!noun || !open || /^(top|bottom)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each|foundation|beg|beginning|starting|base)$/.test(reader.word(1))) {
     reader.at = at
     return undefined
   }
@@ -189,7 +189,7 @@ function rowEnds(reader: Reader, start: number, evenly: boolean): Target | undef
   }
   const count = said ?? late ?? (next && !each ? { values: [1], start: one, end: reader.end } : undefined)
   if (reader.take('along|across|down|up|on|of|around')) {
-    if (!reader.take('left|right', 'front|back') && !takeEdgeName(reader)) reader.at -= 1
+    if (!takeEdgeName(reader)) reader.at -= 1
   }
   perRow(reader)
   const toEnd = takeToEnd(reader)

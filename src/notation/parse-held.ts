@@ -47,7 +47,7 @@ export function takeHeldTail(reader: Reader): { readonly words: string; readonly
 
 /** `held sts`, `28 held stitches`: the word before the thing. */
 export function takeHeldWord(reader: Reader): boolean {
-  return reader.take('held|saved|waiting|parked') && takeThing(reader) !== undefined
+  return reader.take('held|saved|waiting|parked', 'sleeve|thumb|instep|body|front|back?') && takeThing(reader) !== undefined
 }
 
 function wordsFrom(reader: Reader, from: number): string {

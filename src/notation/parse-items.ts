@@ -4,6 +4,7 @@ import { parseLoose } from './parse-loose.ts'
 import { parsePlain } from './parse-plain.ts'
 import { parseStar } from './parse-star.ts'
 import { parseStitch } from './parse-stitch.ts'
+import { takeWhere } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import { parseStripe } from './stripes.ts'
 import type { Instruction } from './syntax.ts'
@@ -21,6 +22,7 @@ export function parseItems(reader: Reader, stop: (reader: Reader) => boolean): I
     const before = reader.at
     const item = parseItem(reader, items)
     items.push(...item.map((one) => (one.node === 'aside' && one.words === undefined ? { ...one, words: saidBetween(reader, before) } : one)))
+    takeWhere(reader, items.at(-1))
     // A construct that takes nothing would be our mistake; step over one token so that reading goes on.
     if (reader.at === before) reader.at += 1
   }

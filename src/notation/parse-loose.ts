@@ -9,7 +9,7 @@ const asides: readonly (readonly string[])[] = [
   ['do?', 'not?', 'fo'], ['flatten|fold|press|pinch'], ['working|work', 'through', 'the?', 'last|first|foundation|beginning|starting'], ['upside', 'down'],
   ['fasten', 'off'], ['finish', 'off'], ['cut'], ['break'], ['weave'], ['change'], ['changing'], ['switch'], ['using'], ['with'], ['drop'], ['carry'],
   ['pick', 'up', 'a|b|c|d|e|f'], ['pm'], ['place'], ['move'], ['moving'], ['sm'], ['rm'], ['remove'], ['slip', 'marker'], ['sl', 'm'], ['stuff'], ['begin'], ['start'],
-  ['insert'], ['do', 'not', 'join|fasten|cut|tighten|stuff|stretch'], ['note'], ['see'], ['mark'], ['marking'], ['continue', 'in|with|as'], ['being'], ['pull'], ['draw'],
+  ['insert'], ['do', 'not', 'join|fasten|cut|tighten|stuff|stretch'], ['note'], ['see'], ['mark'], ['marking'], ['continue', 'in|with|as'], ['being|taking|bringing|matching|lining'], ['pull'], ['draw'],
   ['attach'], ['right', 'side'], ['wrong', 'side'], ['rs|ws'], ['keeping'], ['corner', 'made'], ['made'], ['shell', 'made'], ['picot', 'made'], ['as', 'before'], ['beg|beginning', 'of'],
   ['this'], ['the', 'first'], ['here'], ['first', 'rnd|round|row', 'made'], ['invisible', 'join'], ['end', 'of'], ['end', 'off'], ['tie'], ['turn'], ['rotate'],
   ['adjust'], ['tighten'], ['hold'], ['holding'], ['laying'], ['for', 'the|a|left|right|first|second|each|front|back|thumb|sleeve|sleeves|body|neck|neckline|armhole|armholes'], ['take'], ['put'], ['sew'], ['thread'], ['leave'], ['leaving'], ['to', 'turn'], ['count', 'your'],
@@ -105,7 +105,7 @@ function colourMark(reader: Reader): string | undefined {
 /** `working in back loops only` on its own: the row reads it before; here it is passed over. */
 function looseLoop(reader: Reader): boolean {
   const at = reader.at
-  reader.take('working|work')
+  reader.take('working|work', 'this?', 'row|rnd|round?')
   reader.take('in|into|through')
   const draft: { loop?: 'back' | 'front' | 'third' } = {}
   takeLoop(reader, draft)

@@ -150,9 +150,13 @@ function picot(reader: Reader): readonly Instruction[] | undefined {
   if (!reader.take('ch|chain')) return undefined
   const count = takeNumber(reader)
   if (count && reader.take(',?', 'sl', '-?', 'st') || count && reader.take(',?', 'ss|slst')) {
+    if (backDown(reader)) {
+      takePicotMade(reader)
+      return [{ node: 'aside', start, end: reader.end }]
+    }
     const target = takeTarget(reader)
     const whole = target?.walk === 'from-hook' ? inOwnChain(target.count, count)
-      : target?.walk === 'nth' && target.count?.values[0] === 1 && target.thing?.kind === 'space' || isPicotTail(reader)
+      : target?.walk === 'nth' && target.count?.values[0] === 1 && target.thing?.kind === 'space' || isPicotTail(reader, target !== undefined)
     if (whole) {
       takePicotMade(reader)
       return [{ node: 'aside', start, end: reader.end }]
@@ -167,12 +171,26 @@ function inOwnChain(nth: Num | undefined, count: Num): boolean {
   return (nth?.values[0] ?? 0) <= (count.values[0] ?? 0) && (nth?.values[0] ?? 0) > 1
 }
 
-function isPicotTail(reader: Reader): boolean {
-  return reader.word() === '(' && reader.word(1) === 'picot'
+/** `ch 3, sl st in last dc made`, `in top of sc just made`, `in base of ch`: the slip stitch goes back to where the chain began. */
+function backDown(reader: Reader): boolean {
+  const { at } = reader
+  const base = reader.take('in|into|to', 'the?', 'base|first|1st', 'of?', 'the?', 'ch|chain')
+  if (base && reader.word() !== '-' && (reader.done || /^[,;.)(]$/.test(reader.word()))) return true
+  reader.at = at
+  reader.take('in|into|to', 'the?', 'top?', 'of?', 'the?', 'last|previous|prev?')
+  takeThing(reader)
+  const last = /^(last|previous|prev)$/.test(reader.word(-2)) || /^(last|previous|prev)$/.test(reader.word(-1))
+  if (reader.take('just?', 'made|worked|completed') || last && isPicotTail(reader)) return true
+  reader.at = at
+  return false
+}
+
+function isPicotTail(reader: Reader, placed = true): boolean {
+  return placed && (reader.word() === '(' && reader.word(1) === 'picot' || reader.word() === '-' && reader.word(1) === 'picot')
 }
 
 function takePicotMade(reader: Reader): void {
-  reader.take('(', 'picot', 'made?', ')')
+  reader.take('(', 'picot', 'made|formed|complete|completed?', ')') || reader.take('-|–|—', 'picot', 'made|formed|complete|completed')
 }
 
 function chain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
@@ -197,7 +215,7 @@ function chain(reader: Reader, before: readonly Instruction[]): readonly Instruc
     return undefined
   }
   reader.take('loosely|tightly')
-  reader.take('for', 'turning|beg|foundation?', 'ch?')
+  reader.take('for', 'turning|beg|foundation', 'ch?')
   if (reader.take('to', 'close|complete|finish|lock|secure')) {
     // The chain that closes a cluster belongs to it and is no space.
     reader.take('the?', 'cl|cluster|st|popcorn|puff')

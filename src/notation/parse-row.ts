@@ -4,6 +4,7 @@ import { takeLoop } from './parse-loop.ts'
 import { takeTotals } from './parse-total.ts'
 import { intoEnglish } from './phrases.ts'
 import { readSchedule } from './parse-schedule.ts'
+import { withoutPoliteWords } from './polite-words.ts'
 import { Reader, type Vocabulary } from './reader.ts'
 import { takeReference, type RowReference } from './row-reference.ts'
 import { stripesIn } from './stripes.ts'
@@ -21,7 +22,7 @@ export interface ReadRow extends RowText {
 
 /** Reads a row's text from `start` to `end` of the source. Never fails; what cannot be read is kept as such. */
 export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary): ReadRow {
-  const written = consecutiveChains(slipStitches(withoutGaps(tokens(text, start, end))))
+  const written = consecutiveChains(slipStitches(withoutPoliteWords(withoutGaps(tokens(text, start, end)))))
   const all = new Reader(vocabulary.phrases ? intoEnglish(written, vocabulary.phrases) : written, vocabulary)
   const { totals, rest } = takeTotals(all)
   rest.tiles = vocabulary.tiles === true || totals.some(({ groups }) => groups.some(({ name }) => name === 'tile'))
@@ -81,7 +82,7 @@ function withChange(reader: Reader): readonly Instruction[] {
 /** `Working in back loops only,` or `In BLO throughout:` said for the whole row. */
 function takeRowLoop(reader: Reader): 'back' | 'front' | 'third' | undefined {
   const at = reader.at
-  reader.take('work|working')
+  reader.take('work|working', 'this?', 'row|rnd|round?')
   reader.take('in|into|through')
   const draft: { loop?: 'back' | 'front' | 'third' } = {}
   takeLoop(reader, draft)

@@ -61,17 +61,17 @@ function one(reader: Reader): Num {
   return { values: [1], start: reader.end, end: reader.end }
 }
 
-/** `skip next dc and ch-1`: a further thing, named with no instruction of its own. */
+/** `skip next dc and ch-1`, `sk next ch-2 sp, next 26 dc and next ch-2 sp`: further things, named with no instruction of their own. */
 function also(reader: Reader, first: Thing | undefined): Skip['list'] {
   const at = reader.at
-  if (!first || !reader.take('and', 'next?')) return undefined
+  if (!first || !reader.take('and', 'next|last|first?') && !reader.take(',', 'and?', 'next')) return undefined
   const count = numberAhead(reader) !== undefined && reader.word(1) !== '-' ? takeNumber(reader) : undefined
   const thing = takeThing(reader)
   if (!thing || numberAhead(reader) !== undefined || /^(in|into|across|around)$/.test(reader.word())) {
     reader.at = at
     return undefined
   }
-  return [{ count: count ?? one(reader), thing }]
+  return [{ count: count ?? one(reader), thing }, ...(also(reader, thing) ?? [])]
 }
 
 /** `(sc, ch-2 sp, sc)` after `sk`. */

@@ -51,6 +51,8 @@ export function takeTail(reader: Reader, draft: Draft): void {
     if (ofPiece !== undefined) draft.ofPiece = ofPiece
     else reader.at = piece
   }
+  takeUntil(reader, draft)
+  if (draft.until) return
   const { at } = reader
   const edge = alongEdge(reader, reader.start)
   if (edge?.walk === 'edge' && edge.edge) {
@@ -64,7 +66,6 @@ export function takeTail(reader: Reader, draft: Draft): void {
       if (reader.all.slice(at, reader.at).some(({ text }) => /^(across|along)$/i.test(text))) draft.across = true
     }
   }
-  if (!draft.toEnd) takeUntil(reader, draft)
   if (draft.walk === 'next' && draft.thing && draft.toEnd && !draft.count) draft.walk = 'each'
   if (takeBelow(reader)) draft.walk = 'below'
 }
@@ -81,7 +82,7 @@ function takeFoundation(reader: Reader): void {
 /** `sc in each sc to ch-2 sp`, `to next corner`: it ends before that. */
 export function takeUntil(reader: Reader, draft: Draft): void {
   const { at } = reader
-  if (draft.walk !== 'each' || !reader.take('across?', 'up?', 'to|until', 'the?', 'next?')) return
+  if (draft.walk !== 'each' || !reader.take('across?', 'up?', 'to|until', 'the?', 'next|first?')) return
   const centre = reader.take('center|centre|middle|first', 'st|stitch|sc|dc|hdc|tr', 'of|in', 'the?', 'next|each?')
   const found = takeThing(reader)
   const thing = centre && found?.where === 'corner' ? { kind: 'stitch' as const, where: 'corner' as const } : found

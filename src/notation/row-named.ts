@@ -3,7 +3,7 @@ import type { Reader } from './reader.ts'
 /** Takes the words before it and a row by its number: with `of|on` the `of Row 4` of `sts of Row 4`. Nothing is taken where no number stands. */
 export function takeRowNamed(reader: Reader, ...before: readonly string[]): number | undefined {
   const { at } = reader
-  if (reader.take(...before, 'row|rnd|round') && reader.peek()?.kind === 'number') {
+  if (reader.take(...before, 'row|rnd|round|r') && (reader.word(-1) !== 'r' || reader.touches(0)) && reader.peek()?.kind === 'number') {
     reader.at += 1
     return reader.peek(-1)?.value
   }
