@@ -31,7 +31,7 @@ const rowWord = String.raw`(?:rows?|rnds?\.?|rounds?|rds?\.?|rw)`
 const anyWord = [rowWord, ...rowWords.row, ...rowWords.round, ...rowWords.either].join('|')
 const numbered = new RegExp(String.raw`^((?:c2c\s+)?(?:${anyWord})|r)\s*\.?\s*#?(\d{1,5})(?![\d½¼]|\s*(?:st|nd|rd|th)\b)`, 'i')
 const ordinal = new RegExp(String.raw`^(\d{1,5})(?:st|nd|rd|th)(?:${dash}(\d{1,5})(?:st|nd|rd|th)|\s+and\s+(\d{1,5})(?:st|nd|rd|th))?\s+(${rowWord})\b`, 'i')
-const bare = new RegExp(String.raw`^(\d{1,5})(?:${dash}(\d{1,5}))?\s*(?:[.:)]\s+(?=[\p{L}(*[\d])|:)`, 'iu')
+const bare = new RegExp(String.raw`^(\d{1,5})(?:${dash}(\d{1,5}))?\s*(?:[.:)]\s+(?=[\p{L}(*[\d])|:|(?=\(\p{L}[\p{L}’' -]{2,30}\):))`, 'iu')
 const more = new RegExp(String.raw`^(?:(?:\s*(?:,|and|&)+\s*)(?:${rowWord}|r)?\s*(\d{1,5})(?=\s*(?:,|and\b|&|:|[(.[]|-|–|—))|${dash}(?:${rowWord}|r)?\s*(\d{1,5})(?!\d))`, 'iu')
 const named = new RegExp(String.raw`^((?:next|last|first|inc|increase|dec|decrease|set-?\s?up|setup|foundation|base|joining|edging|border|final|beginning|starting|divide|dividing|rib|ribbing|eyelet|buttonhole|mesh|shell|work(?:ing)?|short)\b[\p{L}’' -]{0,24}?)?\s*(?:(\d{1,4}(?:\s*\([\d, -]+\))?)\s+)?(${rowWord}|chain|ring)\s*(?=[:(.]|\s*\()`, 'iu')
 const plain = /^((?:foundation|base|set-?up|start|beginning|ring|divide|foundation ch(?:ain)?|[A-Z][\p{L}’']{2,}(?: [\p{L}\d’']+){0,3}))\s*:\s+/u
@@ -62,6 +62,7 @@ function numberedLabel(text: string, start: number, sizes: number): RowLabel | u
   let at = match[0].length
   const numbers = [Number(match[2])]
   for (let next = more.exec(text.slice(at)); next; next = more.exec(text.slice(at))) {
+    if (next[2] !== undefined && isDashBeforeText(match[1]!, next[0], text.slice(at + next[0].length))) break
     if (next[2] !== undefined) numbers.push(...rangeAfter(numbers.at(-1)!, Number(next[2])))
     else numbers.push(Number(next[1]))
     at += next[0].length
@@ -76,6 +77,11 @@ function numberedLabel(text: string, start: number, sizes: number): RowLabel | u
   const word = /^r$/i.test(match[1]!) || among(rowWords.either, match[1]!) ? 'unsaid' : wordOf(match[1]!)
   return finish({ word, prefix: prefixOf(match[1]!), numbers, start, end: start + tail.at, ...tail.facts, ...(bySize && sizeList && { bySize: bySize.ranges, sizeList }),
     ...(alternate && { alternate: (numbers[0] ?? 0) % 2 === 0 ? 'even' as const : 'odd' as const }) })
+}
+
+/** `Round 1 – 6 sc in ring`: one round, and a dash before its text; `Rounds 1 – 6` are six. */
+function isDashBeforeText(word: string, range: string, rest: string): boolean {
+  return !/s\.?$/i.test(word) && /^\s+[-–—]\s/.test(range) && /^\s+\p{L}/u.test(rest)
 }
 
 function rangeAfter(first: number, last: number): readonly number[] {
@@ -125,7 +131,7 @@ function labelTail(text: string, from: number): { readonly at: number; readonly 
   for (;;) {
     const side = /^\s*[,:]?\s*[([]?\s*(RS|WS|right side|wrong side)(?:\s*facing|\s*row|\s*rnd)?\s*[)\]]?(?![\p{L}])/iu.exec(text.slice(at))
     const rows = /^\s*[([]\s*(\d+)\s*(?:rows?|rnds?|rounds?)\s*(?:in all|total)?\s*[)\]]/i.exec(text.slice(at))
-    const other = /^\s*\((?:right|wrong|inc|dec|increase|decrease|eyelet|corner|divide|not shown)[^)]*\)(?=\s*[:.])/i.exec(text.slice(at))
+    const other = /^\s*\((?:(?:right|wrong|inc|dec|increase|decrease|eyelet|corner|divide|not shown)[^)]*|\p{L}[\p{L}’' -]{2,30})\)(?=\s*(?:[:.]|[-–—]\s))/iu.exec(text.slice(at))
     const sizes = readSizesAfter(text.slice(at))
     if (sizes) {
       if (sizes.only) facts.onlySizes = sizes.only

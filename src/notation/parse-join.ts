@@ -58,9 +58,9 @@ function cornerInWords(reader: Reader): boolean {
   const { at } = reader
   reader.at += 1
   reader.take('the|any?')
-  const hand = reader.take('top|bottom|upper|lower|right|left|other|opposite|next|first|beginning|beg|end|start')
+  const hand = reader.take('top|bottom|upper|lower|right|left|other|opposite|next|first|beginning|beg|end|start|one')
   while (reader.take('top|bottom|upper|lower|right|left|-|hand|side')) continue
-  const named = hand && (reader.take('corner|corners|end|edge|side', 'of?', 'the?', 'long|short|side|neck?', 'edge|side|piece?') || reader.take('of', 'the?', 'edge|side|row'))
+  const named = hand && (reader.take('corner|corners|end|edge|side', 'of?', 'the?', 'long|short|side|neck?', 'edge|side|piece?') || reader.take('of', 'the|one?', 'long|short|left|right|first|neck?', 'edge|side|row|neck'))
   if (!named || !reader.done && !/^[,.;:]$/.test(reader.word())) reader.at = at
   return named && reader.at !== at
 }

@@ -1,12 +1,18 @@
 import type { Reader } from './reader.ts'
 
-/** Takes the name of one of the pattern's pieces, with or without `the`. */
+/** Takes the name of one of the pattern's pieces, with or without `the`, or one of its copies. */
 export function takePieceName(reader: Reader): string | undefined {
   const at = reader.at
   reader.take('the')
-  for (const name of reader.vocabulary.pieces) {
-    if (reader.take(...name.toLowerCase().split(/\s+/).map((word) => word.replaceAll('|', '')))) return name
-  }
+  const named = nameHere(reader)
+  if (named !== undefined) return named
+  // `the first leg`, `the other leg`: a copy of the piece.
+  const copy = reader.take('first|second|third|fourth|other|same|next|left|right|1st|2nd|3rd') ? nameHere(reader) : undefined
+  if (copy !== undefined) return copy
   reader.at = at
   return undefined
+}
+
+function nameHere(reader: Reader): string | undefined {
+  return reader.vocabulary.pieces.find((name) => reader.take(...name.toLowerCase().split(/\s+/).map((word) => word.replaceAll('|', ''))))
 }

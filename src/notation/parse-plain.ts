@@ -147,8 +147,12 @@ function picot(reader: Reader): readonly Instruction[] | undefined {
     return [{ node: 'aside', start, end: reader.end }]
   }
   reader.at = at
-  if (!reader.take('ch|chain')) return undefined
-  const count = takeNumber(reader)
+  const first = takeNumber(reader)
+  if (!reader.take('ch|chain')) {
+    reader.at = at
+    return undefined
+  }
+  const count = first ?? takeNumber(reader)
   if (count && reader.take(',?', 'sl', '-?', 'st') || count && reader.take(',?', 'ss|slst')) {
     if (backDown(reader)) {
       takePicotMade(reader)

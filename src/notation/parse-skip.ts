@@ -3,7 +3,7 @@ import { takeCountsAs } from './parse-counts-as.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { Instruction, Num, Skip, Thing } from './syntax.ts'
+import type { Aside, Instruction, Num, Skip, Thing } from './syntax.ts'
 
 const skipWords = new Set(['skip', 'sk', 'miss', 'skipping', 'missing', 'skp', 'omit'])
 
@@ -15,6 +15,8 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   if (!reader.takeOne(skipWords)) return undefined
   const list = skipList(reader)
   if (list) return [finishSkip(reader, { node: 'skip', count: one(reader), from: 'next', list, start, end: reader.end })]
+  const passed = passedBy(reader, start)
+  if (passed) return [passed]
   let from: Skip['from'] = 'next'
   let count: Num | undefined
   for (;;) {
@@ -37,6 +39,16 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const whole: Skip = { node: 'skip', count: count ?? one(reader), ...(thing && { thing }), ...(ofRow !== undefined && { ofRow }), from, start, end: reader.end,
     ...(more && { list: [{ count: count ?? one(reader), thing: thing! }, ...more] }) }
   return [finishSkip(reader, whole)]
+}
+
+/** `missing each dc`, `skip all sts of sleeve`, `skip the sleeve`: what is worked next is named, and lies behind them. */
+function passedBy(reader: Reader, start: number): Aside | undefined {
+  const { at } = reader
+  const all = reader.take('each|every|all', 'of?', 'the?')
+  if (all) takeThing(reader)
+  if (reader.take('of|on?', 'the?', 'first|second|left|right?', 'sleeve|sleeves|thumb|armhole', 'sts|stitches?') || all && (reader.done || /^[,;.)]$/.test(reader.word()))) return { node: 'aside', start, end: reader.end }
+  reader.at = at
+  return undefined
 }
 
 /** `Place next 16 sts on hold for sleeve`, `leave next 16 sts unworked for thumb`: they are skipped, and wait. */

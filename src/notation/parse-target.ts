@@ -76,6 +76,8 @@ function fill(reader: Reader, draft: Draft): boolean {
     // `top of 3 ch`: the number belongs to the chain.
     if (numberAhead(reader) !== undefined && chainWords.has(reader.word(1))) reader.at += 1
     const chains = thingHere(reader)
+    // `top of ch 3`
+    if (chains?.kind === 'chain' && numberAhead(reader) !== undefined) reader.at += 1
     draft.walk = chains?.kind === 'stitch' ? 'next' : 'next'
     draft.thing = chains?.kind === 'stitch' ? chains : { kind: 'turning-chain' }
     return chains !== undefined
@@ -146,6 +148,14 @@ function ordinal(reader: Reader, draft: Draft): boolean {
   const num = { values: [value], start: token.start, end: token.end }
   if (nthOfRow(reader, draft, value)) return true
   const thing = takeThing(reader)
+  // `3rd of 4 ch`: of the chain that begins the round.
+  if (!thing && reader.word() === 'of' && numberAhead(reader, 1) !== undefined && chainWords.has(reader.word(2))) {
+    reader.at += 1
+    const chains = takeNumber(reader)
+    reader.at += 1
+    Object.assign(draft, { walk: 'nth', count: num, thing: { kind: 'space', ...(chains && { chains }) } })
+    return true
+  }
   if (reader.take('from|of', 'the?', 'hook|hk')) {
     draft.walk = 'from-hook'
     draft.count = num

@@ -38,7 +38,11 @@ export function thingHere(reader: Reader): Thing | undefined {
   if (reader.takeOne(stitchWords)) return reader.take(',|and', 'in?', 'each?', 'row', '-?', 'end|ends', ',?', 'and', 'each?', 'foundation|beg|base?', 'ch|chain') || reader.take('and|or|&', 'in?', 'each?', 'row', '-?', 'end|ends') || reader.take('and', 'end', 'of', 'each?', 'row|rows') ? { kind: 'edge' } : { kind: 'stitch' }
   const loops = chainLoop(reader)
   if (loops) return loops
-  if (reader.takeOne(turningWords) || reader.take('t', '-', 'ch') || reader.take('turning', 'ch|chain')) return { kind: 'turning-chain' }
+  if (reader.takeOne(turningWords) || reader.take('t', '-', 'ch') || reader.take('turning', 'ch|chain')) {
+    // `turning ch-3`
+    if (numberAhead(reader, reader.word() === '-' ? 1 : 0) !== undefined) reader.at += reader.word() === '-' ? 2 : 1
+    return { kind: 'turning-chain' }
+  }
   if (reader.take('row', '-?', 'end|ends') || reader.take('end|ends', 'of', 'row|rows')) return { kind: 'row-end' }
   if (reader.take('sp|sps|space|spaces|gap|gaps', 'between')) {
     reader.take('each?', 'the?', 'next?')
@@ -78,8 +82,9 @@ function chainLoop(reader: Reader): Thing | undefined {
     reader.take('-')
     reader.at += 1
     if (reader.word() === '-' && spaceWords.has(reader.word(1))) reader.at += 1
+    const corner = reader.take('corner')
     reader.takeOne(spaceWords)
-    return { kind: 'space', ...(chains && { chains }) }
+    return { kind: 'space', ...(chains && { chains }), ...(corner && { where: 'corner' }) }
   }
   if (!chainWords.has(reader.word())) return undefined
   reader.at += 1

@@ -120,16 +120,17 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
       at = open
       continue
     }
-    if (!/^[=—–:.→-]$/.test(text)) continue
+    if (!/^[=—–:;.→-]$/.test(text)) continue
     // Within `ch-2 sps` the hyphen touches on both sides, and so does the dash of a range (`Rep Rows 1–2`).
     const touches = kept[at - 1]!.end === kept[at]!.start
     if (touches && (text === '-' || /^[—–]$/.test(text) && kept[at - 1]!.kind === 'number' && kept[at + 1]?.kind === 'number')) continue
     const total = parseCount(kept, at, kept.length, reader)
-    if (!total || text !== '=' && total.count === undefined && total.kinds.length === 0) return undefined
+    if (text === ';' && (total?.kinds.length ?? 0) + (total?.spaces.length ?? 0) < 2) continue
+    if (!total || text !== '=' && total.count === undefined && total.kinds.length + total.groups.length === 0) return undefined
     // A bare number may be anything; one number for each size can only be a count.
     const bySize = total.count !== undefined && total.count.values.length > 1 && total.count.values.length === reader.vocabulary.sizes
-    if ((text === '.' || text === ':' || text === '-') && !kept.slice(at).some((token) => /^(st|sts|stitches)$/i.test(token.text)) && total.kinds.length === 0 && !bySize) return undefined
-    if ((text === '.' || text === ':') && total.kinds.length > 0 && !worksBefore(kept.slice(0, at), reader)) return undefined
+    if ((text === '.' || text === ':' || text === '-') && !kept.slice(at).some((token) => /^(st|sts|stitches)$/i.test(token.text)) && total.kinds.length + total.groups.length === 0 && !bySize) return undefined
+    if (/^[.:;]$/.test(text) && total.kinds.length + total.groups.length > 0 && !worksBefore(kept.slice(0, at), reader)) return undefined
     return { total, rest: withoutTrailing(kept.slice(0, at)) }
   }
   return undefined

@@ -24,7 +24,7 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
 /** An instruction that says how many it makes or where they go: nothing that follows can add to that. */
 function isWhole(item: Instruction | undefined): boolean {
   if (item?.node === 'work') return item.count !== undefined || item.target !== undefined
-  return item?.node === 'group' || item?.node === 'chain' || item?.node === 'skip' || item?.node === 'repeat' || item?.node === 'join'
+  return item?.node === 'group' || item?.node === 'chain' || item?.node === 'repeat' || item?.node === 'join'
 }
 
 function isQuiet(reader: Reader): boolean {

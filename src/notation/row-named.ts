@@ -8,5 +8,11 @@ export function takeRowNamed(reader: Reader, ...before: readonly string[]): numb
     return reader.peek(-1)?.value
   }
   reader.at = at
+  // `of the 14th round`
+  if (reader.take(...before, 'the?') && reader.peek()?.kind === 'ordinal' && /^(row|rnd|round)$/.test(reader.word(1))) {
+    reader.at += 2
+    return reader.peek(-2)?.value
+  }
+  reader.at = at
   return undefined
 }

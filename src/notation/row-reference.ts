@@ -141,9 +141,13 @@ function takeBlocks(reader: Reader): readonly Block[] | undefined {
 /** `Rows 3 and 4`, `Rows 3–6`, `Row 3`, `Rows 2, 3 and 4`, `3rd row`. */
 function takeRows(reader: Reader): readonly number[] | undefined {
   if (reader.peek()?.kind === 'ordinal') {
-    const value = reader.peek()!.value ?? 0
-    reader.at += 1
-    return reader.take(rowWords) ? [value] : undefined
+    const values: number[] = []
+    for (let token = reader.peek(); token?.kind === 'ordinal'; token = reader.peek()) {
+      values.push(token.value ?? 0)
+      reader.at += 1
+      reader.take(',|and|&', 'and?', 'the?')
+    }
+    return reader.take(rowWords) ? values : undefined
   }
   if (!reader.take(rowWords)) return undefined
   const rows: number[] = []

@@ -1,0 +1,24 @@
+import type { Token } from './tokens.ts'
+
+const tens: Readonly<Record<string, number>> = { twenty: 20, thirty: 30, forty: 40, fifty: 50, sixty: 60, seventy: 70, eighty: 80, ninety: 90 }
+const units: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9 }
+
+/** `forty-one`, `seventy two`, `eighty`: one number each. */
+export function numbersInWords(all: readonly Token[]): readonly Token[] {
+  const out: Token[] = []
+  for (let at = 0; at < all.length; at += 1) {
+    const token = all[at]!
+    const ten = tens[token.text.toLowerCase()]
+    if (ten === undefined) {
+      out.push(token)
+      continue
+    }
+    const unitAt = /^[-‐‑]$/.test(all[at + 1]?.text ?? '') ? at + 2 : at + 1
+    const unit = units[all[unitAt]?.text.toLowerCase() ?? '']
+    const last = unit === undefined ? token : all[unitAt]!
+    if (unit !== undefined) at = unitAt
+    const value = ten + (unit ?? 0)
+    out.push({ kind: 'number', text: String(value), value, start: token.start, end: last.end })
+  }
+  return out
+}
