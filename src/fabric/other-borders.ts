@@ -1,6 +1,7 @@
 import type { Instruction } from '../notation/syntax.ts'
 import { borderEdge } from './border-edge.ts'
 import type { Outline, Stretch } from './outline.ts'
+import { alongEdges } from './edge-for.ts'
 import type { Edge } from './place.ts'
 import { everyReading } from './readable.ts'
 import type { RowSetting } from './walk.ts'
@@ -19,18 +20,25 @@ const mostStarts = 16
  * Where the words leave open how a border meets the outline: a row that is joined anew may begin at any edge and on either side, and the
  * chain under a skipped turning chain that counts as a stitch is taken for a place by some.
  */
-function otherBorders(items: readonly Instruction[], edge: Edge, outline: Outline): readonly OtherBorder[] {
+function otherBorders(items: readonly Instruction[], edge: Edge, outline: Outline, round: boolean): readonly OtherBorder[] {
   const border = edge.outline
   if (!border) return []
   const { turned } = border
   const made = (stretches: readonly Stretch[], way: boolean): Edge => ({ ...edge, places: stretches.flatMap(({ places }) => places), outline: borderEdge(stretches, way) })
   const withBase = outline.base ? [{ edge: made(based(outline.walk(turned), outline), turned), words: 'the chain under the counted turning chain is a place of the underside' }] : []
-  if (!joinsAnew(items)) return withBase
+  const ring = round && alongEdges(items) ? closedStrip(outline.walk(turned)).map((side) => ({ edge: made([side], turned), words: 'the ends of the strip are joined, and the round goes along one of its sides' })) : []
+  if (!joinsAnew(items)) return [...withBase, ...ring]
   const starts = [turned, !turned].flatMap((way) => {
     const walk = outline.walk(way)
     return walk.length > mostStarts ? [] : walk.map((_, index) => ({ edge: made([...walk.slice(index), ...walk.slice(0, index)], way), words: 'the row begins where its words fit the edge' }))
   })
-  return [...withBase, ...starts]
+  return [...withBase, ...ring, ...starts]
+}
+
+/** A band worked sideways is closed to a ring before a round goes along its row-ends: cuff, brim, waistband. Either side may be meant. */
+function closedStrip(stretches: readonly Stretch[]): readonly Stretch[] {
+  const sides = stretches.filter(({ edge }) => edge === 'row-ends')
+  return stretches.length === 4 && sides.length === 2 ? sides : []
 }
 
 function joinsAnew(items: readonly Instruction[]): boolean {
@@ -48,7 +56,7 @@ function based(stretches: readonly Stretch[], { base, firstChain }: Outline): re
 /** Where a border does not come out from where the hook stands, the other ways to meet the outline are tried. */
 export function bestOnOutline(first: ReturnType<typeof everyReading>, toWork: RowToWork, setting: RowSetting, outline: Outline): ReturnType<typeof everyReading> {
   if (!toWork.edge.outline || first.usual?.comesOut || first.others.length > 0) return first
-  for (const { edge, words } of otherBorders(toWork.items, toWork.edge, outline)) {
+  for (const { edge, words } of otherBorders(toWork.items, toWork.edge, outline, setting.round)) {
     const there = everyReading({ ...toWork, edge }, setting)
     const found = there.usual?.comesOut ? there.usual : there.others[0]
     if (found) return { usual: { ...found, assumed: [...found.assumed, words] }, others: [] }

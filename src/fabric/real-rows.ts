@@ -67,7 +67,7 @@ export type OtherPieces = (name: string) => readonly RealRow[] | undefined
 export function realRows(entries: readonly WrittenEntry[], size: number, sizeNames: readonly string[], most: number, others: OtherPieces = () => undefined): readonly RealRow[] {
   const rows: RealRow[] = []
   const known = new Map<number, RealRow>()
-  let round = false
+  let round = isSpiral(entries)
   const lengthOf = (piece: string, to?: number): number => (others(piece) ?? []).filter(({ number }) => to === undefined || (number ?? 0) <= to).length
   for (const planned of planRows(entries, size, sizeNames, lengthOf)) {
     if (rows.length >= most) return rows
@@ -110,6 +110,13 @@ function isRound(entry: WrittenEntry, source: Source, before: boolean): boolean 
   if (word === 'round') return true
   if (word === 'row') return entry.read.items.some((item) => item.node === 'join') && before
   return before || source.round === true || entry.read.round === true || inRounds(entry.read.items) || /^base (?:round|rnd)/i.test(entry.label?.name ?? '')
+}
+
+/** `R1. … R2. …` of which one goes around and none turns: all of them are rounds. */
+function isSpiral(entries: readonly WrittenEntry[]): boolean {
+  const numbered = entries.filter(({ label }) => (label?.numbers.length ?? 0) > 0)
+  return numbered.length > 1 && numbered.length === entries.length && numbered.every(({ label, read }) => label?.word === 'unsaid' && !read.items.some((item) => item.node === 'turn' && item.turns || item.node === 'work' && item.target?.walk === 'from-hook'))
+    && numbered.some(({ read }) => read.round === true)
 }
 
 function inRounds(items: readonly Instruction[]): boolean {

@@ -72,9 +72,10 @@ export function skipped(walk: Walk, span: Span, count: number, work: WorkInto): 
   walk.at = at
 }
 
-/** A spike, and a drop into a loop below, take the top in front of them with them; a post stitch in a row below leaves it, so that the row must skip it. */
+/** A spike, and a drop into a loop below, take the top in front of them with them; a post stitch in a row below leaves it, so that the row must skip it, or takes it as well where the row says nothing of it. */
 export function below(walk: Walk, span: Span, rest: Rest, count: number, work: WorkInto, spike: boolean): void {
-  const skips = rest.items.find((item) => item.node !== 'aside')?.node === 'skip' || !spike
+  const skipsNext = rest.items.find((item) => item.node !== 'aside')?.node === 'skip'
+  const skips = skipsNext || !spike && walk.choose('post-below', ['a stitch around a post below leaves the stitch behind it to be skipped', 'a stitch around a post below takes the place of the stitch behind it']) === 0
   for (let pass = 0; pass < count; pass += 1) {
     if (skips) work(walk.at)
     else take(walk, findNext(walk, walk.at, undefined), span, work, 1)

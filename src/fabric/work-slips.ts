@@ -9,12 +9,18 @@ import type { Rest } from './work-items.ts'
  * stitches like others until the row's end shows that nothing follows them.
  */
 export function workSlips(walk: Walk, item: Work, rest: Rest): void {
+  if (closesSpiral(walk, rest)) return
   if (walk.setting.slipsFasten || walk.begun) return stitch(walk, item, rest)
   if (walk.round) return moveStart(walk, item, rest)
   placesOf(walk, targetOf(walk, item), item, rest, (index) => {
     walk.make({ kind: 'sl st', into: walk.place(index), travel: true })
     walk.travelled += 1
   })
+}
+
+/** `Sc in each st around, sl st in next 2 sts.` In a spiral that was worked to its end they go into its own first stitches, to end it evenly. */
+function closesSpiral(walk: Walk, rest: Rest): boolean {
+  return walk.round && walk.begun && walk.left === 0 && !rest.quiet && !walk.outline && walk.edge.length > 0 && rest.items.every(({ node }) => node === 'aside' || node === 'turn' || node === 'join')
 }
 
 function targetOf(walk: Walk, item: Work): NonNullable<Work['target']> {

@@ -29,6 +29,10 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
   if (end === undefined) return unclosed(reader, start)
   const counts = takeCountsAs(reader)
   if (counts) return [attach(before, start, reader.end)]
+  if (isRate(reader, end)) {
+    reader.at = end + 1
+    return [{ node: 'aside', start, end: reader.end }]
+  }
   const unitStart = reader.start
   reader.at += 1
   const colour = colourOnly(reader, end)
@@ -41,6 +45,12 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
   if (!items.some((item) => item.node !== 'unreadable' && item.node !== 'aside' && item.node !== 'turn' && item.node !== 'leave')) return loose(reader, items, start)
   if (prefix) return [{ node: 'repeat', items, times: { kind: 'in-all', count: prefix }, unit, body: bodyOf(items, unit), start, end: reader.end }]
   return [after(reader, items, unit, start)]
+}
+
+/** `(1 sc per row)`, `(2 for each dc row)`, `(1 sc in the end of each of Rows 14 to 1)`: how the stitches before lie along the edge. */
+function isRate(reader: Reader, end: number): boolean {
+  const inside = reader.all.slice(reader.at + 1, end).map(({ text }) => text.toLowerCase()).join(' ')
+  return /^(?:that is |about |working )?\d+ .*\b(?:per|each|every)\b(?: \w+)? (?:rows?|row - ends?|row ends?)$/.test(inside) || /^\d+ \w+ (?:in|into) (?:the )?(?:ends?|sides?) of .*\brows?\b/.test(inside)
 }
 
 /** The instructions up to the closing bracket; steps over it. */

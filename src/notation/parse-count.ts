@@ -23,7 +23,8 @@ interface Draft {
 export function parseCount(all: Reader['all'], open: number, close: number, outer: Reader): Total | undefined {
   const inner = new Reader(all.slice(open + 1, close), outer.vocabulary)
   const draft: Draft = { kinds: [], spaces: [], groups: [], colours: [], ofOneSide: [] }
-  if (inner.done) return undefined
+  // `(1 sc per row)` tells how stitches lie along an edge.
+  if (inner.done || /\b(?:per|in each|for each|every) (?:\w+ )?row\b/.test(inner.all.map(({ text }) => text.toLowerCase()).join(' '))) return undefined
   while (!inner.done) {
     // `(–1; 10)` begins with a sign of less, not with a dash.
     const less = inner.at === 0 && inner.word() === '–' && inner.touches(1) && inner.peek(1)?.kind === 'number'
@@ -201,7 +202,7 @@ function takeManner(reader: Reader, draft: Draft, count: Num): void {
     draft.ofOneSide.push(count)
     return
   }
-  reader.take('at', 'the?', 'end|ends', 'of?', 'the|every|each?', 'row|rnd|round?') && atRow(reader, draft) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|remain|remains|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
+  reader.take('at', 'the?', 'end|ends', 'of?', 'the|every|each?', 'row|rnd|round?') && atRow(reader, draft) || reader.take('after|by|on|in', 'the?', 'row|rnd|round') && atRow(reader, draft) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|remain|remains|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
     || reader.take('each|per', 'corner') || reader.take('in', 'the?', 'ring')
 }
 

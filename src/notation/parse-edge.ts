@@ -45,8 +45,11 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   reader.take('now|then|and|continue|continuing')
   reader.take('to?', 'work|working|worked')
   const along = reader.take('along|across|down|up|on|over|around|round')
-  const name = along ? (undersideNamed(reader) ? 'underside' : takeEdgeName(reader)) : undefined
-  if (name) toCorner(reader)
+  const named = along ? (undersideNamed(reader) ? 'underside' : takeEdgeName(reader)) : undefined
+  if (named) toCorner(reader)
+  // `working along top edge in ends of rows,`: what is the top of a shawl is a side of its rows.
+  const ofRows = named !== undefined && (reader.take('in|into', 'the?', 'row', '-?', 'ends') || reader.take('in|into', 'the?', 'ends|sides', 'of', 'the?', 'rows'))
+  const name = ofRows ? 'side' : named
   if (!name || !reader.done && !/^[,.:;)]$/.test(reader.word())) {
     reader.at = at
     return undefined
@@ -62,8 +65,8 @@ function toCorner(reader: Reader): void {
   reader.take('to', 'the?', 'next|opposite|other|top|bottom|upper|lower?', 'corner|corners') || reader.take('to', 'the?', 'top|bottom', 'edge?')
 }
 
-const edgeWord = /^(steps|step|each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|all|four|neck|neckline|armhole|front|back|center|centre|-)$/
-const edgeNoun = /^(steps|step|side|sides|edge|edges|bottom|top|neck|neckline|armhole)$/
+const edgeWord = /^(steps|step|each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|end|all|four|neck|neckline|armhole|front|back|center|centre|foundation|-)$/
+const edgeNoun = /^(steps|step|side|sides|edge|edges|end|bottom|top|neck|neckline|armhole)$/
 const pieceWord = 'piece|work|blanket|panel|rows|row|square|rectangle|scarf|front|back|body|strip|cloth|mat|rug|motif|half|shawl|cowl|runner|afghan|edge'
 
 /** Takes `the left side`, `short edge`, `bottom`, `the entire piece`; not `side sp`, `top of ch-3`. */
@@ -83,7 +86,7 @@ function takeEdgeName(reader: Reader): EdgeName | undefined {
   }
   const { at: tail } = reader
   if (!reader.take('of', 'the|this?', 'first|second|main|foundation?', pieceWord) && !ofNamed(reader) && !reader.take('of', 'the|beg|beginning|foundation|starting?', 'beg|beginning|foundation|starting?', 'ch|chain')) reader.at = tail
-  if (words.some((word) => /^(bottom|lower)$/.test(word))) return 'underside'
+  if (words.some((word) => /^(bottom|lower|foundation)$/.test(word))) return 'underside'
   if (words.some((word) => /^(top|upper)$/.test(word))) return 'top'
   if (words.some((word) => /^(outer|outside|entire|whole|all|edges|sides)$/.test(word)) && !words.includes('each')) return 'all'
   if (words.some((word) => /^(side|left|right|step|steps)$/.test(word))) return 'side'
@@ -93,9 +96,11 @@ function takeEdgeName(reader: Reader): EdgeName | undefined {
 /** `down side of bib`, `along edge of the flap`: whatever the piece is called. */
 function ofNamed(reader: Reader): boolean {
   const { at } = reader
-  if (reader.take('of', 'the?') && reader.peek()?.kind === 'word' && !/^(next|each|first|last|same|row|rnd|round|ch|chain|st|sts|beg|foundation)$/.test(reader.word()) && /^([,.;:)]|evenly|to)?$/.test(reader.word(1))) {
-    reader.at += 1
-    return true
+  if (reader.take('of', 'the?')) {
+    for (let words = 0; words < 3 && reader.peek()?.kind === 'word' && !/^(next|each|first|last|same|row|rnd|round|ch|chain|st|sts|beg|foundation)$/.test(reader.word()); words += 1) {
+      reader.at += 1
+      if (/^([,.;:()]|evenly|to)?$/.test(reader.word())) return true
+    }
   }
   reader.at = at
   return false

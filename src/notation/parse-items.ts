@@ -45,6 +45,8 @@ export function skipSeparators(reader: Reader): boolean {
     reader.at += reader.word(1) === 'in' ? 1 : 2
     return true
   }
+  // `pick up and work 14 sc along the side`
+  if (reader.take('pick|picking', 'up', 'and', 'work|working|make|crochet?') || reader.word() === 'pick' && reader.word(1) === 'up' && reader.peek(2)?.kind === 'number' && reader.take('pick', 'up')) return true
   if (leadsToCorner(reader)) {
     reader.at += 1
     return true
@@ -64,7 +66,7 @@ function leadsToCorner(reader: Reader): boolean {
     const word = reader.word(ahead)
     if (/^[([]$/.test(word)) depth += 1
     if (/^[)\]]$/.test(word)) depth -= 1
-    if (/^corners?$/.test(word) || depth === 0 && /^(sp|sps|space|spaces)$/.test(word) && reader.word(1) === '(') return true
+    if (/^corners?$/.test(word) || depth === 0 && /^(sp|sps|space|spaces)$/.test(word)) return true
     if (depth === 0 && /^[,;.]$/.test(word)) return false
   }
   return false

@@ -17,6 +17,12 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
   reader.take('rem|remaining')
   const thing = takeThing(reader)
   const slips = thing?.stitch === 'sl st'
+  // `leave remaining sts of top edge unworked`
+  const { at: tail } = reader
+  if (reader.take('of|on', 'the?')) {
+    while (reader.peek()?.kind === 'word' && !/^(unworked|free|unused)$/.test(reader.word()) && reader.at - tail < 6) reader.at += 1
+    if (!/^(unworked|free|unused)$/.test(reader.word())) reader.at = tail
+  }
   if ((thing || count) && (reader.take('unworked|free|unused|behind') || reader.take('rem|remaining', 'unworked?'))) {
     return [{ node: 'leave', ...(count && { count }), ...(slips && { slips }), start, end: reader.end }]
   }

@@ -113,6 +113,6 @@ function trailingCount(items: readonly Instruction[], totals: readonly Total[]):
 /** Whether nothing is left of the row below after it, or the row says that it stops. */
 function endsRow(item: Instruction): boolean {
   if (item.node === 'leave') return true
-  if (item.node === 'work' || item.node === 'group') return item.target?.walk === 'each' && item.target.toEnd === true && item.target.keepBack === undefined
+  if (item.node === 'work' || item.node === 'group') return item.target?.walk === 'last' || item.target?.walk === 'each' && item.target.toEnd === true && item.target.keepBack === undefined
   return item.node === 'repeat' && item.times.kind === 'to-end' && item.times.keepBack === undefined
 }
