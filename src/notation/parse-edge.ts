@@ -66,7 +66,7 @@ function toCorner(reader: Reader): void {
 }
 
 const edgeWord = /^(steps|step|each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|end|all|four|neck|neckline|armhole|front|back|center|centre|foundation|-)$/
-const edgeNoun = /^(steps|step|side|sides|edge|edges|end|bottom|top|neck|neckline|armhole)$/
+const edgeNoun = /^(steps|step|side|sides|edge|edges|bottom|top|neck|neckline|armhole)$/
 const pieceWord = 'piece|work|blanket|panel|rows|row|square|rectangle|scarf|front|back|body|strip|cloth|mat|rug|motif|half|shawl|cowl|runner|afghan|edge'
 
 /** Takes `the left side`, `short edge`, `bottom`, `the entire piece`; not `side sp`, `top of ch-3`. */
@@ -78,9 +78,9 @@ function takeEdgeName(reader: Reader): EdgeName | undefined {
     reader.at += 1
   }
   if (/^(entire|whole|outer|outside)$/.test(words.at(-1) ?? '') && reader.take(pieceWord)) return 'all'
-  const noun = words.some((word) => edgeNoun.test(word))
+  const noun = words.some((word) => edgeNoun.test(word)) || words.at(-1) === 'end' && /^(short|long|narrow)$/.test(words.at(-2) ?? '')
   const open = reader.done || /^([,.;:()]|of|evenly|to|and|with|working|placing|in|making)$/.test(reader.word())
-  if (!noun || !open || /^(top|bottom)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each|foundation|beg|beginning|starting|base)$/.test(reader.word(1))) {
+  if (!noun || !open || /^(top|bottom)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each)$/.test(reader.word(1)) && !(words.at(-1) === 'bottom' && /^(foundation|beg|beginning|starting|base)$/.test(reader.word(1)))) {
     reader.at = at
     return undefined
   }
