@@ -64,12 +64,22 @@ function leaveForPiece(walk: Walk, span: Span): void {
 
 /** `sc around Leg 1`: the hook goes on along the edge that another piece ended with. */
 export function goToPiece(walk: Walk, name: string, span: Span): void {
-  if (walk.onPiece === name) return
+  // Where a piece is made twice, its second copy comes when the first one is used up.
+  if (walk.onPiece === name && (walk.left > 0 || walk.bridge === 0)) return
   const places = walk.setting.pieces.get(name.toLowerCase())
   if (!places) return walk.trouble({ kind: 'no-such-place', span, what: name })
   leaveForPiece(walk, span)
   walk.onPiece = name
+  if (walk.made.length === 0 && walk.bridge > 0) walk.own = walk.edge
   walk.edge = [...walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at), ...places]
   if (walk.made.length === 0) walk.at = 0
+  walk.noneFrom.clear()
+}
+
+/** `ch 3, sc around First leg, sc in 3 ch, sc around`: behind the other piece the hook comes back to the edge that it left. */
+export function backToOwn(walk: Walk, { ofPiece }: Target): void {
+  if (walk.own.length === 0 || ofPiece !== undefined || walk.left > 0) return
+  walk.edge = [...walk.edge.slice(0, walk.at), ...walk.own]
+  walk.own = []
   walk.noneFrom.clear()
 }

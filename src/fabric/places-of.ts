@@ -2,7 +2,7 @@ import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isThing } from './find-place.ts'
 import { endOfEdge, endOfSide, lastOfEdge, leftBefore, evenly, intoCorner, rowEndsPassed } from './along-outline.ts'
-import { goToPiece, goToRow } from './older-row.ts'
+import { backToOwn, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
 import { below, everyNth, fromHook, gaps, layers, ring, skipped, take } from './special-places.ts'
@@ -19,6 +19,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (walk.held) return ofHeld(walk, target, span, rest, work, over)
   if (target.ofPiece !== undefined) goToPiece(walk, target.ofPiece, span)
   if (walk.bridge > 0 && target.thing?.kind === 'chain') return overBridge(walk, target, span, work)
+  backToOwn(walk, target)
   if (target.ofRow !== undefined && !onOutline(walk, target)) goToRow(walk, target, span)
   // `in each free loop` of an older row: its stitches.
   if (walk.onRow !== undefined && target.thing?.kind === 'space' && target.thing.chains === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'stitch' } }, span, rest, work, over, spikes)

@@ -106,6 +106,8 @@ export class Walk {
   layers = 1
   /** Chains that join this piece to another: both their sides are worked. */
   bridge = 0
+  /** The edge that was left for that of another piece. */
+  own: readonly Place[] = []
   /** The piece whose edge is worked now. */
   onPiece: string | undefined
   /** The row goes along the outline of a flat piece. */

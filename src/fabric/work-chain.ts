@@ -16,7 +16,7 @@ export function workChain(walk: Walk, item: Chain, rest: Rest): void {
   const count = inSize(item.count, walk.setting.size)
   if (count > walk.setting.room) throw new TooLarge()
   if (walk.edge.length === 0 && !walk.worked && rest.group === undefined) return item.counts && entersRing(rest.items) ? standInRing(walk, item) : layFoundation(walk, count)
-  if (joinsPiece(rest.items)) {
+  if (joinsPiece(rest.items, walk)) {
     walk.bridge = count
     return
   }
@@ -68,8 +68,10 @@ function addAtEnd(walk: Walk, count: number): void {
 }
 
 /** `Ch 4, join to Leg 1`: the chain lies between two pieces. */
-function joinsPiece(items: readonly Instruction[]): boolean {
+function joinsPiece(items: readonly Instruction[], walk: Walk): boolean {
   const next = items.find((item) => item.node !== 'aside')
+  // `Ch 3, sc in each of 15 sts of first leg`: the join goes without saying.
+  if (next?.node === 'work' && next.target?.ofPiece !== undefined && walk.made.length === 0) return true
   return next?.node === 'join' && next.piece === true
 }
 

@@ -1,12 +1,12 @@
 import { inSize, type Chain, type Group, type Instruction, type Target, type Work } from '../notation/syntax.ts'
 import { cornersApart } from './along-outline.ts'
-import { isThing } from './find-place.ts'
+import { findNext, indexBefore, isThing } from './find-place.ts'
 import { openAll } from './open-chains.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 import { loosen, sumsOf } from './work-along-edge.ts'
 import { inOnePlace } from './work-group.ts'
-import { workItems } from './work-items.ts'
+import { workItems, type Rest } from './work-items.ts'
 
 type Each = Work | Group
 
@@ -22,22 +22,40 @@ export interface EachByKind {
  * `Dc in each dc, (2 dc, ch 2, 2 dc) in each ch-2 sp`: two or more instructions that name different places are worked together, each
  * place in its turn. So is one that has chains between.
  */
-export function eachByKind(items: readonly Instruction[], from: number): EachByKind | undefined {
+export function eachByKind(walk: Walk, items: readonly Instruction[], from: number): EachByKind | undefined {
   const instructions: Each[] = []
   let between: Chain | undefined
   let index = from
   for (; index < items.length; index += 1) {
     const item = items[index]!
-    if (isEach(item) || isFillBeforeCorners(item, items[index + 1])) instructions.push(item as Each)
+    if (isEach(item) || instructions.length > 0 && isOneAmong(walk, item, items.slice(index + 1)) || instructions.length > 0 && stops(item) && namesEach(item) || isFillBeforeCorners(item, items[index + 1])) instructions.push(item as Each)
     else if (item.node === 'chain' && item.between && instructions.length > 0) between = item
     else if (item.node !== 'aside' || instructions.length === 0) break
+    if (stops(item)) {
+      index += 1
+      break
+    }
   }
   if (instructions.length === 0 || instructions.length === 1 && !between) return undefined
   return { items: items.slice(from, index), instructions, ...(between && { between }) }
 }
 
+/** `sc in each sc and 4 sc in the ch-4 sp`: the one space of that name, wherever it lies among the others. */
+function isOneAmong(walk: Walk, item: Instruction, after: readonly Instruction[]): item is Each {
+  if (item.node !== 'work' && item.node !== 'group' || item.target?.walk !== 'next' || item.target.thing?.kind !== 'space' || item.target.count) return false
+  const { thing } = item.target
+  return after.every(({ node }) => node === 'aside' || node === 'join' || node === 'turn') && walk.edge.slice(walk.at).filter((place) => isThing(walk, place, thing)).length === 1
+}
+
+/** `dc in each ch-1 sp and in each dc to ch-2 sp`, `… to last st`: all of them go as far as that. */
+const stops = (item: Instruction): boolean => (item.node === 'work' || item.node === 'group') && (item.target?.until !== undefined || item.target?.keepBack !== undefined)
+
 function isEach(item: Instruction): item is Each {
-  return (item.node === 'work' || item.node === 'group') && item.target?.walk === 'each' && item.target.thing !== undefined && item.target.keepBack === undefined && !item.target.every && !isOneEdge(item.target)
+  return namesEach(item) && item.target?.keepBack === undefined
+}
+
+function namesEach(item: Instruction): item is Each {
+  return (item.node === 'work' || item.node === 'group') && item.target?.walk === 'each' && item.target.thing !== undefined && !item.target.every && !isOneEdge(item.target)
 }
 
 /** `sc in each row-end down the side`: one edge is walked to its end, and not all of them. */
@@ -60,15 +78,16 @@ const isNarrow = (item: Each): boolean => isCornerOf(item) || item.target?.thing
 const isCornerOf = (item: Each): boolean => item.target?.thing?.where === 'corner'
 
 /** Walks the whole edge from here and works each place by the instruction that names it. */
-export function workEachByKind(walk: Walk, instructions: readonly Each[], between: Chain | undefined): void {
+export function workEachByKind(walk: Walk, { instructions, between }: EachByKind, rest: Rest): void {
   if (instructions.some(({ target }) => target?.thing?.kind === 'chain')) openAll(walk)
+  const limit = endOfAll(walk, instructions, rest)
   const chains = between ? inSize(between.count, walk.setting.size) : 0
   const used = new Set<Each>()
   let groups = 0
   const filled: Place[] = []
   const apart = walk.outline && instructions.some(isCornerOf) && cornersApart(walk)
   const inOrder = apart ? instructions.filter((item) => !isCornerOf(item)) : instructions.toSorted((a, b) => Number(isNarrow(b)) - Number(isNarrow(a)))
-  for (let index = walk.at; index < walk.edge.length; index += 1) {
+  for (let index = walk.at; index < limit; index += 1) {
     const place = walk.edge[index]!
     const item = inOrder.find((each) => isLooseFill(each) || isThing(walk, place, each.target?.thing))
     if (!item) continue
@@ -86,11 +105,20 @@ export function workEachByKind(walk: Walk, instructions: readonly Each[], betwee
   const fill = instructions.find(isLooseFill)
   if (fill) loosen(walk, [filled.length, ...sumsOf(walk, filled)], fill)
   if (walk.round && chains > 0 && groups > 0) walk.makeChains(chains, undefined)
-  walk.at = walk.edge.length
+  walk.at = Math.max(walk.at, limit)
   if (apart) for (const item of instructions.filter(isCornerOf)) fourCorners(walk, item, used)
   for (const item of instructions) {
     if (!used.has(item)) walk.trouble({ kind: 'no-such-place', span: item, what: item.target?.thing?.kind === 'space' ? 'a chain space' : 'a stitch of that name' })
   }
+}
+
+function endOfAll(walk: Walk, instructions: readonly Each[], rest: Rest): number {
+  const { until, keepBack } = instructions.at(-1)?.target ?? {}
+  if (until) return Math.min(walk.edge.length, findNext(walk, walk.at, until))
+  if (keepBack) return indexBefore(walk, inSize(keepBack, walk.setting.size))
+  // `…, last sc in top of tch`: the last of them is told apart.
+  const next = rest.items.find(({ node }) => node !== 'aside')
+  return next?.node === 'work' && (next.target?.walk === 'last' || next.target?.thing?.kind === 'turning-chain') ? indexBefore(walk, rest.uses) : walk.edge.length
 }
 
 /** The four corners of a rectangle, worked between its edges. */

@@ -1,11 +1,14 @@
 import type { Group, Instruction } from '../notation/syntax.ts'
 import { isStitch } from './place.ts'
 import type { Walk } from './walk.ts'
+import { skippedChains } from './work-stitches.ts'
 import { workItems, type Rest } from './work-items.ts'
 import { placesOf } from './places-of.ts'
 
 /** `(2 dc, ch 2, 2 dc) in next ch-2 sp`: everything in one place, and so again for each place. */
 export function workGroup(walk: Walk, item: Group, rest: Rest): void {
+  const first = item.items.find(({ node }) => node === 'work')
+  if (item.target.walk === 'from-hook' && first?.node === 'work') skippedChains(walk, item, first.stitch)
   placesOf(walk, item.target, item, rest, (index) => inOnePlace(walk, item.items, index))
 }
 

@@ -29,7 +29,7 @@ export interface Rest {
 export function workItems(walk: Walk, items: readonly Instruction[], rest: Rest): void {
   for (let index = 0; index < items.length; index += 1) {
     const item = items[index]!
-    const together = eachByKind(items, index)
+    const together = eachByKind(walk, items, index)
     const next = together ? index + together.items.length : index + 1
     walk.effort()
     const after = restAfter(walk, items, next, rest)
@@ -39,7 +39,7 @@ export function workItems(walk: Walk, items: readonly Instruction[], rest: Rest)
       return
     }
     const before = { at: walk.at, made: countMade(walk) }
-    if (together) workEachByKind(walk, together.instructions, together.between)
+    if (together) workEachByKind(walk, together, after)
     else workItem(walk, item, after)
     index = next - 1
     if (!rest.quiet) noteStep(walk, item, items[index]!, before)

@@ -1,6 +1,7 @@
 import { inSize, type Instruction, type Repeat } from '../notation/syntax.ts'
 import { endOfEdge } from './along-outline.ts'
-import { indexBefore } from './find-place.ts'
+import { findNext, indexBefore } from './find-place.ts'
+import { isStitch } from './place.ts'
 import { usesOf } from './uses.ts'
 import type { Walk } from './walk.ts'
 import { workItems, type Rest } from './work-items.ts'
@@ -100,7 +101,7 @@ function toEnd(walk: Walk, item: Repeat, rest: Rest): void {
       break
     }
     back()
-    if (!onlyPassedOver(walk, limit())) outcome = 'over'
+    if (!onlyPassedOver(walk, limit()) && !spannedByChain(walk, item, limit(), rest)) outcome = 'over'
     break
   }
   if (shortened(item)) dropTail(walk, item, last[0], kept, rest)
@@ -121,6 +122,7 @@ function fillsToEnd({ items }: Repeat): boolean {
 /** Places at the end that are not the repeat's: for what the row works after it, or as it says itself. */
 function keptBack(walk: Walk, item: Repeat, rest: Rest): number {
   const said = item.times.kind === 'to-end' && item.times.keepBack ? inSize(item.times.keepBack, walk.setting.size) : undefined
+  if (item.times.kind === 'to-end' && item.times.until) return walk.edge.length - Math.min(walk.edge.length, findNext(walk, walk.at, item.times.until))
   const ending = item.ending && !endingReplaces(walk, item) ? usesOf(item.ending, walk) : 0
   const partial = item.thenPass === undefined ? 0 : usesOf(item.items.slice(0, item.thenPass), walk)
   // `rep from * across side`: the repeat ends where the edge ends.
@@ -172,6 +174,17 @@ function dropTail(walk: Walk, item: Repeat, back: (() => void) | undefined, kept
   walk.at = at
   walk.made = made
   walk.trouble({ kind: 'does-not-divide', span: item.body, room: walk.edge.length - kept, each: usesOf(item.items, walk), before: 0, after: kept })
+}
+
+/** `*Ch 6, skip next 6 sts, sc in next st; rep from * around, ch 6, join`: the chain behind the repeat lies over what its passes skip. */
+function spannedByChain(walk: Walk, { items }: Repeat, limit: number, rest: Rest): boolean {
+  const [chain, skip] = items
+  const [next, then] = rest.items.filter(({ node }) => node !== 'aside')
+  if (!walk.round || chain?.node !== 'chain' || skip?.node !== 'skip' || skip.list || next?.node !== 'chain' || then?.node === 'skip') return false
+  const stitches = walk.edge.slice(walk.at, limit).filter((place) => isStitch(place)).length
+  if (stitches !== inSize(skip.count, walk.setting.size)) return false
+  walk.at = limit
+  return true
 }
 
 /** Only what no stitch of this repeat goes into is left: spaces on the way to the end, or stitches after the last space. */

@@ -21,7 +21,7 @@ const waitsFor = /sleeve|thumb|hold|held|later|armhole|underarm/
 function holdSkipped(walk: Walk, item: Skip, rest: Rest): void {
   const places = walk.skipped.flatMap((index) => walk.place(index) ?? [])
   const after = rest.items[0]?.node === 'aside' ? (rest.items[0].words ?? '') : ''
-  if (places.length < (rest.quiet ? opening : openingOnce) && !waitsFor.test(after) || places.some(isSpace) || walk.holds.length > 200) return
+  if (places.length < (rest.quiet ? opening : openingOnce) && !waitsFor.test(after) || places.slice(1, -1).some(isSpace) || walk.holds.length > 200) return
   const tail = walk.made.at(-1)
   const next = rest.items.find(({ node }) => node !== 'aside')
   const chains = tail?.kind === 'space' && tail.group === undefined ? (tail.chains ?? 0) : next?.node === 'chain' ? inSize(next.count, walk.setting.size) : 0

@@ -1,5 +1,5 @@
 import type { Stitch } from '../stitches/define.ts'
-import { inSize, type Target, type Work } from '../notation/syntax.ts'
+import { inSize, type Group, type Target, type Work } from '../notation/syntax.ts'
 import { findNext } from './find-place.ts'
 import { placesOf } from './places-of.ts'
 import type { Walk } from './walk.ts'
@@ -30,7 +30,7 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   }
   if (item.stitch === 'sl st' && !walk.setting.slipFabric) return workSlips(walk, item, rest)
   const doing = doingOf(walk, item)
-  if (item.target?.walk === 'from-hook') skippedChains(walk, item, doing)
+  if (item.target?.walk === 'from-hook') skippedChains(walk, item, doing.kind)
   if (closesLoop(walk, item, rest)) return
   if (doing.from === 'nothing' || beginsOnNothing(walk, item)) return fromNothing(walk, item, doing)
   if (item.target?.walk === 'edge') return workAlongEdge(walk, item, doing, rest)
@@ -148,19 +148,19 @@ function fromNothing(walk: Walk, item: Work, doing: Doing): void {
 }
 
 /** Heights of what is skipped: 3 chains for a dc. They are a stitch when the row or the pattern says so. */
-function skippedChains(walk: Walk, item: Work, doing: Doing): void {
+export function skippedChains(walk: Walk, item: Work | Group, kind: string): void {
   const skipped = (item.target?.count ? inSize(item.target.count, walk.setting.size) : 1) - 1
   if (walk.at > 0 || skipped < 1) return
   const into = walk.place(0)
   if (item.counts) {
-    if (item.counts.stitch !== undefined) walk.make({ kind: item.counts.stitch === 'this' ? doing.kind : item.counts.stitch, into, turning: true })
+    if (item.counts.stitch !== undefined) walk.make({ kind: item.counts.stitch === 'this' ? kind : item.counts.stitch, into, turning: true })
     if (item.counts.chains) walk.makeChains(inSize(item.counts.chains, walk.setting.size), undefined)
     return
   }
   // The first chain skipped under a short stitch is never one (common practice, no source).
   if (skipped < 2) return
-  const stitch = walk.setting.lexicon.stitch(doing.kind)?.base ?? doing.kind
-  const height = walk.setting.lexicon.stitch(doing.kind)?.height ?? 0
+  const stitch = walk.setting.lexicon.stitch(kind)?.base ?? kind
+  const height = walk.setting.lexicon.stitch(kind)?.height ?? 0
   const habit = stitch !== 'hdc' && stitch !== 'sc' && skipped >= height
   const declared = walk.setting.conventions.turningChains[stitch] ?? (stitch === 'sc' ? false : undefined)
   const yes = `the ${skipped} skipped chains count as ${stitch}`

@@ -1,5 +1,5 @@
 import { numberAhead, takeNumber } from './numbers.ts'
-import { takeCountsAs } from './parse-counts-as.ts'
+import { skippedCountLater, takeCountsAs } from './parse-counts-as.ts'
 import { deepest, parseItems } from './parse-items.ts'
 import { takeTarget } from './parse-target.ts'
 import { bodyOf } from './parse-star.ts'
@@ -81,7 +81,8 @@ function after(reader: Reader, items: readonly Instruction[], unit: Repeat['unit
   }
   const target = takeTarget(reader)
   if (target && !(target.walk === 'each' && !target.thing && !target.every)) {
-    const group: Instruction = { node: 'group', items, target, start, end: reader.end }
+    const counts = target.walk === 'from-hook' ? (takeCountsAs(reader) ?? skippedCountLater(reader)) : undefined
+    const group: Instruction = { node: 'group', items, target, ...(counts && { counts }), start, end: reader.end }
     const again = takeTimes(reader)
     return again ? { node: 'repeat', items: [group], times: again, unit, body: unit, start, end: reader.end } : group
   }

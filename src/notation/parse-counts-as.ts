@@ -1,4 +1,4 @@
-import { takeNumber } from './numbers.ts'
+import { numberAhead, takeNumber } from './numbers.ts'
 import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { CountsAs, Num } from './syntax.ts'
@@ -56,6 +56,22 @@ function names(reader: Reader, chains: Num): boolean {
   const count = takeNumber(reader)
   reader.at = at
   return ch && (count === undefined || count.values.join() === chains.values.join())
+}
+
+/** `…; the 3 skipped ch count as 1 dc`, said in a clause of its own behind. Takes nothing. */
+export function skippedCountLater(reader: Reader): CountsAs | undefined {
+  const { at } = reader
+  let found: CountsAs | undefined
+  for (; !found && reader.at < reader.limit; reader.at += 1) {
+    const from = reader.at
+    if (/^[,;.(]$/.test(reader.word(-1)) && reader.take('the?') && (numberAhead(reader) === undefined || takeNumber(reader)) && reader.take('skipped|missed|unworked')) {
+      reader.at = from
+      found = statement(reader)
+    }
+    reader.at = from
+  }
+  reader.at = at
+  return found
 }
 
 function closes(reader: Reader, bracket: string): boolean {

@@ -1,6 +1,7 @@
 import { takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
+import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Aside, Instruction, Join } from './syntax.ts'
 
@@ -25,9 +26,15 @@ export function parseJoin(reader: Reader, before: readonly Instruction[]): reado
 
 function joinWord(reader: Reader, start: number, before: readonly Instruction[]): readonly Instruction[] | undefined {
   const piece = reader.at
-  if (reader.take('to') && takePieceName(reader) !== undefined) {
+  const ofPiece = reader.take('to') ? takePieceName(reader) : undefined
+  if (ofPiece !== undefined) {
+    const stitch = reader.take('with|by|using', 'a|an|1|one?') ? takeStitchName(reader) : undefined
+    const { end } = reader
     toSeparator(reader)
-    return [{ node: 'join', piece: true, start, end: reader.end }]
+    const join: Instruction = { node: 'join', piece: true, start, end }
+    // `join to first leg with a sc in any st`: it is the first of that leg's stitches.
+    if (stitch === undefined || stitch === 'sl st') return [join]
+    return [join, { node: 'work', stitch, count: { values: [1], start, end }, target: { walk: 'next', ofPiece, start, end }, start, end }]
   }
   reader.at = piece
   const yarn = yarnLetter(reader)

@@ -1,6 +1,8 @@
 import { numberAhead } from './numbers.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeLoop } from './parse-loop.ts'
+import { takeCountsAs } from './parse-counts-as.ts'
+import { takeRemark } from './parse-remark.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 
@@ -48,6 +50,7 @@ export function parseLoose(reader: Reader): readonly Instruction[] {
     if (loop) return [{ node: 'aside', start, end: reader.end }]
   }
   if (takeToEnd(reader)) return [{ node: 'aside', start, end: reader.end }]
+  if (takeCountsAs(reader) || takeRemark(reader)) return [{ node: 'aside', start, end: reader.end }]
   const token = reader.peek()
   const { at } = reader
   toClauseEnd(reader)

@@ -1,5 +1,5 @@
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
-import { takeCountsAs } from './parse-counts-as.ts'
+import { skippedCountLater, takeCountsAs } from './parse-counts-as.ts'
 import { parseAgain } from './parse-again.ts'
 import { leftLater } from './parse-reach.ts'
 import { parseShape } from './parse-shape.ts'
@@ -48,7 +48,7 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
   draft.name = { start: reader.all[nameFrom]?.start ?? start, end: reader.end }
   const passed = nthStitch(reader, draft, before)
   takeAfterName(reader, draft)
-  const counts = takeCountsAs(reader)
+  const counts = takeCountsAs(reader) ?? (draft.target?.walk === 'from-hook' ? skippedCountLater(reader) : undefined)
   if (counts) draft.counts = counts
   if (about) {
     // Only an edge tells how many `about 12 sc` are.

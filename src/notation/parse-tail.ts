@@ -53,6 +53,11 @@ export function takeTail(reader: Reader, draft: Draft): void {
   }
   takeUntil(reader, draft)
   if (draft.until) return
+  // `dc in each dc across front`: a part of the piece ends where the next thing is named.
+  if (draft.walk === 'each' && reader.take('across|along|over', 'the?', 'left|right|first|second?', 'front|back|sleeve|body|yoke|shoulder|panel')) {
+    draft.until = { kind: 'space' }
+    return
+  }
   const { at } = reader
   const edge = alongEdge(reader, reader.start)
   if (edge?.walk === 'edge' && edge.edge) {

@@ -102,7 +102,7 @@ function beforeTurn(all: Reader['all'], reader: Reader): Found | undefined {
     if (!total) return undefined
     const after = new Reader(all.slice(close + 1), reader.vocabulary)
     const items = parseItems(after, () => false)
-    const quiet = items.every((item) => item.node === 'turn' || item.node === 'join' || item.node === 'aside' || item.node === 'leave' || item.node === 'chain' || item.node === 'start')
+    const quiet = items.every((item) => item.node === 'turn' || item.node === 'join' || item.node === 'aside' || item.node === 'leave' || item.node === 'chain' || item.node === 'start' || item.node === 'work' && item.stitch === 'sl st')
     return quiet ? { total, rest: [...all.slice(0, open), ...all.slice(close + 1)] } : undefined
   }
   return undefined

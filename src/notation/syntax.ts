@@ -156,6 +156,8 @@ export interface Skip extends Span {
 /** `(2 dc, ch 2, 2 dc) in next ch-2 sp`: all in one place. */
 export interface Group extends Span {
   readonly node: 'group'
+  /** `(3 skipped ch count as 1 dc)` */
+  readonly counts?: CountsAs
   readonly items: readonly Instruction[]
   readonly target: Target
 }
@@ -166,7 +168,8 @@ export type Times =
   | { readonly kind: 'more'; readonly count: Num }
   /** `rep from * 5 times`: read as 5 more or as 5 in all. */
   | { readonly kind: 'either'; readonly count: Num }
-  | { readonly kind: 'to-end'; readonly keepBack?: Num; readonly edge?: boolean }
+  /** `to ch-2 sp`: it ends before the next of these. */
+  | { readonly kind: 'to-end'; readonly keepBack?: Num; readonly edge?: boolean; readonly until?: Thing }
   | { readonly kind: 'once' }
 
 export interface Repeat extends Span {

@@ -1,0 +1,36 @@
+import { numberAhead } from './numbers.ts'
+import type { Reader } from './reader.ts'
+
+/**
+ * Words that say what is worked, where, or how often. A clause without any of them, and without a number or a stitch, is a remark: `Front
+ * facing you`, `no more increases!`, `bring the foundation edge up behind`.
+ */
+const telling = /^(?:each|ea|every|next|foll|following|sts?|stitch|stitches|chs?|chains?|sps?|spaces?|lps?|loops?|rows?|rnds?|rounds?|ends?|rem|remaining|unworked|leav(?:e|ing)|times?|until|till|reps?|repeat\w*|again|cont\w*|carry|carrying|skip\w*|sk|miss|missing|incs?|increas(?:e|ing)|decs?|decreas(?:e|ing)|same|even|evenly|across|around|round|twice|once|through|tog|together|desired|needed|required|work\w*|last|first|set|established|patt|pattern|way|motif|corner|corners|tiles?|blocks?|shells?|clusters?|picots?|pairs?|group|groups|beg|turning|tch|into|post|posts)$/
+
+/** Takes a clause that tells nothing to be counted; false and nothing taken where it may. */
+export function takeRemark(reader: Reader): boolean {
+  const { at } = reader
+  let words = 0
+  for (; !reader.done && !/^[,;.:!?()[\]{}]$/.test(reader.word()); reader.at += 1) {
+    const token = reader.peek()!
+    if (numberAhead(reader) !== undefined || token.kind === 'ordinal' || token.kind === 'mark' || telling.test(reader.word()) || resembles(reader)) {
+      reader.at = at
+      return false
+    }
+    if (token.kind === 'word') words += 1
+  }
+  // One odd word alone is likelier a slip of the pen than a remark.
+  if (words > 1) return true
+  reader.at = at
+  return false
+}
+
+/** A stitch, or a short word that may be one mistyped. */
+function resembles(reader: Reader): boolean {
+  const word = reader.word()
+  if (reader.vocabulary.stitchAt([word, reader.word(1), reader.word(2)])) return true
+  return /^[a-z]{2,6}$/.test(word) && !plain.has(word) && /^(?:[sdht]+c|[bf]p|s[lk]|in[ck]|de[ck]|tr|ht|dt|ch|yo|rep)/.test(word)
+}
+
+/** Common words that begin as stitches do. */
+const plain = new Set(['the', 'them', 'then', 'that', 'this', 'there', 'these', 'three', 'side', 'so', 'show', 'toe', 'tip', 'thumb', 'decide', 'trim', 'tree', 'try', 'true', 'into', 'inch', 'slide', 'slip', 'hold', 'you', 'your', 'here'])
