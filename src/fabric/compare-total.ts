@@ -80,10 +80,17 @@ function onlyStitches(kinds: readonly (readonly [string, number])[], made: Made,
 
 function stitchSlip(kind: string, says: number, made: Made, lexicon: Lexicon, chainsCounted: boolean): KindSlip | undefined {
   if (kind === 'tile' || kind === 'square') return blockSlip(kind, says, made)
+  if (kind === 'picot') return picotSlip(says, made)
   const [own, byBase, groups] = [kindCount(kind, made, lexicon, chainsCounted), kindsByBase(kind, made, lexicon), groupCount(kind, made)]
   if (own === says || byBase === says || groups.includes(says) || made.loose[kind] === says) return undefined
   const group = own === 0 && byBase === 0 && groups.some((count) => count > 0)
   return { name: kind, says, makes: group ? Math.max(...groups) : byBase, sort: group ? 'group' : 'stitch' }
+}
+
+/** Picots are counted where their words are read as such. */
+function picotSlip(says: number, made: Made): KindSlip | undefined {
+  const makes = (made.kinds['picot'] ?? 0) + made.groups.filter(({ name }) => name === 'picot').length
+  return makes === says || makes === 0 ? undefined : { name: 'picot', says, makes, sort: 'group' }
 }
 
 /** Squares of filet, or tiles from corner to corner, which some call squares; the squares of a row that works none are those of a blanket. */

@@ -112,11 +112,22 @@ function nextUnnamed(walk: Walk, from: number, thing: Thing): number {
 }
 
 /** Index at which `keepBack` stitches are left to the end of the edge. */
-export function indexBefore(walk: Walk, keepBack: number): number {
+export function indexBefore(walk: Walk, keepBack: number, of?: Thing): number {
+  if (of?.kind === 'space' || of?.stitch === 'tile') return indexBeforeSpaces(walk, keepBack)
   let index = walk.edge.length
   for (let kept = 0; kept < keepBack && index > walk.at; ) {
     index -= 1
     if (!isPassed(walk.edge[index]!) || walk.keepsRowEnds) kept += 1
   }
   return index
+}
+
+/** `to last ch-2 sp`, `to last tile`: index of the first space that is kept back. */
+function indexBeforeSpaces(walk: Walk, keepBack: number): number {
+  let kept = 0
+  for (let index = walk.edge.length - 1; index >= walk.at; index -= 1) {
+    if (isSpace(walk.edge[index]!)) kept += 1
+    if (kept === keepBack) return index
+  }
+  return walk.at
 }

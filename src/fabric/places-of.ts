@@ -66,6 +66,8 @@ function overBridge(walk: Walk, { count }: Target, span: Span, work: WorkInto): 
 
 /** Stitches that waited, and the chain over them, are an edge like others, in which a chain is told from a stitch. */
 function ofHeld(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {
+  // `1 sc in the gap at the corner`, `sc in the side of the row`: beside the stitches that waited lies no place of its own.
+  if (target.walk === 'next' && (target.thing?.kind === 'gap' || target.thing?.kind === 'row-end' || target.thing?.where === 'corner')) return work(Math.max(0, walk.last))
   const { ofRow: _, held: __, edge: ___, ...plain } = target
   const count = target.count ? inSize(target.count, walk.setting.size) : 1
   if (target.walk === 'each' || target.walk === 'skipped' && !target.count) {
@@ -188,7 +190,7 @@ function lastOf(walk: Walk, index: number, over: number): number {
 /** Where a fill stops: before what is kept back, or before what the rest of the row needs. */
 function limitOf(walk: Walk, target: Target, rest: Rest): number {
   if (target.until) return Math.min(walk.edge.length, findNext(walk, walk.at, target.until))
-  if (target.keepBack) return indexBefore(walk, inSize(target.keepBack, walk.setting.size))
+  if (target.keepBack) return indexBefore(walk, inSize(target.keepBack, walk.setting.size), target.keepBack.of)
   const limit = indexBefore(walk, rest.uses)
   // The row does not tell where the marker is: any place will do, since the rest of the row takes what is left.
   if (target.toMarker) return walk.at + Math.max(0, Math.floor((limit - walk.at) / 2))

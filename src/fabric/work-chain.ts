@@ -119,6 +119,7 @@ function beginRow(walk: Walk, item: Chain, count: number, rest: Rest): void {
     return
   }
   if (joinsNextStitch(rest.items)) return
+  if (liesOverSkipped(walk, count, rest.items)) return walk.makeChains(count, undefined)
   // At the head of a repeat a chain is a space like those of the other passes.
   if (rest.quiet) return walk.makeChains(count, undefined)
   // A ch-1 turning chain is no stitch unless the row says so (common practice, no source).
@@ -126,6 +127,15 @@ function beginRow(walk: Walk, item: Chain, count: number, rest: Rest): void {
   const next = nextStitch(walk, rest.items)
   unsaid(walk, item, count, next)
 }
+
+/** `Rnd 19: Ch 16, skip next 16 sts`: an opening at the round's start, and no turning chain, which is never so long. */
+function liesOverSkipped(walk: Walk, count: number, items: readonly Instruction[]): boolean {
+  const next = items.find(({ node }) => node !== 'aside')
+  return count > tallest && next?.node === 'skip' && inSize(next.count, walk.setting.size) > 2
+}
+
+/** Chains of the tallest turning chain, that of a treble treble. */
+const tallest = 6
 
 /** `Ch 2, 2-dc cl in same sp (counts as 3-dc cl)`: the chain is part of the stitch that follows. */
 function joinsNextStitch(items: readonly Instruction[]): boolean {

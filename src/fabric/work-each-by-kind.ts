@@ -115,7 +115,7 @@ export function workEachByKind(walk: Walk, { instructions, between }: EachByKind
 function endOfAll(walk: Walk, instructions: readonly Each[], rest: Rest): number {
   const { until, keepBack } = instructions.at(-1)?.target ?? {}
   if (until) return Math.min(walk.edge.length, findNext(walk, walk.at, until))
-  if (keepBack) return indexBefore(walk, inSize(keepBack, walk.setting.size))
+  if (keepBack) return indexBefore(walk, inSize(keepBack, walk.setting.size), keepBack.of)
   // `…, last sc in top of tch`: the last of them is told apart.
   const next = rest.items.find(({ node }) => node !== 'aside')
   return next?.node === 'work' && (next.target?.walk === 'last' || next.target?.thing?.kind === 'turning-chain') ? indexBefore(walk, rest.uses) : walk.edge.length

@@ -94,6 +94,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     }
     case 'aside': {
       if (item.leaves) walk.leaves = true
+      if (item.picot) walk.groups.push({ name: 'picot', size: 0 })
       if (item.words) walk.said += ` ${item.words}`
       if (item.yarn !== undefined) {
         walk.yarns.push({ yarn: item.yarn, span: item })

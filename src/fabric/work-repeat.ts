@@ -127,7 +127,7 @@ function keptBack(walk: Walk, item: Repeat, rest: Rest): number {
   const partial = item.thenPass === undefined ? 0 : usesOf(item.items.slice(0, item.thenPass), walk)
   // `rep from * across side`: the repeat ends where the edge ends.
   if (walk.outline && item.times.kind === 'to-end' && (item.times.edge || !walk.round)) return walk.edge.length - endOfEdge(walk, rest) + ending + partial
-  return walk.edge.length - indexBefore(walk, said ?? rest.uses + ending + partial)
+  return walk.edge.length - (said === undefined ? indexBefore(walk, rest.uses + ending + partial) : indexBefore(walk, said, item.times.kind === 'to-end' ? item.times.keepBack?.of : undefined))
 }
 
 /** Works one pass; false when it does not fit before what is kept back. */

@@ -33,6 +33,7 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   if (item.target?.walk === 'from-hook') skippedChains(walk, item, doing.kind)
   if (closesLoop(walk, item, rest)) return
   if (doing.from === 'nothing' || beginsOnNothing(walk, item)) return fromNothing(walk, item, doing)
+  if (item.target?.tiles) return alongTiles(walk, item, doing)
   if (item.target?.walk === 'edge') return workAlongEdge(walk, item, doing, rest)
   takeWithChain(walk, item)
   const target = targetOf(walk, item)
@@ -133,6 +134,13 @@ function takeWithChain(walk: Walk, item: Work): void {
   const counted = item.counts?.stitch === undefined ? undefined : walk.setting.lexicon.stitch(item.counts.stitch)
   if (!counted || counted.worksOver < 2 || walk.made.length > 0 || item.target?.walk === 'from-hook') return
   for (let place = 1; place < counted.worksOver; place += 1) walk.take(walk.at, item)
+}
+
+/** `3 sc along the edge of each of next 6 tiles`: 18 in all; where on the tiles they lie, the words leave to the maker. */
+function alongTiles(walk: Walk, { target, count }: Work, doing: Doing): void {
+  const stitches = inSize(target!.tiles!, walk.setting.size) * (count ? inSize(count, walk.setting.size) : 1)
+  for (let stitch = 0; stitch < stitches; stitch += 1) walk.make({ kind: doing.kind })
+  walk.leaves = true
 }
 
 /** `Base row of 43 sc`, `Base row: *sc, ch 5; …`: stitches told before anything lies below them. */

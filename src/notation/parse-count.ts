@@ -132,7 +132,7 @@ function counted(reader: Reader, draft: Draft, count: Num): boolean {
 }
 
 /** Blocks that are counted: tiles from corner to corner, squares of filet. */
-const blockNames: Readonly<Record<string, string>> = { tiles: 'tile', squares: 'square' }
+const blockNames: Readonly<Record<string, string>> = { tiles: 'tile', block: 'tile', blocks: 'tile', squares: 'square' }
 
 function kind(reader: Reader, draft: Draft, count: Num): boolean {
   if (colour(reader, draft, count)) return true

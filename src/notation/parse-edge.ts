@@ -14,7 +14,7 @@ import type { EdgeName, Instruction, Num, Target } from './syntax.ts'
  */
 export function alongEdge(reader: Reader, start: number): Target | undefined {
   const at = reader.at
-  const end = endOfRow(reader, start)
+  const end = endOfRow(reader, start) ?? edgeOfTiles(reader, start)
   if (end) return end
   const evenly = reader.take('evenly', 'spaced?')
   const opening = takeOpening(reader)
@@ -32,6 +32,17 @@ export function alongEdge(reader: Reader, start: number): Target | undefined {
     const late = !evenly && reader.take('evenly')
     if (!around) toCorner(reader)
     return { walk: 'edge', edge: name ?? (around ? 'all' : 'any'), ...((evenly || late) && { evenly: true }), start, end: reader.end }
+  }
+  reader.at = at
+  return undefined
+}
+
+/** `along the edge of each of the next 8 blocks` */
+function edgeOfTiles(reader: Reader, start: number): Target | undefined {
+  const { at } = reader
+  if (reader.take('along|across|on|in', 'the?', 'outer|outside|side?', 'edge|edges|side|sides', 'of', 'each?', 'of?', 'the?', 'next?')) {
+    const tiles = takeNumber(reader)
+    if (tiles && reader.take('tiles|blocks|tile|block')) return { walk: 'edge', edge: 'any', tiles, start, end: reader.end }
   }
   reader.at = at
   return undefined

@@ -31,7 +31,7 @@ export function takeHeldTail(reader: Reader): { readonly words: string; readonly
   let ofRow: number | undefined
   for (;;) {
     const { at: here } = reader
-    const row = takeRowNamed(reader, 'of|from|on|in?', 'the?')
+    const row = takeRowNamed(reader, 'held|left|skipped|missed|waiting?', 'of|from|on|in|at?', 'the?')
     if (row !== undefined) {
       ofRow = row
       continue

@@ -90,7 +90,7 @@ function chartRows(reader: Reader): readonly Instruction[] | undefined {
 function layers(reader: Reader): readonly Instruction[] | undefined {
   const start = reader.start
   const at = reader.at
-  reader.take('inserting', 'the?', 'hook') || reader.take('working|work|going')
+  reader.take('inserting', 'the?', 'hook') || reader.take('working|work|going', 'every|each|all|the?', 'stitch|st|stitches|sts?', 'of?', 'this?', 'round|rnd|row?')
   if (!reader.take('through', 'both', 'layers|thicknesses|pieces|sides')) {
     reader.at = at
     return undefined
@@ -102,7 +102,7 @@ function layers(reader: Reader): readonly Instruction[] | undefined {
 function ringStart(reader: Reader): readonly Instruction[] | undefined {
   const start = reader.start
   const at = reader.at
-  reader.take('in|into|with|form|begin|start?', 'with?')
+  reader.take('in|into|with|form|begin|start|to?', 'with?')
   const magic = /^(a|an|magic|adjustable|mr|ring)$/.test(reader.word())
   if (!magic || !takeRing(reader) || !reader.done && !/^([,.:;]|work|make)$/.test(reader.word())) {
     reader.at = at
@@ -144,7 +144,7 @@ function picot(reader: Reader): readonly Instruction[] | undefined {
   takeNumber(reader)
   if (/^picots?$/.test(reader.word()) || reader.word() === 'ch' && reader.word(1) === '-' && reader.word(3) === 'picot') {
     reader.at += reader.word() === 'ch' ? 4 : 1
-    return [{ node: 'aside', start, end: reader.end }]
+    return [{ node: 'aside', picot: true, start, end: reader.end }]
   }
   reader.at = at
   const first = takeNumber(reader)
@@ -156,14 +156,14 @@ function picot(reader: Reader): readonly Instruction[] | undefined {
   if (count && reader.take(',?', 'sl', '-?', 'st') || count && reader.take(',?', 'ss|slst')) {
     if (backDown(reader)) {
       takePicotMade(reader)
-      return [{ node: 'aside', start, end: reader.end }]
+      return [{ node: 'aside', picot: true, start, end: reader.end }]
     }
     const target = takeTarget(reader)
     const whole = target?.walk === 'from-hook' ? inOwnChain(target.count, count)
       : target?.walk === 'nth' && target.count?.values[0] === 1 && target.thing?.kind === 'space' || isPicotTail(reader, target !== undefined)
     if (whole) {
       takePicotMade(reader)
-      return [{ node: 'aside', start, end: reader.end }]
+      return [{ node: 'aside', picot: true, start, end: reader.end }]
     }
   }
   reader.at = at

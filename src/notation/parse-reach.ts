@@ -1,7 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Num } from './syntax.ts'
+import type { KeptBack, Num, Thing } from './syntax.ts'
 
 const ends: readonly (readonly string[])[] = [
   ['across', 'the?', 'row?'], ['around'], ['round'], ['all', 'around'], ['all', 'across'], ['all', 'round'], ['all', 'the', 'way', 'around|across|round'],
@@ -34,23 +34,25 @@ function endTail(reader: Reader): true {
 }
 
 /** Takes `to last 3 sts`, `to within 2 sts of marker`, `until 5 sts rem`, `to 2 sts before m`: how many places are kept back. */
-export function takeKeepBack(reader: Reader): Num | undefined {
+export function takeKeepBack(reader: Reader): KeptBack | undefined {
   const at = reader.at
-  if (reader.take('across?', 'up?', 'to|until|till', 'within?', 'the?', 'last|final')) {
-    const num = takeNumber(reader) ?? one(reader)
-    takeThing(reader)
-    return num
+  if (reader.take('across|around?', 'up?', 'to|until|till', 'within?', 'the?', 'last|final')) {
+    return ofThing(takeNumber(reader) ?? one(reader), takeThing(reader))
   }
   if (reader.take('across?', 'up?', 'to|till|until', 'within?')) {
     const num = takeNumber(reader)
     if (num) {
-      takeThing(reader)
+      const thing = takeThing(reader)
       if (reader.take('rem|remain|remains|remaining|left', 'unworked?') || reader.take('of|before|from', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?')
-        || reader.take('are', 'left|unworked')) return num
+        || reader.take('are', 'left|unworked')) return ofThing(num, thing)
     }
   }
   reader.at = at
   return undefined
+}
+
+function ofThing(count: Num, of: Thing | undefined): KeptBack {
+  return { ...count, ...(of && { of }) }
 }
 
 /** Takes `to marker`, `to marked st`, `to 2 sts before m`. */

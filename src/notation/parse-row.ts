@@ -39,7 +39,7 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
     return { items: [item], totals, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
   }
   const schedule = rest.done ? undefined : readSchedule(text, rest.start, rest.all.at(-1)!.end)
-  const reference = schedule ?? takeReference(rest)
+  const reference = schedule ?? takeReference(rest) ?? referenceBehind(rest)
   if (schedule) return { items: [], totals, reference: schedule, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
   const own = reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)
   const { items, total } = trailingCount(rest.tiles ? own.map(onLoop) : own, totals)
@@ -61,8 +61,23 @@ function goesAround({ all }: Reader): boolean {
   return all.some(({ text }, at) => /^around$/i.test(text) && /^[,;.)\]]?$/.test(all[at + 1]?.text ?? ''))
 }
 
+/** `Put the telly on and repeat Rnd 7 five more times`: words before it that are no instruction. */
+function referenceBehind(reader: Reader): RowReference | undefined {
+  const { at } = reader
+  const rep = reader.all.findIndex(({ text }) => /^rep(?:eat)?$/i.test(text))
+  if (rep <= 0 || !/^(?:and|then|,|;|\.|:|now)$/i.test(reader.all[rep - 1]!.text)) return undefined
+  const before = parseItems(new Reader(reader.all.slice(0, /^(?:and|then)$/i.test(reader.all[rep - 1]!.text) ? rep - 1 : rep), reader.vocabulary), () => false)
+  if (before.some(({ node }) => node !== 'aside')) return undefined
+  reader.at = rep
+  const found = takeReference(reader)
+  if (!found) reader.at = at
+  return found
+}
+
 /** `Ch 6, dc in 4th, 5th and 6th ch from hook` in a row of tiles: the 3 chains that are skipped are the tile's loop. */
 function onLoop(item: Instruction): Instruction {
+  // `Sl st in ch-3 sp, ch 3, 3 dc in same sp`: the chain that begins the row is a tile's loop like the others.
+  if (item.node === 'chain' && !item.counts && !item.notCounted) return { ...item, counts: { chains: item.count } }
   if (item.node !== 'work' || item.counts || item.target?.walk !== 'from-hook' || !item.target.count) return item
   const { count } = item.target
   return { ...item, counts: { chains: { ...count, values: count.values.map((nth) => nth - 1) } } }

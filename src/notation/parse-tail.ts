@@ -23,7 +23,7 @@ export function takeRowPrefix(reader: Reader): number | undefined {
 /** `of Rnd 2`, `of the previous row` */
 export function takeRowOf(reader: Reader, draft: Draft): void {
   if (reader.take('of|on|from', 'the?', 'prev|previous|last', 'row|rnd|round')) return
-  const skipped = takeRowNamed(reader, 'skipped', 'on|of|in|from')
+  const skipped = takeRowNamed(reader, 'skipped|missed|held|left', 'on|of|in|from|at|by', 'the?')
   if (skipped !== undefined) draft.held = 'skipped'
   const ofRow = skipped ?? takeRowNamed(reader, 'left', 'unworked', 'on|of|in|from') ?? takeRowNamed(reader, 'unworked|left?', 'of|on|from|left|in', 'of|on|from?')
   if (ofRow !== undefined) draft.ofRow = ofRow
@@ -35,9 +35,11 @@ export function takeTail(reader: Reader, draft: Draft): void {
     const opening = takeOpening(reader)
     if (opening) draft.held = opening
   }
+  // `loop just formed`, `sc just made`: the last one.
+  reader.take('you?', 'just?', 'formed|completed')
   if (draft.loop === undefined) takeLoop(reader, draft)
   takeRowOf(reader, draft)
-  if (draft.thing?.kind === 'space') reader.take('of', 'the?', 'next|same|last|each', 'tile|tiles')
+  if (draft.thing?.kind === 'space') reader.take('of', 'the|a?', 'next|same|last|each|first?', 'tile|tiles|block|blocks', 'below?') && takeRowNamed(reader, 'in|of', 'the?')
   if (reader.take('held', 'tog|together')) draft.together = true
   const back = takeKeepBack(reader)
   if (back) {

@@ -120,7 +120,7 @@ function otherSideOfChain(reader: Reader, draft: Draft): boolean {
 
 /** Takes `ring`, `a magic ring`, `an adjustable loop`, `MR`, `a loop`. */
 export function takeRing(reader: Reader): boolean {
-  return reader.take('a|an?', 'magic|adjustable|yarn|slip|sliding', 'ring|circle|loop') || reader.take('ring|circle') || reader.take('mr|ar|mc')
+  return reader.take('a|an?', 'magic|adjustable|yarn|slip|sliding', 'ring|circle|loop') || reader.take('ring|circle') || reader.take('a|an?', 'mr|ar|mc')
     || reader.take('a', 'ring|circle|loop') || reader.take('center|centre', 'of', 'ring')
 }
 

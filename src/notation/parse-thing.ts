@@ -7,7 +7,7 @@ const spaceWords = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop',
 export const chainWords = new Set(['ch', 'chs', 'chain', 'chains'])
 const turningWords = new Set(['tch', 't-ch', 'tch’s'])
 const groupWords: Readonly<Record<string, string>> = {
-  shell: 'sh', shells: 'sh', sh: 'sh', cl: 'cl', cls: 'cl', cluster: 'cl', clusters: 'cl', tile: 'tile', tiles: 'tile', square: 'square',
+  shell: 'sh', shells: 'sh', sh: 'sh', cl: 'cl', cls: 'cl', cluster: 'cl', clusters: 'cl', tile: 'tile', tiles: 'tile', block: 'tile', blocks: 'tile', square: 'square',
 }
 
 /** Takes the name of what is worked into: `st`, `dc`, `ch-2 sp`, `corner`, `shell`, `tch`. */

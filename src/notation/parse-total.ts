@@ -99,7 +99,7 @@ function beforeTurn(all: Reader['all'], reader: Reader): Found | undefined {
     const open = openOf(all, close)
     if (open === undefined) return undefined
     const total = endsSizeList(all.slice(0, close + 1), open, reader) ? undefined : parseCount(all, open, close, reader)
-    if (!total) return undefined
+    if (!total || !worksBefore(all.slice(0, open), reader)) return undefined
     const after = new Reader(all.slice(close + 1), reader.vocabulary)
     const items = parseItems(after, () => false)
     const quiet = items.every((item) => item.node === 'turn' || item.node === 'join' || item.node === 'aside' || item.node === 'leave' || item.node === 'chain' || item.node === 'start' || item.node === 'work' && item.stitch === 'sl st')

@@ -24,6 +24,11 @@ export interface Thing {
 /** Which edge of a piece a row names: a side made of row-ends, the underside of its foundation, its top, any one, or all round. */
 export type EdgeName = 'side' | 'underside' | 'top' | 'next' | 'any' | 'all'
 
+/** `to last 3 sts`, `to last tile`: so many are kept back, and of what. */
+export interface KeptBack extends Num {
+  readonly of?: Thing
+}
+
 /** Where an instruction goes. */
 export interface Target extends Span {
   readonly walk:
@@ -44,7 +49,7 @@ export interface Target extends Span {
   readonly count?: Num
   readonly thing?: Thing
   /** How far `each` goes: to the end, or to so many places before it. */
-  readonly keepBack?: Num
+  readonly keepBack?: KeptBack
   /** Of an edge: which. */
   readonly edge?: EdgeName
   /** `in each of next 4 sts`: so many in each. */
@@ -68,6 +73,8 @@ export interface Target extends Span {
   readonly together?: boolean
   /** `across`, `around`, `to end`: said that it goes to the end. */
   readonly toEnd?: boolean
+  /** `along the edge of each of next 6 tiles`: so many tiles, whose places the words do not tell. */
+  readonly tiles?: Num
   /** `across`, `along`: as far as this edge goes. */
   readonly across?: boolean
   /** `to centre ch-2 sp`: it ends before the next of these. */
@@ -169,7 +176,7 @@ export type Times =
   /** `rep from * 5 times`: read as 5 more or as 5 in all. */
   | { readonly kind: 'either'; readonly count: Num }
   /** `to ch-2 sp`: it ends before the next of these. */
-  | { readonly kind: 'to-end'; readonly keepBack?: Num; readonly edge?: boolean; readonly until?: Thing }
+  | { readonly kind: 'to-end'; readonly keepBack?: KeptBack; readonly edge?: boolean; readonly until?: Thing }
   | { readonly kind: 'once' }
 
 export interface Repeat extends Span {
@@ -246,6 +253,8 @@ export interface Aside extends Span {
   readonly words?: string
   /** Yarn letters that it names. */
   readonly yarn?: string
+  /** A picot: it is no stitch and no space, but may be counted. */
+  readonly picot?: boolean
   /** It fastens the row to another edge, whose other places wait. */
   readonly leaves?: boolean
 }

@@ -16,7 +16,7 @@ export function joinMissing(facts: SenseFacts): readonly Diagnostic[] {
     if (!written.some(({ read }) => joins(read.items))) return []
     for (const [index, { read, span, text }] of written.entries()) {
       const next = written[index + 1]
-      if (!next || joins(read.items) || read.reference || read.items.length === 0 || firstChain(next.read.items) < 2) continue
+      if (!next || joins(read.items) || read.reference || read.items.length === 0 || firstChain(next.read.items) < 2 || firstChain(next.read.items) > 6) continue
       if (/\b(?:fasten off|cut|turn|spiral|do not join|don[’']t join|ss|sl st)\b/i.test(source.text.slice(span.start, next.text.start))) continue
       const words = source.text.slice(text.start, text.end).replace(/[\s.,;]+$/, '')
       return [{
