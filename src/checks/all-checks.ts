@@ -5,7 +5,9 @@ import { fabricTooLarge } from './fabric-too-large.ts'
 import { edgeNotNext } from './edge-not-next.ts'
 import { edgeOneOff } from './edge-one-off.ts'
 import type { PatternFacts, PieceFacts, RowFacts } from './facts.ts'
+import { gridCountMismatch } from './grid-count-mismatch.ts'
 import { kindMismatch } from './kind-mismatch.ts'
+import { motifSidesMismatch } from './motif-sides-mismatch.ts'
 import { placeMissing } from './place-missing.ts'
 import { placesLeftOver } from './places-left-over.ts'
 import { rangeLengthMismatch } from './range-length-mismatch.ts'
@@ -43,4 +45,4 @@ export const pieceChecks: readonly ((facts: PieceFacts) => readonly Diagnostic[]
 ]
 
 /** Checks across the whole pattern. */
-export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, turningChainTwoMinds, seamMismatch, stitchesWaiting, specialStitchDiffers, yarnNotListed, yarnNotUsed, specialStitchUndefined]
+export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, turningChainTwoMinds, seamMismatch, motifSidesMismatch, gridCountMismatch, stitchesWaiting, specialStitchDiffers, yarnNotListed, yarnNotUsed, specialStitchUndefined]

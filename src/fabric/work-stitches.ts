@@ -176,7 +176,7 @@ function closesLoop(walk: Walk, item: Work, rest: Rest): boolean {
   if (!walk.round || rest.group !== undefined || walk.made.at(-1)?.kind !== 'space') return false
   const { target } = item
   if (item.joins && walk.left > 0) walk.at = walk.end
-  const top = item.joins === true || target?.walk === 'first' || target?.thing?.kind === 'turning-chain'
+  const top = item.joins === true || target?.walk === 'first' && target.thing?.kind !== 'space' || target?.thing?.kind === 'turning-chain'
   if (!top || rest.items.some((next) => next.node === 'work' || next.node === 'group' || next.node === 'repeat')) return false
   if (findNext(walk, walk.at, undefined) < walk.end && !walk.nothingNeeded(walk.at, true) && !walk.worksSpaces) return false
   walk.at = Math.max(walk.at, walk.end)
