@@ -189,7 +189,8 @@ function lastOf(walk: Walk, index: number, over: number): number {
 
 /** Where a fill stops: before what is kept back, or before what the rest of the row needs. */
 function limitOf(walk: Walk, target: Target, rest: Rest): number {
-  if (target.until) return Math.min(walk.edge.length, findNext(walk, walk.at, target.until))
+  // On an outline a corner is where one edge ends and the next begins.
+  if (target.until && !(walk.outline && target.toEnd)) return Math.min(walk.edge.length, findNext(walk, walk.at, target.until))
   if (target.keepBack) return indexBefore(walk, inSize(target.keepBack, walk.setting.size))
   const limit = indexBefore(walk, rest.uses)
   // The row does not tell where the marker is: any place will do, since the rest of the row takes what is left.

@@ -1,7 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeHeldTail, takeHeldWord } from './parse-held.ts'
-import { takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
+import { corner, takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
 import { takeLoop } from './parse-loop.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
@@ -26,7 +26,7 @@ export function takeTarget(reader: Reader, needsWord = true): Target | undefined
   if (back) return { walk: 'each', keepBack: back, start, end: reader.end }
   const along = alongEdge(reader, start)
   if (along) return along
-  if (takeToEnd(reader)) return { walk: 'each', toEnd: true, start, end: reader.end }
+  if (takeToEnd(reader)) return { walk: 'each', toEnd: true, ...(reader.word(-1) === 'corner' && { until: corner }), start, end: reader.end }
   const into = reader.takeOne(intoWords)
   if (!into && needsWord && !/^(next|each|last|first|same|every|ea|foll|following)$/.test(reader.word())) return undefined
   takeLoop(reader, draft)

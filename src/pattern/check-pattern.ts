@@ -58,7 +58,8 @@ function workAll(pattern: Pattern) {
   for (let size = 0; size < count; size += 1) {
     const together = workInConventions(read.map(({ piece, entries }) => {
       const on = pattern.pieces.findIndex(({ name }) => name === piece.on)
-      return { name: piece.name, entries, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }) }
+      const grid = pattern.seams.find((seam) => seam.grid && seam.name === piece.on)
+      return { name: piece.name, entries, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }), ...(grid?.grid && piece.on !== undefined && on < 0 && { onGrid: { ...grid.grid, pieces: indexesOf(pattern, grid.join) } }) }
     }))
     if (split.length === 0) split = together.split
     waiting.push(...stillWaiting(together.held, pattern).map(({ places, span }) => ({ size, stitches: places.length, span })))
@@ -74,6 +75,10 @@ function workAll(pattern: Pattern) {
     }
   }
   return { pieces, facts, waiting, undecided: [...undecided.values()], split, words, remarks: read.flatMap(({ piece, remarks }) => remarks.map(({ span }) => ({ span, piece: piece.name }))) }
+}
+
+function indexesOf({ pieces }: Pattern, names: readonly string[]): readonly number[] {
+  return pieces.flatMap(({ name }, index) => (names.includes(name) ? [index] : []))
 }
 
 /** What a row passes over waits for a later one where it says what for, and the pattern takes such stitches up. */
