@@ -6,6 +6,7 @@ import { edgeNotNext } from './edge-not-next.ts'
 import { edgeOneOff } from './edge-one-off.ts'
 import type { PatternFacts, PieceFacts, RowFacts } from './facts.ts'
 import { gridCountMismatch } from './grid-count-mismatch.ts'
+import { joinsMismatch } from './joins-mismatch.ts'
 import { kindMismatch } from './kind-mismatch.ts'
 import { motifSidesMismatch } from './motif-sides-mismatch.ts'
 import { placeMissing } from './place-missing.ts'
@@ -36,7 +37,7 @@ import { yarnNotUsed } from './yarn-not-used.ts'
 
 /** Checks of one row, first cause first: a row gets the first of these that speaks. */
 export const rowChecks: readonly ((facts: RowFacts) => Diagnostic | undefined)[] = [
-  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, edgeNotNext, rowEndsPassed, rowOverruns, repeatDoesNotDivide, placesLeftOver, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing, edgeOneOff,
+  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, edgeNotNext, rowEndsPassed, rowOverruns, repeatDoesNotDivide, placesLeftOver, joinsMismatch, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing, edgeOneOff,
 ]
 
 /** Checks of a piece as it is written. */

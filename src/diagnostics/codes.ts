@@ -48,6 +48,7 @@ export const codes = {
   'seam-corners-apart': { severity: 'warning', title: 'Two edges to be sewn together turn at different stitches' },
   'seam-eased': { severity: 'warning', title: 'A longer edge is eased in to a shorter one' },
   'seam-mismatch': { severity: 'error', title: 'Two edges to be sewn together do not match' },
+  'joins-mismatch': { severity: 'error', title: 'A motif is joined in another number of spaces than its neighbour has' },
   'motif-sides-mismatch': { severity: 'error', title: 'Motifs that are joined to a grid have sides that do not match' },
   'grid-count-mismatch': { severity: 'error', title: 'A grid of motifs takes another number of them than are made' },
   // The words and the list of materials

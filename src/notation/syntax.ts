@@ -220,6 +220,17 @@ export interface Join extends Span {
   readonly inFirst?: boolean
   /** Joined to another piece, by the chain that was made before. */
   readonly piece?: boolean
+  readonly neighbour?: Neighbour
+}
+
+/** A place of the motif beside this one, to which a motif is joined as it is worked. */
+export interface Neighbour {
+  readonly space: boolean
+  readonly corner: boolean
+  /** `next ch-3 sp`: none is passed before it. */
+  readonly next: boolean
+  /** The piece that is named; left out for `previous motif`. */
+  readonly piece?: string
 }
 
 /** `Join B in any ch-2 sp`, `with A, sl st in first st`: where the hook begins. */
@@ -245,6 +256,7 @@ export interface Aside extends Span {
   readonly yarn?: string
   /** It fastens the row to another edge, whose other places wait. */
   readonly leaves?: boolean
+  readonly neighbour?: Neighbour
 }
 
 export interface Unreadable extends Span {
