@@ -12,6 +12,7 @@ import { motifSidesMismatch } from './motif-sides-mismatch.ts'
 import { placeMissing } from './place-missing.ts'
 import { placesLeftOver } from './places-left-over.ts'
 import { rangeLengthMismatch } from './range-length-mismatch.ts'
+import { rateMismatch } from './rate-mismatch.ts'
 import { repeatDoesNotDivide } from './repeat-does-not-divide.ts'
 import { rowEndsPassed } from './row-ends-passed.ts'
 import { rowNotChecked } from './row-not-checked.ts'
@@ -37,7 +38,7 @@ import { yarnNotUsed } from './yarn-not-used.ts'
 
 /** Checks of one row, first cause first: a row gets the first of these that speaks. */
 export const rowChecks: readonly ((facts: RowFacts) => Diagnostic | undefined)[] = [
-  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, edgeNotNext, rowEndsPassed, rowOverruns, repeatDoesNotDivide, placesLeftOver, joinsMismatch, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing, edgeOneOff,
+  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, edgeNotNext, rowEndsPassed, rowOverruns, repeatDoesNotDivide, placesLeftOver, joinsMismatch, rateMismatch, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing, edgeOneOff,
 ]
 
 /** Checks of a piece as it is written. */

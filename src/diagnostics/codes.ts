@@ -30,6 +30,7 @@ export const codes = {
   'row-ends-passed': { severity: 'error', title: 'A border passes over the ends of rows and says nothing of it' },
   'edge-not-next': { severity: 'error', title: 'A border works along an edge that does not come next' },
   'edge-one-off': { severity: 'warning', title: 'A border worked evenly is one stitch off what its edge holds' },
+  'rate-mismatch': { severity: 'error', title: 'A rate along an edge comes to another number of stitches than is told' },
   'step-lopsided': { severity: 'warning', title: 'A piece steps in by different numbers on its two sides' },
   'range-length-mismatch': { severity: 'error', title: 'A range of rows has a different length than it says' },
   'change-mismatch': { severity: 'error', title: 'A row grows or shrinks by another number than it says' },

@@ -88,7 +88,7 @@ function ofHeld(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkIn
 
 function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number, work: WorkInto, over: number): void {
   if (target.evenly) return evenly(walk, target, span, count, work)
-  if (target.together) return take(walk, findNext(walk, walk.at, target.thing), span, work, count)
+  if (target.together) return take(walk, findNext(walk, walk.at, target.thing), span, work, count, target.thing?.kind === 'row-end' ? target.thing : undefined)
   const passes = over > 1 && count >= over ? Math.floor(count / over) : count
   if (over > 1 && count > over && count % over !== 0) walk.trouble({ kind: 'does-not-divide', span, room: count, each: over, before: 0, after: 0 })
   for (let pass = 0; pass < passes; pass += 1) {

@@ -54,6 +54,8 @@ export interface Target extends Span {
   readonly loop?: 'back' | 'front' | 'third' | 'free'
   /** `of Rnd 2`: the row whose places are meant; else the row below. */
   readonly ofRow?: number
+  /** `3 sc for every 2 rows`: as many rows to so many stitches; those that were named before, unless it says its own. */
+  readonly rate?: { readonly stitches?: Num; readonly rows: Num; readonly about: boolean }
   /** `60 sc evenly along 30 row-ends`: the number before is that of the stitches in all. */
   readonly evenly?: boolean
   /** `28 held sts`, `first ch of left underarm`: stitches that an earlier row passed over and that wait, or the chain over them; in these words. */
