@@ -9,6 +9,7 @@ import { gridCountMismatch } from './grid-count-mismatch.ts'
 import { joinsMismatch } from './joins-mismatch.ts'
 import { kindMismatch } from './kind-mismatch.ts'
 import { motifSidesMismatch } from './motif-sides-mismatch.ts'
+import { partialCountMismatch } from './partial-count-mismatch.ts'
 import { placeMissing } from './place-missing.ts'
 import { placesLeftOver } from './places-left-over.ts'
 import { rangeLengthMismatch } from './range-length-mismatch.ts'
@@ -38,7 +39,7 @@ import { yarnNotUsed } from './yarn-not-used.ts'
 
 /** Checks of one row, first cause first: a row gets the first of these that speaks. */
 export const rowChecks: readonly ((facts: RowFacts) => Diagnostic | undefined)[] = [
-  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, edgeNotNext, rowEndsPassed, rowOverruns, repeatDoesNotDivide, placesLeftOver, joinsMismatch, rateMismatch, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing, edgeOneOff,
+  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, edgeNotNext, rowEndsPassed, rowOverruns, repeatDoesNotDivide, placesLeftOver, joinsMismatch, rateMismatch, partialCountMismatch, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing, edgeOneOff,
 ]
 
 /** Checks of a piece as it is written. */

@@ -22,6 +22,7 @@ export const codes = {
   'stitch-unknown': { severity: 'error', title: 'A row uses a word that is no known stitch' },
   // Counting rows
   'total-mismatch': { severity: 'error', title: 'A row makes a different number of stitches than its total says' },
+  'partial-count-mismatch': { severity: 'error', title: 'A count in the middle of a row is not what the row has made up to there' },
   'kind-mismatch': { severity: 'error', title: 'A row makes a different number of one kind than it says' },
   'row-overruns': { severity: 'error', title: 'A row works over more stitches than the row below makes' },
   'places-left-over': { severity: 'error', title: 'A row ends before the row below does, and says nothing of it' },

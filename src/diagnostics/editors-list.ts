@@ -51,7 +51,7 @@ export const editorsList: readonly EditorsCheck[] = [
   { number: 30, group: 'Abbreviations, special stitches, notes', what: 'Signs of repeats are used one way', by: 'machine', codes: ['repeat-signs-mixed', 'star-read-as-mark'] },
   { number: 31, group: 'Abbreviations, special stitches, notes', what: 'What the text points to is there', by: 'suspicion', codes: ['pointed-at-missing', 'prose-reference-unknown'] },
   { number: 32, group: 'Rows: arithmetic', what: 'Each row works over what the row below holds out, in every size', by: 'machine', codes: ['row-overruns', 'places-left-over'] },
-  { number: 33, group: 'Rows: arithmetic', what: 'Each row makes what its total says, in all and by kind', by: 'machine', codes: ['total-mismatch', 'kind-mismatch'] },
+  { number: 33, group: 'Rows: arithmetic', what: 'Each row makes what its total says, in all and by kind', by: 'machine', codes: ['total-mismatch', 'kind-mismatch', 'partial-count-mismatch'] },
   { number: 34, group: 'Rows: arithmetic', what: 'Repeats to the end divide, and what remains is told where to go', by: 'machine', codes: ['repeat-does-not-divide', 'places-left-over'] },
   { number: 35, group: 'Rows: arithmetic', what: 'How often a repeat is worked agrees with the count', by: 'machine', codes: ['row-overruns', 'places-left-over', 'total-mismatch'] },
   { number: 36, group: 'Rows: arithmetic', what: 'A last repeat that ends early leaves the row whole', by: 'machine', codes: ['places-left-over', 'row-overruns'] },

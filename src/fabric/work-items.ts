@@ -1,6 +1,7 @@
 import type { Instruction, Join } from '../notation/syntax.ts'
 import { inSize } from '../notation/syntax.ts'
 import { isStitch } from './place.ts'
+import { compareStated } from './stated-count.ts'
 import { usesFrom } from './uses.ts'
 import type { Walk } from './walk.ts'
 import { workBlocks } from './work-blocks.ts'
@@ -95,6 +96,8 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     }
     case 'aside': {
       if (item.leaves) walk.leaves = true
+      // Within a repeat it holds for one pass, and the words do not tell which.
+      if (item.stated && !rest.quiet) compareStated(walk, item.stated, { start: item.start, end: item.end })
       if (item.words) walk.said += ` ${item.words}`
       if (item.yarn !== undefined) {
         walk.yarns.push({ yarn: item.yarn, span: item })

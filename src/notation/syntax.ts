@@ -259,6 +259,14 @@ export interface Aside extends Span {
   /** It fastens the row to another edge, whose other places wait. */
   readonly leaves?: boolean
   readonly neighbour?: Neighbour
+  readonly stated?: Stated
+}
+
+/** A count in the middle of a row: of all so far, of a side, or of either or the step before it. */
+export interface Stated {
+  readonly count: Num
+  readonly kind?: string
+  readonly scope: 'so-far' | 'side' | 'either'
 }
 
 export interface Unreadable extends Span {
