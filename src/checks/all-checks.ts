@@ -5,10 +5,15 @@ import { fabricTooLarge } from './fabric-too-large.ts'
 import { edgeNotNext } from './edge-not-next.ts'
 import { edgeOneOff } from './edge-one-off.ts'
 import type { PatternFacts, PieceFacts, RowFacts } from './facts.ts'
+import { gridCountMismatch } from './grid-count-mismatch.ts'
+import { joinsMismatch } from './joins-mismatch.ts'
 import { kindMismatch } from './kind-mismatch.ts'
+import { motifSidesMismatch } from './motif-sides-mismatch.ts'
+import { partialCountMismatch } from './partial-count-mismatch.ts'
 import { placeMissing } from './place-missing.ts'
 import { placesLeftOver } from './places-left-over.ts'
 import { rangeLengthMismatch } from './range-length-mismatch.ts'
+import { rateMismatch } from './rate-mismatch.ts'
 import { repeatDoesNotDivide } from './repeat-does-not-divide.ts'
 import { rowEndsPassed } from './row-ends-passed.ts'
 import { rowNotChecked } from './row-not-checked.ts'
@@ -34,7 +39,7 @@ import { yarnNotUsed } from './yarn-not-used.ts'
 
 /** Checks of one row, first cause first: a row gets the first of these that speaks. */
 export const rowChecks: readonly ((facts: RowFacts) => Diagnostic | undefined)[] = [
-  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, edgeNotNext, rowEndsPassed, rowOverruns, repeatDoesNotDivide, placesLeftOver, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing, edgeOneOff,
+  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, edgeNotNext, rowEndsPassed, rowOverruns, repeatDoesNotDivide, placesLeftOver, joinsMismatch, rateMismatch, partialCountMismatch, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing, edgeOneOff,
 ]
 
 /** Checks of a piece as it is written. */
@@ -43,4 +48,4 @@ export const pieceChecks: readonly ((facts: PieceFacts) => readonly Diagnostic[]
 ]
 
 /** Checks across the whole pattern. */
-export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, turningChainTwoMinds, seamMismatch, stitchesWaiting, specialStitchDiffers, yarnNotListed, yarnNotUsed, specialStitchUndefined]
+export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, turningChainTwoMinds, seamMismatch, motifSidesMismatch, gridCountMismatch, stitchesWaiting, specialStitchDiffers, yarnNotListed, yarnNotUsed, specialStitchUndefined]

@@ -25,6 +25,8 @@ export interface PieceFacts {
   readonly rows: readonly WorkedRow[]
   readonly lexicon: Lexicon
   readonly tooLarge: boolean
+  /** How many of it are made. */
+  readonly make: number
   /** Its two sides are to be alike, as the front-matter says of the piece at this place. */
   readonly symmetrical?: Span
   /** The edge that a seam meets when it is done. */
@@ -40,6 +42,15 @@ export interface Waiting {
   readonly span: Span
 }
 
+/** Pieces that are joined, by their names. */
+export interface SeamFacts {
+  readonly join: readonly string[]
+  readonly ease: boolean
+  readonly wrongSides?: 'together' | 'apart' | undefined
+  readonly grid?: { readonly across: number; readonly down: number } | undefined
+  readonly span: Span
+}
+
 /** The whole pattern: for checks that look across its pieces. */
 export interface PatternFacts {
   readonly source: Source
@@ -47,8 +58,7 @@ export interface PatternFacts {
   readonly lexicon: Lexicon
   /** Yarns that the materials list; undefined when there is no list. */
   readonly yarns: readonly { readonly letter: string; readonly span: Span }[] | undefined
-  /** Edges that are to be sewn together, by the names of their pieces. */
-  readonly seams: readonly { readonly join: readonly string[]; readonly ease: boolean; readonly wrongSides?: 'together' | 'apart' | undefined; readonly span: Span }[]
+  readonly seams: readonly SeamFacts[]
   /** Where the front-matter says the terms. */
   readonly termsSpan?: Span
   /** Texts outside the rows, each a section of the body, a remark between rows or a sentence of the front-matter. */

@@ -1,13 +1,11 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { counted, listOf } from '../diagnostics/words.ts'
 import { fromTop, type SeamEdge } from '../fabric/piece-edges.ts'
-import type { PatternFacts, PieceFacts } from './facts.ts'
-
-type Seam = PatternFacts['seams'][number]
+import type { PatternFacts, PieceFacts, SeamFacts as Seam } from './facts.ts'
 
 /** Two edges that are sewn stitch to stitch have the same number of stitches, unless one is eased in. Told once a seam and size. */
 export function seamMismatch({ seams, pieces }: PatternFacts): readonly Diagnostic[] {
-  return seams.flatMap((seam) => {
+  return seams.filter(({ grid }) => !grid).flatMap((seam) => {
     const bySize = Map.groupBy(pieces.filter(({ name }) => seam.join.includes(name)), ({ size }) => size)
     const wrong = [...bySize].flatMap(([size, edges]) => {
       const words = mismatch(seam, edges)
@@ -98,7 +96,8 @@ function byCorners({ wrongSides }: Seam, pieces: readonly PieceFacts[]): Words |
 function byBorderCorners(pieces: readonly PieceFacts[]): Words | undefined {
   const [one, other] = pieces
   if (pieces.length !== 2 || !one || !other) return undefined
-  const [a, b] = [one.edge.betweenCorners, other.edge.betweenCorners]
+  if (!one.edge.round || !other.edge.round) return undefined
+  const [a, b] = [one.edge.sides.map(({ stitches }) => stitches), other.edge.sides.map(({ stitches }) => stitches)]
   if (a.length < 2 || a.length !== b.length || sameRound(a, b) || sameRound(a, b.toReversed())) return undefined
   return {
     message: `the edges to be joined have ${one.edge.stitches} stitches each, but their corners do not meet`,

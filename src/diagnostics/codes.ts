@@ -22,6 +22,7 @@ export const codes = {
   'stitch-unknown': { severity: 'error', title: 'A row uses a word that is no known stitch' },
   // Counting rows
   'total-mismatch': { severity: 'error', title: 'A row makes a different number of stitches than its total says' },
+  'partial-count-mismatch': { severity: 'error', title: 'A count in the middle of a row is not what the row has made up to there' },
   'kind-mismatch': { severity: 'error', title: 'A row makes a different number of one kind than it says' },
   'row-overruns': { severity: 'error', title: 'A row works over more stitches than the row below makes' },
   'places-left-over': { severity: 'error', title: 'A row ends before the row below does, and says nothing of it' },
@@ -30,6 +31,7 @@ export const codes = {
   'row-ends-passed': { severity: 'error', title: 'A border passes over the ends of rows and says nothing of it' },
   'edge-not-next': { severity: 'error', title: 'A border works along an edge that does not come next' },
   'edge-one-off': { severity: 'warning', title: 'A border worked evenly is one stitch off what its edge holds' },
+  'rate-mismatch': { severity: 'error', title: 'A rate along an edge comes to another number of stitches than is told' },
   'step-lopsided': { severity: 'warning', title: 'A piece steps in by different numbers on its two sides' },
   'range-length-mismatch': { severity: 'error', title: 'A range of rows has a different length than it says' },
   'change-mismatch': { severity: 'error', title: 'A row grows or shrinks by another number than it says' },
@@ -48,6 +50,9 @@ export const codes = {
   'seam-corners-apart': { severity: 'warning', title: 'Two edges to be sewn together turn at different stitches' },
   'seam-eased': { severity: 'warning', title: 'A longer edge is eased in to a shorter one' },
   'seam-mismatch': { severity: 'error', title: 'Two edges to be sewn together do not match' },
+  'joins-mismatch': { severity: 'error', title: 'A motif is joined in another number of spaces than its neighbour has' },
+  'motif-sides-mismatch': { severity: 'error', title: 'Motifs that are joined to a grid have sides that do not match' },
+  'grid-count-mismatch': { severity: 'error', title: 'A grid of motifs takes another number of them than are made' },
   // The words and the list of materials
   'terms-mixed': { severity: 'warning', title: 'A pattern in one kind of terms has words of the other' },
   'yarn-not-listed': { severity: 'error', title: 'A row uses a yarn that the materials do not list' },

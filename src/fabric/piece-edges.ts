@@ -1,6 +1,7 @@
 import type { BorderEdge } from './border-edge.ts'
 import type { Lexicon } from './lexicon.ts'
 import type { Stretch } from './outline.ts'
+import { motifEdge, type MotifSide } from './motif-sides.ts'
 import { isStitch, type Place } from './place.ts'
 import type { PieceRun } from './work-piece.ts'
 
@@ -43,8 +44,8 @@ export interface SeamEdge {
   readonly round: boolean
   /** From the top on, counterclockwise as seen from the right side; empty where the piece does not tell. */
   readonly sections: readonly Section[]
-  /** Stitches from one corner of the last round to the next, in the order of the sections; a corner is a chain space or three in one place. */
-  readonly betweenCorners: readonly number[]
+  /** What lies between its corners, in the order of the sections. */
+  readonly sides: readonly Omit<MotifSide, 'places'>[]
   /** The right side is told: else the order may as well be the other. */
   readonly sided: boolean
 }
@@ -54,10 +55,11 @@ export function seamEdge(run: PieceRun): SeamEdge {
   const round = run.edge.round || run.outline.flatRows === 0
   const walk = round ? (run.border ? sectionsOn(run.edge.places, run.border) : []) : run.outline.walk(false).map(({ edge, places }) => ({ edge, stitches: places.length }))
   const sided = run.side !== undefined
+  const { sides } = motifEdge(run)
   return {
     stitches: round ? run.edge.places.filter((place) => isStitch(place)).length : walk.reduce((sum, { stitches }) => sum + stitches, 0),
     round, sided,
-    betweenCorners: round ? betweenCorners(run.side === 'WS' ? run.edge.places.toReversed() : run.edge.places) : [],
+    sides: (run.side === 'WS' ? sides.toReversed() : sides).map(({ places: _, ...side }) => side),
     // A right-handed worker goes along a top from right to left, as seen from the side that is worked on.
     sections: fromTop(run.side === 'WS' ? walk.toReversed() : walk),
   }
@@ -79,25 +81,6 @@ function sectionsOn(places: readonly Place[], { stretchOf }: BorderEdge): readon
   const first = found[0]
   if (first && found.length > 1 && found.at(-1)!.stretch === first.stretch) first.stitches += found.pop()!.stitches
   return found.map(({ stretch, stitches }) => ({ edge: stretch.edge, stitches }))
-}
-
-/** Most corners that a round is taken to have: more spaces or groups than these are its pattern. */
-const mostCorners = 8
-
-function betweenCorners(places: readonly Place[]): readonly number[] {
-  const inOnePlace = Map.groupBy(places, ({ group }) => group)
-  const corners: number[] = []
-  let stitches = 0
-  for (const [index, place] of places.entries()) {
-    // The middle one of three or more in one place; a group that the join parts is at the start again.
-    const inOne = place.group === undefined ? 0 : (inOnePlace.get(place.group)?.length ?? 0)
-    const first = inOne >= 3 && places[index - 1]?.group !== place.group
-    if (place.kind === 'space' && (place.chains ?? 0) >= 2) corners.push(stitches)
-    else if (first) corners.push(stitches + (inOne - 1) / 2)
-    if (isStitch(place)) stitches += 1
-    if (corners.length > mostCorners) return []
-  }
-  return corners.map((at, index) => (index + 1 < corners.length ? corners[index + 1]! : corners[0]! + stitches) - at)
 }
 
 /** Sections in their order, from the top on; none where there is no top. */

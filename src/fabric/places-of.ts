@@ -31,7 +31,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'next': return next(walk, target, span, rest, count, work, over)
     case 'each': return each(walk, target, span, rest, work, over)
     case 'same': return same(walk, span, work)
-    case 'first': return target.thing?.kind === 'space' || firstOnOutline(walk, target) ? next(walk, target, span, rest, count, work, over) : first(walk, span, count, work, over)
+    case 'first': return backAtFirst(walk, target, work) ? undefined : target.thing?.kind === 'space' || firstOnOutline(walk, target) ? next(walk, target, span, rest, count, work, over) : first(walk, span, count, work, over)
     case 'last': return last(walk, target, span, count, work, over)
     case 'nth': return nth(walk, target, span, work)
     case 'from-hook': return fromHook(walk, span, count, work)
@@ -43,6 +43,16 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'edge': return each(walk, { ...target, walk: 'each', toEnd: true }, span, rest, work, over)
     case 'other-side': return walk.trouble({ kind: 'no-such-place', span, what: 'an edge' })
   }
+}
+
+/** `3 dc in first ch-2 sp` when the round has come round to it: the space in which it began. */
+function backAtFirst(walk: Walk, { thing }: Target, work: WorkInto): boolean {
+  if (!walk.round || thing?.kind !== 'space' || walk.last < 0 || findNext(walk, walk.at, thing) < walk.end) return false
+  const index = walk.edge.findIndex((place) => isThing(walk, place, thing))
+  if (index < 0 || index >= walk.at) return false
+  walk.last = index
+  work(index)
+  return true
 }
 
 /** On an outline the first chain, row-end or stitch is the one that comes next, wherever the hook stands. */
@@ -81,7 +91,7 @@ function ofHeld(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkIn
 
 function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number, work: WorkInto, over: number): void {
   if (target.evenly) return evenly(walk, target, span, count, work)
-  if (target.together) return take(walk, findNext(walk, walk.at, target.thing), span, work, count)
+  if (target.together) return take(walk, findNext(walk, walk.at, target.thing), span, work, count, target.thing?.kind === 'row-end' ? target.thing : undefined)
   const passes = over > 1 && count >= over ? Math.floor(count / over) : count
   if (over > 1 && count > over && count % over !== 0) walk.trouble({ kind: 'does-not-divide', span, room: count, each: over, before: 0, after: 0 })
   for (let pass = 0; pass < passes; pass += 1) {

@@ -2,6 +2,7 @@ import type { Chain, Instruction } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import type { BorderEdge } from './border-edge.ts'
 import type { HeldRun } from './held.ts'
+import type { NotedNeighbour } from './join-neighbours.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import type { Lexicon } from './lexicon.ts'
 import type { OlderRow } from './older-row.ts'
@@ -108,6 +109,8 @@ export class Walk {
   bridge = 0
   /** The edge that was left for that of another piece. */
   own: readonly Place[] = []
+  /** Joins to the motif beside it, each after so many of the row's own places. */
+  readonly neighbours: NotedNeighbour[] = []
   /** The piece whose edge is worked now. */
   onPiece: string | undefined
   /** The row goes along the outline of a flat piece. */
@@ -265,7 +268,7 @@ export class Walk {
     const { at, last, tookFirst, leaves, overrun, worked, begun, undecided } = this
     const made = this.made.length
     const tail = this.made.at(-1)
-    const lengths = [this.steps.length, this.troubles.length, this.repeats.length, this.groups.length, this.yarns.length, this.skipped.length, this.holds.length] as const
+    const lengths = [this.steps.length, this.troubles.length, this.repeats.length, this.groups.length, this.yarns.length, this.skipped.length, this.holds.length, this.neighbours.length] as const
     return () => {
       Object.assign(this, { at, last, tookFirst, leaves, overrun, worked, begun, undecided })
       this.made.length = made
@@ -277,6 +280,7 @@ export class Walk {
       this.yarns.length = lengths[4]
       this.skipped.length = lengths[5]
       this.holds.length = lengths[6]
+      this.neighbours.length = lengths[7]
     }
   }
 

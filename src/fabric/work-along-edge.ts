@@ -1,4 +1,4 @@
-import { inSize, type EdgeName, type Work } from '../notation/syntax.ts'
+import { inSize, type EdgeName, type Target, type Work } from '../notation/syntax.ts'
 import { endOfEdge, expectEdge, leftBefore, startOfNext } from './along-outline.ts'
 import { shiftSteps } from './tally.ts'
 import { findNext } from './find-place.ts'
@@ -21,6 +21,8 @@ export interface Loose {
   readonly last: number
   /** `about 12 sc`: a number is told, but not meant to the stitch. */
   readonly about: boolean
+  /** The words give a rate, so that a total far from it is wrong and not for the maker to decide. */
+  readonly rated: boolean
   readonly span: { readonly start: number; readonly end: number }
 }
 
@@ -29,7 +31,7 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
   const { target } = item
   if (!target) return
   const { size } = walk.setting
-  if (!walk.outline && !item.count && target.evenly) {
+  if (!walk.outline && (target.rate || !item.count && target.evenly)) {
     walk.undecided ??= { reason: 'no arithmetic decides these words', span: { start: item.start, end: item.end } }
     return
   }
@@ -44,9 +46,10 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
   // Row-ends that are the height of a step may be passed, as by a border that goes from stitch to stitch.
   const flush = places.filter((place) => !walk.outline?.risers.has(place))
   const sums = item.count ? [inSize(item.count, size)] : flush.length < places.length ? [...sumsOf(walk, places), ...sumsOf(walk, flush)] : sumsOf(walk, places)
-  const count = sums[0]!
+  const rated = target.rate && atRate(walk, item, target.rate, places, flush)
+  const count = rated ?? sums[0]!
   for (let stitch = 0; stitch < count; stitch += 1) walk.make({ kind: doing.kind, into: places[Math.floor((stitch * places.length) / count)] })
-  if (!item.count || item.about) loosen(walk, sums, item)
+  if (!target.rate && (!item.count || item.about)) loosen(walk, sums, item)
 }
 
 /** Where the edge that is named begins: a side at its first row-end, the next edge behind the rest of the one that was begun. */
@@ -61,12 +64,41 @@ export function sumsOf(walk: Walk, places: readonly Place[]): readonly number[] 
   return [0, 1, 2].map((way) => Math.round(rates.reduce((sum, rate) => sum + rate[way]!, 0)))
 }
 
+/** `3 sc for every 2 rows`: what that comes to; a row that is left over gets one stitch more or one fewer. */
+function atRate(walk: Walk, item: Work, rate: NonNullable<Target['rate']>, places: readonly Place[], flush: readonly Place[]): number {
+  const along = [places, flush].map((all) => ({ all: all.length, ends: all.filter(({ kind }) => kind === 'row-end').length }))
+  const sums = [...new Set(along.flatMap(({ all, ends }) => sumsAtRate(walk, item, rate, ends).map((sum) => sum + all - ends)))]
+  if (rate.stitches && item.count) return told(walk, item, sums)
+  if (item.target?.evenly || rate.about || item.about) {
+    loosen(walk, sums, item, true)
+    return sums[0]!
+  }
+  return sums.length === 1 ? sums[0]! : sums[walk.choose(`rate ${item.start}`, sums.map((sum) => `the rate comes to ${sum}`))]!
+}
+
+/** So many stitches to so many rows; of rows left over, those that lie nearest to it. */
+function sumsAtRate({ setting }: Walk, { count }: Work, { stitches, rows }: NonNullable<Target['rate']>, ends: number): readonly number[] {
+  const each = (inSize((stitches ?? count)!, setting.size) * ends) / inSize(rows, setting.size)
+  return [Math.floor(each), Math.ceil(each)]
+}
+
+/** `30 sc evenly along 20 row-ends (3 for every 2 rows)`: two statements of one number. */
+export function tellRateOf(walk: Walk, item: Work, rate: NonNullable<Target['rate']>, ends: number): void {
+  told(walk, item, sumsAtRate(walk, item, rate, ends))
+}
+
+function told(walk: Walk, item: Work, sums: readonly number[]): number {
+  const number = inSize(item.count!, walk.setting.size)
+  if (!sums.includes(number)) walk.trouble({ kind: 'rate-apart', span: { start: item.start, end: item.end }, told: number, comes: sums[0]! })
+  return number
+}
+
 /** Notes stitches whose number the row leaves to the maker. */
-export function loosen(walk: Walk, sums: readonly number[], span: Work): void {
+export function loosen(walk: Walk, sums: readonly number[], span: Work, rated = false): void {
   const before = walk.loose?.sums ?? [0]
   const ways = Math.max(before.length, sums.length)
   const at = (list: readonly number[], way: number): number => list[way] ?? list[0]!
-  walk.loose = { sums: Array.from({ length: ways }, (_, way) => at(before, way) + at(sums, way)), last: walk.made.length - 1, about: walk.loose?.about === true || span.about === true, span: { start: span.start, end: span.end } }
+  walk.loose = { sums: Array.from({ length: ways }, (_, way) => at(before, way) + at(sums, way)), last: walk.made.length - 1, about: walk.loose?.about === true || span.about === true, rated, span: { start: span.start, end: span.end } }
 }
 
 /**
@@ -84,6 +116,7 @@ export function settleLoose(walk: Walk, said: number | undefined): number {
   const exact = loose.sums.find((sum) => others + sum === said)
   const wanted = exact ?? loose.sums.find((sum) => Math.abs(others + sum - said) === 1)
   if (wanted === undefined) {
+    if (loose.rated) return 0
     walk.undecided ??= { reason: `one stitch in each place of the edge comes to ${others + loose.sums[0]!}, and the words do not tell how it comes to ${said}`, span: loose.span }
     return 0
   }

@@ -1,6 +1,8 @@
 import type { ReadingPoint } from './walk.ts'
 import type { PieceRun, PieceToWork } from './work-piece.ts'
 import type { Held } from './held.ts'
+import { gridEdges, type JoinedGrid } from './joined-grid.ts'
+import { Outline } from './outline.ts'
 import type { Place } from './place.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
 import type { WorkedRow } from './worked-row.ts'
@@ -104,12 +106,21 @@ function workAll(pieces: readonly PieceToWork[], readings: ReadonlyMap<string, n
     const below = piece.on === undefined ? undefined : runs[piece.on]
     const others: OtherPieces = (name) => rows.get(name.toLowerCase())
     rows.set(piece.name.toLowerCase(), realRows(piece.entries, piece.size, piece.sizeNames, 100_000, others))
-    const run = workPiece({ ...piece, others, held, wrong, pieceEdges: new Map(pieceEdges), readings, room, ...(below && { start: below.edge, onFabric: { outline: below.outline, rows: below.rowsInAll, sound: below.sound, rowsBefore: below.rowsBefore, turnsAfter: below.turnsAfter, ...(below.side && { side: below.side }) } }) })
+    const run = workPiece({ ...piece, others, held, wrong, pieceEdges: new Map(pieceEdges), readings, room, ...(piece.onGrid && beginOnGrid(runs, piece.onGrid)), ...(below && { start: below.edge, onFabric: { outline: below.outline, rows: below.rowsInAll, sound: below.sound, rowsBefore: below.rowsBefore, turnsAfter: below.turnsAfter, ...(below.side && { side: below.side }) } }) })
     room = Math.max(0, room - run.stitches)
     runs.push(run)
     pieceEdges.set(piece.name.toLowerCase(), run.edge.places)
   }
   return Object.assign(runs, { held })
+}
+
+/** A border round joined motifs. */
+function beginOnGrid(runs: readonly PieceRun[], grid: JoinedGrid): Pick<PieceToWork, 'start' | 'otherStarts' | 'startUnknown' | 'onFabric'> {
+  const motifs = grid.pieces.flatMap((index) => runs[index] ?? [])
+  const [usual, ...others] = gridEdges(motifs, grid)
+  if (!usual) return { startUnknown: true }
+  const fabric = { outline: new Outline(), rows: 1, sound: motifs.every(({ sound }) => sound), rowsBefore: new Map(), turnsAfter: false }
+  return { start: usual.edge, otherStarts: others, onFabric: fabric }
 }
 
 function slipsOf(runs: readonly PieceRun[]): number {

@@ -1,6 +1,7 @@
 import type { Instruction, Join } from '../notation/syntax.ts'
 import { inSize } from '../notation/syntax.ts'
 import { isStitch } from './place.ts'
+import { compareStated } from './stated-count.ts'
 import { usesFrom } from './uses.ts'
 import type { Walk } from './walk.ts'
 import { workBlocks } from './work-blocks.ts'
@@ -66,6 +67,7 @@ function restAfter(walk: Walk, items: readonly Instruction[], next: number, rest
 }
 
 function workItem(walk: Walk, item: Instruction, rest: Rest): void {
+  if ((item.node === 'aside' || item.node === 'join') && item.neighbour) walk.neighbours.push({ ...item.neighbour, at: walk.made.length, span: { start: item.start, end: item.end } })
   switch (item.node) {
     case 'work': return workStitches(walk, item, rest)
     case 'chain': return workChain(walk, item, rest)
@@ -95,6 +97,8 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     case 'aside': {
       if (item.leaves) walk.leaves = true
       if (item.picot) walk.groups.push({ name: 'picot', size: 0 })
+      // Within a repeat it holds for one pass, and the words do not tell which.
+      if (item.stated && !rest.quiet) compareStated(walk, item.stated, { start: item.start, end: item.end })
       if (item.words) walk.said += ` ${item.words}`
       if (item.yarn !== undefined) {
         walk.yarns.push({ yarn: item.yarn, span: item })

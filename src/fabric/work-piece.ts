@@ -7,6 +7,7 @@ import type { BorderEdge } from './border-edge.ts'
 import type { Held, HeldRun } from './held.ts'
 import type { OlderRow } from './older-row.ts'
 import { edgeFor } from './edge-for.ts'
+import type { JoinedGrid } from './joined-grid.ts'
 import { turnAfter } from './turns.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { Outline } from './outline.ts'
@@ -30,8 +31,12 @@ export interface PieceToWork {
   readonly readings: ReadonlyMap<string, number>
   /** What the piece begins on: nothing, or the edge of the piece that it goes on from. */
   readonly start?: Edge
-  /** Index of the piece that it goes on from. */
+  /** Other edges that it may begin on; of a joined grid none at all where its motifs do not tell. */
+  readonly otherStarts?: State['others']
+  readonly startUnknown?: boolean
+  /** Index of the piece that it goes on from, or the grid. */
   readonly on?: number
+  readonly onGrid?: JoinedGrid
   /** The outline of the piece that it goes on from, and how many rows that has. */
   readonly onFabric?: { readonly outline: Outline; readonly rows: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
   /** Edges that the pieces before it ended with. */
@@ -113,7 +118,7 @@ export function workPiece(piece: PieceToWork): PieceRun {
   const rowsInAll = rowsBelow + rows.length
   const worked: WorkedRow[] = []
   const open = new Map<string, ReadingPoint>()
-  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: false, others: [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, gap: false }
+  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: piece.startUnknown === true, others: piece.otherStarts ?? [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, gap: false }
   let room = piece.room ?? mostStitches
   let slips = 0
   let side: 'RS' | 'WS' | undefined = piece.onFabric?.side
@@ -185,7 +190,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const asItLies = (tried: RowTry): RowTry => (mirrored ? mirroredBack(tried) : tried)
   const toWork: RowToWork = { text: textFor(row), items, edge, before: state.before }
   if (row.missing !== undefined) return cannot(row, state, setting, toWork, `it refers to ${row.missing === 'itself' ? 'itself' : `row ${row.missing}`}`)
-  if (state.unknown && state.edge.places.length === 0 && index > 0) return cannot(row, state, setting, toWork, 'the row below could not be counted')
+  if (state.unknown && state.edge.places.length === 0 && (index > 0 || piece.startUnknown)) return cannot(row, state, setting, toWork, 'the row below could not be counted')
   const unread = unreadIn(items)
   if (unread.length > 0) return cannot(row, state, setting, toWork, 'a part of it cannot be read', undefined, unread)
   const first = everyReading(toWork, setting)

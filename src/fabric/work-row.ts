@@ -5,6 +5,7 @@ import { compareTotal, saysOf, type Comparison, type Made } from './compare-tota
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import { closesItsStep, liesOn, withoutTravel, type Lies } from './lies-on.ts'
 import type { HeldRun } from './held.ts'
+import { joinNeighbours } from './join-neighbours.ts'
 import type { Stretch } from './outline.ts'
 import { turnAfter } from './turns.ts'
 import { leftOfPiece } from './older-row.ts'
@@ -13,6 +14,7 @@ import { Walk, type ReadingPoint, type RowSetting } from './walk.ts'
 import { beginWithCarried } from './work-chain.ts'
 import { workItems } from './work-items.ts'
 import { tallyOf } from './tally.ts'
+import { joinedChain, whatWasMade } from './what-was-made.ts'
 import { settleLoose } from './work-along-edge.ts'
 import type { EdgeUse, Step, Trouble, WorkedRow } from './worked-row.ts'
 
@@ -64,6 +66,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   if (edge.carry) beginWithCarried(walk, edge.carry, items)
   workItems(walk, items, { uses: 0, items: [] })
   settleSlips(walk)
+  joinNeighbours(walk)
   const idle = !items.some((item) => item.node !== 'aside' && item.node !== 'turn' && item.node !== 'join' && item.node !== 'unreadable')
   const left = idle ? 0 : leftPlaces(walk, lastSpan(items, text))
   const looseBy = settleLoose(walk, saidBy(text, setting))
@@ -189,60 +192,6 @@ function leftPlaces(walk: Walk, span: Span): number {
     if (!place.travel && (isStitch(place) || walk.worksSpaces || walk.outline)) left += 1
   }
   return left
-}
-
-function whatWasMade(walk: Walk): Made {
-  const kinds: Record<string, number> = {}
-  const spaces: Record<string, number> = {}
-  let stitches = 0
-  let chains = 0
-  for (const place of walk.made) {
-    if (place.kind === 'space') {
-      const name = `ch-${place.chains ?? 1}`
-      spaces[name] = (spaces[name] ?? 0) + 1
-      chains += place.chains ?? 1
-    } else if (!place.travel) {
-      kinds[place.kind] = (kinds[place.kind] ?? 0) + 1
-      stitches += 1
-    }
-  }
-  if (walk.laid > 0 && !walk.worked && !walk.ring) return { stitches: walk.laid, kinds: { ch: walk.laid }, spaces, chains: 0, skips: false, groups: [], tiles: 0, loose: {}, colours: undefined }
-  return { stitches, kinds, spaces, chains, skips: walk.skips, groups: walk.groups, tiles: tilesMade(walk), loose: standingAlone(walk), colours: byYarn(walk) }
-}
-
-/** `Ch 25, join with sl st to form a ring (24)`: the chains, or one fewer where the join uses one up. */
-function joinedChain(walk: Walk, said: number | undefined): Made | undefined {
-  if (walk.laid === 0 || walk.worked || !(walk.ring || walk.closedChain) || said === undefined) return undefined
-  const one = said === walk.laid - 1
-  // Chains that are counted are worked into, and not round.
-  walk.ring = false
-  walk.closedChain = true
-  if (one) walk.edge = walk.edge.slice(0, -1)
-  const count = one ? said : walk.laid
-  return { stitches: count, kinds: { ch: count }, spaces: {}, chains: 0, skips: false, groups: [], tiles: 0, loose: {} }
-}
-
-/** Stitches by yarn; undefined where the rows do not tell the yarn of each. */
-function byYarn({ made }: Walk): Readonly<Record<string, number>> | undefined {
-  const counts: Record<string, number> = {}
-  for (const { kind, travel, yarn } of made) {
-    if (travel || kind === 'space') continue
-    if (yarn === undefined) return undefined
-    counts[yarn] = (counts[yarn] ?? 0) + 1
-  }
-  return counts
-}
-
-function tilesMade({ made }: Walk): number {
-  return made.filter((place, index) => place.kind === 'space' && made[index + 1] !== undefined && isStitch(made[index + 1]!)).length
-}
-
-function standingAlone(walk: Walk): Readonly<Record<string, number>> {
-  const sizes = new Map<number, number>()
-  for (const { group } of walk.made) if (group !== undefined) sizes.set(group, (sizes.get(group) ?? 0) + 1)
-  const loose: Record<string, number> = {}
-  for (const { kind, group, travel } of walk.made) if (!travel && kind !== 'space' && (group === undefined || sizes.get(group) === 1)) loose[kind] = (loose[kind] ?? 0) + 1
-  return loose
 }
 
 function nextEdge(walk: Walk, setting: RowSetting, turned: boolean): Edge {

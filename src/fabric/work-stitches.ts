@@ -5,7 +5,7 @@ import { placesOf } from './places-of.ts'
 import type { Walk } from './walk.ts'
 import { nextGroup, noteGroup } from './work-group.ts'
 import type { Rest } from './work-items.ts'
-import { workAlongEdge } from './work-along-edge.ts'
+import { tellRateOf, workAlongEdge } from './work-along-edge.ts'
 import { workSlips } from './work-slips.ts'
 
 /** What one stitch does here: its kind, how many places it uses and how many stitches it gives. */
@@ -35,6 +35,7 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   if (doing.from === 'nothing' || beginsOnNothing(walk, item)) return fromNothing(walk, item, doing)
   if (item.target?.tiles) return alongTiles(walk, item, doing)
   if (item.target?.walk === 'edge') return workAlongEdge(walk, item, doing, rest)
+  if (item.target?.rate && item.target.count && item.count) tellRateOf(walk, item, item.target.rate, inSize(item.target.count, walk.setting.size))
   takeWithChain(walk, item)
   const target = targetOf(walk, item)
   const each = target.each
@@ -82,6 +83,7 @@ function targetOf(walk: Walk, item: Work): Placing {
   if (item.target && item.count && item.target.walk === 'each' && onlyReach(item.target) && count > 1 && reachCount(walk, item, count) === 1) {
     return { target: { walk: 'next', count: item.count, ...span }, each: 1 }
   }
+  if (item.target && overSeveral(walk, item, count)) return { target: { ...item.target, together: true }, each: count }
   if (item.target && sameNumber(walk, item, count)) return { target: item.target, each: 1 }
   if (item.target) return { target: item.target, each: item.target.walk === 'each' && onlyReach(item.target) ? reachCount(walk, item, count) : count }
   if (walk.inPlace !== undefined) return { target: { walk: 'next', ...span }, each: count }
@@ -93,6 +95,13 @@ function targetOf(walk: Walk, item: Work): Placing {
   const values = inOne ? 1 : count
   const over = item.stitch === 'dec' || item.stitch === 'inc' ? (item.stitch === 'dec' ? (item.of ?? 2) : 1) : (walk.setting.lexicon.stitch(item.stitch)?.worksOver ?? 1)
   return { target: { walk: 'next', count: { values: [values * over], ...span }, ...span }, each: inOne ? count : 1 }
+}
+
+/** `3 sc over next 2 row-ends`: 3 in each of them, or 3 over both. */
+function overSeveral(walk: Walk, { target, start }: Work, count: number): boolean {
+  if (count < 2 || target?.thing?.kind !== 'row-end' || target.walk !== 'next' || target.eachOf || target.evenly || !target.count) return false
+  const ends = inSize(target.count, walk.setting.size)
+  return ends > 1 && ends !== count && walk.choose(`over-several ${start}`, [`${count} stitches go into each of the ${ends} row-ends`, `${count} stitches go over the ${ends} row-ends together`]) === 1
 }
 
 /** `4 sc in next 4 sts`: 4 in each, or one in each of the 4. */
@@ -184,7 +193,7 @@ function closesLoop(walk: Walk, item: Work, rest: Rest): boolean {
   if (!walk.round || rest.group !== undefined || walk.made.at(-1)?.kind !== 'space') return false
   const { target } = item
   if (item.joins && walk.left > 0) walk.at = walk.end
-  const top = item.joins === true || target?.walk === 'first' || target?.thing?.kind === 'turning-chain'
+  const top = item.joins === true || target?.walk === 'first' && target.thing?.kind !== 'space' || target?.thing?.kind === 'turning-chain'
   if (!top || rest.items.some((next) => next.node === 'work' || next.node === 'group' || next.node === 'repeat')) return false
   if (findNext(walk, walk.at, undefined) < walk.end && !walk.nothingNeeded(walk.at, true) && !walk.worksSpaces) return false
   walk.at = Math.max(walk.at, walk.end)

@@ -122,5 +122,8 @@ export type Trouble =
   | { readonly kind: 'no-such-place'; readonly span: Span; readonly what: string }
   | { readonly kind: 'row-ends-passed'; readonly span: Span; readonly count: number }
   | { readonly kind: 'other-edge'; readonly span: Span; readonly named: string; readonly next: string }
+  | { readonly kind: 'stated-apart'; readonly span: Span; readonly says: number; readonly makes: number; readonly scope: 'so-far' | 'side' | 'either' }
+  | { readonly kind: 'rate-apart'; readonly span: Span; readonly told: number; readonly comes: number }
+  | { readonly kind: 'neighbour-apart'; readonly span: Span; readonly joins: number; readonly holds: number; readonly piece: string }
   | { readonly kind: 'unreadable'; readonly span: Span; readonly reason: string }
   | { readonly kind: 'unknown-stitch'; readonly span: Span; readonly word: string; readonly nearest?: string }

@@ -1,5 +1,6 @@
 import { takeOpening } from './parse-held.ts'
 import { takeNumber } from './numbers.ts'
+import { takeRate } from './parse-rate.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
@@ -90,7 +91,7 @@ function takeEdgeName(reader: Reader): EdgeName | undefined {
   }
   if (/^(entire|whole|outer|outside)$/.test(words.at(-1) ?? '') && reader.take(pieceWord)) return 'all'
   const noun = words.some((word) => edgeNoun.test(word)) || words.at(-1) === 'end' && /^(short|long|narrow)$/.test(words.at(-2) ?? '')
-  const open = reader.done || /^([,.;:()]|of|evenly|to|and|with|working|placing|in|making)$/.test(reader.word())
+  const open = reader.done || /^([,.;:()]|of|evenly|to|and|with|at|for|per|working|placing|in|making)$/.test(reader.word())
   if (!noun || !open || /^(top|bottom)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each)$/.test(reader.word(1)) && !(words.at(-1) === 'bottom' && /^(foundation|beg|beginning|starting|base)$/.test(reader.word(1)))) {
     reader.at = at
     return undefined
@@ -207,12 +208,13 @@ function rowEnds(reader: Reader, start: number, evenly: boolean): Target | undef
   if (reader.take('along|across|down|up|on|of|around')) {
     if (!takeEdgeName(reader)) reader.at -= 1
   }
-  perRow(reader)
+  const rate = evenly ? takeRate(reader) : undefined
+  if (!rate) perRow(reader)
   const toEnd = takeToEnd(reader)
   toCorner(reader)
   // `2 sc evenly along the row-ends`: 2 in all.
-  if (evenly && !count) return { walk: 'edge', edge: 'side', evenly: true, start, end: reader.end }
-  return { walk: count && !each || count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end' }, ...(evenly && { evenly: true }), ...(toEnd && /^(around|round)$/.test(reader.word(-1)) && { toEnd }), start, end: reader.end }
+  if (evenly && !count) return { walk: 'edge', edge: 'side', evenly: true, ...(rate && { rate }), start, end: reader.end }
+  return { walk: count && !each || count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end' }, ...(evenly && { evenly: true }), ...(rate && { rate }), ...(toEnd && /^(around|round)$/.test(reader.word(-1)) && { toEnd }), start, end: reader.end }
 }
 
 /** `in end of each of next 24 rows` */

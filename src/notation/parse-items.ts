@@ -3,6 +3,7 @@ import { parseBracket } from './parse-bracket.ts'
 import { parseLoose } from './parse-loose.ts'
 import { parsePlain } from './parse-plain.ts'
 import { parseStar } from './parse-star.ts'
+import { parseStated } from './parse-stated.ts'
 import { parseStitch } from './parse-stitch.ts'
 import { takeWhere } from './parse-where.ts'
 import type { Reader } from './reader.ts'
@@ -73,5 +74,5 @@ function leadsToCorner(reader: Reader): boolean {
 }
 
 function parseItem(reader: Reader, before: readonly Instruction[]): readonly Instruction[] {
-  return parseStar(reader, before) ?? parseBracket(reader, before) ?? parseBlocks(reader) ?? parseStripe(reader) ?? parsePlain(reader, before) ?? parseStitch(reader, before) ?? parseLoose(reader)
+  return parseStated(reader, before) ?? parseStar(reader, before) ?? parseBracket(reader, before) ?? parseBlocks(reader) ?? parseStripe(reader) ?? parsePlain(reader, before) ?? parseStitch(reader, before) ?? parseLoose(reader)
 }

@@ -1,4 +1,5 @@
 import { takeNumber } from './numbers.ts'
+import { takeNeighbour } from './parse-neighbour.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeStitchName } from './parse-thing.ts'
@@ -92,13 +93,14 @@ function ontoBody(reader: Reader, start: number): Aside | undefined {
 }
 
 function slipJoin(reader: Reader, start: number, before: readonly Instruction[]): Join | Aside | undefined {
+  const neighbour = takeNeighbour(reader)
+  // Nothing of this motif is used or made. The chain before it may lie between two pieces, as between two legs.
+  if (neighbour) return { ...(neighbour.piece === undefined ? { node: 'aside' } : { node: 'join', piece: true }), neighbour, start, end: reader.end }
   const target = takeTarget(reader)
-  // Joined to a neighbour on the way: nothing of this motif is used or made.
-  const { at } = reader
+  const { at: after } = reader
   if (target?.ofPiece !== undefined) return { node: 'join', piece: true, start, end: reader.end }
   if (target && reader.take('of') && takePieceName(reader) !== undefined) return { node: 'join', piece: true, start, end: reader.end }
-  reader.at = at
-  if (target && reader.take('of', 'the?', 'neighbour|neighbor|neighbouring|neighboring|adjacent|adjoining|previous|other|first|second|next', 'motif|square|hexagon|block|piece?')) return { node: 'aside', start, end: reader.end }
+  reader.at = after
   const ring = reader.take(...ringWords)
   const tojoin = reader.take('to', 'join|close')
   const worked = before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')

@@ -9,7 +9,7 @@ const ends: readonly (readonly string[])[] = [
 ]
 
 const edges: readonly (readonly string[])[] = [
-  ['across|along|down|up', 'the|this|each|first|second|left|right|short|long?', 'side|edge', 'edge?'], ['across|along|down|up', 'the?', 'row', '-?', 'ends'], ['across?', 'to', 'the?', 'next?', 'corner'],
+  ['across|along|down|up', 'the|this|each|first|second|left|right|short|long?', 'side|edge', 'edge?'], ['across|along|down|up', 'the?', 'row', '-?', 'ends'],
 ]
 
 /** Takes `across`, `around`, `to the end of the row`. */
@@ -17,7 +17,15 @@ export function takeToEnd(reader: Reader): boolean {
   if (goesOver(reader)) return false
   // `around next st` goes round a post; `around` alone goes to the end.
   if (/^(around|round|along)$/.test(reader.word()) && /^(next|each|post|posts|the|first|last|same|\d+|sc|dc|hdc|tr|st|foll|following|both|edge|front|back)$/.test(reader.word(1))) return false
-  return edges.some((words) => reader.take(...words)) || ends.some((words) => reader.take(...words)) && endTail(reader)
+  return takeToCorner(reader) || edges.some((words) => reader.take(...words)) || ends.some((words) => reader.take(...words)) && endTail(reader)
+}
+
+/** Takes `to next corner`; `to corner ch-2 sp` names the space itself. */
+export function takeToCorner(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('across?', 'up?', 'to', 'the?', 'next?', 'corner') && !/^(sp|space|ch|st|stitch|sc|dc|hdc|tr|\d+)$/.test(reader.word())) return true
+  reader.at = at
+  return false
 }
 
 /** `across next 10 sts`, `across the last 5 sts`, `across 10 sts`: over so many, and not to the end. */

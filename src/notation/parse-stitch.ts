@@ -1,6 +1,7 @@
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import { skippedCountLater, takeCountsAs } from './parse-counts-as.ts'
 import { parseAgain } from './parse-again.ts'
+import { takeRows } from './parse-rate.ts'
 import { leftLater } from './parse-reach.ts'
 import { parseShape } from './parse-shape.ts'
 import { takeLegs, takeTogether } from './parse-together.ts'
@@ -29,6 +30,7 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
   const draft: Draft = { node: 'work' }
   // `work in sc to last 2 sts`
   if (reader.word() === 'work' && reader.word(1) === 'in' && reader.vocabulary.stitchAt([reader.word(2)])) reader.at += 2
+  if (reader.word() === 'pick' && reader.word(1) === 'up' && reader.peek(2)?.kind === 'number' && !/^(lp|loop)s?$/.test(reader.word(3))) reader.at += 2
   takeLoop(reader, draft)
   const about = reader.take('about|approximately|approx')
   const legged = namesLegs(reader)
@@ -41,7 +43,7 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
   const nameFrom = reader.at
   reader.take('last|final')
   for (let word = reader.takeOne(beginnings); word && reader.vocabulary.stitchAt([word, reader.word()])?.words !== 2; word = reader.takeOne(beginnings));
-  if (!takeName(reader, draft)) {
+  if (!takeName(reader, draft) && !(count && atRate(reader, draft))) {
     reader.at = at
     return undefined
   }
@@ -64,6 +66,15 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
     return [{ ...times2([single], count, start, reader.end), prefixed: true }]
   }
   return [...passed, multiplied(reader, work)]
+}
+
+/** `3 sts for every 2 rows`: of the stitch in hand. */
+function atRate(reader: Reader, draft: Draft): boolean {
+  const { at } = reader
+  const rated = reader.take('sts|st|stitches|stitch') && /^(for|per|to)$/.test(reader.word()) && takeRows(reader) !== undefined
+  reader.at = rated ? at + 1 : at
+  if (rated) draft.stitch = 'st'
+  return rated
 }
 
 /** `dc in 2nd st and in each st across` at a row's start: the stitches before it are skipped. */

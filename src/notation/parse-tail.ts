@@ -7,7 +7,7 @@ import { takeKeepBack, takeToEnd } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { Target } from './syntax.ts'
+import type { Target, Thing } from './syntax.ts'
 
 /** A target while it is read. */
 export type Draft = { -readonly [K in keyof Target]?: Target[K] }
@@ -28,6 +28,9 @@ export function takeRowOf(reader: Reader, draft: Draft): void {
   const ofRow = skipped ?? takeRowNamed(reader, 'left', 'unworked', 'on|of|in|from') ?? takeRowNamed(reader, 'unworked|left?', 'of|on|from|left|in', 'of|on|from?')
   if (ofRow !== undefined) draft.ofRow = ofRow
 }
+
+/** Where a side ends: the corner space, or the corner stitch of an edge without spaces. */
+export const corner: Thing = { kind: 'space', where: 'corner' }
 
 /** What may follow: `across`, `of next tile` (which has one space), `to last 3 sts`, `of ch-3`, `around`, `below`, `BLO`. */
 export function takeTail(reader: Reader, draft: Draft): void {
@@ -53,13 +56,19 @@ export function takeTail(reader: Reader, draft: Draft): void {
     if (ofPiece !== undefined) draft.ofPiece = ofPiece
     else reader.at = piece
   }
-  takeUntil(reader, draft)
-  if (draft.until) return
+  if (takeUntil(reader, draft)) return
   // `dc in each dc across front`: a part of the piece ends where the next thing is named.
   if (draft.walk === 'each' && reader.take('across|along|over', 'the?', 'left|right|first|second?', 'front|back|sleeve|body|yoke|shoulder|panel')) {
     draft.until = { kind: 'space' }
     return
   }
+  takeReach(reader, draft)
+  if (draft.walk === 'next' && draft.thing && draft.toEnd && !draft.count) draft.walk = 'each'
+  if (takeBelow(reader)) draft.walk = 'below'
+}
+
+/** `across the bottom`, `around`, `to next corner`: as far as an edge goes. */
+function takeReach(reader: Reader, draft: Draft): void {
   const { at } = reader
   const edge = alongEdge(reader, reader.start)
   if (edge?.walk === 'edge' && edge.edge) {
@@ -71,10 +80,9 @@ export function takeTail(reader: Reader, draft: Draft): void {
     if (takeToEnd(reader)) {
       draft.toEnd = true
       if (reader.all.slice(at, reader.at).some(({ text }) => /^(across|along)$/i.test(text))) draft.across = true
+      if (reader.word(-1) === 'corner') draft.until = corner
     }
   }
-  if (draft.walk === 'next' && draft.thing && draft.toEnd && !draft.count) draft.walk = 'each'
-  if (takeBelow(reader)) draft.walk = 'below'
 }
 
 /** `ch of foundation`, `ch on opposite side of foundation ch`, `ch of the underside`: which chains these are. */
@@ -87,14 +95,18 @@ function takeFoundation(reader: Reader): void {
 }
 
 /** `sc in each sc to ch-2 sp`, `to next corner`: it ends before that. */
-export function takeUntil(reader: Reader, draft: Draft): void {
+export function takeUntil(reader: Reader, draft: Draft): boolean {
   const { at } = reader
-  if (draft.walk !== 'each' || !reader.take('across?', 'up?', 'to|until', 'the?', 'next|first?')) return
+  if (draft.walk !== 'each' || !reader.take('across?', 'up?', 'to|until', 'the?', 'next|first?')) return false
   const centre = reader.take('center|centre|middle|first', 'st|stitch|sc|dc|hdc|tr', 'of|in', 'the?', 'next|each?')
   const found = takeThing(reader)
   const thing = centre && found?.where === 'corner' ? { kind: 'stitch' as const, where: 'corner' as const } : found
-  if (thing && (thing.kind === 'space' || thing.where === 'corner')) draft.until = thing
-  else reader.at = at
+  if (!thing || thing.kind !== 'space' && thing.where !== 'corner') {
+    reader.at = at
+    return false
+  }
+  draft.until = thing
+  return true
 }
 
 export function takeBelow(reader: Reader): boolean {

@@ -1,9 +1,10 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeHeldTail, takeHeldWord } from './parse-held.ts'
-import { takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
+import { corner, takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
 import { takeLoop } from './parse-loop.ts'
 import { alongEdge } from './parse-edge.ts'
+import { takeRate, takeRows } from './parse-rate.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
 import { chainWords, gluedSpace, takeThing, thingHere } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
@@ -24,9 +25,12 @@ export function takeTarget(reader: Reader, needsWord = true): Target | undefined
   if (takeToMarker(reader)) return { walk: 'each', toMarker: true, start, end: reader.end }
   const back = takeKeepBack(reader)
   if (back) return { walk: 'each', keepBack: back, start, end: reader.end }
-  const along = alongEdge(reader, start)
-  if (along) return along
-  if (takeToEnd(reader)) return { walk: 'each', toEnd: true, start, end: reader.end }
+  const along = atRate(reader, start) ?? alongEdge(reader, start)
+  if (along) {
+    const rate = along.rate ? undefined : takeRate(reader)
+    return rate ? { ...along, rate, end: reader.end } : along
+  }
+  if (takeToEnd(reader)) return { walk: 'each', toEnd: true, ...(reader.word(-1) === 'corner' && { until: corner }), start, end: reader.end }
   const into = reader.takeOne(intoWords)
   if (!into && needsWord && !/^(next|each|last|first|same|every|ea|foll|following)$/.test(reader.word())) return undefined
   takeLoop(reader, draft)
@@ -45,6 +49,17 @@ export function takeTarget(reader: Reader, needsWord = true): Target | undefined
   }
   takeTail(reader, draft)
   return { ...(draft as Target), start, end: reader.end }
+}
+
+/** `for every 2 rows along side edge`, `along side for every 2 rows`: a rate, along the edge that is named, or the side that comes next. */
+function atRate(reader: Reader, start: number): Target | undefined {
+  const { at } = reader
+  const rows = takeRows(reader)
+  const edge = alongEdge(reader, reader.start)
+  const late = rows ?? (edge?.walk === 'edge' ? takeRows(reader) : undefined)
+  if (late && (!edge || edge.walk === 'edge')) return { walk: 'edge', edge: 'side', ...edge, rate: { rows: late, about: false }, start, end: reader.end }
+  reader.at = at
+  return undefined
 }
 
 /** Fills the draft with how the places are walked. */

@@ -14,7 +14,7 @@ const groupWords: Readonly<Record<string, string>> = {
 export function takeThing(reader: Reader): Thing | undefined {
   const at = reader.at
   // Two corners that were joined lie between the motifs as places like the others.
-  if (reader.take('joined', 'corner', 'sp|sps|space|spaces|st|sts?')) return { kind: 'any' }
+  if (reader.take('joined', 'corner', 'sp|sps|space|spaces|st|sts?') || reader.take('join|joins')) return { kind: 'any' }
   const adjective = takeAdjectives(reader)
   const found = thingHere(reader)
   if (found) return adjective ? { ...found, where: adjective } : found
@@ -35,6 +35,7 @@ function takeAdjectives(reader: Reader): 'corner' | 'side' | undefined {
 }
 
 export function thingHere(reader: Reader): Thing | undefined {
+  if (reader.take('st|sts|stitch', 'and|or|&', 'in?', 'each?', 'join|joins')) return { kind: 'stitch' }
   if (reader.takeOne(stitchWords)) return reader.take(',|and', 'in?', 'each?', 'row', '-?', 'end|ends', ',?', 'and', 'each?', 'foundation|beg|base?', 'ch|chain') || reader.take('and|or|&', 'in?', 'each?', 'row', '-?', 'end|ends') || reader.take('and', 'end', 'of', 'each?', 'row|rows') ? { kind: 'edge' } : { kind: 'stitch' }
   const loops = chainLoop(reader)
   if (loops) return loops

@@ -59,6 +59,8 @@ export interface Target extends Span {
   readonly loop?: 'back' | 'front' | 'third' | 'free'
   /** `of Rnd 2`: the row whose places are meant; else the row below. */
   readonly ofRow?: number
+  /** `3 sc for every 2 rows`: as many rows to so many stitches; those that were named before, unless it says its own. */
+  readonly rate?: { readonly stitches?: Num; readonly rows: Num; readonly about: boolean }
   /** `60 sc evenly along 30 row-ends`: the number before is that of the stitches in all. */
   readonly evenly?: boolean
   /** `28 held sts`, `first ch of left underarm`: stitches that an earlier row passed over and that wait, or the chain over them; in these words. */
@@ -230,6 +232,17 @@ export interface Join extends Span {
   readonly inFirst?: boolean
   /** Joined to another piece, by the chain that was made before. */
   readonly piece?: boolean
+  readonly neighbour?: Neighbour
+}
+
+/** A place of the motif beside this one, to which a motif is joined as it is worked. */
+export interface Neighbour {
+  readonly space: boolean
+  readonly corner: boolean
+  /** `next ch-3 sp`: none is passed before it. */
+  readonly next: boolean
+  /** The piece that is named; left out for `previous motif`. */
+  readonly piece?: string
 }
 
 /** `Join B in any ch-2 sp`, `with A, sl st in first st`: where the hook begins. */
@@ -257,6 +270,15 @@ export interface Aside extends Span {
   readonly picot?: boolean
   /** It fastens the row to another edge, whose other places wait. */
   readonly leaves?: boolean
+  readonly neighbour?: Neighbour
+  readonly stated?: Stated
+}
+
+/** A count in the middle of a row: of all so far, of a side, or of either or the step before it. */
+export interface Stated {
+  readonly count: Num
+  readonly kind?: string
+  readonly scope: 'so-far' | 'side' | 'either'
 }
 
 export interface Unreadable extends Span {

@@ -38,7 +38,7 @@ export function checkOnce(source: Source): CheckedPattern {
   const defined = new Set(pattern.stitches.map(({ abbr }) => abbr))
   const termsSpan = pattern.places.get('terms')
   const prose = [...prosePlaces(pattern), ...remarks.map(({ span }) => span)]
-  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, split, waiting, definitions: legsDefined(pattern), prose, ...(termsSpan && { termsSpan }), seams: pattern.seams.map(({ join, ease, wrongSides, span }) => ({ join, ease: ease === true, ...(wrongSides && { wrongSides }), span })) }, pattern.sizes)
+  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, split, waiting, definitions: legsDefined(pattern), prose, ...(termsSpan && { termsSpan }), seams: pattern.seams.map(({ ease, ...seam }) => ({ ...seam, ease: ease === true })) }, pattern.sizes)
   const all = [...diagnostics, ...found, ...referencesNotFound(pattern, pieces), ...senseFindings({ pattern, pieces, facts, remarks, told: [...diagnostics, ...found] })]
   const parted = acceptWarnings(pattern, pieces, all)
   return { source, pattern, pieces, ...parted, diagnostics: inOrder(parted.diagnostics) }
@@ -58,7 +58,8 @@ function workAll(pattern: Pattern) {
   for (let size = 0; size < count; size += 1) {
     const together = workInConventions(read.map(({ piece, entries }) => {
       const on = pattern.pieces.findIndex(({ name }) => name === piece.on)
-      return { name: piece.name, entries, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }) }
+      const grid = pattern.seams.find((seam) => seam.grid && seam.name === piece.on)
+      return { name: piece.name, entries, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }), ...(grid?.grid && piece.on !== undefined && on < 0 && { onGrid: { ...grid.grid, pieces: indexesOf(pattern, grid.join) } }) }
     }))
     if (split.length === 0) split = together.split
     waiting.push(...stillWaiting(together.held, pattern).map(({ places, span }) => ({ size, stitches: places.length, span })))
@@ -70,10 +71,14 @@ function workAll(pattern: Pattern) {
         piece, rows, edges: pieceEdges(run, words), ...(sizes[size] !== undefined && { size: sizes[size] }),
         between: remarks.map(({ span, after }) => ({ text: textOf(source, span), at: span.start, afterRow: lastRowOf(rows, entries[after - 1]?.span.start) })),
       })
-      facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, edge: seamEdge(run), sound: run.sound, ...(piece.symmetrical && { symmetrical: piece.nameSpan }) })
+      facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, make: piece.make, edge: seamEdge(run), sound: run.sound, ...(piece.symmetrical && { symmetrical: piece.nameSpan }) })
     }
   }
   return { pieces, facts, waiting, undecided: [...undecided.values()], split, words, remarks: read.flatMap(({ piece, remarks }) => remarks.map(({ span }) => ({ span, piece: piece.name }))) }
+}
+
+function indexesOf({ pieces }: Pattern, names: readonly string[]): readonly number[] {
+  return pieces.flatMap(({ name }, index) => (names.includes(name) ? [index] : []))
 }
 
 /** What a row passes over waits for a later one where it says what for, and the pattern takes such stitches up. */

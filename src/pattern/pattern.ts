@@ -128,6 +128,10 @@ export interface Piece {
 
 export interface Seam {
   readonly join: readonly string[]
+  /** Motifs side by side, and below one another. */
+  readonly grid?: { readonly across: number; readonly down: number }
+  /** What a joined grid is called. */
+  readonly name?: string
   readonly by?: string
   readonly wrongSides?: 'together' | 'apart'
   readonly ease?: boolean

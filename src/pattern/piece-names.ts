@@ -19,7 +19,10 @@ export function writtenPieceNames(root: KeysEntry): ReadonlySet<string> {
 export function nameFindings(root: KeysEntry, values: PatternValues, written: ReadonlySet<string>): readonly Diagnostic[] {
   return [
     ...twice(root, 'size', (values.sizes ?? []).map((name, index) => ({ name, path: ['sizes', index] }))),
-    ...twice(root, 'piece', values.pieces.map(({ name }, index) => ({ name, path: ['pieces', index, 'name'] }))),
+    ...twice(root, 'piece', [
+      ...values.pieces.map(({ name }, index) => ({ name, path: ['pieces', index, 'name'] })),
+      ...gridsOf(values).map(({ name, index }) => ({ name, path: ['seams', index, 'name'] })),
+    ]),
     ...onFindings(root, values, written),
     ...seamFindings(root, values, written),
   ]
@@ -37,12 +40,19 @@ function twice(root: KeysEntry, what: string, names: readonly { readonly name: s
   })
 }
 
+/** Joined grids that have a name, with the last piece in them. */
+function gridsOf({ seams = [], pieces }: PatternValues): readonly { readonly name: string; readonly index: number; readonly last: number }[] {
+  return seams.flatMap(({ name, grid, join }, index) => (name !== undefined && grid ? [{ name, index, last: pieces.findLastIndex((piece) => join.includes(piece.name)) }] : []))
+}
+
 function onFindings(root: KeysEntry, values: PatternValues, written: ReadonlySet<string>): readonly Diagnostic[] {
   const pieces = entryAt(root, ['pieces'])
   const all = pieces?.kind === 'list' ? [...pieces.items] : []
   const diagnostics: Diagnostic[] = []
-  const names = [...written]
-  const placeOf = new Map<string, number>()
+  const grids = gridsOf(values)
+  const names = [...written, ...grids.map(({ name }) => name)]
+  // A border of a grid comes after the last of its motifs.
+  const placeOf = new Map(grids.map(({ name, last }) => [name, last] as const))
   values.pieces.forEach(({ name }, index) => placeOf.has(name) || placeOf.set(name, index))
   const gone = new Set<number>()
   values.pieces.forEach(({ name, on }, index) => {

@@ -42,8 +42,8 @@ export function toPattern(source: Source, { root, values, body }: {
       rows: spanOf('pieces', index, 'rows'),
       nameSpan: spanOf('pieces', index, 'name'),
     })),
-    seams: (values.seams ?? []).map(({ join, by, ease, ...seam }, index) =>
-      said({ join, by, wrongSides: seam['wrong-sides'], ease, span: spanOf('seams', index) })),
+    seams: (values.seams ?? []).map(({ join, grid, name, by, ease, ...seam }, index) =>
+      said({ join, grid, name, by, wrongSides: seam['wrong-sides'], ease, span: spanOf('seams', index) })),
     finished: (values.finished ?? []).map(({ what, of, is }, index) =>
       said({ what, of, is: forEachSize(is, sizes.length), span: spanOf('finished', index) })),
     licence: values.licence,

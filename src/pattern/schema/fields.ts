@@ -64,6 +64,12 @@ export function length(meaning: string) {
   return z.string(must).regex(lengthForm, must).transform(centimetres).describe(meaning)
 }
 
+/** So many by so many, `5 x 7`. Both numbers come out. */
+export function grid(meaning: string) {
+  const must = 'must be two numbers such as `5 x 7`'
+  return z.string(must).regex(/^[1-9]\d{0,2} ?(?:x|×|by) ?[1-9]\d{0,2}$/, must).transform(twoNumbers).describe(meaning)
+}
+
 /** One value for every size, or a list with one for each. A list comes out. */
 export function perSize<Value extends z.ZodType>(value: Value, meaning: string) {
   return z.union([value.transform((one) => [one]), z.array(value).min(1, 'must hold at least one value')]).describe(meaning)
@@ -84,6 +90,11 @@ export function keys<Shape extends z.ZodRawShape>(shape: Shape, meaning: string)
 
 function exampleOf(shape: z.ZodRawShape): string {
   return listOf(Object.keys(shape).slice(0, 3).map((key) => `\`${key}\``))
+}
+
+function twoNumbers(written: string): { readonly across: number; readonly down: number } {
+  const [across, down] = written.split(/\D+/).map(Number)
+  return { across: across!, down: down! }
 }
 
 function numberOf(value: unknown): unknown {

@@ -1,10 +1,12 @@
 import * as z from 'zod'
-import { choice, keys, text, yesNo } from './fields.ts'
+import { choice, grid, keys, text, yesNo } from './fields.ts'
 
 /** Pieces that are joined. */
 export const seam = keys({
   join: z.array(text('The name of a piece.'), 'must be a list of pieces such as `[Front, Back]`').min(1, 'must name at least one piece')
     .describe('The pieces that are joined, by their names.'),
+  grid: grid('How many motifs lie side by side, and how many below one another, as `5 x 7`. Several kinds in `join` lie among one another.').optional(),
+  name: text('What the joined grid is called, as `Blanket`, for a border that goes on from it.').optional(),
   by: text('How: `whip stitch`, `mattress stitch`, `sl st through both`.').optional(),
   'wrong-sides': choice(['together', 'apart'], 'Whether the wrong sides lie together while joining.').optional(),
   ease: yesNo('Whether a longer edge is eased in to a shorter one, so that the two need not match stitch for stitch.').optional(),

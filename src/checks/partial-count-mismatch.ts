@@ -1,0 +1,19 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import { counted } from '../diagnostics/words.ts'
+import type { RowFacts } from './facts.ts'
+import { rowName, tallyOf } from './row-words.ts'
+
+const made = { 'so-far': 'has made so far', side: 'has made along this side', either: 'has made just before' }
+
+/** A count in the middle of a row is where a maker stops to compare. */
+export function partialCountMismatch({ source, row }: RowFacts): Diagnostic | undefined {
+  const trouble = row.troubles.find((found) => found.kind === 'stated-apart')
+  if (!trouble) return undefined
+  return {
+    code: 'partial-count-mismatch',
+    message: `${rowName(row)} speaks of ${counted(trouble.says, 'stitch')} in its middle, but ${made[trouble.scope]} ${trouble.makes}`,
+    primary: { span: trouble.span, text: `says ${trouble.says}, makes ${trouble.makes}` },
+    secondary: [],
+    tally: tallyOf(source, row),
+  }
+}

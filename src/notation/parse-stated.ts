@@ -1,0 +1,33 @@
+import { takeNumber } from './numbers.ts'
+import { takeStitchName } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+import type { Instruction, Stated } from './syntax.ts'
+
+/**
+ * A count in the middle of a row:
+ *
+ *   — 20 sc made so far   (20 sts so far)   you should now have 20 sc   (25 sts along this side)   (20 sts)
+ */
+export function parseStated(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
+  if (!before.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat')) return undefined
+  const { at, start } = reader
+  const stated = takeStated(reader)
+  if (stated) return [{ node: 'aside', stated, start, end: reader.end }]
+  reader.at = at
+  return undefined
+}
+
+function takeStated(reader: Reader): Stated | undefined {
+  const close = reader.take('(') ? ')' : reader.take('[') ? ']' : undefined
+  const now = reader.take('you', 'should|will|must?', 'now?', 'have', 'now?') || reader.take('for', 'a', 'total', 'of')
+  const count = takeNumber(reader)
+  if (!count) return undefined
+  const plain = reader.take('st|sts|stitch|stitches')
+  const kind = plain ? undefined : takeStitchName(reader)
+  const made = reader.take('made|worked|done|completed')
+  const soFar = reader.take('so', 'far') || reader.take('up', 'to', 'here') || now && reader.take('in', 'all')
+  const ofSide = !soFar && reader.take('along|on|for|across|down|up', 'this|that|the|each|every', 'first|second|third|last|other|long|short|left|right?', 'side|edge', 'made|worked?')
+  if (close ? !reader.take(close) : !reader.done && !/^[,;.:—–]$/.test(reader.word())) return undefined
+  const scope = soFar || now ? 'so-far' : close && ofSide ? 'side' : close && (plain || made) ? 'either' : undefined
+  return scope && { count, ...(kind !== undefined && { kind }), scope }
+}
