@@ -34,6 +34,19 @@ function begunSide(walk: Walk, from: number): boolean {
   return from < Math.max(walk.last, 0) && next?.kind === 'row-end' && before?.kind === 'row-end' && walk.taken.has(before) && !walk.taken.has(next)
 }
 
+/** Fewer row-ends than this may be any part of a side, such as a corner or a tab (common practice, no source). */
+const plainlyASide = 3
+
+/** A flat row that stops one row-end before its side ends was counted one short: so near the end nobody stops without saying so. */
+export function stopsOneShort(walk: Walk, span: Span): void {
+  const [worked, left, beyond] = [walk.edge[walk.at - 1], walk.edge[walk.at], walk.edge[walk.at + 1]]
+  const stretch = left && walk.outline?.stretchOf.get(left)
+  if (!worked || left?.kind !== 'row-end' || !stretch || walk.outline!.risers.has(left) || walk.outline!.stretchOf.get(worked) !== stretch) return
+  const side = stretch.places.filter((place) => walk.taken.has(place)).length
+  if (side < plainlyASide || side !== stretch.places.length - 1 || beyond && walk.outline!.stretchOf.get(beyond) === stretch) return
+  walk.trouble({ kind: 'row-ends-passed', span, count: 1 })
+}
+
 /** Row-ends of straight sides and stitches from one index to before another. */
 export function passedOver(walk: Walk, from: number, to: number): { readonly passed: number; readonly missed: number } {
   let passed = 0

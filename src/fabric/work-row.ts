@@ -1,6 +1,6 @@
 import { inSize, type Instruction, type RowText } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
-import { passedInSilence, passedOver } from './along-outline.ts'
+import { passedInSilence, passedOver, stopsOneShort } from './along-outline.ts'
 import { compareTotal, saysOf, type Comparison, type Made } from './compare-total.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import { closesItsStep, liesOn, withoutTravel, type Lies } from './lies-on.ts'
@@ -73,7 +73,10 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   if (left > 0 && left === keptBackAtEnd(items, setting.size)) walk.leaves = true
   if (left > 0 && closesItsStep(walk, left)) walk.leaves = true
   // A row along one edge of a piece leaves the others as they are; a round goes along all of them.
-  if (walk.outline && !setting.round) walk.leaves = true
+  if (walk.outline && !setting.round) {
+    if (!walk.leaves && !evenlySaid(items)) stopsOneShort(walk, lastSpan(items, text))
+    walk.leaves = true
+  }
   if (left > 0 && !walk.leaves) walk.trouble({ kind: 'left-over', span: lastSpan(items, text), count: left })
   const made = joinedChain(walk, saidBy(text, setting)) ?? whatWasMade(walk)
   const comparison = compareTotal(text.totals, made, setting.size, before, setting.conventions.chainsCount, setting.lexicon)
@@ -108,6 +111,11 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     ...(looseBy !== 0 && walk.loose && { loose: { span: walk.loose.span, by: looseBy, holds: made.stitches - looseBy } }),
     comesOut: troubles.length === 0 && comparison.totalAgrees && comparison.kindsAgree && comparison.changeAgrees,
   }
+}
+
+/** `evenly` leaves it to the maker how the row-ends are used. */
+function evenlySaid(items: readonly Instruction[]): boolean {
+  return items.some((item) => item.node === 'work' && (item.target?.evenly === true || item.about === true))
 }
 
 function lastSpan(items: readonly Instruction[], text: RowText): { readonly start: number; readonly end: number } {
