@@ -6,7 +6,7 @@ import type { Instruction, Stated } from './syntax.ts'
 /**
  * A count in the middle of a row:
  *
- *   — 20 sc made so far   (20 sts so far)   you should now have 20 sc   (25 sts along this side)   (20 sts)
+ *   — 20 sc made so far   (20 sts so far)   you should now have 20 sc   (25 sts along this side)   (20 sts)   down the side (20 sc), …
  */
 export function parseStated(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   if (!before.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat')) return undefined
@@ -18,6 +18,8 @@ export function parseStated(reader: Reader, before: readonly Instruction[]): rea
 }
 
 function takeStated(reader: Reader): Stated | undefined {
+  // `… down the left edge (80 dc), ch 1`: a bracket that follows its stitches without a comma.
+  const follows = reader.at > 0 && !/^[,;.:*]$/.test(reader.word(-1))
   const close = reader.take('(') ? ')' : reader.take('[') ? ']' : undefined
   const now = reader.take('you', 'should|will|must?', 'now?', 'have', 'now?') || reader.take('for', 'a', 'total', 'of')
   const count = takeNumber(reader)
@@ -28,6 +30,6 @@ function takeStated(reader: Reader): Stated | undefined {
   const soFar = reader.take('so', 'far') || reader.take('up', 'to', 'here') || now && reader.take('in', 'all')
   const ofSide = !soFar && reader.take('along|on|for|across|down|up', 'this|that|the|each|every', 'first|second|third|last|other|long|short|left|right?', 'side|edge', 'made|worked?')
   if (close ? !reader.take(close) : !reader.done && !/^[,;.:—–]$/.test(reader.word())) return undefined
-  const scope = soFar || now ? 'so-far' : close && ofSide ? 'side' : close && (plain || made) ? 'either' : undefined
+  const scope = soFar || now ? 'so-far' : close && ofSide ? 'side' : close && (plain || made || follows && kind !== undefined && (reader.done || /^[,;.]$/.test(reader.word()))) ? 'either' : undefined
   return scope && { count, ...(kind !== undefined && { kind }), scope }
 }

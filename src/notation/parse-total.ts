@@ -8,7 +8,7 @@ export function takeTotals(reader: Reader): { readonly totals: readonly Total[];
   const totals: Total[] = []
   let all = [...reader.all]
   for (;;) {
-    const found = sentence(all, reader) ?? atEnd(all, reader) ?? beforeTurn(all, reader) ?? afterSign(all, reader)
+    const found = sentence(all, reader) ?? atEnd(all, reader) ?? (totals.length === 0 ? beforeTurn(all, reader) : undefined) ?? afterSign(all, reader)
     if (!found) break
     totals.unshift(found.total)
     all = found.rest
