@@ -1,6 +1,7 @@
 import { parseItems } from './parse-items.ts'
 import { parseCount } from './parse-count.ts'
 import { Reader } from './reader.ts'
+import { takeReference } from './row-reference.ts'
 import type { Total } from './syntax.ts'
 
 /** The counts that stand at a row's end, and the tokens that are left to be read as instructions. */
@@ -106,7 +107,7 @@ function beforeTurn(all: Reader['all'], reader: Reader): Found | undefined {
     const open = openOf(all, close)
     if (open === undefined) return undefined
     const total = endsSizeList(all.slice(0, close + 1), open, reader) ? undefined : parseCount(all, open, close, reader)
-    if (!total || !worksBefore(all.slice(0, open), reader)) return undefined
+    if (!total || !worksBefore(all.slice(0, open), reader) && takeReference(new Reader(all.slice(0, open), reader.vocabulary)) === undefined) return undefined
     const after = new Reader(all.slice(close + 1), reader.vocabulary)
     const items = parseItems(after, () => false)
     const quiet = items.every((item) => item.node === 'turn' || item.node === 'join' || item.node === 'aside' || item.node === 'leave' || item.node === 'chain' || item.node === 'start' || item.node === 'work' && item.stitch === 'sl st')
