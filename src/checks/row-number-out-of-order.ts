@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import { partStarts, writtenNumbers } from '../fabric/part-starts.ts'
 import { holdsFor } from '../fabric/plan-rows.ts'
 import type { WrittenEntry } from '../fabric/real-rows.ts'
 import type { PieceFacts } from './facts.ts'
@@ -6,17 +7,20 @@ import type { PieceFacts } from './facts.ts'
 /** Row numbers run on by one; none is missing, none stands twice. A piece may begin at any number. */
 export function rowNumberOutOfOrder({ entries, size, sizes }: PieceFacts): readonly Diagnostic[] {
   const found: Diagnostic[] = []
-  const filled = new Set<number>()
+  let filled = new Set<number>()
+  // Numbers of all parts: the first shoulder may be longer than the second, and the next part goes on after the longer one.
+  const ever = new Set<number>()
+  const starts = partStarts(entries.filter(({ label }) => holdsFor(label, size, sizes)), size)
   let last: number | undefined
   let alternates: number | undefined
-  const all = new Set(entries.flatMap((entry) => numbersOf(entry, size)))
+  const all = new Set(entries.flatMap((entry) => writtenNumbers(entry, size)))
   // Rows listed apart (`Rows 3, 5 and 9`) stand out of order as they are written, and in order as they are worked.
-  const lists = entries.some((entry) => isList(numbersOf(entry, size)))
+  const lists = entries.some((entry) => isList(writtenNumbers(entry, size)))
   // A row of other sizes only is not worked in this one; its number is not missing either.
   const elsewhere = new Set(entries.filter(({ label }) => !holdsFor(label, size, sizes)).flatMap(({ label }) => label?.numbers ?? []))
   for (const [index, entry] of entries.entries()) {
     if (!holdsFor(entry.label, size, sizes)) continue
-    const numbers = numbersOf(entry, size)
+    const numbers = writtenNumbers(entry, size)
     const { bySize } = entry.label ?? {}
     // Where the list of numbers lacks this size, that is the slip, and no number can be told from it.
     if (bySize && !bySize[size]) last = undefined
@@ -27,12 +31,19 @@ export function rowNumberOutOfOrder({ entries, size, sizes }: PieceFacts): reado
     }
     if (entry.label?.alternate) alternates = numbers[0]! % 2
     const first = numbers[0]!
-    const slip = last === undefined ? undefined : slipBetween(last, first, alternates, filled, elsewhere, lists ? all : none)
+    if (starts.has(entry)) {
+      last = first - 1
+      filled = new Set([...ever].filter((number) => number < first))
+    }
+    const slip = last === undefined ? undefined : slipBetween(last, first, alternates, entry.headed ? ever : filled, elsewhere, lists ? all : none)
     if (slip && numbers.length === numbers.at(-1)! - first + 1) found.push(diagnostic(entry, slip, first, last!))
     const expected = last === undefined ? first : last + 1
     // A label alone may be wrong: the next row goes on from the number that was due.
     const mistyped = slip !== undefined && numbers.length === 1 && following(entries, index, size) === expected + 1
-    for (const number of mistyped ? [expected] : numbers) filled.add(number)
+    for (const number of mistyped ? [expected] : numbers) {
+      filled.add(number)
+      ever.add(number)
+    }
     last = mistyped ? expected : numbers.at(-1)!
   }
   return found
@@ -41,19 +52,10 @@ export function rowNumberOutOfOrder({ entries, size, sizes }: PieceFacts): reado
 /** The number that the next numbered row begins with. */
 function following(entries: readonly WrittenEntry[], index: number, size: number): number | undefined {
   for (const entry of entries.slice(index + 1)) {
-    const [first] = numbersOf(entry, size)
+    const [first] = writtenNumbers(entry, size)
     if (first !== undefined) return first
   }
   return undefined
-}
-
-/** No range that a person writes is longer. */
-const longest = 20_000
-
-function numbersOf(entry: WrittenEntry, size: number): readonly number[] {
-  const range = entry.label?.bySize?.[size]
-  if (!range) return entry.label?.numbers ?? []
-  return Array.from({ length: Math.max(0, Math.min(range.last - range.first + 1, longest)) }, (_, index) => range.first + index)
 }
 
 function isList(numbers: readonly number[]): boolean {

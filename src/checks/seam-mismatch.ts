@@ -39,6 +39,8 @@ interface Words {
 function mismatch(seam: Seam, pieces: readonly PieceFacts[]): Words | undefined {
   // A row that does not add up makes the edge wrong too: that is the same slip.
   if (pieces.length < 2 || !pieces.every(({ sound, edge }) => sound && edge.stitches > 0)) return undefined
+  // Fronts and backs with necks of their own meet along sides and shoulders.
+  if (pieces.some(({ edge }) => edge.inParts)) return bySides(seam, pieces)
   const counts = pieces.map(({ edge }) => edge.stitches)
   if (new Set(counts).size > 1) return byNumber(seam, pieces, counts)
   return seam.ease ? undefined : byCorners(seam, pieces) ?? byBorderCorners(pieces)

@@ -46,6 +46,8 @@ export interface SeamEdge {
   readonly sections: readonly Section[]
   /** What lies between its corners, in the order of the sections. */
   readonly sides: readonly Omit<MotifSide, 'places'>[]
+  /** It ends in parts of their own, such as two shoulders: each has a top, and between them lies a neck. */
+  readonly inParts: boolean
   /** The right side is told: else the order may as well be the other. */
   readonly sided: boolean
 }
@@ -60,6 +62,7 @@ export function seamEdge(run: PieceRun): SeamEdge {
     stitches: round ? run.edge.places.filter((place) => isStitch(place)).length : walk.reduce((sum, { stitches }) => sum + stitches, 0),
     round, sided,
     sides: (run.side === 'WS' ? sides.toReversed() : sides).map(({ places: _, ...side }) => side),
+    inParts: !round && run.rows.some(({ anew }) => anew === true),
     // A right-handed worker goes along a top from right to left, as seen from the side that is worked on.
     sections: fromTop(run.side === 'WS' ? walk.toReversed() : walk),
   }

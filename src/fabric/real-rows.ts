@@ -6,6 +6,7 @@ import { splitRows } from '../notation/split-rows.ts'
 import { inSize, type Instruction } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import type { Lexicon } from './lexicon.ts'
+import { partStarts } from './part-starts.ts'
 import { planRows, type PlannedRow } from './plan-rows.ts'
 
 /** A row as it is written, read once for all sizes. */
@@ -14,6 +15,10 @@ export interface WrittenEntry {
   readonly read: ReadRow
   readonly span: Span
   readonly text: Span
+  /** A heading or another remark stands directly before it. */
+  readonly headed?: boolean
+  /** Words of the heading over its part of the piece. */
+  readonly heading?: string
 }
 
 /** A remark between rows: printed, not counted. */
@@ -30,9 +35,15 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
   const words = pieceWords(text.slice(block.start, block.end), lexicon)
   for (const part of splitRows(text, block, lexicon.sizes)) {
     if (part.kind === 'between') remarks.push({ span: part.span, after: entries.length })
-    else entries.push({ ...(part.label && { label: part.label }), read: parseRow(text, part.text.start, part.text.end, words), span: part.span, text: part.text })
+    else entries.push({ ...headingOf(text, remarks, entries.length), ...(part.label && { label: part.label }), read: parseRow(text, part.text.start, part.text.end, words), span: part.span, text: part.text })
   }
   return { entries, remarks }
+}
+
+function headingOf(text: string, remarks: readonly Remark[], before: number): Pick<WrittenEntry, 'headed' | 'heading'> {
+  const last = remarks.at(-1)
+  if (!last) return {}
+  return { heading: text.slice(last.span.start, last.span.end).replace(/\s*[:.]$/, '').toLowerCase(), ...(last.after === before && { headed: true }) }
 }
 
 /** One row that is really worked: a range gives as many as it has rows. */
@@ -42,6 +53,8 @@ export interface RealRow {
   readonly number?: number
   readonly round: boolean
   readonly side?: 'RS' | 'WS'
+  /** Its number begins again, for another part of the piece. */
+  readonly anew?: boolean
   /** What is worked, after following references. */
   readonly items: readonly Instruction[]
   readonly loop?: 'back' | 'front' | 'third' | undefined
@@ -67,6 +80,7 @@ export type OtherPieces = (name: string) => readonly RealRow[] | undefined
 export function realRows(entries: readonly WrittenEntry[], size: number, sizeNames: readonly string[], most: number, others: OtherPieces = () => undefined): readonly RealRow[] {
   const rows: RealRow[] = []
   const known = new Map<number, RealRow>()
+  const starts = partStarts(entries, size)
   let round = isSpiral(entries)
   const lengthOf = (piece: string, to?: number): number => (others(piece) ?? []).filter(({ number }) => to === undefined || (number ?? 0) <= to).length
   for (const planned of planRows(entries, size, sizeNames, lengthOf)) {
@@ -78,7 +92,7 @@ export function realRows(entries: readonly WrittenEntry[], size: number, sizeNam
     const row: RealRow = {
       entry, ...source, round, last: planned.last, index: planned.index,
       label: number === undefined ? (source.label ?? entry.label?.name ?? startName(entry, rows)) : `${prefixOf(entry.label, round)} ${number}`,
-      ...(number !== undefined && { number }), ...(entry.label?.side && planned.index === 0 && { side: entry.label.side }),
+      ...(number !== undefined && { number }), ...(planned.index === 0 && starts.has(entry) && { anew: true }), ...(entry.label?.side && planned.index === 0 && { side: entry.label.side }),
     }
     rows.push(row)
     if (number !== undefined) known.set(number, row)
@@ -142,7 +156,7 @@ function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<numbe
       const count = inSize(reference.count, size)
       return copied(rows[rows.length - count], 'a row before')
     }
-    case 'piece': return ofPiece(reference, index, number, others)
+    case 'piece': return ofPiece(reference, index, number, (name) => others(name) ?? ofPart(rows, name, entry))
     case 'copy': return copyOf(reference, entry, index, number, known, own, size)
   }
 }
@@ -152,9 +166,16 @@ function copied(row: RealRow | undefined, missing: string): Source {
   return { items: row.items, loop: row.loop, even: row.even, copies: row.copies ?? row.entry, ...(row.side && { side: row.side }), ...(row.change !== undefined && { change: row.change }) }
 }
 
+/** Rows under a heading of the same piece: `As for First Earflap`. */
+function ofPart(rows: readonly RealRow[], name: string, { heading }: WrittenEntry): readonly RealRow[] | undefined {
+  const part = rows.filter(({ entry }) => entry.heading !== undefined && entry.heading !== heading && entry.heading === name.toLowerCase())
+  return part.length > 0 ? part : undefined
+}
+
 function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, index: number, number: number | undefined, others: OtherPieces): Source {
   const rows = others(reference.name)
-  const row = number === undefined ? rows?.[index] : (rows?.find((other) => other.number === number) ?? (rows?.some((other) => other.number !== undefined) ? undefined : rows?.[index]))
+  const named = reference.rows?.[index % reference.rows.length]
+  const row = named !== undefined ? rows?.find((other) => other.number === named) : number === undefined ? rows?.[index] : (rows?.find((other) => other.number === number) ?? (rows?.some((other) => other.number !== undefined) ? undefined : rows?.[index]))
   const source = copied(row, `of ${reference.name}`)
   return { ...source, ...(row && { round: row.round, ...(row.number === undefined && { label: row.label }) }), ...(reference.reversing && { mirrored: true }) }
 }

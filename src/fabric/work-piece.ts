@@ -141,7 +141,7 @@ export function workPiece(piece: PieceToWork): PieceRun {
     if (!(reason instanceof TooLarge)) throw reason
     return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, stitches: mostStitches, edge: state.edge, outline: state.outline, turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: true }
   }
-  const sound = piece.onFabric?.sound !== false && slips === 0 && inOrder(worked)
+  const sound = piece.onFabric?.sound !== false && slips === 0 && inOrder(rows)
   return { rows: worked, open: [...open.values()], slips, sound, ...(border && { border }), ...(side && { side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: false }
 }
 
@@ -154,9 +154,9 @@ function noteHeld({ held, name }: PieceToWork, { holds, took, below }: Step, { n
 }
 
 /** A row that is missing leaves its sides and counts in doubt. */
-function inOrder(rows: readonly WorkedRow[]): boolean {
-  const numbers = rows.flatMap(({ number }) => (number === undefined ? [] : [number]))
-  return numbers.every((number, index) => index === 0 || number === numbers[index - 1]! + 1)
+function inOrder(rows: readonly RealRow[]): boolean {
+  const numbered = rows.filter(({ number }) => number !== undefined)
+  return numbered.every(({ number, anew }, index) => index === 0 || anew === true || number === numbered[index - 1]!.number! + 1)
 }
 
 /** Sides follow from turning once one was said. */
@@ -220,7 +220,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   const verdict: Verdict = tried.comesOut ? 'adds-up' : blamed ? 'cannot-tell' : 'does-not'
   const assumed = trust && tried.comesOut ? tried.assumed : blamed ? [...tried.assumed, 'the count of the row below is in doubt'] : tried.assumed
   const worked: WorkedRow = {
-    label: row.label, word: row.round ? 'round' : 'row', ...(row.number !== undefined && { number: row.number }), written: writtenOf(row, setting.size),
+    label: row.label, word: row.round ? 'round' : 'row', ...(row.number !== undefined && { number: row.number }), ...(row.anew && { anew: true }), written: writtenOf(row, setting.size),
     offers: tried.offers, worksOver: tried.worksOver, leaves: tried.leaves, makes: tried.makes, kinds: tried.made.kinds, spaces: tried.made.spaces,
     ...(says && { says }), verdict, ...(blamed && { reason: 'the count of the row below is in doubt' }), assumed, tally: tried.steps, repeats: tried.repeats, troubles,
     agreement: { total: tried.comparison.totalAgrees || blamed, kinds: tried.comparison.kindsAgree || blamed, change: tried.comparison.changeAgrees || blamed, ...(tried.comparison.kindSlip && { kindSlip: tried.comparison.kindSlip }) },
@@ -228,7 +228,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   }
   remember(state.rowsBefore, row, tried)
   const after: State = {
-    gap: state.gap || row.number !== undefined && state.number !== undefined && row.number !== state.number + 1,
+    gap: state.gap || row.number !== undefined && state.number !== undefined && !row.anew && row.number !== state.number + 1,
     rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state, row.side),
     edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),

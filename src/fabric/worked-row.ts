@@ -13,6 +13,8 @@ export interface WorkedRow {
   readonly word: 'row' | 'round'
   /** Its number; unnumbered rows (`Next row:`) have the number they would have had. A foundation has none. */
   readonly number?: number
+  /** Its number begins again, for another part of the piece. */
+  readonly anew?: boolean
   readonly side?: 'RS' | 'WS'
   /** The row as written that this real row came from; `Rows 4-8` gives five worked rows with one written row. */
   readonly written: WrittenRow

@@ -29,12 +29,15 @@ export interface RowLabel extends Span {
 const dash = String.raw`(?:\s*(?:-|–|—|−|to|thru|through)\s*)`
 const rowWord = String.raw`(?:rows?|rnds?\.?|rounds?|rds?\.?|rw)`
 const anyWord = [rowWord, ...rowWords.row, ...rowWords.round, ...rowWords.either].join('|')
-const numbered = new RegExp(String.raw`^((?:c2c\s+)?(?:${anyWord})|r)\s*\.?\s*#?(\d{1,5})(?![\d½¼]|\s*(?:st|nd|rd|th)\b)`, 'i')
+/** What a row may be named for before its word: `C2C Row 7` from corner to corner, `Edging Rnd 1`. It is part of the row's name. */
+const namedFor = /^(c2c|edging|border|brim|trim|band|collar|cuff|hem|ruffle|frill)\s+(?=r)/i
+const numbered = new RegExp(String.raw`^((?:(?:c2c|edging|border|brim|trim|band|collar|cuff|hem|ruffle|frill)\s+)?(?:${anyWord})|r)\s*\.?\s*#?(\d{1,5})(?![\d½¼]|\s*(?:st|nd|rd|th)\b)`, 'i')
 const ordinal = new RegExp(String.raw`^(\d{1,5})(?:st|nd|rd|th)(?:${dash}(\d{1,5})(?:st|nd|rd|th)|\s+and\s+(\d{1,5})(?:st|nd|rd|th))?\s+(${rowWord})\b`, 'i')
 const bare = new RegExp(String.raw`^(\d{1,5})(?:${dash}(\d{1,5}))?\s*(?:[.:)]\s+(?=[\p{L}(*[\d])|:|(?=\(\p{L}[\p{L}’' -]{2,30}\):))`, 'iu')
 const more = new RegExp(String.raw`^(?:(?:\s*(?:,|and|&)+\s*)(?:${rowWord}|r)?\s*(\d{1,5})(?=\s*(?:,|and\b|&|:|[(.[]|-|–|—))|${dash}(?:${rowWord}|r)?\s*(\d{1,5})(?!\d))`, 'iu')
 const named = new RegExp(String.raw`^((?:next|last|first|inc|increase|dec|decrease|set-?\s?up|setup|foundation|base|joining|edging|border|final|beginning|starting|divide|dividing|rib|ribbing|eyelet|buttonhole|mesh|shell|work(?:ing)?|short)\b[\p{L}’' -]{0,24}?)?\s*(?:(\d{1,4}(?:\s*\([\d, -]+\))?)\s+)?(${rowWord}|chain|ring)\s*(?=[:(.]|\s*\()`, 'iu')
 const plain = /^((?:foundation|base|set-?up|start|beginning|ring|divide|foundation ch(?:ain)?|[A-Z][\p{L}’']{2,}(?: [\p{L}\d’']+){0,3}))\s*:\s+/u
+const dashed = /^(foundation(?: ch(?:ain)?)?|base|set-?up|start|beginning)\s+[-–—]\s+/iu
 const notLabels = /^(note|notes|with|working|work|along|in|into|repeat|rep|join|turn|ch|chain|skip|sk|miss|sc|dc|hdc|tr|sl|fasten|next|then|do|end|inc|dec|over|on|make|size|sizes|now)\b/i
 
 /**
@@ -73,7 +76,7 @@ function numberedLabel(text: string, start: number, sizes: number): RowLabel | u
   const alternate = /^\s*(?:and|&)\s*(?:all|every)\s+(even|odd|alt(?:ernate)?|foll(?:owing)?\s+alt)[^:]*?rows?/i.exec(text.slice(at)) ?? /^\s*(?:and|&)\s*(?:all|every)\s+(even|odd)[^:.]*?(?:rnds?|rounds?)/i.exec(text.slice(at))
   if (alternate) at += alternate[0].length
   const tail = labelTail(text, at)
-  if (tail.bad && !/^r/i.test(match[1]!)) return undefined
+  if (tail.bad && !/^r/i.test(match[1]!.replace(namedFor, ''))) return undefined
   const word = /^r$/i.test(match[1]!) || among(rowWords.either, match[1]!) ? 'unsaid' : wordOf(match[1]!)
   return finish({ word, prefix: prefixOf(match[1]!), numbers, start, end: start + tail.at, ...tail.facts, ...(bySize && sizeList && { bySize: bySize.ranges, sizeList }),
     ...(alternate && { alternate: (numbers[0] ?? 0) % 2 === 0 ? 'even' as const : 'odd' as const }) })
@@ -119,7 +122,7 @@ function namedLabel(text: string, start: number): RowLabel | undefined {
         ...(howMany && { howMany }) })
     }
   }
-  const word = plain.exec(text)
+  const word = plain.exec(text) ?? dashed.exec(text)
   if (!word || notLabels.test(text)) return undefined
   return finish({ word: 'unsaid', prefix: 'Row', name: word[1]!, numbers: [], start, end: start + word[0].trimEnd().length })
 }
@@ -150,7 +153,7 @@ function labelTail(text: string, from: number): { readonly at: number; readonly 
 }
 
 function wordOf(written: string): 'row' | 'round' {
-  const word = written.replace(cornerToCorner, '')
+  const word = written.replace(namedFor, '')
   return /^(rnd|round|rd)/i.test(word) || among(rowWords.round, word) ? 'round' : 'row'
 }
 
@@ -158,11 +161,9 @@ function among(words: readonly string[], word: string): boolean {
   return words.includes(word.toLowerCase())
 }
 
-/** `C2C Row 7`: from corner to corner; it is part of the row's name. */
-const cornerToCorner = /^c2c\s+/i
-
 function prefixOf(word: string): string {
-  if (cornerToCorner.test(word)) return `C2C ${prefixOf(word.replace(cornerToCorner, ''))}`
+  const [whole, lead] = namedFor.exec(word) ?? []
+  if (whole && lead) return `${/^c2c$/i.test(lead) ? 'C2C' : lead[0]!.toUpperCase() + lead.slice(1).toLowerCase()} ${prefixOf(word.slice(whole.length))}`
   if (/^round/i.test(word)) return 'Round'
   return wordOf(word) === 'round' ? 'Rnd' : 'Row'
 }

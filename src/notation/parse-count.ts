@@ -136,6 +136,9 @@ const blockNames: Readonly<Record<string, string>> = { tiles: 'tile', block: 'ti
 
 function kind(reader: Reader, draft: Draft, count: Num): boolean {
   if (colour(reader, draft, count)) return true
+  // `6 x 1-ch sp`, `2 underarm ch-sps`
+  reader.take('x|×')
+  if (reader.peek(1)) reader.take('underarm|sleeve|thumb|neck|armhole|buttonhole|handle')
   const half = !/^(double|treble|-)$/.test(reader.word(1)) && reader.take('half')
   reader.take('full|whole|complete')
   const thing = takeThing(reader)
@@ -145,6 +148,7 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
     reader.at += 1
     draft.groups.push({ name: blockNames[name[0].toLowerCase()] ?? name[0], count })
     if (/^(corners?|sides?)$/i.test(name[0])) draft.corners = count
+    takeManner(reader, draft, count)
     return true
   }
   if (thing.kind === 'space') {
@@ -202,7 +206,7 @@ function takeManner(reader: Reader, draft: Draft, count: Num): void {
     draft.ofOneSide.push(count)
     return
   }
-  reader.take('at', 'the?', 'end|ends', 'of?', 'the|every|each?', 'row|rnd|round?') && atRow(reader, draft) || reader.take('after|by|on|in', 'the?', 'row|rnd|round') && atRow(reader, draft) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|remain|remains|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
+  reader.take('at', 'the?', 'end|ends', 'of?', 'the|every|each?', 'last|final?', 'row|rnd|round?') && atRow(reader, draft) || reader.take('after|by|on|in', 'the?', 'last|final?', 'row|rnd|round') && atRow(reader, draft) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|remain|remains|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
     || reader.take('each|per', 'corner') || reader.take('in', 'the?', 'ring')
 }
 

@@ -57,10 +57,15 @@ function onHold(reader: Reader, start: number): Skip | undefined {
   if (reader.take('place|put|slip|move|leave|leaving', 'the?', 'next|foll|following')) {
     const count = takeNumber(reader)
     const thing = takeThing(reader)
-    if (count && thing && (reader.take('on|onto', 'a|to?', 'hold|holder|st|stitch?', 'marker|holder?') || reader.take('unworked'))) return { node: 'skip', count, thing, from: 'next', start, end: reader.end }
+    if (count && thing && (reader.take('on|onto', 'a|to?', 'hold|holder|st|stitch?', 'marker|holder?') || reader.take('unworked') && goesOn(reader))) return { node: 'skip', count, thing, from: 'next', start, end: reader.end }
   }
   reader.at = at
   return undefined
+}
+
+/** Whether the row works anything yet: what it leaves at its end is not passed over. */
+function goesOn(reader: Reader): boolean {
+  return reader.all.slice(reader.at, reader.limit).some(({ kind, text }) => kind === 'number' || /^(?:each|first|next|last|ch|in|into|across)$/i.test(text))
 }
 
 function finishSkip(reader: Reader, whole: Skip): Skip {

@@ -10,13 +10,18 @@ import type { Instruction, Repeat, Times } from './syntax.ts'
  *                    ^
  */
 export function parseStar(reader: Reader, _before: readonly Instruction[]): readonly Instruction[] | undefined {
+  const again = againFromStars(reader)
+  if (again) return [again]
   const token = reader.peek()
   if (token?.kind !== 'mark' || reader.depth >= deepest) return undefined
   const mark = token.text
   reader.at += 1
   const body = starred(reader, mark)
   const unit = { start: token.start, end: Math.max(body.end, token.end) }
-  const closing = closes(reader, mark, body.closed)
+  const times = closes(reader, mark, body.closed)
+  const comesBack = !times && body.closed && comesBackTo(reader, mark)
+  if (comesBack) reader.starred.set(mark, body.items)
+  const closing = times ?? (comesBack ? { kind: 'in-all', count: { values: [1], start: unit.start, end: unit.end } } : { kind: 'to-end' })
   const tail = takeEnding(reader, body)
   const repeat: Repeat = { node: 'repeat', items: body.items, times: closing, unit, body: bodyOf(body.items, unit), ...tail, start: token.start, end: reader.end }
   return [repeat]
@@ -103,7 +108,7 @@ function isRepeatedFrom(reader: Reader, mark: string): boolean {
 }
 
 /** How often the starred part is worked. */
-function closes(reader: Reader, mark: string, closed: boolean): Times {
+function closes(reader: Reader, mark: string, closed: boolean): Times | undefined {
   if (closed) {
     const times = takeTimes(reader, 'in-all')
     if (times) return times
@@ -116,7 +121,37 @@ function closes(reader: Reader, mark: string, closed: boolean): Times {
   const times = closed && from === undefined && /^(rep|repeat|repeated)$/.test(reader.word()) ? takeTimes(reader, 'in-all') : undefined
   if (times) return times
   reader.at = at
-  return { kind: 'to-end' }
+  return undefined
+}
+
+/** `*…*, 7 tr in corner; rep from * to * once`: what stands between the stars is worked here, and once more later. */
+function comesBackTo(reader: Reader, mark: string): boolean {
+  const { at } = reader
+  for (reader.at = at; reader.at < reader.limit; reader.at += 1) {
+    const here = reader.at
+    const from = takeRepeatFrom(reader)
+    if (from && from.from === mark && from.to === mark) {
+      reader.at = at
+      return true
+    }
+    reader.at = here
+  }
+  reader.at = at
+  return false
+}
+
+/** `rep from * to * once` away from its stars. */
+function againFromStars(reader: Reader): Repeat | undefined {
+  const { at, start } = reader
+  const from = takeRepeatFrom(reader)
+  const items = from && from.to === from.from ? reader.starred.get(from.from) : undefined
+  const times = items && takeTimes(reader)
+  if (items && times && 'count' in times) {
+    const unit = { start, end: reader.end }
+    return { node: 'repeat', items, times: { kind: 'in-all', count: times.count }, unit, body: bodyOf(items, unit), ...unit }
+  }
+  reader.at = at
+  return undefined
 }
 
 type Ending = Pick<Repeat, 'lastPass' | 'ending' | 'omit' | 'thenPass'>

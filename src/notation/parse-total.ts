@@ -1,6 +1,7 @@
 import { parseItems } from './parse-items.ts'
 import { parseCount } from './parse-count.ts'
 import { Reader } from './reader.ts'
+import { takeReference } from './row-reference.ts'
 import type { Total } from './syntax.ts'
 
 /** The counts that stand at a row's end, and the tokens that are left to be read as instructions. */
@@ -8,7 +9,9 @@ export function takeTotals(reader: Reader): { readonly totals: readonly Total[];
   const totals: Total[] = []
   let all = [...reader.all]
   for (;;) {
-    const found = sentence(all, reader) ?? atEnd(all, reader) ?? (totals.length === 0 ? beforeTurn(all, reader) : undefined) ?? afterSign(all, reader)
+    // A count with more behind it is the row's only where no other stands at the end.
+    const within = (): Found | undefined => (totals.length === 0 ? beforeTurn(all, reader) : undefined)
+    const found = sentence(all, reader) ?? atEnd(all, reader) ?? within() ?? afterSign(all, reader) ?? (totals.length === 0 ? beforeQuiet(all, reader) : undefined)
     if (!found) break
     totals.unshift(found.total)
     all = found.rest
@@ -35,7 +38,10 @@ const opens: Readonly<Record<string, string>> = { ')': '(', ']': '[', '}': '{', 
 const intro = String.raw`(?:(?:and|now|so) )?(?:(?:at|by) (?:the )?(?:end|this point)(?: of)?(?: the| this)?(?: (?:row|rnd|round))?(?: \d+)? ?,? ?)?`
 const has = String.raw`(?:you|we|there) (?:(?:should|will|must|now) )*(?:have|are|be)(?: now)?(?: a total of)?`
 const named = String.raw`(?:the )?(?:(?:total )?(?:stitch|st) count|total)(?: is| of)? ?:?`
-const lead = new RegExp(`^${intro}(?:${has}|${named}|for a total of|leaving you with)$`)
+const ends = String.raw`(?:you (?:[a-z]+ )*)?(?:finish|end|end up) with(?: a total of)?`
+const lead = new RegExp(`^${intro}(?:${has}|${named}|for a total of|leaving you with|${ends})$`)
+/** `You will gain 2 dc in every row and finish with`: by how much each row changes. */
+const gains = /^you (?:will |should )?(gain|lose|add|increase by|decrease by) (\d+) (?:[a-z]+ ){0,2}(?:in|on|with|at) (?:every|each) (?:row|rnd|round) (?:and|to) (?:finish|end|end up) with(?: a total of)?$/
 
 /** `At end of Rnd 9 there should be 54 sts.`, `You now have 36 sts.`, `Stitch count: 12.` */
 function sentence(all: Reader['all'], reader: Reader): Found | undefined {
@@ -45,8 +51,12 @@ function sentence(all: Reader['all'], reader: Reader): Found | undefined {
     if (kept[number]!.kind !== 'number') continue
     for (let from = Math.max(0, number - 16); from < number; from += 1) {
       if (from > 0 && !/^[.;,]$/.test(kept[from - 1]!.text)) continue
-      if (!lead.test(kept.slice(from, number).map(({ text }) => text.toLowerCase()).join(' '))) continue
-      const total = parseCount(kept, number - 1, kept.length, reader)
+      const words = kept.slice(from, number).map(({ text }) => text.toLowerCase()).join(' ')
+      const gain = gains.exec(words)
+      if (!gain && !lead.test(words)) continue
+      const count = parseCount(kept, number - 1, kept.length, reader)
+      const change = gain && count && { values: [Number(gain[2]) * (/^(?:lose|decrease)/.test(gain[1]!) ? -1 : 1)], start: kept[from]!.start, end: kept[number]!.start }
+      const total = count && { ...count, ...(change && { change }) }
       if (total) return { total: { ...total, start: kept[number]!.start }, rest: withoutTrailing(kept.slice(0, from)) }
     }
   }
@@ -99,11 +109,25 @@ function beforeTurn(all: Reader['all'], reader: Reader): Found | undefined {
     const open = openOf(all, close)
     if (open === undefined) return undefined
     const total = endsSizeList(all.slice(0, close + 1), open, reader) ? undefined : parseCount(all, open, close, reader)
-    if (!total || !worksBefore(all.slice(0, open), reader)) return undefined
+    if (!total || !worksBefore(all.slice(0, open), reader) && takeReference(new Reader(all.slice(0, open), reader.vocabulary)) === undefined) return undefined
     const after = new Reader(all.slice(close + 1), reader.vocabulary)
     const items = parseItems(after, () => false)
     const quiet = items.every((item) => item.node === 'turn' || item.node === 'join' || item.node === 'aside' || item.node === 'leave' || item.node === 'chain' || item.node === 'start' || item.node === 'work' && item.stitch === 'sl st')
     return quiet ? { total, rest: [...all.slice(0, open), ...all.slice(close + 1)] } : undefined
+  }
+  return undefined
+}
+
+/** `48 sts. Fasten off.`, `8 ss. Turn the tube, do not fasten off.`: sentences that change no count follow the total. */
+function beforeQuiet(all: Reader['all'], reader: Reader): Found | undefined {
+  const end = withoutTrailing(all).length
+  for (let stop = end - 1; stop > 0; stop -= 1) {
+    if (all[stop]!.kind === 'number') return undefined
+    if (all[stop]!.text !== '.') continue
+    const items = parseItems(new Reader(all.slice(stop + 1, end), reader.vocabulary), () => false)
+    if (!items.every(({ node }) => node === 'turn' || node === 'join' || node === 'aside')) return undefined
+    const found = atEnd(all.slice(0, stop), reader) ?? afterSign(all.slice(0, stop), reader)
+    if (found) return { ...found, rest: [...found.rest, ...all.slice(stop)] }
   }
   return undefined
 }

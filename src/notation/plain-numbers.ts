@@ -3,6 +3,16 @@ import type { Token } from './tokens.ts'
 const tens: Readonly<Record<string, number>> = { twenty: 20, thirty: 30, forty: 40, fifty: 50, sixty: 60, seventy: 70, eighty: 80, ninety: 90 }
 const units: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9 }
 
+/** `6 st(s)`, `next 5 ch(s)`: one word, in the plural. */
+export function pluralsInOne(all: readonly Token[]): readonly Token[] {
+  const isPlural = (at: number): boolean => all[at]?.kind === 'word' && all[at + 1]?.text === '(' && /^e?s$/i.test(all[at + 2]?.text ?? '') && all[at + 3]?.text === ')'
+    && all[at]!.end === all[at + 1]!.start
+  return all.flatMap((token, at) => {
+    if (isPlural(at)) return [{ ...token, text: token.text + all[at + 2]!.text, end: all[at + 3]!.end }]
+    return [1, 2, 3].some((back) => isPlural(at - back)) ? [] : [token]
+  })
+}
+
 /** `forty-one`, `seventy two`, `eighty`: one number each. */
 export function numbersInWords(all: readonly Token[]): readonly Token[] {
   const out: Token[] = []

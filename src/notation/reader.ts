@@ -1,6 +1,6 @@
 import type { Phrase } from './phrases.ts'
 import type { Token } from './tokens.ts'
-import type { Num } from './syntax.ts'
+import type { Instruction, Num } from './syntax.ts'
 
 /** Words that the row language takes from outside: which of them are stitches. */
 export interface Vocabulary {
@@ -31,6 +31,8 @@ export class Reader {
   readonly sizeLists: Num[] = []
   /** The row is one of tiles, worked from corner to corner. */
   tiles = false
+  /** What stands between two stars and is worked again later, by its mark. */
+  readonly starred = new Map<string, readonly Instruction[]>()
   /** How deep brackets stand open; kept small so that no text can exhaust the stack. */
   depth = 0
   at = 0

@@ -14,7 +14,7 @@ export type RowReference =
   /** `Work even for 5 rows` */
   | { readonly kind: 'even'; readonly rows?: Num; readonly start: number; readonly end: number }
   /** `As for Front`, `Same as Leg 1 to Rnd 9` */
-  | { readonly kind: 'piece'; readonly name: string; readonly to?: number; readonly reversing: boolean; readonly start: number; readonly end: number }
+  | { readonly kind: 'piece'; readonly name: string; readonly to?: number; readonly rows?: readonly number[]; readonly reversing: boolean; readonly start: number; readonly end: number }
 
 export interface Block {
   readonly rows: readonly number[]
@@ -66,8 +66,8 @@ function pointing(reader: Reader, start: number): RowReference | undefined {
     const times = takeTimes(reader)
     return { kind: 'last', count, ...(times.count && { times: times.count }), start, end: reader.end }
   }
-  const blocks = takeBlocks(reader)
-  if (blocks && reader.word() === 'of') return undefined
+  const blocks = takeBlocks(reader) ?? (lead === 'rep' ? takeBareRows(reader) : undefined)
+  if (blocks && reader.word() === 'of') return ofPiece(reader, blocks, start)
   if (blocks) {
     const until = takeUntil(reader)
     const chains = takeChains(reader)
@@ -159,8 +159,8 @@ function takeRows(reader: Reader): readonly number[] | undefined {
     const before = reader.at
     if (reader.take('-|–|—|−|to|thru|through', `${rowWords}?`)) {
       const last = numberAhead(reader)
-      if (last === undefined) {
-        // `Rep Row 3 to desired length`
+      if (last === undefined || isCount(reader)) {
+        // `Rep Row 3 to desired length`, `As Row 3 - 92 htr`
         reader.at = before
         break
       }
@@ -176,6 +176,27 @@ function takeRows(reader: Reader): readonly number[] | undefined {
     }
   }
   return rows.length > 0 ? rows : undefined
+}
+
+/** `Row 2 - 30 dc`: the number after the dash is a total. */
+function isCount(reader: Reader): boolean {
+  const words = [1, 2, 3].map((ahead) => reader.word(ahead))
+  return /^(?:st|sts|stitch|stitches)$/.test(words[0]!) || reader.vocabulary.stitchAt(words) !== undefined
+}
+
+/** `Repeat 3 and 4 seven more times`, `repeat 3-6 twice`: rows by nothing but their numbers. */
+function takeBareRows(reader: Reader): readonly Block[] | undefined {
+  const { at } = reader
+  const [first, last] = [reader.peek(), reader.peek(2)]
+  if (first?.kind === 'number' && last?.kind === 'number' && /^(?:and|&|to|-|–|,)$/.test(reader.word(1))) {
+    const [from, to] = [first.value!, last.value!]
+    reader.at += 3
+    const { count, more } = takeTimes(reader)
+    const rows = /^(?:and|&|,)$/.test(reader.all[at + 1]!.text) || to <= from ? [from, to] : Array.from({ length: Math.min(to - from + 1, 20_000) }, (_, index) => from + index)
+    if (count) return [{ rows, times: count, ...(more && { more }) }]
+  }
+  reader.at = at
+  return undefined
 }
 
 function takeTimes(reader: Reader): { readonly count?: Num; readonly more?: boolean } {
@@ -206,6 +227,13 @@ function takeUntil(reader: Reader): number | undefined {
   }
   reader.at = at
   return undefined
+}
+
+/** `as Rnds 1-3 of Square One`, `as for Row 4 of Sleeve` */
+function ofPiece(reader: Reader, blocks: readonly Block[], start: number): RowReference | undefined {
+  reader.take('of', 'the?')
+  const found = piece(reader, start)
+  return found?.kind === 'piece' ? { ...found, rows: blocks.flatMap(({ rows }) => rows) } : undefined
 }
 
 function piece(reader: Reader, start: number): RowReference | undefined {

@@ -1,4 +1,5 @@
 import type { Span } from '../text/span.ts'
+import { isHeading } from './headings.ts'
 import { readLabel, type RowLabel } from './labels.ts'
 
 /** A line of a rows block, with the lines that go on from it. */
@@ -17,25 +18,29 @@ const comment = /^#/
  */
 export function splitRows(text: string, block: Span, sizes: number): readonly RowsEntry[] {
   const entries: RowsEntry[] = []
-  for (const line of lines(text, block)) {
-    const content = text.slice(line.start, line.end)
-    if (content === '' || comment.test(content)) continue
-    const label = between.test(content) ? undefined : readLabel(content, line.start, sizes)
-    const last = entries.at(-1)
-    const remark = between.test(content) || last !== undefined && isHeading(content, text.slice(last.span.start, last.span.end))
+  const contentOf = ({ start, end }: Span): string => text.slice(start, end)
+  const written = lines(text, block).filter((line) => contentOf(line) !== '' && !comment.test(contentOf(line)))
+  const labels = written.map((line) => (between.test(contentOf(line)) ? undefined : readLabel(contentOf(line), line.start, sizes)))
+  for (const [index, line] of written.entries()) {
+    const content = contentOf(line)
+    const above = entries.at(-1)
+    const last = above?.kind === 'row' && !isBare(above) ? above : undefined
+    const heads = isHeading(content, { above: last && contentOf(last.span), labelled: labels[index + 1] !== undefined })
+    const label = heads && isUnnumbered(labels[index], line) ? undefined : labels[index]
+    const remark = between.test(content) || heads && !label
     if (label) entries.push({ kind: 'row', label, text: trimmed(text, label.end, line.end), span: line })
     else if (remark) entries.push({ kind: 'between', span: line })
-    else if (!last || last.kind === 'between' || ownRow.test(content)) entries.push({ kind: 'row', text: line, span: line })
-    else entries[entries.length - 1] = { ...last, text: { start: last.text.start, end: line.end }, span: { start: last.span.start, end: line.end } }
+    else if (!above || above.kind === 'between' || ownRow.test(content)) entries.push({ kind: 'row', text: line, span: line })
+    else entries[entries.length - 1] = { ...above, text: { start: above.text.start, end: line.end }, span: { start: above.span.start, end: line.end } }
   }
   return entries
 }
 
-/** `First side of keyhole`, `Sleeve (make 2)`: a few words of no row, after a row that is at its end. */
-function isHeading(content: string, above: string): boolean {
-  return /^\p{Lu}[\p{L}’' -]{2,50}(?:\((?:make|both|worked)[^)]{0,20}\))?:?$/u.test(content) && /[.)\]]$/.test(above) && content.split(/\s+/).length <= 7
-    && !/\b(?:sc|hdc|dc|tr|htr|dtr|sts?|ch|chain|sl|ss|inc|dec|join|turn|rep|repeat|rnds?|rows?|rounds?|work|sk|skip|miss|as|same|even|magic|ring|across|around)\b/i.test(content)
-}
+/** A label of which the line has not said more yet: `Row 5:` with its text on the next line. */
+const isBare = ({ text }: Extract<RowsEntry, { kind: 'row' }>): boolean => text.start === text.end
+
+/** `Decrease rounds:` on a line of its own names no row. */
+const isUnnumbered = (label: RowLabel | undefined, line: Span): boolean => label !== undefined && label.numbers.length === 0 && label.end === line.end
 
 function lines(text: string, block: Span): readonly Span[] {
   const out: Span[] = []
