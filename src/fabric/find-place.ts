@@ -12,11 +12,21 @@ export function isThing(walk: Walk, place: Place, thing: Thing | undefined): boo
   if (thing.kind === 'gap') return place.kind === 'gap'
   if (thing.kind === 'turning-chain') return place.turning === true
   if (thing.kind === 'ring') return place.kind === 'ring'
-  if (thing.kind === 'row-end') return place.kind === 'row-end'
+  if (thing.kind === 'row-end') return place.kind === 'row-end' && (thing.rows === undefined || thing.rows.some((stitch) => endsRowOf(walk, place, stitch)))
   if (thing.kind === 'edge') return place.kind === 'row-end' || isStitch(place)
   if (thing.kind === 'group') return isStitch(place)
   return isStitch(place)
 }
+
+/** Whether a row-end is that of a row of such stitches: by the stitch that the row ends with; shells by their groups. */
+function endsRowOf(walk: Walk, place: Place, stitch: string): boolean {
+  if (stitch !== 'sh') return place.into !== undefined && isNamed(walk, place.into, stitch)
+  const stretch = walk.outline?.stretchOf.get(place)
+  const groups = Map.groupBy(stretch?.rows[stretch.places.indexOf(place)]?.places ?? [], ({ group }) => group)
+  return [...groups].some(([group, members]) => group !== undefined && members.length >= smallestShell)
+}
+
+const smallestShell = 3
 
 function isNamed(walk: Walk, place: Place, stitch: string | undefined): boolean {
   if (!isStitch(place)) return false
@@ -92,7 +102,7 @@ export function findNext(walk: Walk, from: number, thing: Thing | undefined): nu
     while (index < edge.length && isPassed(edge[index]!)) index += 1
     return index
   }
-  const name = `${thing.kind} ${thing.stitch ?? ''} ${thing.where ?? ''} ${thing.chains?.values.join() ?? ''}`
+  const name = `${thing.kind} ${thing.stitch ?? ''} ${thing.where ?? ''} ${thing.chains?.values.join() ?? ''} ${thing.rows?.join() ?? ''}`
   if (from < (walk.noneFrom.get(name) ?? Number.POSITIVE_INFINITY)) {
     for (let index = from; index < edge.length; index += 1) if (isThing(walk, edge[index]!, thing)) return index
     walk.noneFrom.set(name, from)

@@ -1,12 +1,12 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
-import { takeHeldTail, takeHeldWord } from './parse-held.ts'
+import { isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
 import { corner, takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
 import { takeLoop } from './parse-loop.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeRate, takeRows } from './parse-rate.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
-import { chainWords, gluedSpace, takeThing, thingHere } from './parse-thing.ts'
+import { chainWords, gluedSpace, takePlaceNoun, takeThing, thingHere } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Num, Target } from './syntax.ts'
 
@@ -70,14 +70,16 @@ function fill(reader: Reader, draft: Draft): boolean {
     return true
   }
   if (ordinal(reader, draft)) return true
-  if (reader.take('center|centre|middle', 'ch|st|sc|dc|hdc|tr', 'of')) {
+  if (reader.take('center|centre|middle', 'ch|st|stitch|sc|dc|hdc|htr|tr|dtr', 'of|in|at')) {
     reader.take('the')
-    const every = reader.take('each')
+    const every = reader.take('each|every|all', 'of?', 'the?')
     reader.take('next|same')
+    const corners = every && numberAhead(reader) !== undefined && /^corners?$/.test(reader.word(1)) ? takeNumber(reader) : undefined
     const inside = takeThing(reader)
     if (every && inside?.where === 'corner') {
       draft.walk = 'each'
       draft.thing = { kind: 'stitch', where: 'corner' }
+      if (corners) draft.count = corners
       return true
     }
     draft.walk = 'nth'
@@ -268,6 +270,11 @@ function counted(reader: Reader, draft: Draft): boolean {
   reader.take('post|posts', 'of', 'the?', 'next?')
   const row = takeRowPrefix(reader)
   if (row !== undefined) draft.ofRow = row
+  const { at: noun } = reader
+  const opening = takePlaceNoun(reader)
+  // `4 underarm ch`: the chain over stitches that wait.
+  if (opening && isOpening(opening) && chainWords.has(reader.word())) draft.held = `${opening} ch`
+  reader.at = noun
   const thing = takeThing(reader) ?? (takesLoop(reader, draft) ? { kind: 'stitch' as const } : undefined)
   if (!thing && !named) {
     reader.at = at
