@@ -74,7 +74,7 @@ function isFillBeforeCorners(item: Instruction, next: Instruction | undefined): 
 const isLooseFill = (item: Instruction): item is Work => item.node === 'work' && item.target?.walk === 'edge' && item.target.edge === 'all' && item.count === undefined
 
 /** Corners and chains are told apart from the stitches that `each st` would take as well. */
-const isNarrow = (item: Each): boolean => isCornerOf(item) || item.target?.thing?.kind === 'chain'
+const isNarrow = (item: Each): boolean => isCornerOf(item) || item.target?.thing?.kind === 'chain' || item.target?.thing?.ofGroup !== undefined
 const isCornerOf = (item: Each): boolean => item.target?.thing?.where === 'corner'
 
 /** Walks the whole edge from here and works each place by the instruction that names it. */

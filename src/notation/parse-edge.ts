@@ -1,6 +1,5 @@
 import { isOpening, takeOpening } from './parse-held.ts'
 import { takeNumber } from './numbers.ts'
-import { takeRate } from './parse-rate.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takePlaceNoun, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'

@@ -21,6 +21,8 @@ export interface Thing {
   readonly where?: 'corner' | 'side'
   /** Of a row-end: US words of the stitches that its row may end with; \`sh\` for a row of shells. */
   readonly rows?: readonly string[]
+  /** `3rd tr of every 5-tr scallop`: which of so many stitches in one place. */
+  readonly ofGroup?: { readonly nth: number; readonly size: number }
 }
 
 /** Which edge of a piece a row names: a side made of row-ends, the underside of its foundation, its top, any one, or all round. */
