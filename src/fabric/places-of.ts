@@ -84,11 +84,20 @@ function ofHeld(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkIn
   const count = target.count ? inSize(target.count, walk.setting.size) : 1
   if (target.walk === 'each' || target.walk === 'skipped' && !target.count) {
     const ends = walk.edge.findIndex(({ kind }, index) => index >= walk.at && kind === 'ch')
+    // `in each remaining underarm ch`: as far as the chain goes.
+    const chain = target.walk === 'each' && target.thing?.kind === 'chain' ? chainAhead(walk) : 0
+    if (chain > 0) return next(walk, { ...plain, walk: 'next' }, span, rest, chain, work, over)
     const chains = target.thing?.kind === 'chain' || ends === walk.at || target.walk !== 'skipped'
     if (chains || ends < 0) return each(walk, { ...plain, walk: 'each' }, span, rest, work, over)
     return next(walk, { ...plain, walk: 'next' }, span, rest, ends - walk.at, work, over)
   }
   next(walk, { ...plain, walk: 'next' }, span, rest, count, work, over)
+}
+
+function chainAhead(walk: Walk): number {
+  let index = walk.at
+  while (walk.edge[index]?.kind === 'ch') index += 1
+  return index - walk.at
 }
 
 function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number, work: WorkInto, over: number): void {
