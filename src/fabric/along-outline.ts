@@ -109,6 +109,12 @@ export function lastOfEdge(walk: Walk): number {
   return endOfEdge(walk, { uses: 0, items: [] })
 }
 
+/** The hook stands at stitches or chains of an outline. */
+export function onEdgeOfStitches(walk: Walk): boolean {
+  const edge = walk.outline?.stretchOf.get(walk.edge[walk.at]!)?.edge
+  return edge === 'top' || edge === 'underside'
+}
+
 function worksCorner({ items }: Rest): boolean {
   const next = items.find(({ node }) => node !== 'aside')
   return (next?.node === 'work' || next?.node === 'group') && next.target?.thing?.where === 'corner'
@@ -149,4 +155,27 @@ function edgeAt(walk: Walk, from: number): 'side' | 'underside' | 'top' | undefi
 function isOn(walk: Walk, place: Walk['edge'][number], named: EdgeName | undefined): boolean {
   const edge = walk.outline?.stretchOf.get(place)?.edge
   return named === 'side' ? edge === 'row-ends' || edge === 'step' : edge === named
+}
+
+/** `in first unworked st of Row 4`, `at the right-hand end of Row 2`. */
+export function isOfRow(walk: Walk, place: Walk['edge'][number], { ofRow, hand, walk: how }: Target): boolean {
+  const stretch = walk.outline?.stretchOf.get(place)
+  const row = stretch?.rows[stretch.edge === 'row-ends' ? stretch.places.indexOf(place) : 0]
+  if (!stretch || row?.number !== ofRow) return false
+  if (how !== 'edge') return stretch.edge === 'step' || stretch.edge === 'top'
+  if (stretch.edge !== 'row-ends') return false
+  if (hand === undefined) return true
+  // Seen from the right side, a row of the right side is worked from right to left.
+  const atStart = place.into === row?.places[0]
+  return hand === ((row?.side === 'WS') === atStart ? 'left' : 'right')
+}
+
+/** `1 dc in the side of Row 1`: the next end of that row. */
+export function intoEndOfRow(walk: Walk, target: Target, span: Span, work: WorkInto): void {
+  const from = walk.at
+  const index = walk.edge.findIndex((place, at) => at >= from && isOfRow(walk, place, target))
+  if (index < 0) return walk.trouble({ kind: 'no-such-place', span, what: `the end of row ${target.ofRow}` })
+  leftBefore(walk, index, span)
+  walk.take(index, span)
+  work(index)
 }

@@ -5,18 +5,28 @@ import type { Walk } from './walk.ts'
 /** Whether a place is what a row names. `st` is any stitch; `dc` is a dc or a stitch counted among them. */
 export function isThing(walk: Walk, place: Place, thing: Thing | undefined): boolean {
   if (!thing || thing.kind === 'any') return isStitch(place)
-  if (thing.kind === 'stitch') return thing.where === 'corner' ? isCornerStitch(walk, place) : isNamed(walk, place, thing.stitch)
+  if (thing.kind === 'stitch') return thing.where === 'corner' ? isCornerStitch(walk, place) : thing.ofGroup ? isInGroup(walk, place, thing.ofGroup) : isNamed(walk, place, thing.stitch)
   if (thing.kind === 'chain') return place.kind === 'ch' || place.kind === 'space'
   if (thing.kind === 'space' && thing.where === 'corner' && corners(walk.edge).longest === 0) return isCornerStitch(walk, place)
   if (thing.kind === 'space') return isSpaceNamed(walk, place, thing)
   if (thing.kind === 'gap') return place.kind === 'gap'
   if (thing.kind === 'turning-chain') return place.turning === true
   if (thing.kind === 'ring') return place.kind === 'ring'
-  if (thing.kind === 'row-end') return place.kind === 'row-end'
+  if (thing.kind === 'row-end') return place.kind === 'row-end' && (thing.rows === undefined || thing.rows.some((stitch) => endsRowOf(walk, place, stitch)))
   if (thing.kind === 'edge') return place.kind === 'row-end' || isStitch(place)
   if (thing.kind === 'group') return isStitch(place)
   return isStitch(place)
 }
+
+/** Whether a row-end is that of a row of such stitches: by the stitch that the row ends with; shells by their groups. */
+function endsRowOf(walk: Walk, place: Place, stitch: string): boolean {
+  if (stitch !== 'sh') return place.into !== undefined && isNamed(walk, place.into, stitch)
+  const stretch = walk.outline?.stretchOf.get(place)
+  const groups = Map.groupBy(stretch?.rows[stretch.places.indexOf(place)]?.places ?? [], ({ group }) => group)
+  return [...groups].some(([group, members]) => group !== undefined && members.length >= smallestShell)
+}
+
+const smallestShell = 3
 
 function isNamed(walk: Walk, place: Place, stitch: string | undefined): boolean {
   if (!isStitch(place)) return false
@@ -37,6 +47,8 @@ interface Corners {
   readonly spacesMade: boolean
   readonly longest: number
   readonly stitches: ReadonlySet<Place>
+  /** Stitches that stand together in one place: which of how many. */
+  readonly together: ReadonlyMap<Place, { readonly nth: number; readonly size: number }>
 }
 
 const cornersOf = new WeakMap<readonly Place[], Corners>()
@@ -58,10 +70,22 @@ function corners(edge: readonly Place[]): Corners {
       else groups.set(place.group, [place])
     }
   }
+  const together = new Map([...groups.values()].map((members) => withChain(edge, members)).flatMap((members) => members.map((place, index) => [place, { nth: index + 1, size: members.length }] as const)))
   const middle = [...groups.values()].filter((members) => members.length > 1 && members.length % 2 === 1).map((members) => members[(members.length - 1) / 2]!)
-  const found = { spacesMade, longest, stitches: new Set(middle) }
+  const found = { spacesMade, longest, stitches: new Set(middle), together }
   cornersOf.set(edge, found)
   return found
+}
+
+/** A counted beginning chain stands in the same place as the stitches that follow in it. */
+function withChain(edge: readonly Place[], members: readonly Place[]): readonly Place[] {
+  const before = edge[edge.indexOf(members[0]!) - 1]
+  return before?.turning && before.into !== undefined && before.into === members[0]!.into ? [before, ...members] : members
+}
+
+function isInGroup(walk: Walk, place: Place, { nth, size }: NonNullable<Thing['ofGroup']>): boolean {
+  const found = corners(walk.edge).together.get(place)
+  return found?.nth === nth && found.size === size
 }
 
 /** Whether chain spaces lie on an edge. */
@@ -92,7 +116,7 @@ export function findNext(walk: Walk, from: number, thing: Thing | undefined): nu
     while (index < edge.length && isPassed(edge[index]!)) index += 1
     return index
   }
-  const name = `${thing.kind} ${thing.stitch ?? ''} ${thing.where ?? ''} ${thing.chains?.values.join() ?? ''}`
+  const name = `${thing.kind} ${thing.stitch ?? ''} ${thing.where ?? ''} ${thing.chains?.values.join() ?? ''} ${thing.rows?.join() ?? ''} ${thing.ofGroup?.nth ?? ''} ${thing.ofGroup?.size ?? ''}`
   if (from < (walk.noneFrom.get(name) ?? Number.POSITIVE_INFINITY)) {
     for (let index = from; index < edge.length; index += 1) if (isThing(walk, edge[index]!, thing)) return index
     walk.noneFrom.set(name, from)

@@ -43,7 +43,8 @@ export function heldEdge(items: readonly Instruction[], round: boolean, held: re
   if (chains.length === 0) return { places: run.places, round, chain: false, held: run }
   const first = chains[0]!.target.count
   // The chain may be worked half before and half after the stitches.
-  const before = !onChain(working[0]!) ? 0 : chains.length === 1 || !first ? run.bridge.length : Math.min(run.bridge.length, inSize(first, size))
+  const begins = named.find(({ target }) => target.walk !== 'same')
+  const before = begins && !onChain(begins) ? 0 : chains.length === 1 || !first ? run.bridge.length : Math.min(run.bridge.length, inSize(first, size))
   const cut = run.bridge.length - before
   return { places: [...run.bridge.slice(cut), ...run.places, ...run.bridge.slice(0, cut)], round, chain: false, held: run }
 }

@@ -27,7 +27,8 @@ function otherBorders(items: readonly Instruction[], edge: Edge, outline: Outlin
   const made = (stretches: readonly Stretch[], way: boolean): Edge => ({ ...edge, places: stretches.flatMap(({ places }) => places), outline: borderEdge(stretches, way) })
   const withBase = outline.base ? [{ edge: made(based(outline.walk(turned), outline), turned), words: 'the chain under the counted turning chain is a place of the underside' }] : []
   const ring = round && alongEdges(items) ? closedStrip(outline.walk(turned)).map((side) => ({ edge: made([side], turned), words: 'the ends of the strip are joined, and the round goes along one of its sides' })) : []
-  if (!joinsAnew(items)) return [...withBase, ...ring]
+  const unturned = namesFirstEdge(items) ? [{ edge: made(outline.walk(!turned), !turned), words: 'the edge that is named comes next, whether the work is turned or not' }] : []
+  if (!joinsAnew(items)) return [...withBase, ...ring, ...unturned]
   const starts = [turned, !turned].flatMap((way) => {
     const walk = outline.walk(way)
     return walk.length > mostStarts ? [] : walk.map((_, index) => ({ edge: made([...walk.slice(index), ...walk.slice(0, index)], way), words: 'the row begins where its words fit the edge' }))
@@ -39,6 +40,12 @@ function otherBorders(items: readonly Instruction[], edge: Edge, outline: Outlin
 function closedStrip(stretches: readonly Stretch[]): readonly Stretch[] {
   const sides = stretches.filter(({ edge }) => edge === 'row-ends')
   return stretches.length === 4 && sides.length === 2 ? sides : []
+}
+
+/** `Working down the first side,` before anything is worked, and no word of a turn in the row: the edge is told. */
+function namesFirstEdge(items: readonly Instruction[]): boolean {
+  const first = items.find(({ node }) => node !== 'aside' && node !== 'chain')
+  return first?.node === 'start' && first.target.walk === 'edge' && first.target.edge !== undefined && items.every(({ node }) => node !== 'turn')
 }
 
 function joinsAnew(items: readonly Instruction[]): boolean {

@@ -1,7 +1,7 @@
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isThing } from './find-place.ts'
-import { endOfEdge, endOfSide, lastOfEdge, leftBefore, evenly, intoCorner, rowEndsPassed } from './along-outline.ts'
+import { endOfEdge, endOfSide, intoEndOfRow, lastOfEdge, leftBefore, onEdgeOfStitches, evenly, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { backToOwn, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
@@ -20,6 +20,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (target.ofPiece !== undefined) goToPiece(walk, target.ofPiece, span)
   if (walk.bridge > 0 && target.thing?.kind === 'chain') return overBridge(walk, target, span, work)
   backToOwn(walk, target)
+  if (walk.outline && target.walk === 'edge' && target.ofRow !== undefined) return intoEndOfRow(walk, target, span, work)
   if (target.ofRow !== undefined && !onOutline(walk, target)) goToRow(walk, target, span)
   // `in each free loop` of an older row: its stitches.
   if (walk.onRow !== undefined && target.thing?.kind === 'space' && target.thing.chains === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'stitch' } }, span, rest, work, over, spikes)
@@ -78,15 +79,25 @@ function overBridge(walk: Walk, { count }: Target, span: Span, work: WorkInto): 
 function ofHeld(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {
   // `1 sc in the gap at the corner`, `sc in the side of the row`: beside the stitches that waited lies no place of its own.
   if (target.walk === 'next' && (target.thing?.kind === 'gap' || target.thing?.kind === 'row-end' || target.thing?.where === 'corner')) return work(Math.max(0, walk.last))
+  if (target.walk === 'same' && walk.last >= 0) return same(walk, span, work)
   const { ofRow: _, held: __, edge: ___, ...plain } = target
   const count = target.count ? inSize(target.count, walk.setting.size) : 1
   if (target.walk === 'each' || target.walk === 'skipped' && !target.count) {
     const ends = walk.edge.findIndex(({ kind }, index) => index >= walk.at && kind === 'ch')
+    // `in each remaining underarm ch`: as far as the chain goes.
+    const chain = target.walk === 'each' && target.thing?.kind === 'chain' ? chainAhead(walk) : 0
+    if (chain > 0) return next(walk, { ...plain, walk: 'next' }, span, rest, chain, work, over)
     const chains = target.thing?.kind === 'chain' || ends === walk.at || target.walk !== 'skipped'
     if (chains || ends < 0) return each(walk, { ...plain, walk: 'each' }, span, rest, work, over)
     return next(walk, { ...plain, walk: 'next' }, span, rest, ends - walk.at, work, over)
   }
   next(walk, { ...plain, walk: 'next' }, span, rest, count, work, over)
+}
+
+function chainAhead(walk: Walk): number {
+  let index = walk.at
+  while (walk.edge[index]?.kind === 'ch') index += 1
+  return index - walk.at
 }
 
 function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number, work: WorkInto, over: number): void {
@@ -200,6 +211,8 @@ function lastOf(walk: Walk, index: number, over: number): number {
 /** Where a fill stops: before what is kept back, or before what the rest of the row needs. */
 function limitOf(walk: Walk, target: Target, rest: Rest): number {
   if (target.until) return Math.min(walk.edge.length, findNext(walk, walk.at, target.until))
+  // `to last ch` of a border's edge: of this edge, not of all.
+  if (target.keepBack && onEdgeOfStitches(walk)) return Math.max(walk.at, lastOfEdge(walk) - inSize(target.keepBack, walk.setting.size))
   if (target.keepBack) return indexBefore(walk, inSize(target.keepBack, walk.setting.size), target.keepBack.of)
   const limit = indexBefore(walk, rest.uses)
   // The row does not tell where the marker is: any place will do, since the rest of the row takes what is left.

@@ -74,7 +74,7 @@ function isFillBeforeCorners(item: Instruction, next: Instruction | undefined): 
 const isLooseFill = (item: Instruction): item is Work => item.node === 'work' && item.target?.walk === 'edge' && item.target.edge === 'all' && item.count === undefined
 
 /** Corners and chains are told apart from the stitches that `each st` would take as well. */
-const isNarrow = (item: Each): boolean => isCornerOf(item) || item.target?.thing?.kind === 'chain'
+const isNarrow = (item: Each): boolean => isCornerOf(item) || item.target?.thing?.kind === 'chain' || item.target?.thing?.ofGroup !== undefined
 const isCornerOf = (item: Each): boolean => item.target?.thing?.where === 'corner'
 
 /** Walks the whole edge from here and works each place by the instruction that names it. */
@@ -82,7 +82,7 @@ export function workEachByKind(walk: Walk, { instructions, between }: EachByKind
   if (instructions.some(({ target }) => target?.thing?.kind === 'chain')) openAll(walk)
   const limit = endOfAll(walk, instructions, rest)
   const chains = between ? inSize(between.count, walk.setting.size) : 0
-  const used = new Set<Each>()
+  const used = new Map<Each, number>()
   let groups = 0
   const filled: Place[] = []
   const apart = walk.outline && instructions.some(isCornerOf) && cornersApart(walk)
@@ -93,7 +93,7 @@ export function workEachByKind(walk: Walk, { instructions, between }: EachByKind
     if (!item) continue
     if (groups > 0 && chains > 0) walk.makeChains(chains, undefined)
     walk.take(index, item)
-    used.add(item)
+    used.set(item, (used.get(item) ?? 0) + 1)
     groups += 1
     if (isLooseFill(item)) filled.push(place)
     if (place.kind === 'space' || place.kind === 'gap') walk.worksSpaces = true
@@ -108,6 +108,10 @@ export function workEachByKind(walk: Walk, { instructions, between }: EachByKind
   walk.at = Math.max(walk.at, limit)
   if (apart) for (const item of instructions.filter(isCornerOf)) fourCorners(walk, item, used)
   for (const item of instructions) {
+    const wants = item.target?.count && inSize(item.target.count, walk.setting.size)
+    const offers = used.get(item) ?? 0
+    if (wants !== undefined && wants > offers) walk.trouble({ kind: 'overrun', span: item, wants, offers, what: 'corner' })
+    if (wants !== undefined && wants < offers) walk.trouble({ kind: 'left-over', span: item, count: offers - wants })
     if (!used.has(item)) walk.trouble({ kind: 'no-such-place', span: item, what: item.target?.thing?.kind === 'space' ? 'a chain space' : 'a stitch of that name' })
   }
 }
@@ -122,10 +126,10 @@ function endOfAll(walk: Walk, instructions: readonly Each[], rest: Rest): number
 }
 
 /** The four corners of a rectangle, worked between its edges. */
-function fourCorners(walk: Walk, item: Each, used: Set<Each>): void {
+function fourCorners(walk: Walk, item: Each, used: Map<Each, number>): void {
   const { target: _, ...bare } = item
   for (let corner = 0; corner < 4; corner += 1) inOnePlace(walk, item.node === 'group' ? item.items : [bare as Work], walk.last)
-  used.add(item)
+  used.set(item, 4)
 }
 
 function single(walk: Walk, items: readonly Instruction[], index: number): void {

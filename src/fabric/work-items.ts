@@ -1,5 +1,6 @@
 import type { Instruction, Join } from '../notation/syntax.ts'
 import { inSize } from '../notation/syntax.ts'
+import { endOfSide } from './along-outline.ts'
 import { isStitch } from './place.ts'
 import { compareStated } from './stated-count.ts'
 import { usesFrom } from './uses.ts'
@@ -10,6 +11,7 @@ import { eachByKind, workEachByKind } from './work-each-by-kind.ts'
 import { workGroup } from './work-group.ts'
 import { workRepeat } from './work-repeat.ts'
 import { workShape } from './work-shape.ts'
+import { sideByRows, workSideByRows } from './work-side-by-rows.ts'
 import { workSkip } from './work-skip.ts'
 import { workStart } from './work-start.ts'
 import { workStitches } from './work-stitches.ts'
@@ -31,7 +33,8 @@ export function workItems(walk: Walk, items: readonly Instruction[], rest: Rest)
   for (let index = 0; index < items.length; index += 1) {
     const item = items[index]!
     const together = eachByKind(walk, items, index)
-    const next = together ? index + together.items.length : index + 1
+    const side = sideByRows(walk, items, index)
+    const next = together ? index + together.items.length : index + Math.max(1, side.length)
     walk.effort()
     const after = restAfter(walk, items, next, rest)
     if (item.node === 'repeat' && item.prefixed && index === 0 && items.length > 1 && item.times.kind === 'in-all' && multipliesAll(walk, item)) {
@@ -40,7 +43,8 @@ export function workItems(walk: Walk, items: readonly Instruction[], rest: Rest)
       return
     }
     const before = { at: walk.at, made: countMade(walk) }
-    if (together) workEachByKind(walk, together, after)
+    if (side.length > 0) workSideByRows(walk, side)
+    else if (together) workEachByKind(walk, together, after)
     else workItem(walk, item, after)
     index = next - 1
     if (!rest.quiet) noteStep(walk, item, items[index]!, before)
@@ -91,7 +95,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     case 'leave': {
       walk.leaves = true
       if (item.slips && leftHere(walk) === 0) return
-      if (item.count && inSize(item.count, walk.setting.size) !== leftHere(walk)) walk.trouble({ kind: 'left-over', span: item, count: leftHere(walk), said: inSize(item.count, walk.setting.size) })
+      if (item.count && inSize(item.count, walk.setting.size) !== leftHere(walk, item.rowEnds)) walk.trouble({ kind: 'left-over', span: item, count: leftHere(walk, item.rowEnds), said: inSize(item.count, walk.setting.size) })
       return
     }
     case 'aside': {
@@ -113,8 +117,9 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
   }
 }
 
-/** Stitches that are left from here on. */
-function leftHere(walk: Walk): number {
+/** Stitches that are left from here on; of row-ends those of this side. */
+function leftHere(walk: Walk, rowEnds = false): number {
+  if (rowEnds) return endOfSide(walk) - walk.at
   let left = 0
   for (let index = walk.at; index < walk.edge.length; index += 1) if (isStitch(walk.edge[index]!)) left += 1
   return left

@@ -228,7 +228,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   }
   remember(state.rowsBefore, row, tried)
   const after: State = {
-    gap: state.gap || row.number !== undefined && state.number !== undefined && !row.anew && row.number !== state.number + 1,
+    gap: state.gap || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
     rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state, row.side),
     edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),

@@ -1,5 +1,5 @@
 import type { Start } from '../notation/syntax.ts'
-import { expectEdge } from './along-outline.ts'
+import { expectEdge, isOfRow } from './along-outline.ts'
 import { findNext, isThing } from './find-place.ts'
 import { goToRow, isBelow } from './older-row.ts'
 import type { Place } from './place.ts'
@@ -35,22 +35,9 @@ function alongOutline(walk: Walk, { target, start, end }: Start): void {
     return expectEdge(walk, target.edge, { start, end })
   }
   const named = (place: Place): boolean => (target.ofRow === undefined || isBelow(walk, target) && target.walk !== 'edge' ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
-  const index = target.walk === 'last' ? walk.edge.findLastIndex(named) : walk.edge.findIndex(named)
+  const index = target.walk === 'last' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : 0) && named(place))
   if (index >= 0) begin(walk, index)
   else if (target.ofRow !== undefined) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `row ${target.ofRow} on the edge` })
-}
-
-/** `in first unworked st of Row 4`, `at the right-hand end of Row 2`. */
-function isOfRow(walk: Walk, place: Place, { ofRow, hand, walk: how }: Start['target']): boolean {
-  const stretch = walk.outline?.stretchOf.get(place)
-  const row = stretch?.rows[stretch.edge === 'row-ends' ? stretch.places.indexOf(place) : 0]
-  if (!stretch || row?.number !== ofRow) return false
-  if (how !== 'edge') return stretch.edge === 'step' || stretch.edge === 'top'
-  if (stretch.edge !== 'row-ends') return false
-  if (hand === undefined) return true
-  // Seen from the right side, a row of the right side is worked from right to left.
-  const atStart = place.into === row?.places[0]
-  return hand === ((row?.side === 'WS') === atStart ? 'left' : 'right')
 }
 
 /** A flat tube closed through both layers: two places make one. */

@@ -34,7 +34,7 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   if (closesLoop(walk, item, rest)) return
   if (doing.from === 'nothing' || beginsOnNothing(walk, item)) return fromNothing(walk, item, doing)
   if (item.target?.tiles) return alongTiles(walk, item, doing)
-  if (item.target?.walk === 'edge') return workAlongEdge(walk, item, doing, rest)
+  if (item.target?.walk === 'edge' && item.target.ofRow === undefined) return workAlongEdge(walk, item, doing, rest)
   if (item.target?.rate && item.target.count && item.count) tellRateOf(walk, item, item.target.rate, inSize(item.target.count, walk.setting.size))
   takeWithChain(walk, item)
   const target = targetOf(walk, item)

@@ -1,11 +1,11 @@
-import { takeOpening } from './parse-held.ts'
+import { isOpening, takeOpening } from './parse-held.ts'
 import { takeNumber } from './numbers.ts'
-import { takeRate } from './parse-rate.ts'
 import { takeToEnd } from './parse-reach.ts'
-import { takeThing } from './parse-thing.ts'
+import { takePlaceNoun, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { EdgeName, Instruction, Num, Target } from './syntax.ts'
+import { rowEnds } from './parse-row-ends.ts'
+import type { EdgeName, Target } from './syntax.ts'
 
 /**
  * Edges, by what they are made of and by where they lie:
@@ -49,31 +49,8 @@ function edgeOfTiles(reader: Reader, start: number): Target | undefined {
   return undefined
 }
 
-/** `Working down the first side,`, `along the bottom edge:`: which edge comes next. */
-export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
-  const { at, start } = reader
-  const begins = at === 0 || /^([,.;:()]|and|then|now)$/.test(reader.word(-1))
-  reader.take('rotate|turn', 'the?', 'piece|work?', 'to|and?')
-  reader.take('now|then|and|continue|continuing')
-  reader.take('to?', 'work|working|worked')
-  const along = reader.take('along|across|down|up|on|over|around|round')
-  const named = along ? (undersideNamed(reader) ? 'underside' : takeEdgeName(reader)) : undefined
-  if (named) toCorner(reader)
-  // `working along top edge in ends of rows,`: what is the top of a shawl is a side of its rows.
-  const ofRows = named !== undefined && (reader.take('in|into', 'the?', 'row', '-?', 'ends') || reader.take('in|into', 'the?', 'ends|sides', 'of', 'the?', 'rows'))
-  const name = ofRows ? 'side' : named
-  if (!name || !reader.done && !/^[,.:;)]$/.test(reader.word())) {
-    reader.at = at
-    return undefined
-  }
-  reader.take(':')
-  // `sc in each of next 18 ch on underside`: behind the stitches it names where they were, and not where the row goes on.
-  if (!begins) return [{ node: 'aside', start, end: reader.end }]
-  return [{ node: 'start', target: { walk: 'edge', edge: name, start, end: reader.end }, start, end: reader.end }]
-}
-
 /** `to the corner`, `to next corner`, `to the top`: as far as the edge goes. */
-function toCorner(reader: Reader): void {
+export function toCorner(reader: Reader): void {
   reader.take('to', 'the?', 'next|opposite|other|top|bottom|upper|lower?', 'corner|corners') || reader.take('to', 'the?', 'top|bottom', 'edge?')
 }
 
@@ -82,7 +59,7 @@ const edgeNoun = /^(steps|step|side|sides|edge|edges|bottom|top|neck|neckline|ar
 const pieceWord = 'piece|work|blanket|panel|rows|row|square|rectangle|scarf|front|back|body|strip|cloth|mat|rug|motif|half|shawl|cowl|runner|afghan|edge'
 
 /** Takes `the left side`, `short edge`, `bottom`, `the entire piece`; not `side sp`, `top of ch-3`. */
-function takeEdgeName(reader: Reader): EdgeName | undefined {
+export function takeEdgeName(reader: Reader): EdgeName | undefined {
   const { at } = reader
   const words: string[] = []
   while (edgeWord.test(reader.word())) {
@@ -91,7 +68,7 @@ function takeEdgeName(reader: Reader): EdgeName | undefined {
   }
   if (/^(entire|whole|outer|outside)$/.test(words.at(-1) ?? '') && reader.take(pieceWord)) return 'all'
   const noun = words.some((word) => edgeNoun.test(word)) || words.at(-1) === 'end' && /^(short|long|narrow)$/.test(words.at(-2) ?? '')
-  const open = reader.done || /^([,.;:()]|of|evenly|to|and|with|at|for|per|working|placing|in|making)$/.test(reader.word())
+  const open = reader.done || /^([,.;:()]|of|evenly|to|from|and|with|at|for|per|work|working|placing|in|make|making)$/.test(reader.word())
   if (!noun || !open || /^(top|bottom)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each)$/.test(reader.word(1)) && !(words.at(-1) === 'bottom' && /^(foundation|beg|beginning|starting|base)$/.test(reader.word(1)))) {
     reader.at = at
     return undefined
@@ -119,9 +96,11 @@ function ofNamed(reader: Reader): boolean {
 }
 
 /** `the underside of the foundation chain`, `free loops of foundation ch`, `the opposite side of the beginning ch`. */
-function undersideNamed(reader: Reader): boolean {
+export function undersideNamed(reader: Reader): boolean {
   const { at } = reader
   reader.take('the|each')
+  // `across the starting chain`
+  if (reader.take('foundation|starting|beginning|beg|initial|original|base|cast-on', 'ch|chain|chs|chains|row', 'edge?')) return true
   const loops = reader.take('underside|undersides|underneath', 'loop|loops?') || reader.take('free|unused|unworked|remaining|rem', 'loop|loops|lp|lps') || reader.take('bottom|base', 'loop|loops|lp|lps?')
   if (loops && reader.take('of', 'the?', 'each?', 'of?', 'the?', 'next?')) {
     if (reader.take('foundation|beginning|beg|starting|initial|base|original?', 'ch|chain|chs|chains|fsc|fdc|fhdc|sts|stitches', 'st|sts|ch|edge|row?')) return true
@@ -142,6 +121,10 @@ function underside(reader: Reader, start: number): Target | undefined {
     return undefined
   }
   const after = counted(reader)
+  const { at: noun } = reader
+  const opening = takePlaceNoun(reader)
+  reader.at = noun
+  const held = opening && isOpening(opening) ? { held: `${opening} ch` } : {}
   reader.take('foundation|beginning|beg|starting|initial|base|original')
   const base = reader.all.slice(at, reader.at).some(({ text }) => /^(base|bottom)$/i.test(text))
   if (base && after.count && reader.take('st|sts|stitch|stitches|sc|hdc|dc|tr')) {
@@ -156,7 +139,7 @@ function underside(reader: Reader, start: number): Target | undefined {
   const ofRow = takeRowNamed(reader, 'of|on|from|in')
   const toEnd = takeToEnd(reader)
   const count = before?.count ?? after.count
-  return { walk: count ? 'next' : 'each', ...(count ? { count } : { edge: 'underside' }), thing: { kind: 'chain' }, ...(ofRow !== undefined && { ofRow }), ...(toEnd && { toEnd }), start, end: reader.end }
+  return { walk: count ? 'next' : 'each', ...(count ? { count } : { edge: 'underside' }), thing: { kind: 'chain' }, ...held, ...(ofRow !== undefined && { ofRow }), ...(toEnd && { toEnd }), start, end: reader.end }
 }
 
 /** `in end of Row 2`, `at the right-hand end of Row 2`: one end of one row. */
@@ -180,65 +163,9 @@ function counted(reader: Reader): { readonly each: boolean; readonly count?: Non
   const each = reader.take('each')
   reader.take('of')
   reader.take('the')
+  reader.take('rem|remaining')
   const { start } = reader
   const next = reader.take('next|first|last')
   const count = takeNumber(reader) ?? (next && !each ? { values: [1], start, end: reader.end } : undefined)
   return { each, ...(count && { count }) }
-}
-
-/** `in each of next 10 row-ends along the side`, `along 30 dc row-ends (2 per row)`. */
-function rowEnds(reader: Reader, start: number, evenly: boolean): Target | undefined {
-  const { at } = reader
-  reader.take('the')
-  const each = reader.take('each')
-  reader.take('of')
-  reader.take('the')
-  const { start: one } = reader
-  const next = reader.take('next|first|last')
-  reader.take('rem|remaining|these')
-  const said = takeNumber(reader)
-  let late: Num | undefined
-  reader.take('sc|dc|hdc|tr', 'row') && (reader.at -= 1)
-  reader.take('sc|dc|hdc|tr') && reader.word() !== 'row' && (reader.at -= 1)
-  if (!reader.take('row', '-?', 'end|ends') && !reader.take('end|ends|edge|side', 'of', 'each|the|every?', 'row|rows') && !(late = endOfRows(reader)) && !reader.take('row', 'edge|edges|side|sides')) {
-    reader.at = at
-    return undefined
-  }
-  const count = said ?? late ?? (next && !each ? { values: [1], start: one, end: reader.end } : undefined)
-  if (reader.take('along|across|down|up|on|of|around')) {
-    if (!takeEdgeName(reader)) reader.at -= 1
-  }
-  const rate = evenly ? takeRate(reader) : undefined
-  if (!rate) perRow(reader)
-  const toEnd = takeToEnd(reader)
-  toCorner(reader)
-  // `2 sc evenly along the row-ends`: 2 in all.
-  if (evenly && !count) return { walk: 'edge', edge: 'side', evenly: true, ...(rate && { rate }), start, end: reader.end }
-  return { walk: count && !each || count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end' }, ...(evenly && { evenly: true }), ...(rate && { rate }), ...(toEnd && /^(around|round)$/.test(reader.word(-1)) && { toEnd }), start, end: reader.end }
-}
-
-/** `in end of each of next 24 rows` */
-function endOfRows(reader: Reader): Num | undefined {
-  const { at } = reader
-  if (reader.take('end|ends|edge|side', 'of', 'each|the?', 'of?', 'the?', 'next|last?')) {
-    const count = takeNumber(reader)
-    if (count && reader.take('row|rows')) return count
-  }
-  reader.at = at
-  return undefined
-}
-
-/** `(2 per row)` */
-function perRow(reader: Reader): void {
-  const { at } = reader
-  if (reader.word() !== '(') return
-  let depth = 0
-  let per = false
-  do {
-    if (reader.word() === '(') depth += 1
-    if (reader.word() === ')') depth -= 1
-    if (/^(per|every|each)$/.test(reader.word())) per = true
-    reader.at += 1
-  } while (depth > 0 && !reader.done)
-  if (!per) reader.at = at
 }

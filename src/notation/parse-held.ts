@@ -7,6 +7,9 @@ import { takeRowNamed } from './row-named.ts'
 const sides = 'left|right|first|second|other|front|back|same'
 const openings = 'underarm|armhole|underarms|thumb|thumbhole|armpit|opening'
 
+/** Whether a noun names an opening: \`underarm\`, \`thumb\`. */
+export const isOpening = (noun: string): boolean => openings.split('|').includes(noun)
+
 /** `of underarm`, `at the left underarm`, `of the ch-4 at right underarm`, `along underarm ch`: the chain over stitches that wait. Gives the words. */
 export function takeOpening(reader: Reader): string | undefined {
   const { at } = reader

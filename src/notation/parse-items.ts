@@ -48,6 +48,10 @@ export function skipSeparators(reader: Reader): boolean {
   }
   // `pick up and work 14 sc along the side`
   if (reader.take('pick|picking', 'up', 'and', 'work|working|make|crochet?') || reader.word() === 'pick' && reader.word(1) === 'up' && reader.peek(2)?.kind === 'number' && reader.take('pick', 'up')) return true
+  if (exception(reader)) {
+    reader.at += 1
+    return true
+  }
   if (leadsToCorner(reader)) {
     reader.at += 1
     return true
@@ -57,6 +61,11 @@ export function skipSeparators(reader: Reader): boolean {
     return true
   }
   return false
+}
+
+/** `1 dc in each dc around, but 3 dc in the centre dc of each corner`: what follows the word is worked as it says. */
+function exception(reader: Reader): boolean {
+  return /^(but|except)$/.test(reader.word()) && (reader.peek(1)?.kind === 'number' || /^(work|working|with|in|[([])$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined)
 }
 
 /** `working 3 sc in each corner`, `with (sc, ch 2, sc) in corners`: the word before is none of the row's work. */

@@ -3,6 +3,7 @@ import { takeNeighbour } from './parse-neighbour.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeStitchName } from './parse-thing.ts'
+import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import type { Aside, Instruction, Join } from './syntax.ts'
 
@@ -58,7 +59,11 @@ function joinTail(reader: Reader) {
   reader.take('with|using|by', 'a|an?', 'sl|ss|slst|standing?', '-?', 'st?')
   reader.take('yarn')
   if (/^(at|to|in|on)$/.test(reader.word()) && cornerInWords(reader)) return undefined
-  return takeTarget(reader)
+  const target = takeTarget(reader)
+  const where = target && takeWhereabouts(reader)
+  // `in the end of Row 1 at the right-hand edge`
+  const hand = target?.walk === 'edge' && target.ofRow !== undefined ? where?.find((word) => word === 'left' || word === 'right') : undefined
+  return target && hand ? { ...target, hand: hand as 'left' | 'right' } : target
 }
 
 /** `at right-hand corner`, `in top left corner`, `at beginning of edge`: where on the edge, in words that name no stitch. */

@@ -1,4 +1,5 @@
 import { takeNumber } from './numbers.ts'
+import { rowEnds } from './parse-row-ends.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
@@ -11,6 +12,9 @@ export function parseLeave(reader: Reader): readonly Instruction[] | undefined {
 function leaving(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
   if (!reader.take('leave|leaving')) return undefined
+  const ends = rowEnds(reader, start, false)
+  if (ends && (reader.take('unworked|free|unused') || reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', ...(ends.count && { count: ends.count }), rowEnds: true, start, end: reader.end }]
+  reader.at = at + 1
   reader.take('the|these')
   reader.take('last|next|rem|remaining|other')
   const count = takeNumber(reader)

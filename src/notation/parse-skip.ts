@@ -1,6 +1,8 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
+import { rowEnds } from './parse-row-ends.ts'
 import { takeThing } from './parse-thing.ts'
+import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Aside, Instruction, Num, Skip, Thing } from './syntax.ts'
@@ -13,8 +15,15 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const held = onHold(reader, start)
   if (held) return [held]
   if (!reader.takeOne(skipWords)) return undefined
+  const first = reader.at
   const list = skipList(reader)
   if (list) return [finishSkip(reader, { node: 'skip', count: one(reader), from: 'next', list, start, end: reader.end })]
+  const ends = rowEnds(reader, start, false)
+  if (ends?.count && ends.thing) {
+    takeWhereabouts(reader)
+    return [{ node: 'skip', count: ends.count, thing: ends.thing, from: 'next', start, end: reader.end }]
+  }
+  reader.at = first
   const passed = passedBy(reader, start)
   if (passed) return [passed]
   let from: Skip['from'] = 'next'

@@ -42,6 +42,7 @@ export function takeTail(reader: Reader, draft: Draft): void {
   reader.take('you?', 'just?', 'formed|completed')
   if (draft.loop === undefined) takeLoop(reader, draft)
   takeRowOf(reader, draft)
+  takeOfStep(reader)
   if (draft.thing?.kind === 'space') reader.take('of', 'the|a?', 'next|same|last|each|first?', 'tile|tiles|block|blocks', 'below?') && takeRowNamed(reader, 'in|of', 'the?')
   if (reader.take('held', 'tog|together')) draft.together = true
   const back = takeKeepBack(reader)
@@ -85,6 +86,11 @@ function takeReach(reader: Reader, draft: Draft): void {
   }
 }
 
+/** `4 sts of the next step`, `row-end of the step`: the step that comes next anyway. */
+export function takeOfStep(reader: Reader): void {
+  reader.take('of|on', 'the|each|this?', 'first|second|third|next|last|same|other?', 'step|steps')
+}
+
 /** `ch of foundation`, `ch on opposite side of foundation ch`, `ch of the underside`: which chains these are. */
 function takeFoundation(reader: Reader): void {
   const { at } = reader
@@ -110,7 +116,8 @@ export function takeUntil(reader: Reader, draft: Draft): boolean {
 }
 
 export function takeBelow(reader: Reader): boolean {
-  if (reader.take('below')) return true
+  // `below the strap` tells where.
+  if (reader.word() === 'below' && reader.word(1) !== 'the' && reader.take('below')) return true
   const at = reader.at
   const num = numberAhead(reader)
   if (num !== undefined) {

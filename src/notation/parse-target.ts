@@ -1,12 +1,14 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
-import { takeHeldTail, takeHeldWord } from './parse-held.ts'
+import { isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
 import { corner, takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
 import { takeLoop } from './parse-loop.ts'
+import { ordinal } from './parse-ordinal.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeRate, takeRows } from './parse-rate.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
-import { chainWords, gluedSpace, takeThing, thingHere } from './parse-thing.ts'
+import { chainWords, gluedSpace, takePlaceNoun, takeThing, thingHere } from './parse-thing.ts'
+import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import type { Num, Target } from './syntax.ts'
 
@@ -70,14 +72,21 @@ function fill(reader: Reader, draft: Draft): boolean {
     return true
   }
   if (ordinal(reader, draft)) return true
-  if (reader.take('center|centre|middle', 'ch|st|sc|dc|hdc|tr', 'of')) {
+  // `in the gap at the corner`: beside the stitch worked last, into no stitch.
+  if (reader.take('gap|hole') && (takeWhereabouts(reader) || reader.done || /^[,;.(]$/.test(reader.word()))) {
+    draft.walk = 'same'
+    return true
+  }
+  if (reader.take('center|centre|middle', 'ch|st|stitch|sc|dc|hdc|htr|tr|dtr', 'of|in|at')) {
     reader.take('the')
-    const every = reader.take('each')
-    reader.take('next|same')
+    const every = reader.take('each|every|all', 'of?', 'the?')
+    reader.take('next|same|first|last')
+    const corners = every && numberAhead(reader) !== undefined && /^corners?$/.test(reader.word(1)) ? takeNumber(reader) : undefined
     const inside = takeThing(reader)
     if (every && inside?.where === 'corner') {
       draft.walk = 'each'
       draft.thing = { kind: 'stitch', where: 'corner' }
+      if (corners) draft.count = corners
       return true
     }
     draft.walk = 'nth'
@@ -151,64 +160,6 @@ function same(reader: Reader, draft: Draft): boolean {
   return true
 }
 
-const ordinalWords: Readonly<Record<string, number>> = { second: 2, third: 3, fourth: 4, fifth: 5, sixth: 6, seventh: 7, eighth: 8 }
-
-/** `2nd ch from hook`, `3rd ch of beg ch-5`, `2nd st`. */
-function ordinal(reader: Reader, draft: Draft): boolean {
-  const at = reader.at
-  const token = reader.peek()
-  const value = token?.kind === 'ordinal' ? token.value : ordinalWords[reader.word()]
-  if (!token || value === undefined) return false
-  reader.at += 1
-  const num = { values: [value], start: token.start, end: token.end }
-  if (nthOfRow(reader, draft, value)) return true
-  const thing = takeThing(reader)
-  // `3rd of 4 ch`: of the chain that begins the round.
-  if (!thing && reader.word() === 'of' && numberAhead(reader, 1) !== undefined && chainWords.has(reader.word(2))) {
-    reader.at += 1
-    const chains = takeNumber(reader)
-    reader.at += 1
-    Object.assign(draft, { walk: 'nth', count: num, thing: { kind: 'space', ...(chains && { chains }) } })
-    return true
-  }
-  if (reader.take('from|of', 'the?', 'hook|hk')) {
-    draft.walk = 'from-hook'
-    draft.count = num
-    return true
-  }
-  if (thing && reader.take('of', 'the?', 'next|each|same|first|last?', 'beg|beginning|starting|turning?')) {
-    const inside = takeThing(reader)
-    draft.walk = 'nth'
-    draft.count = num
-    if (inside) draft.thing = inside
-    return true
-  }
-  // `Sc in 2nd ch`: chains are told off from the hook when nothing else is said.
-  if (thing?.kind === 'chain' && value > 1) {
-    draft.walk = 'from-hook'
-    draft.count = num
-    return true
-  }
-  reader.at = at
-  return false
-}
-
-/** `8th front loop of Row 10`, `5th skipped st of Rnd 3`: so many places of an older row are passed first. */
-function nthOfRow(reader: Reader, draft: Draft, value: number): boolean {
-  const { at } = reader
-  takeLoop(reader, draft)
-  reader.take('unworked|free')
-  if (draft.loop === undefined) takeThing(reader)
-  takeRowOf(reader, draft)
-  if (draft.ofRow !== undefined) {
-    Object.assign(draft, { walk: 'next', thing: { kind: 'stitch' }, passing: value - 1 })
-    return true
-  }
-  delete draft.loop
-  reader.at = at
-  return false
-}
-
 const things = /^(next|foll|following|each|ea|every|first|1st|last|final|all|any|rem|remaining|center|centre|middle|other|previous|prev)$/
 
 /** `next 3 dc`, `each of the next 4 sts`, `each st`, `first 2`, `last st`, `a ch-2 sp`. */
@@ -268,6 +219,11 @@ function counted(reader: Reader, draft: Draft): boolean {
   reader.take('post|posts', 'of', 'the?', 'next?')
   const row = takeRowPrefix(reader)
   if (row !== undefined) draft.ofRow = row
+  const { at: noun } = reader
+  const opening = takePlaceNoun(reader)
+  // `4 underarm ch`: the chain over stitches that wait.
+  if (opening && isOpening(opening) && chainWords.has(reader.word())) draft.held = `${opening} ch`
+  reader.at = noun
   const thing = takeThing(reader) ?? (takesLoop(reader, draft) ? { kind: 'stitch' as const } : undefined)
   if (!thing && !named) {
     reader.at = at

@@ -15,12 +15,33 @@ export function takeThing(reader: Reader): Thing | undefined {
   const at = reader.at
   // Two corners that were joined lie between the motifs as places like the others.
   if (reader.take('joined', 'corner', 'sp|sps|space|spaces|st|sts?') || reader.take('join|joins')) return { kind: 'any' }
+  takeHand(reader)
+  takePlaceNoun(reader)
   const adjective = takeAdjectives(reader)
   const found = thingHere(reader)
   if (found) return adjective ? { ...found, where: adjective } : found
   if (adjective) return { kind: 'space', where: adjective }
   reader.at = at
   return undefined
+}
+
+/** `top right-hand corner sp`: which of the corners. */
+function takeHand(reader: Reader): void {
+  const { at } = reader
+  reader.take('top|bottom|upper|lower')
+  reader.take('left|right', '-?', 'hand?')
+  const place = spaceWords.has(reader.word(1)) || stitchWords.has(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined
+  if (reader.word() !== 'corner' || !place) reader.at = at
+}
+
+const placeNouns = new Set(['neck', 'neckline', 'strap', 'handle', 'underarm', 'sleeve', 'thumb', 'armhole', 'brim', 'body', 'collar', 'shoulder', 'waist', 'hem', 'cuff', 'toe', 'heel', 'crown', 'yoke', 'flap', 'leg', 'arm', 'tail', 'rim', 'band'])
+
+/** \`38 neck ch\`, \`24 strap chs\`, \`20 skipped sleeve dc\`: where the stitches or chains lie. Gives the noun. */
+export function takePlaceNoun(reader: Reader): string | undefined {
+  const noun = reader.word()
+  if (!placeNouns.has(noun) || !stitchWords.has(reader.word(1)) && !chainWords.has(reader.word(1)) && !reader.vocabulary.stitchAt([reader.word(1)]) || reader.word(2) === '-') return undefined
+  reader.at += 1
+  return noun
 }
 
 const adjectives = new Set(['corner', 'corners', 'side', 'beg', 'beginning', 'center', 'centre', 'middle', 'rem', 'remaining', 'unworked', 'foundation', 'starting', 'base', 'previous', 'prev', 'made'])
@@ -65,13 +86,17 @@ export function thingHere(reader: Reader): Thing | undefined {
     const space = reader.takeOne(spaceWords)
     return space ? { kind: 'space' } : { kind: 'stitch', stitch }
   }
-  const group = groupWords[reader.word()]
-  if (group) {
-    reader.at += 1
-    return { kind: 'group', stitch: group }
-  }
+  const group = takeGroupName(reader)
+  if (group) return { kind: 'group', stitch: group }
   if (reader.take('ring') || reader.take('circle')) return { kind: 'ring' }
   return undefined
+}
+
+/** `shell`, `clusters`: a group by its name. */
+export function takeGroupName(reader: Reader): string | undefined {
+  const group = Object.hasOwn(groupWords, reader.word()) ? groupWords[reader.word()] : undefined
+  if (group) reader.at += 1
+  return group
 }
 
 /** `ch-2 sp`, `2-ch sp`, `ch sp`, `ch-5 lp`, `next ch-3`, `top of 3-ch`, `ch`. */

@@ -2,7 +2,7 @@ import { numberAhead } from './numbers.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 
-const heads = /^(of|for|at|on|along|down|up|across|around|round|near|beside|towards|toward|inside|within|forming|creating|as|to)$/
+const heads = /^(of|for|at|on|along|down|up|over|across|around|round|near|beside|towards|toward|inside|within|forming|creating|as|to)$/
 /** Words that say how many, or into what: a phrase that holds one of them is an instruction. */
 const counting = /^(each|ea|every|next|st|sts|stitch|stitches|ch|chs|chain|chains|sp|sps|space|spaces|lp|lps|loop|loops|row|rows|rnd|rnds|round|rounds|end|ends|rem|remaining|unworked|leaving|leave|turn|join|times|time|until|ring|rep|repeat|from|skip|sk|miss|inc|dec|same|again|twice|once|through|evenly|before|in|into|work|if|needed|required|desired|set|established|previous|prev|marker|m)$/
 
@@ -19,6 +19,29 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
   if (ends && reader.at - at > 1 && reader.at - at < 9) return true
   reader.at = at
   return false
+}
+
+/** Words of a place that is none of the edge's own. */
+const places = /^(each|ea|every|any|next|same|sp|sps|space|spaces|shell|cl|group|skipped|missed|hook|in|into|work|to)$/
+
+/**
+ * `at the bottom of the right-hand long edge`, `at the free end of the foundation chain`, `of the collar at the side edge`: where on the
+ * piece the place lies that was named. Takes and gives the words.
+ */
+export function takeWhereabouts(reader: Reader): readonly string[] | undefined {
+  const { at } = reader
+  if (!/^(at|of|on|near|beside|below|above|under|up|down|from|over|across|along)$/.test(reader.word())) return undefined
+  const said: string[] = []
+  while (!reader.done && !/^([,.;:()[\]]|and|then|with)$/.test(reader.word())) {
+    const word = reader.word()
+    const quiet = reader.peek()?.kind === 'word' || /^[-’']$/.test(word)
+    if (!quiet || numberAhead(reader) !== undefined || places.test(word) || reader.vocabulary.stitchAt([word]) !== undefined) break
+    said.push(word)
+    reader.at += 1
+  }
+  if (said.length > 1 && said.length < 14 && (reader.done || /^([,.;:()[\]]|and|then|with)$/.test(reader.word()))) return said
+  reader.at = at
+  return undefined
 }
 
 /** An instruction that says how many it makes or where they go: nothing that follows can add to that. */

@@ -19,6 +19,10 @@ export interface Thing {
   readonly chains?: Num
   /** `corner`, `side`: which spaces or stitches are meant. */
   readonly where?: 'corner' | 'side'
+  /** Of a row-end: US words of the stitches that its row may end with; \`sh\` for a row of shells. */
+  readonly rows?: readonly string[]
+  /** `3rd tr of every 5-tr scallop`: which of so many stitches in one place. */
+  readonly ofGroup?: { readonly nth: number; readonly size: number }
 }
 
 /** Which edge of a piece a row names: a side made of row-ends, the underside of its foundation, its top, any one, or all round. */
@@ -257,6 +261,8 @@ export interface Leave extends Span {
   readonly count?: Num
   /** `leave 7 sl sts unworked`: they lie there whether slip stitches are counted or not. */
   readonly slips?: boolean
+  /** `leave the ends of the last 8 rows unworked`: row-ends of this side. */
+  readonly rowEnds?: boolean
 }
 
 /** Words that change no count: `fasten off`, `change to B`, `(see Note)`. */

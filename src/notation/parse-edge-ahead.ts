@@ -1,0 +1,86 @@
+import { numberAhead } from './numbers.ts'
+import { takeEdgeName, toCorner, undersideNamed } from './parse-edge.ts'
+import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
+import type { EdgeName, Instruction } from './syntax.ts'
+
+/**
+ * Which edge comes next, and the way along it:
+ *
+ *   Working down the first side,   along the bottom edge:   rotate and work along the front edge from hem to neck:   from neck to hem:
+ *   working along front edge from Row 20 down to Row 1,   across the starting chain work   along Row 17 work   working up along the row-ends,
+ */
+export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
+  const { at, start } = reader
+  const begins = at === 0 || /^([,.;:()]|and|then|now)$/.test(reader.word(-1))
+  reader.take('rotate|turn', 'the?', 'piece|work?', 'to|and?')
+  reader.take('now|then|and|continue|continuing')
+  reader.take('to?', 'work|working|worked')
+  const way = reader.take('along|across|down|up|on|over|around|round')
+  const along = way && (reader.take('along|across|over|on') || true)
+  const named = along ? (stitchesOfRow(reader) ?? edgeNamed(reader)) : undefined
+  if (named) toCorner(reader)
+  // `working along top edge in ends of rows,`: what is the top of a shawl is a side of its rows.
+  const ofRows = named !== undefined && reader.take('in|into') && rowsEnds(reader)
+  const name = ofRows ? 'side' : named
+  const from = named || !along ? wayAlong(reader) : undefined
+  if (!name && !from || !atEnd(reader)) {
+    reader.at = at
+    return undefined
+  }
+  reader.take(':')
+  // `sc in each of next 18 ch on underside`: behind the stitches it names where they were, and not where the row goes on.
+  if (!begins || !name) return [{ node: 'aside', start, end: reader.end }]
+  return [{ node: 'start', target: { walk: 'edge', edge: name, ...(from?.ofRow !== undefined && { ofRow: from.ofRow }), start, end: reader.end }, start, end: reader.end }]
+}
+
+/** The edge ends the clause, or what is worked there follows at once: `down the left-hand edge work 2 dc in …`, `up the edge with 2 sc in …`. */
+function atEnd(reader: Reader): boolean {
+  if (reader.done || /^[,.:;)]$/.test(reader.word())) return true
+  const worked = numberAhead(reader, 1) !== undefined || reader.word(1) === '(' || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined
+  return /^(work|working|make|with)$/.test(reader.word()) && worked && reader.take('work|working|make|with')
+}
+
+function edgeNamed(reader: Reader): EdgeName | undefined {
+  const { at } = reader
+  if (undersideNamed(reader)) return 'underside'
+  reader.take('the')
+  if (rowsEnds(reader)) return 'side'
+  reader.at = at
+  return takeEdgeName(reader)
+}
+
+/** `along Row 17 work`, `across the top of Row 17:`: its stitches. A line that is only drawn along a row works none of them. */
+function stitchesOfRow(reader: Reader): EdgeName | undefined {
+  const { at } = reader
+  const ofRow = reader.take('the?', 'top|tops|sts|stitches') ? takeRowNamed(reader, 'of') : takeRowNamed(reader)
+  if (ofRow !== undefined && /^(work|working|make|with|:)$/.test(reader.word())) return 'top'
+  reader.at = at
+  return undefined
+}
+
+/** `row-ends`, `ends of the rows`, `sides of rows`. */
+function rowsEnds(reader: Reader): boolean {
+  return reader.take('the?', 'row', '-?', 'ends') || reader.take('the?', 'ends|sides|edges', 'of', 'the?', 'rows')
+}
+
+const landmarks = 'neck|neckline|hem|top|bottom|corner|armhole|armholes|waist|cuff|shoulder|underarm|beginning|end|start|left|right|tip|point|toe|heel|brim'
+
+/** `from hem to neck`, `from Row 20 down to Row 1`, `up to the neck`: the way along an edge. Gives the row that it begins at. */
+function wayAlong(reader: Reader): { readonly ofRow?: number } | undefined {
+  const { at } = reader
+  const from = reader.take('from') ? landmark(reader) : {}
+  if (from && reader.take('up|down|back?', 'to|towards|toward') && landmark(reader) && reader.at - at > 2) return from
+  reader.at = at
+  return undefined
+}
+
+function landmark(reader: Reader): { readonly ofRow?: number } | undefined {
+  const ofRow = takeRowNamed(reader)
+  if (ofRow !== undefined) return { ofRow }
+  const { at } = reader
+  reader.take('the?', 'lower|upper|top|bottom|front|back|left|right?')
+  if (reader.take(landmarks, 'edge|corner|line|edging?')) return {}
+  reader.at = at
+  return reader.take('the?', landmarks, 'edge|corner|line?') ? {} : undefined
+}

@@ -1,0 +1,118 @@
+import { numberAhead, takeNumber } from './numbers.ts'
+import { takeEdgeName, toCorner } from './parse-edge.ts'
+import { takeRate } from './parse-rate.ts'
+import { takeToEnd } from './parse-reach.ts'
+import { takeOfStep } from './parse-tail.ts'
+import { takeGroupName, takeStitchName } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+import type { Num, Target } from './syntax.ts'
+
+/** Row-ends as they are named: how many, and by which stitch their rows are told. */
+interface Named {
+  readonly each: boolean
+  readonly count?: Num
+  readonly rows?: readonly string[]
+}
+
+/**
+ * The ends of rows, by their number and by the stitch of their rows:
+ *
+ *   in each of next 10 row-ends along the side   along 30 dc row-ends (2 per row)   in the side of each dc row
+ *   in the end of each sc row and of the shell row   in the ends of the 3 button side rows   in the row-end of the step
+ */
+export function rowEnds(reader: Reader, start: number, evenly: boolean): Target | undefined {
+  const { at } = reader
+  const named = endsCounted(reader) ?? endsOfRows(reader)
+  if (!named) {
+    reader.at = at
+    return undefined
+  }
+  const { each, count, rows } = named
+  takeOfStep(reader)
+  if (reader.take('along|across|down|up|on|of|around')) {
+    if (!takeEdgeName(reader)) reader.at -= 1
+  }
+  const rate = evenly ? takeRate(reader) : undefined
+  if (!rate) perRow(reader)
+  const toEnd = takeToEnd(reader)
+  toCorner(reader)
+  // `2 sc evenly along the row-ends`: 2 in all.
+  if (evenly && !count) return { walk: 'edge', edge: 'side', evenly: true, ...(rate && { rate }), start, end: reader.end }
+  const around = toEnd && /^(around|round)$/.test(reader.word(-1))
+  return { walk: count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end', ...(rows && { rows }) }, ...(evenly && { evenly: true }), ...(rate && { rate }), ...(around && { toEnd }), start, end: reader.end }
+}
+
+/** `each of next 10 row-ends`, `30 dc row-ends`, `next row-end`. */
+function endsCounted(reader: Reader): Named | undefined {
+  const { at } = reader
+  const how = counted(reader)
+  // `30 dc row-ends`: they are all of that stitch, and the word tells them from no others.
+  takeStitchName(reader)
+  if (reader.take('row', '-?', 'end|ends') || reader.take('row', 'edge|edges|side|sides')) {
+    const one = !how.count && !how.each && reader.word(-1) === 'end' && reader.all[at]?.text.toLowerCase() === 'the' ? { values: [1], start: reader.end, end: reader.end } : undefined
+    return one ? { ...how, count: one } : how
+  }
+  reader.at = at
+  return undefined
+}
+
+/** `end of each of next 24 rows`, `side of each dc row`, `ends of the 3 button side rows`, `end of each row`. */
+function endsOfRows(reader: Reader): Named | undefined {
+  const { at } = reader
+  reader.take('the|both')
+  if (reader.take('end|ends|edge|side|sides', 'of')) {
+    const how = counted(reader)
+    const first = rowsNamed(reader, how)
+    if (first) {
+      const { at: here } = reader
+      const more = reader.take('and', 'in|into?', 'the?', 'end|ends|side|sides?', 'of') ? rowsNamed(reader, counted(reader)) : undefined
+      if (!more?.kind || !first.kind) reader.at = here
+      const rows = first.kind && [first.kind, ...(more?.kind ? [more.kind] : [])]
+      const each = how.each || more?.kind !== undefined
+      const count = more?.kind ? undefined : (how.count ?? (!how.each && first.one ? { values: [1], start: reader.end, end: reader.end } : undefined))
+      return { each, ...(count && { count }), ...(rows && { rows }) }
+    }
+  }
+  reader.at = at
+  return undefined
+}
+
+/** `each of the next 12`, `next 12`, `each`, `the`. */
+function counted(reader: Reader): Pick<Named, 'each' | 'count'> {
+  reader.take('the')
+  const each = reader.take('each|every|all')
+  reader.take('of')
+  reader.take('the')
+  const { start } = reader
+  const next = reader.take('next|first|last|other')
+  reader.take('rem|remaining|these')
+  const count = takeNumber(reader) ?? (next && !each ? { values: [1], start, end: reader.end } : undefined)
+  return { each, ...(count && { count }) }
+}
+
+/** `dc row`, `sc rows`, `rows`, `shell row`, `button side rows`: rows by their stitch, or by words that tell where they lie. */
+function rowsNamed(reader: Reader, { count }: Pick<Named, 'count'>): { readonly kind?: string; readonly one: boolean } | undefined {
+  const { at } = reader
+  const kind = takeStitchName(reader) ?? takeGroupName(reader)
+  if (!kind && count) for (let words = 0; words < 3 && isPlaceWord(reader); words += 1) reader.at += 1
+  if (reader.take('row|rows') && !(numberAhead(reader) !== undefined && !kind)) return { ...(kind && { kind }), one: reader.word(-1) === 'row' }
+  reader.at = at
+  return undefined
+}
+
+const isPlaceWord = (reader: Reader): boolean => reader.peek()?.kind === 'word' && numberAhead(reader) === undefined && !/^(row|rows|and|in|into|of)$/.test(reader.word())
+
+/** `(2 per row)` */
+function perRow(reader: Reader): void {
+  const { at } = reader
+  if (reader.word() !== '(') return
+  let depth = 0
+  let per = false
+  do {
+    if (reader.word() === '(') depth += 1
+    if (reader.word() === ')') depth -= 1
+    if (/^(per|every|each)$/.test(reader.word())) per = true
+    reader.at += 1
+  } while (depth > 0 && !reader.done)
+  if (!per) reader.at = at
+}
