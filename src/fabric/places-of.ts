@@ -101,6 +101,7 @@ function chainAhead(walk: Walk): number {
 }
 
 function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number, work: WorkInto, over: number): void {
+  if (walk.pairs > 1 && over === 1 && target.thing?.kind === 'row-end') return next(walk, { ...target, count: { values: [count * 2], start: span.start, end: span.end } }, span, rest, count * 2, work, 2)
   if (target.evenly) return evenly(walk, target, span, count, work)
   if (target.together) return take(walk, findNext(walk, walk.at, target.thing), span, work, count, target.thing?.kind === 'row-end' ? target.thing : undefined)
   const passes = over > 1 && count >= over ? Math.floor(count / over) : count

@@ -105,6 +105,8 @@ export class Walk {
   picots = 0
   /** Places that one stitch takes: 2 when two layers are worked at once. */
   layers = 1
+  /** Row-ends that one stitch takes: 2 along the side of a folded piece. */
+  pairs = 1
   /** Chains that join this piece to another: both their sides are worked. */
   bridge = 0
   /** The edge that was left for that of another piece. */

@@ -90,12 +90,23 @@ function chartRows(reader: Reader): readonly Instruction[] | undefined {
 function layers(reader: Reader): readonly Instruction[] | undefined {
   const start = reader.start
   const at = reader.at
-  reader.take('inserting', 'the?', 'hook') || reader.take('working|work|going', 'every|each|all|the?', 'stitch|st|stitches|sts?', 'of?', 'this?', 'round|rnd|row?')
-  if (!reader.take('through', 'both', 'layers|thicknesses|pieces|sides')) {
+  reader.take('inserting', 'the?', 'hook') || reader.take('working|work|going?', 'every|each|all', 'stitch|st|stitches|sts', 'of?', 'this?', 'round|rnd|row?') || reader.take('working|work|going')
+  if (!reader.take('through', 'both', 'layers|thicknesses|pieces|sides') && !throughTwoEdges(reader)) {
     reader.at = at
     return undefined
   }
   return [{ node: 'start', target: { walk: 'layers', start, end: reader.end }, start, end: reader.end }]
+}
+
+/** `through the sts of Row 28 and the foundation ch together`: two edges that are laid on one another. */
+function throughTwoEdges(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('through|in|into', 'the?', 'sts|stitches', 'of')) {
+    while (!reader.done && !/^([,;:.()]|together)$/.test(reader.word())) reader.at += 1
+    if (reader.take('together') && reader.all.slice(at, reader.at).some(({ text }) => /^and$/i.test(text))) return true
+  }
+  reader.at = at
+  return false
 }
 
 /** `Magic ring, 9 sc in ring`, `Make a magic circle, ch 1, …`, `In a magic ring, ch 2, 10 dc`. */

@@ -13,7 +13,8 @@ import { inColour } from './parse-yarn.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, Num, Repeat, Target, Work } from './syntax.ts'
 
-type Draft = { -readonly [K in keyof Work]?: Work[K] }
+/** A stitch while it is read; `layers`: it is worked through both. */
+type Draft = { -readonly [K in keyof Work]?: Work[K] } & { layers?: boolean }
 
 /**
  * Stitches and where they go:
@@ -48,7 +49,7 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
     return undefined
   }
   draft.name = { start: reader.all[nameFrom]?.start ?? start, end: reader.end }
-  const passed = nthStitch(reader, draft, before)
+  const passed = [...nthStitch(reader, draft, before)]
   takeAfterName(reader, draft)
   const counts = takeCountsAs(reader) ?? (draft.target?.walk === 'from-hook' ? skippedCountLater(reader) : undefined)
   if (counts) draft.counts = counts
@@ -60,7 +61,9 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
     }
     draft.about = true
   }
-  const work = { ...(draft as Work), start, end: reader.end }
+  const { layers, ...read } = draft
+  const work = { ...(read as Work), start, end: reader.end }
+  if (layers) passed.push({ node: 'start', target: { walk: 'layers', start, end: reader.end }, start, end: reader.end })
   if (times && count) {
     const { count: _, ...single } = work
     return [{ ...times2([single], count, start, reader.end), prefixed: true }]
@@ -246,9 +249,11 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   }
   over(reader, draft)
   inColour(reader, draft)
+  draft.layers = throughLayers(reader)
   throughParts(reader)
   const to = reader.word() === 'to'
   const target = draft.target ? undefined : takeTarget(reader)
+  draft.layers ||= throughLayers(reader)
   throughParts(reader)
   // `dc to centre ch-2 sp` ends before it; `sl st to first sc` goes into it.
   if (target && reader.take('to', 'join|close')) draft.joins = true
@@ -273,6 +278,11 @@ function countBehindEdge(reader: Reader, draft: Draft): void {
   reader.take('sc|hdc|dc|tr|st|sts')
   if (count && reader.take(')') && !reader.done && /^[,;.]$/.test(reader.word()) && reader.at + 1 < reader.all.length) draft.count = count
   else reader.at = at
+}
+
+/** `5 sc through both layers`, `sc through both layers in each of the 4 pairs of sts` */
+function throughLayers(reader: Reader): boolean {
+  return reader.take('through', 'both', 'layers|thicknesses|pieces|sides|edges')
 }
 
 /** `sc 4 through arm and body`: a part is worked in; it takes no more places of this edge. */

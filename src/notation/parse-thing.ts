@@ -17,6 +17,8 @@ export function takeThing(reader: Reader): Thing | undefined {
   if (reader.take('joined', 'corner', 'sp|sps|space|spaces|st|sts?') || reader.take('join|joins')) return { kind: 'any' }
   takeHand(reader)
   takePlaceNoun(reader)
+  // `each of the 10 pairs of stitches`, of two layers: a pair is one place.
+  reader.take('pair|pairs', 'of', 'the?')
   const adjective = takeAdjectives(reader)
   const found = thingHere(reader)
   if (found) return adjective ? { ...found, where: adjective } : found
@@ -44,7 +46,7 @@ export function takePlaceNoun(reader: Reader): string | undefined {
   return noun
 }
 
-const adjectives = new Set(['corner', 'corners', 'side', 'beg', 'beginning', 'center', 'centre', 'middle', 'rem', 'remaining', 'unworked', 'foundation', 'starting', 'base', 'previous', 'prev', 'made'])
+const adjectives = new Set(['corner', 'corners', 'side', 'beg', 'beginning', 'center', 'centre', 'middle', 'rem', 'remaining', 'unworked', 'instep', 'heel', 'sleeve', 'neck', 'brim', 'foundation', 'starting', 'base', 'previous', 'prev', 'made'])
 
 function takeAdjectives(reader: Reader): 'corner' | 'side' | undefined {
   let where: 'corner' | 'side' | undefined
