@@ -141,7 +141,7 @@ export function indexBefore(walk: Walk, keepBack: number, of?: Thing): number {
   let index = walk.edge.length
   for (let kept = 0; kept < keepBack && index > walk.at; ) {
     index -= 1
-    if (!isPassed(walk.edge[index]!) || walk.keepsRowEnds) kept += 1
+    if (!isPassed(walk.edge[index]!)) kept += 1
   }
   return index
 }

@@ -5,7 +5,7 @@ import { endOfEdge, endOfSide, intoEndOfRow, lastOfEdge, leftBefore, onEdgeOfSti
 import { backToOwn, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
-import { below, everyNth, fromHook, gaps, layers, ring, skipped, take } from './special-places.ts'
+import { below, everyNth, fromHook, gaps, layers, nth, ring, skipped, take } from './special-places.ts'
 import type { Walk } from './walk.ts'
 import type { Rest } from './work-items.ts'
 
@@ -288,22 +288,3 @@ function lastSpace(walk: Walk, target: Target, span: Span, work: WorkInto): void
   while (index >= walk.at && !isThing(walk, walk.edge[index]!, target.thing)) index -= 1
   take(walk, index < walk.at ? walk.edge.length : index, span, work, 1)
 }
-
-/** `in 3rd ch of beg ch-4`: the turning chain of the row below where it counts, else the nth chain of the next space. */
-function nth(walk: Walk, target: Target, span: Span, work: WorkInto): void {
-  for (let index = walk.at; index < walk.edge.length; index += 1) {
-    const place = walk.edge[index]!
-    if (place.turning || place.kind === 'space') {
-      const turning = walk.edge.findIndex((other, at) => at >= index && other.turning === true)
-      const chosen = target.thing?.kind === 'turning-chain' || turning !== -1 && onlySpacesBetween(walk, turning) ? Math.max(turning, index) : index
-      return take(walk, chosen, span, work, 1)
-    }
-  }
-  take(walk, findNext(walk, walk.at, undefined), span, work, 1)
-}
-
-function onlySpacesBetween(walk: Walk, turning: number): boolean {
-  for (let index = walk.at; index < turning; index += 1) if (!isSpace(walk.edge[index]!)) return false
-  return true
-}
-

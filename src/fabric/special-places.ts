@@ -1,6 +1,7 @@
-import type { Thing } from '../notation/syntax.ts'
+import type { Target, Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext } from './find-place.ts'
+import { isSpace } from './place.ts'
 import type { WorkInto } from './places-of.ts'
 import type { Walk } from './walk.ts'
 import type { Rest } from './work-items.ts'
@@ -89,4 +90,22 @@ export function layers(walk: Walk, span: Span, work: WorkInto): void {
   const from = walk.at
   for (let pair = 0; pair < Math.floor(room / 2); pair += 1) work(from + pair)
   walk.at = walk.edge.length
+}
+
+/** `in 3rd ch of beg ch-4`: the turning chain of the row below where it counts, else the nth chain of the next space. */
+export function nth(walk: Walk, target: Target, span: Span, work: WorkInto): void {
+  for (let index = walk.at; index < walk.edge.length; index += 1) {
+    const place = walk.edge[index]!
+    if (place.turning || place.kind === 'space') {
+      const turning = walk.edge.findIndex((other, at) => at >= index && other.turning === true)
+      const chosen = target.thing?.kind === 'turning-chain' || turning !== -1 && onlySpacesBetween(walk, turning) ? Math.max(turning, index) : index
+      return take(walk, chosen, span, work, 1)
+    }
+  }
+  take(walk, findNext(walk, walk.at, undefined), span, work, 1)
+}
+
+function onlySpacesBetween(walk: Walk, turning: number): boolean {
+  for (let index = walk.at; index < turning; index += 1) if (!isSpace(walk.edge[index]!)) return false
+  return true
 }

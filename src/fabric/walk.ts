@@ -127,8 +127,6 @@ export class Walk {
   loose: Loose | undefined
   /** What the row says beside its instructions, in small letters. */
   said = ''
-  /** Places kept back are counted with the ends of rows among them. */
-  readonly keepsRowEnds: boolean = false
   /** The older row whose places are worked now. */
   onRow: number | undefined
   turned: boolean | undefined
