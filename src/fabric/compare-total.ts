@@ -1,4 +1,5 @@
-import { inSize, type Num, type Total } from '../notation/syntax.ts'
+import { inSize, type Num } from '../notation/syntax.ts'
+import type { Total } from '../notation/written-count.ts'
 import type { Lexicon } from './lexicon.ts'
 import type { Says } from './worked-row.ts'
 

@@ -38,7 +38,8 @@ function otherBorders(items: readonly Instruction[], edge: Edge, outline: Outlin
 
 /** A band worked sideways is closed to a ring before a round goes along its row-ends: cuff, brim, waistband. Either side may be meant. */
 function closedStrip(stretches: readonly Stretch[]): readonly Stretch[] {
-  const sides = stretches.filter(({ edge }) => edge === 'row-ends')
+  // The row of slip stitches that joins the ends is a seam, and no row whose end is worked.
+  const sides = stretches.filter(({ edge }) => edge === 'row-ends').map((side) => ({ ...side, places: side.places.filter(({ into }) => into?.kind !== 'sl st') }))
   return stretches.length === 4 && sides.length === 2 ? sides : []
 }
 

@@ -1,7 +1,8 @@
 import type { RowLabel } from '../notation/labels.ts'
 import type { ReadRow } from '../notation/parse-row.ts'
 import type { RowReference } from '../notation/row-reference.ts'
-import { inSize, type Total } from '../notation/syntax.ts'
+import { inSize } from '../notation/syntax.ts'
+import type { Total } from '../notation/written-count.ts'
 import type { Span } from '../text/span.ts'
 
 /** How many rows a range says that it has, in its label or beside its total, and where it says so. */

@@ -16,7 +16,8 @@ export function settingOf(piece: PieceToWork, row: RealRow, index: number, state
 
 /** Whether chains stand among the row's instructions, the one that begins it apart. */
 function hasChains(items: readonly Instruction[], first = true): boolean {
-  return items.some((item, index) => item.node === 'chain' && !(first && index === 0) || (item.node === 'repeat' || item.node === 'group') && hasChains(item.items, false))
+  const own = items.filter(({ node }) => node !== 'aside' && node !== 'turn')
+  return own.some((item, index) => item.node === 'chain' && !(first && index === 0) || (item.node === 'repeat' || item.node === 'group') && hasChains(item.items, false))
 }
 
 /** Plain stitches that a row names, in order: the first is what its inc and dec are made of. */

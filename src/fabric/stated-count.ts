@@ -1,4 +1,5 @@
-import { inSize, type Stated } from '../notation/syntax.ts'
+import { inSize } from '../notation/syntax.ts'
+import type { Stated } from '../notation/written-count.ts'
 import type { Span } from '../text/span.ts'
 import { isStitch, type Place } from './place.ts'
 import type { Walk } from './walk.ts'

@@ -1,7 +1,8 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeThing } from './parse-thing.ts'
 import { Reader } from './reader.ts'
-import type { Num, Total } from './syntax.ts'
+import type { Num } from './syntax.ts'
+import type { Total } from './written-count.ts'
 
 interface Draft {
   count?: Num

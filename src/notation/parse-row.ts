@@ -9,7 +9,8 @@ import { withoutPoliteWords } from './polite-words.ts'
 import { Reader, type Vocabulary } from './reader.ts'
 import { takeReference, type RowReference } from './row-reference.ts'
 import { stripesIn } from './stripes.ts'
-import type { Instruction, Num, RowText, Total } from './syntax.ts'
+import type { Instruction, Num, RowText } from './syntax.ts'
+import type { Total } from './written-count.ts'
 import { tokens, withoutGaps, type Token } from './tokens.ts'
 
 /** A row's text, read, and the rows it points at when it is told by pointing. */

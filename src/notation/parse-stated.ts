@@ -1,7 +1,8 @@
 import { takeNumber } from './numbers.ts'
 import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Instruction, Stated } from './syntax.ts'
+import type { Instruction } from './syntax.ts'
+import type { Stated } from './written-count.ts'
 
 /**
  * A count in the middle of a row:

@@ -2,7 +2,7 @@ import { parseItems } from './parse-items.ts'
 import { parseCount } from './parse-count.ts'
 import { Reader } from './reader.ts'
 import { takeReference } from './row-reference.ts'
-import type { Total } from './syntax.ts'
+import type { Total } from './written-count.ts'
 
 /** The counts that stand at a row's end, and the tokens that are left to be read as instructions. */
 export function takeTotals(reader: Reader): { readonly totals: readonly Total[]; readonly rest: Reader } {

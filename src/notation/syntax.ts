@@ -1,4 +1,5 @@
 import type { Span } from '../text/span.ts'
+import type { Stated, Total } from './written-count.ts'
 
 /** A number in a row: one value for all sizes, or one for each size, smallest first. */
 export interface Num extends Span {
@@ -280,13 +281,6 @@ export interface Aside extends Span {
   readonly stated?: Stated
 }
 
-/** A count in the middle of a row: of all so far, of a side, or of either or the step before it. */
-export interface Stated {
-  readonly count: Num
-  readonly kind?: string
-  readonly scope: 'so-far' | 'side' | 'either'
-}
-
 export interface Unreadable extends Span {
   readonly node: 'unreadable'
   readonly reason: string
@@ -294,23 +288,6 @@ export interface Unreadable extends Span {
   readonly why: 'cannot' | 'word'
   /** `until piece measures 30 cm`: it only tells how many rows there are. */
   readonly byLength?: boolean
-}
-
-/** A written count. */
-export interface Total extends Span {
-  readonly count?: Num
-  readonly kinds: readonly { readonly kind: string; readonly count: Num }[]
-  readonly spaces: readonly { readonly chains?: number; readonly chainsBySize?: Num; readonly count: Num }[]
-  readonly change?: Num
-  readonly rows?: Num
-  /** `at end of Rnd 1`: the row it speaks of. */
-  readonly atRow?: number
-  /** `each ch counts as 1 st` */
-  readonly chainsCount?: boolean
-  /** By yarn: `12 A, 6 B`. */
-  readonly colours?: readonly { readonly yarn: string; readonly count: Num }[]
-  /** Groups counted by name: `12 shells`, `4 corners`. */
-  readonly groups: readonly { readonly name: string; readonly count: Num }[]
 }
 
 /** A row's text, read. */

@@ -1,0 +1,26 @@
+import type { Span } from '../text/span.ts'
+import type { Num } from './syntax.ts'
+
+/** A written count. */
+export interface Total extends Span {
+  readonly count?: Num
+  readonly kinds: readonly { readonly kind: string; readonly count: Num }[]
+  readonly spaces: readonly { readonly chains?: number; readonly chainsBySize?: Num; readonly count: Num }[]
+  readonly change?: Num
+  readonly rows?: Num
+  /** `at end of Rnd 1`: the row it speaks of. */
+  readonly atRow?: number
+  /** `each ch counts as 1 st` */
+  readonly chainsCount?: boolean
+  /** By yarn: `12 A, 6 B`. */
+  readonly colours?: readonly { readonly yarn: string; readonly count: Num }[]
+  /** Groups counted by name: `12 shells`, `4 corners`. */
+  readonly groups: readonly { readonly name: string; readonly count: Num }[]
+}
+
+/** A count in the middle of a row: of all so far, of a side, or of either or the step before it. */
+export interface Stated {
+  readonly count: Num
+  readonly kind?: string
+  readonly scope: 'so-far' | 'side' | 'either'
+}
