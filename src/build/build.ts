@@ -4,14 +4,13 @@ import { fileURLToPath } from 'node:url'
 import { parseArgs, styleText } from 'node:util'
 import { slugOf } from '../pattern/slug.ts'
 import { siteStamp, writeRecord } from './build-record.ts'
-import { hindrances } from './collect-patterns.ts'
 import { makeSite } from './make-site.ts'
-import { reportHindrances } from './report-patterns.ts'
 import { replaceFolder } from './replace-folder.ts'
 import { summary } from './summary.ts'
 import { replaceRelease } from './write-companions.ts'
 import { workPatterns, type Worked } from './work-patterns.ts'
 
+const shown = { colour: styleText('red', 'x', { stream: process.stderr }) !== 'x', width: process.stderr.columns ?? 100 }
 const root = fileURLToPath(new URL('../..', import.meta.url))
 const freshRelease = join(root, 'release.new.tmp')
 process.exitCode = await build()
@@ -25,14 +24,14 @@ async function build(): Promise<0 | 1> {
   try {
     const { values: { anew = false, 'pages-only': pagesOnly = false } } = parseArgs({ options: { anew: { type: 'boolean' }, 'pages-only': { type: 'boolean' } } })
     const stamp = await siteStamp(root, pagesOnly ? 'pages only' : 'all')
-    let patterns = await workPatterns(root, anew ? undefined : stamp)
+    let patterns = await workPatterns(root, anew ? undefined : stamp, shown)
     const hindrance = whatHinders(patterns)
     if (hindrance !== undefined) return fail(hindrance)
     await rm(freshRelease, { recursive: true, force: true })
     let made = await makeInto(patterns, pagesOnly)
     if (made === 'other assets') {
       // Nothing of the last build fits: styles or script are no longer those that its pages name.
-      patterns = await workPatterns(root, undefined)
+      patterns = await workPatterns(root, undefined, shown)
       made = await makeInto(patterns, pagesOnly)
     }
     if (made === 'other assets') throw new Error('the pages name styles that are not there: this is our mistake, not your patterns\'')
@@ -57,11 +56,9 @@ async function makeInto(patterns: Worked, pagesOnly: boolean) {
 }
 
 /** What keeps the whole collection from being published, in words; undefined when nothing does. */
-function whatHinders({ worked, paths }: Worked): string | undefined {
+function whatHinders({ reports, paths }: Worked): string | undefined {
   if (paths.length === 0) return 'There is no pattern in patterns/: nothing to publish.'
-  const failing = worked.filter(({ diagnostics }) => hindrances(diagnostics).length > 0)
-  const report = reportHindrances(failing, { colour: coloured(), width: process.stderr.columns ?? 100 })
-  const words = report === '' ? sharedAddress(paths) : report
+  const words = reports.length === 0 ? sharedAddress(paths) : reports.join('\n\n')
   return words && `${words}\n\nNothing was built; dist/ is as it was.`
 }
 
@@ -75,8 +72,4 @@ function sharedAddress(paths: readonly string[]): string | undefined {
 function fail(words: string): 1 {
   process.stderr.write(`${words}\n`)
   return 1
-}
-
-function coloured(): boolean {
-  return styleText('red', 'x', { stream: process.stderr }) !== 'x'
 }

@@ -2,7 +2,7 @@ import { readdir, readFile } from 'node:fs/promises'
 import { basename, join } from 'node:path'
 import { gunzipSync, inflateSync } from 'node:zlib'
 import type { Booklet } from '../booklet/booklet.ts'
-import type { Collected } from './collect-patterns.ts'
+import type { PatternEntry } from '../components/pattern-entry.ts'
 
 /** Something of a pattern that is sold, found in a file of the public site. */
 export interface Leak {
@@ -26,7 +26,7 @@ export interface PublicTexts {
 }
 
 /** What a free pattern says to everybody, in all its terms. */
-export function publicTexts(free: Collected): PublicTexts {
+export function publicTexts(free: PatternEntry): PublicTexts {
   return { rows: [...new Set(booklets(free).flatMap(rowTexts))], tables: [...new Set(booklets(free).flatMap(countTables))] }
 }
 
@@ -40,7 +40,7 @@ export async function programTexts(root: string): Promise<PublicTexts> {
 }
 
 /** Looks through every byte of the site's folder for rows, tables of counts and papers of the patterns that are sold. */
-export async function findLeaks(forSale: readonly Collected[], texts: readonly PublicTexts[], folder: string): Promise<readonly Leak[]> {
+export async function findLeaks(forSale: readonly PatternEntry[], texts: readonly PublicTexts[], folder: string): Promise<readonly Leak[]> {
   if (forSale.length === 0) return []
   const known = new Set(texts.flatMap(({ rows }) => rows))
   const knownTables = texts.flatMap(({ tables }) => tables)
@@ -73,15 +73,15 @@ export async function findLeaks(forSale: readonly Collected[], texts: readonly P
 
 const isOwn = (file: string, slug: string) => file.includes(slug)
 
-const booklets = ({ booklet, other }: Collected): readonly Booklet[] => [booklet, other?.booklet].filter((one) => one !== undefined)
+const booklets = ({ booklet, other }: PatternEntry): readonly Booklet[] => [booklet, other].filter((one) => one !== undefined)
 
 function rowTexts({ parts }: Booklet): readonly string[] {
   return parts.flatMap(({ lines }) => lines.map(({ text }) => bare(text.map((run) => run.text).join(''))))
 }
 
 /** The rows as the ledger has them: every real row, those too that print says in one line. */
-function ledgerRows({ ledger }: Collected): readonly string[] {
-  return ledger().flatMap(({ lines }) => lines.map(({ text }) => bare(text.map((run) => run.text).join(''))))
+function ledgerRows({ ledger }: PatternEntry): readonly string[] {
+  return ledger.flatMap(({ lines }) => lines.map(({ text }) => bare(text.map((run) => run.text).join(''))))
 }
 
 /** The counts of each part in each size in their order, alone and with the rows' numbers between them, as tables have them. */

@@ -19,11 +19,6 @@ export function listedEntry(collected: Collected, remarks: readonly Remark[]): P
   return { slug, sold, remarks, listing, digests: {}, ledger: [], ...cardIn(collected), ...(booklet ? { booklet: withoutRows(booklet) } : {}) }
 }
 
-/** A pattern of which only the card is kept. */
-export function cardEntry(slug: string, sold: boolean, card: Card | undefined): PatternEntry {
-  return { slug, sold, remarks: [], listing: card?.listing ?? { weights: [], changes: [] }, digests: {}, ledger: [], ...(card ? { card } : {}) }
-}
-
 /** The card of a pattern; undefined where it has no booklet. */
 export function cardOfCollected({ booklet, sold, listing }: Collected): Card | undefined {
   return booklet && cardOf(sold ? withoutRows(booklet) : booklet, sold, listing)

@@ -2,38 +2,52 @@ import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { publisherOf } from '../components/shelf-line.ts'
 import { readRecord, type RecordedPattern } from './build-record.ts'
-import { collectPattern, digestOf, patternBytes, patternPaths, type Collected } from './collect-patterns.ts'
-import { cardOfCollected } from './to-entry.ts'
+import { digestOf, patternBytes, patternPaths } from './pattern-files.ts'
+import { workPattern, type WorkedPattern } from './work-pattern.ts'
 
 /** All patterns of a build: those that were worked, and those that are as they were in the last one. */
 export interface Worked {
   /** Of every pattern, in the order of the alphabet. */
   readonly paths: readonly string[]
-  readonly worked: readonly Collected[]
+  readonly worked: readonly WorkedPattern[]
+  /** The reports on patterns that cannot be published. */
+  readonly reports: readonly string[]
   readonly known: readonly RecordedPattern[]
   readonly publisher: string
   /** Names of styles, script and fonts that the pages of known patterns refer to. */
   readonly assets: readonly string[]
 }
 
+/** How reports are shown. */
+interface Shown {
+  readonly colour: boolean
+  readonly width: number
+}
+
 /**
  * Works the patterns of `patterns/`. With the stamp of this build, those that have not changed since a build with the same stamp are only
  * looked up. What is sold is worked every time: nothing of it is kept beside the site.
  */
-export async function workPatterns(root: string, stamp: string | undefined): Promise<Worked> {
+export async function workPatterns(root: string, stamp: string | undefined, shown: Shown): Promise<Worked> {
   const shelf = { root, folder: 'patterns' }
   const paths = existsSync(join(root, shelf.folder)) ? await patternPaths(shelf) : []
   const record = stamp === undefined ? undefined : await readRecord(root, stamp)
   const recorded = new Map(record?.patterns.map((one) => [one.path, one]))
-  const worked: Collected[] = []
+  const worked: WorkedPattern[] = []
+  const reports: string[] = []
   const known: RecordedPattern[] = []
   for (const path of paths) {
     const file = await patternBytes(shelf, path)
     const older = recorded.get(path)
-    if (older?.digest === digestOf(file) && older.files.every((one) => existsSync(join(root, 'dist', one)))) known.push(older)
-    else worked.push(collectPattern(file))
+    if (older?.digest === digestOf(file) && older.files.every((one) => existsSync(join(root, 'dist', one)))) {
+      known.push(older)
+      continue
+    }
+    const outcome = workPattern(file, shown)
+    if (typeof outcome === 'string') reports.push(outcome)
+    else worked.push(outcome)
   }
-  const publisher = publisherOf([...known.map(({ card }) => card), ...worked.flatMap((one) => cardOfCollected(one) ?? [])])
+  const publisher = publisherOf([...known.map(({ card }) => card), ...worked.flatMap(({ full }) => full.card ?? [])])
   // The name stands at the head of every page.
-  return record && record.publisher !== publisher && known.length > 0 ? workPatterns(root, undefined) : { paths, worked, known, publisher, assets: record?.assets ?? [] }
+  return record && record.publisher !== publisher && known.length > 0 ? workPatterns(root, undefined, shown) : { paths, worked, reports, known, publisher, assets: record?.assets ?? [] }
 }

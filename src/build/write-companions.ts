@@ -3,14 +3,14 @@ import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Booklet } from '../booklet/booklet.ts'
 import { companionPath, patternFolder, termsFolder } from '../components/paper-path.ts'
-import type { Collected } from './collect-patterns.ts'
+import type { PatternEntry } from '../components/pattern-entry.ts'
 import { oneFilePages, type BuiltPages, type OneFile } from './one-file-page.ts'
 import { severalAtOnce } from './several-at-once.ts'
 
 /** Writes beside the page of every free pattern one file that holds all of it, to be kept and opened from a disk. */
-export async function writeCompanions(collected: readonly Collected[], pages: BuiltPages): Promise<void> {
+export async function writeCompanions(patterns: readonly PatternEntry[], pages: BuiltPages): Promise<void> {
   const oneFile = await oneFilePages(pages)
-  const free = collected.flatMap(({ booklet, sold }) => (booklet && !sold ? termsOf(booklet).map((terms) => ({ booklet, terms })) : []))
+  const free = patterns.flatMap(({ booklet, sold }) => (booklet && !sold ? termsOf(booklet).map((terms) => ({ booklet, terms })) : []))
   await severalAtOnce(free, async ({ booklet, terms }) => {
     const html = await readFile(join(pages.folder, termsFolder(booklet.slug, terms, booklet.terms), 'index.html'), 'utf8')
     // Handed on it lies alone: what is not in it is on the site.
@@ -23,10 +23,10 @@ export async function writeCompanions(collected: readonly Collected[], pages: Bu
  * Takes the pages of what is sold out of the site and puts them, each as one file, into a folder of their own: one for each pattern, where
  * its papers lie as well. Nothing of them is left in the site's folder.
  */
-export async function takeOutSold(collected: readonly Collected[], pages: BuiltPages, release: string): Promise<void> {
+export async function takeOutSold(patterns: readonly PatternEntry[], pages: BuiltPages, release: string): Promise<void> {
   const oneFile = await oneFilePages(pages)
   const made = join(pages.folder, 'release')
-  for (const { booklet, sold } of collected) {
+  for (const { booklet, sold } of patterns) {
     if (!booklet || !sold) continue
     const folder = join(release, patternFolder(booklet.slug))
     await mkdir(folder, { recursive: true })

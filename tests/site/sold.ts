@@ -5,6 +5,7 @@ import { gzipSync } from 'node:zlib'
 import { expect, test } from 'vitest'
 import { collectPattern } from '../../src/build/collect-patterns.ts'
 import { findLeaks, programTexts, publicTexts } from '../../src/build/find-leaks.ts'
+import { fullEntry } from '../../src/build/to-entry.ts'
 import { digests, npm } from '../support/project-copy.ts'
 import type { BuiltSite } from './site.test.ts'
 
@@ -45,8 +46,8 @@ export function whatIsSold(site: () => BuiltSite): void {
       cpSync(join(site().dist, 'patterns/tarpaulin-cap/index.html'), join(folder, 'page.html'))
       const file = (name: string) => ({ path: `patterns/${name}.md`, bytes: readFileSync(join(site().copy.folder, `patterns/${name}.md`)) })
       const sold = file('bollard-hat')
-      const sale = [collectPattern({ path: 'patterns/kept-back.md', bytes: Buffer.from(sold.bytes.toString('utf8').replace('access: free', 'access: sold').replace('title: Bollard Hat', 'title: Kept Back Hat')) })]
-      const known = [publicTexts(collectPattern(file('tarpaulin-cap')))]
+      const sale = [fullEntry(collectPattern({ path: 'patterns/kept-back.md', bytes: Buffer.from(sold.bytes.toString('utf8').replace('access: free', 'access: sold').replace('title: Bollard Hat', 'title: Kept Back Hat')) }), [])]
+      const known = [publicTexts(fullEntry(collectPattern(file('tarpaulin-cap')), []))]
       expect(sale[0]?.sold).toBe(true)
       expect(await findLeaks(sale, known, folder)).toEqual([])
       const plants: readonly (readonly [string, string | Uint8Array])[] = [
@@ -71,7 +72,7 @@ export function whatIsSold(site: () => BuiltSite): void {
 
   test('is not suspected of what the help pages say: a row that everybody writes', async () => {
     const file = join(site().copy.folder, 'patterns/keel-charm.md')
-    const alone = collectPattern({ path: 'patterns/keel-charm.md', bytes: readFileSync(file) })
+    const alone = fullEntry(collectPattern({ path: 'patterns/keel-charm.md', bytes: readFileSync(file) }), [])
     const inHelp = await findLeaks([alone], [], join(site().dist, 'help'))
     const known = [await programTexts(site().copy.folder)]
     expect(known[0]?.rows).toContain(bare('Sc in 2nd ch from hook and in each ch across'))
