@@ -7,7 +7,7 @@ import type { FileBytes } from './read-files.ts'
 import { reportHindrances } from './report-patterns.ts'
 import { fullEntry, listedEntry } from './to-entry.ts'
 
-/** A pattern as a build has worked it. */
+/** A pattern as a build has worked it: plain data, which one thread can hand to another. */
 export interface WorkedPattern extends PublicTexts {
   readonly file: FileBytes
   /** Of the file's bytes. */
@@ -19,11 +19,17 @@ export interface WorkedPattern extends PublicTexts {
   readonly full: PatternEntry
 }
 
+/** How reports are shown. */
+export interface Shown {
+  readonly colour: boolean
+  readonly width: number
+}
+
 /** Works a pattern to all that its pages say; or gives the report on what keeps it from being published. */
-export function workPattern(file: FileBytes, report: { readonly colour: boolean; readonly width: number }): WorkedPattern | string {
+export function workPattern(file: FileBytes, shown: Shown): WorkedPattern | string {
   const collected = collectPattern(file)
   const { diagnostics, sold } = collected
-  if (hindrances(diagnostics).length > 0) return reportHindrances([collected], report)
+  if (hindrances(diagnostics).length > 0) return reportHindrances([collected], shown)
   const full = fullEntry(collected, [])
   return { file, digest: digestOf(file), warnings: countFindings(diagnostics).warnings, full, listed: sold ? listedEntry(collected, []) : full, ...publicTexts(full) }
 }
