@@ -15,15 +15,17 @@ export interface HandedOver {
 }
 
 // Astro bundles the pages with what they import, as modules of their own. The process is what they have in common with the build.
-const shelf: { [key: symbol]: HandedOver | undefined } = globalThis as never
+const shelf: { [key: symbol]: Promise<HandedOver> | undefined } = globalThis as never
 const key = Symbol.for('loopledger.handed-over')
 
-/** Keeps for the pages of this process what the build knows. */
-export function handOver(what: HandedOver): void {
+/** Keeps for the pages of this process what the build knows, or will know when its patterns have been worked. */
+export function handOver(what: Promise<HandedOver>): void {
+  // Whoever asks for it hears what went wrong. It may go wrong before anybody asks.
+  what.catch(() => undefined)
   shelf[key] = what
 }
 
 /** What the build knows; undefined where pages are not made by `npm run build`. */
-export function handedOver(): HandedOver | undefined {
+export function handedOver(): Promise<HandedOver> | undefined {
   return shelf[key]
 }

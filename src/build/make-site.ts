@@ -2,19 +2,16 @@ import { readdir } from 'node:fs/promises'
 import { join } from 'node:path'
 import { patternFolder } from '../components/paper-path.ts'
 import type { PatternEntry } from '../components/pattern-entry.ts'
+import { publisherOf } from '../components/shelf-line.ts'
 import { filesBelow, takeOver, type RecordedPattern } from './build-record.ts'
-import { collectPattern, type Collected } from './collect-patterns.ts'
 import { findLeaks, programTexts, type PublicTexts } from './find-leaks.ts'
-import { handOver } from './hand-over.ts'
-import type { ToPrint } from './print-paper.ts'
+import type { FoundPatterns } from './find-patterns.ts'
+import { handOver, type HandedOver } from './hand-over.ts'
 import { quietAstro } from './quiet-astro.ts'
 import { madeOf, type Made } from './summary.ts'
 import type { WorkedPattern } from './work-pattern.ts'
-import type { Worked } from './work-patterns.ts'
 import { takeOutSold, writeCompanions } from './write-companions.ts'
 import { writeOfflineWorker } from './write-offline-worker.ts'
-import { writePapers } from './write-papers.ts'
-import { writePictures } from './write-pictures.ts'
 
 /** Where a site is made. */
 export interface SitePlaces {
@@ -30,22 +27,29 @@ export interface SitePlaces {
 /** What was made, for the summary and for the next build. */
 export interface MadeSite {
   readonly made: readonly Made[]
+  /** Addresses of the patterns that were taken over from the last build. */
+  readonly known: ReadonlySet<string>
   readonly recorded: readonly RecordedPattern[]
+  readonly publisher: string
   readonly assets: readonly string[]
   readonly pages: number
 }
 
-/** Makes the site and the folder of what is sold. Gives up where pages taken over from the last build would name styles that are gone. */
-export async function makeSite(patterns: Worked, { root, fresh, freshRelease, pagesOnly }: SitePlaces): Promise<MadeSite | 'other assets'> {
-  const { worked, known, paths, publisher } = patterns
+/**
+ * Makes the site and the folder of what is sold. Pages are rendered when the patterns have been worked. Gives up where pages taken over
+ * from the last build would name another publisher, or styles that are gone.
+ */
+export async function makeSite(found: FoundPatterns, working: Promise<readonly WorkedPattern[]>, { root, fresh, freshRelease, pagesOnly }: SitePlaces): Promise<MadeSite | undefined> {
+  const { known, paths, last } = found
+  const handed = working.then((worked) => toHandOver(found, worked, !pagesOnly))
+  handOver(handed)
+  // Where patterns do not come out, that is what is to be told, and not how the pages fare without them.
+  const pages = { folder: fresh, ...(await quietAstro(root, fresh).catch(async (error: unknown) => { await working; throw error })) }
+  const [worked, { publisher, forSale }] = [await working, await handed]
+  const assets = (await readdir(join(fresh, '_astro'))).sort()
+  if (last && (last.publisher !== publisher || last.assets.join('\n') !== assets.join('\n'))) return undefined
   const free = worked.filter(({ full }) => !full.sold)
   const sold = worked.filter(({ full }) => full.sold)
-  const forSale = sold.map(({ full }) => full)
-  const cardBy = new Map([...known, ...worked.map(({ file, full }) => ({ path: file.path, card: full.card }))].map(({ path, card }) => [path, card]))
-  handOver({ publisher, cards: paths.flatMap((path) => cardBy.get(path) ?? []), shown: worked.map(({ listed }) => listed), forSale, pictures: !pagesOnly })
-  const pages = { folder: fresh, ...(await quietAstro(root, fresh)) }
-  const assets = (await readdir(join(fresh, '_astro'))).sort()
-  if (known.length > 0 && patterns.assets.join('\n') !== assets.join('\n')) return 'other assets'
   await takeOver(known.flatMap(({ files }) => files), join(root, 'dist'), fresh)
   await takeOutSold(forSale, pages, freshRelease)
   await writeCompanions(free.map(({ full }) => full), pages)
@@ -53,34 +57,27 @@ export async function makeSite(patterns: Worked, { root, fresh, freshRelease, pa
   const said = [...free, ...known, ...(sold.length > 0 ? [await programTexts(root)] : [])]
   // Before anything is printed, and again when all is there.
   await keepSold(forSale, said, fresh)
-  const papers = Map.groupBy(pagesOnly ? [] : await writePapers(free.flatMap(toPrint), fresh), ({ slug }) => slug)
-  if (!pagesOnly) await writePictures(worked.flatMap(({ full }) => full.card ?? []), fresh)
-  if (!pagesOnly) await writePapers(sold.flatMap(toPrint), freshRelease)
+  const papers = pagesOnly ? [] : await (await import('./make-papers.ts')).makePapers({ free, sold }, fresh, freshRelease)
   if (!pagesOnly) await keepSold(forSale, said, fresh)
-  const madeOfOne = (one: WorkedPattern) => madeOf(one, papers.get(one.full.slug) ?? [])
+  const papersOf = Map.groupBy(papers, ({ slug }) => slug)
+  const madeOfOne = (one: WorkedPattern) => madeOf(one, papersOf.get(one.full.slug) ?? [])
   const recorded = await Promise.all(free.map((one) => record(one, madeOfOne(one), fresh)))
   const all = new Map([...known, ...recorded.flat()].map((one) => [one.path, one]))
   const soldMade = new Map(sold.map((one) => [one.file.path, madeOfOne(one)]))
   return {
-    made: paths.flatMap((path) => all.get(path)?.made ?? soldMade.get(path) ?? []), recorded: [...all.values()], assets,
+    made: paths.flatMap((path) => all.get(path)?.made ?? soldMade.get(path) ?? []), known: new Set(known.map(({ card }) => card.slug)), recorded: [...all.values()], publisher, assets,
     pages: (await readdir(fresh, { recursive: true })).filter((name) => /(?:index|404)\.html$/.test(name)).length,
   }
 }
 
-async function record({ file, digest, full: { card, slug }, rows, tables }: WorkedPattern, made: Made, fresh: string): Promise<readonly RecordedPattern[]> {
-  return card ? [{ path: file.path, digest, card, made, files: await filesBelow(fresh, patternFolder(slug)), rows, tables }] : []
+function toHandOver({ paths, known }: FoundPatterns, worked: readonly WorkedPattern[], pictures: boolean): HandedOver {
+  const byPath = new Map([...known, ...worked.map(({ file, full }) => ({ path: file.path, card: full.card }))].map(({ path, card }) => [path, card]))
+  const cards = paths.flatMap((path) => byPath.get(path) ?? [])
+  return { publisher: publisherOf(cards), cards, shown: worked.map(({ listed }) => listed), forSale: worked.flatMap(({ full }) => (full.sold ? [full] : [])), pictures }
 }
 
-/** A pattern with sizes is worked again for papers of one size, so that their booklets need not be kept for all patterns until then. */
-function toPrint({ file, full: { booklet, other } }: WorkedPattern): readonly ToPrint[] {
-  let again: Collected | undefined
-  const collected = () => (again ??= collectPattern(file))
-  const inSize = (of: (collected: Collected) => Pick<ToPrint, 'inSize'> | undefined) => (size: number) => {
-    const made = of(collected())
-    if (!made) throw new Error(`${file.path} came out otherwise when it was worked again: this is our mistake`)
-    return made.inSize(size)
-  }
-  return booklet ? [{ booklet, inSize: inSize((one) => one), ...(other ? { other: { terms: other.terms, booklet: other, inSize: inSize((one) => one.other) } } : {}) }] : []
+async function record({ file, digest, full: { card, slug }, rows, tables }: WorkedPattern, made: Made, fresh: string): Promise<readonly RecordedPattern[]> {
+  return card ? [{ path: file.path, digest, card, made, files: await filesBelow(fresh, patternFolder(slug)), rows, tables }] : []
 }
 
 /** Ends the build where something of what is sold stands on the public site. */

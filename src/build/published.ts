@@ -9,17 +9,17 @@ import { handedOver } from './hand-over.ts'
 
 /** The patterns whose pages are made now: those that this build worked, or, where none was handed over, all that are stored. */
 export async function patternsToShow(): Promise<readonly PatternEntry[]> {
-  return handedOver()?.shown ?? stored()
+  return (await handedOver())?.shown ?? stored()
 }
 
 /** Patterns that are sold, rows and all, for the pages of the release folder. Only a build has them. */
-export function patternsForSale(): readonly PatternEntry[] {
-  return handedOver()?.forSale ?? []
+export async function patternsForSale(): Promise<readonly PatternEntry[]> {
+  return (await handedOver())?.forSale ?? []
 }
 
 /** The card of every pattern that has one. */
 export async function cards(): Promise<readonly Card[]> {
-  return handedOver()?.cards ?? (await stored()).flatMap(({ card }) => (card ? [card] : []))
+  return (await handedOver())?.cards ?? (await stored()).flatMap(({ card }) => (card ? [card] : []))
 }
 
 /** Addresses of patterns that cannot be read; there are some only while patterns are being written. */
@@ -29,12 +29,12 @@ export async function unreadablePatterns(): Promise<readonly string[]> {
 
 /** Whose site it is. */
 export async function publisherName(): Promise<string> {
-  return handedOver()?.publisher ?? publisherOf(await cards())
+  return (await handedOver())?.publisher ?? publisherOf(await cards())
 }
 
 /** Whether pictures for links are drawn beside the pages that are made now. */
-export function picturesDrawn(): boolean {
-  return handedOver()?.pictures ?? false
+export async function picturesDrawn(): Promise<boolean> {
+  return (await handedOver())?.pictures ?? false
 }
 
 /** Every help page, by its code. */
