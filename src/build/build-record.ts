@@ -14,6 +14,8 @@ export interface BuildRecord {
   readonly publisher: string
   /** Names of styles, script and fonts, which pages refer to. */
   readonly assets: readonly string[]
+  /** A digest of what was looked for of the patterns that are sold, and not found. */
+  readonly searchedFor: string
   readonly patterns: readonly RecordedPattern[]
 }
 

@@ -24,7 +24,7 @@ export async function buildSite(root: string): Promise<0 | 1> {
     const made = (anew ? undefined : await makeInto(places, stamp)) ?? (await makeInto(places, undefined))
     if (!made) throw new Error('the pages name styles that are not there: this is our mistake, not your patterns\'')
     await replaceRelease(freshRelease, join(root, 'release'))
-    await writeRecord(root, { stamp, publisher: made.publisher, assets: made.assets, patterns: made.recorded })
+    await writeRecord(root, { stamp, publisher: made.publisher, assets: made.assets, searchedFor: made.searchedFor, patterns: made.recorded })
     process.stdout.write(`${summary(made.made, { pages: made.pages, known: made.known, seconds: performance.now() / 1000 })}\n`)
     return 0
   } catch (error) {

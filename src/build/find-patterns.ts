@@ -10,8 +10,8 @@ export interface FoundPatterns {
   readonly paths: readonly string[]
   readonly changed: readonly FileBytes[]
   readonly known: readonly RecordedPattern[]
-  /** What the pages of known patterns say and refer to. */
-  readonly last?: Pick<BuildRecord, 'publisher' | 'assets'>
+  /** What the pages of known patterns say and refer to, and what they were searched for. */
+  readonly last?: Pick<BuildRecord, 'publisher' | 'assets' | 'searchedFor'>
 }
 
 /**

@@ -1,10 +1,10 @@
+import { createHash } from 'node:crypto'
 import { readdir } from 'node:fs/promises'
 import { join } from 'node:path'
 import { patternFolder } from '../components/paper-path.ts'
-import type { PatternEntry } from '../components/pattern-entry.ts'
 import { publisherOf } from '../components/shelf-line.ts'
 import { filesBelow, takeOver, type RecordedPattern } from './build-record.ts'
-import { findLeaks, programTexts, type PublicTexts } from './find-leaks.ts'
+import { findLeaks, programTexts, tellingOf } from './find-leaks.ts'
 import type { FoundPatterns } from './find-patterns.ts'
 import { handOver, type HandedOver } from './hand-over.ts'
 import { quietAstro } from './quiet-astro.ts'
@@ -32,6 +32,8 @@ export interface MadeSite {
   readonly recorded: readonly RecordedPattern[]
   readonly publisher: string
   readonly assets: readonly string[]
+  /** A digest of what was looked for of the patterns that are sold. */
+  readonly searchedFor: string
   readonly pages: number
 }
 
@@ -55,17 +57,21 @@ export async function makeSite(found: FoundPatterns, working: Promise<readonly W
   await writeCompanions(free.map(({ full }) => full), pages)
   await writeOfflineWorker(root, fresh, pages.base)
   const said = [...free, ...known, ...(sold.length > 0 ? [await programTexts(root)] : [])]
+  const telling = tellingOf(forSale, said)
+  const searchedFor = createHash('sha256').update(JSON.stringify(telling)).digest('hex')
+  // What is taken over was searched when it was made, for what betrays the same patterns.
+  const searched = new Set(last?.searchedFor === searchedFor ? known.flatMap(({ files }) => files) : [])
   // Before anything is printed, and again when all is there.
-  await keepSold(forSale, said, fresh)
+  await keepSold(telling, fresh, searched)
   const papers = pagesOnly ? [] : await (await import('./make-papers.ts')).makePapers({ free, sold }, fresh, freshRelease)
-  if (!pagesOnly) await keepSold(forSale, said, fresh)
+  if (!pagesOnly) await keepSold(telling, fresh, searched)
   const papersOf = Map.groupBy(papers, ({ slug }) => slug)
   const madeOfOne = (one: WorkedPattern) => madeOf(one, papersOf.get(one.full.slug) ?? [])
   const recorded = await Promise.all(free.map((one) => record(one, madeOfOne(one), fresh)))
   const all = new Map([...known, ...recorded.flat()].map((one) => [one.path, one]))
   const soldMade = new Map(sold.map((one) => [one.file.path, madeOfOne(one)]))
   return {
-    made: paths.flatMap((path) => all.get(path)?.made ?? soldMade.get(path) ?? []), known: new Set(known.map(({ card }) => card.slug)), recorded: [...all.values()], publisher, assets,
+    made: paths.flatMap((path) => all.get(path)?.made ?? soldMade.get(path) ?? []), known: new Set(known.map(({ card }) => card.slug)), recorded: [...all.values()], publisher, assets, searchedFor,
     pages: (await readdir(fresh, { recursive: true })).filter((name) => /(?:index|404)\.html$/.test(name)).length,
   }
 }
@@ -81,8 +87,8 @@ async function record({ file, digest, full: { card, slug }, rows, tables }: Work
 }
 
 /** Ends the build where something of what is sold stands on the public site. */
-async function keepSold(sold: readonly PatternEntry[], texts: readonly PublicTexts[], folder: string): Promise<void> {
-  const leaks = await findLeaks(sold, texts, folder)
+async function keepSold(telling: ReturnType<typeof tellingOf>, folder: string, searched: ReadonlySet<string>): Promise<void> {
+  const leaks = await findLeaks(telling, folder, searched)
   if (leaks.length === 0) return
   const lines = leaks.map(({ slug, file, what }) => `  ${file}: ${what} of patterns/${slug}.md`)
   throw Object.assign(new Error(['What is sold must not stand on the public site, and it does:', ...lines].join('\n')), { stack: '' })
