@@ -7,7 +7,7 @@ import { findPatterns } from './find-patterns.ts'
 import { makeSite, type MadeSite } from './make-site.ts'
 import { replaceFolder } from './replace-folder.ts'
 import { summary } from './summary.ts'
-import { Hindrance, onThreads, workPatterns } from './work-patterns.ts'
+import { Hindrance, threadsFor, workPatterns } from './work-patterns.ts'
 import { replaceRelease } from './write-companions.ts'
 
 /**
@@ -52,7 +52,7 @@ async function makeInto(places: Places, stamp: string | undefined): Promise<Made
       return patterns
     })
   // Few are worked here and now. Many are worked on threads, while Astro reads itself and the pages.
-  if (!onThreads(found.changed.length)) await worked
+  if (threadsFor(found.changed.length) === 0) await worked
   await rm(places.freshRelease, { recursive: true, force: true })
   let made: MadeSite | undefined
   await replaceFolder(join(places.root, 'dist'), async (fresh) => {

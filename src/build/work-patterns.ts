@@ -4,21 +4,22 @@ import type { FileBytes } from './read-files.ts'
 import { openThread } from './thread.ts'
 import type { Shown, WorkedPattern } from './work-pattern.ts'
 
-/** So many patterns are worth a thread: it takes about as long to read the engine as they take to be worked. */
-const worthAThread = 60
+/** So many patterns are worth a thread: it takes about as long to read the engine, and to compile it anew, as they take to be worked. */
+const worthAThread = 100
 /** So many are handed over at once: one message for each would keep the threads waiting for one another. */
 const inAnOrder = 16
 
 type Outcome = WorkedPattern | string
 
-/** Whether so many patterns are worked on threads, so that this one is free in the meantime. */
-export function onThreads(patterns: number): boolean {
-  return patterns >= 2 * worthAThread
+/** On how many threads so many patterns are worked; 0 where they are worked here, and this thread is not free in the meantime. */
+export function threadsFor(patterns: number): number {
+  const threads = Math.min(availableParallelism(), Math.floor(patterns / worthAThread))
+  return threads < 2 ? 0 : threads
 }
 
-/** Works pattern files, many of them on as many cores as there are. Patterns stand in the order of the files; reports on those that cannot be published end it. */
-export async function workPatterns(files: readonly FileBytes[], shown: Shown, most = availableParallelism()): Promise<readonly WorkedPattern[]> {
-  const outcomes = onThreads(files.length) ? await outcomesOfThreads(files, shown, Math.min(most, Math.floor(files.length / worthAThread))) : await outcomesHere(files, shown)
+/** Works pattern files, many of them on threads. Patterns stand in the order of the files; reports on those that cannot be published end it. */
+export async function workPatterns(files: readonly FileBytes[], shown: Shown, threads = threadsFor(files.length)): Promise<readonly WorkedPattern[]> {
+  const outcomes = threads > 0 ? await outcomesOfThreads(files, shown, threads) : await outcomesHere(files, shown)
   const reports = outcomes.filter((outcome) => typeof outcome === 'string')
   if (reports.length > 0) throw new Hindrance(reports.join('\n\n'))
   return outcomes.filter((outcome) => typeof outcome !== 'string')
