@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import { existsSync } from 'node:fs'
 import { copyFile, link, mkdir, readdir, readFile, rename, writeFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
-import type { Known } from './hand-over.ts'
+import type { Card } from '../components/card.ts'
 import type { PublicTexts } from './find-leaks.ts'
 import type { Made } from './summary.ts'
 
@@ -14,11 +14,17 @@ export interface BuildRecord {
   readonly publisher: string
   /** Names of styles, script and fonts, which pages refer to. */
   readonly assets: readonly string[]
+  /** A digest of what was looked for of the patterns that are sold, and not found. */
+  readonly searchedFor: string
   readonly patterns: readonly RecordedPattern[]
 }
 
 /** A free pattern as the last build published it. */
-export interface RecordedPattern extends Known, PublicTexts {
+export interface RecordedPattern extends PublicTexts {
+  readonly path: string
+  /** Of the file's bytes. */
+  readonly digest: string
+  readonly card: Card
   readonly made: Made
   /** Its pages and papers, below the site's folder. */
   readonly files: readonly string[]

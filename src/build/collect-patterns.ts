@@ -1,6 +1,3 @@
-import { createHash } from 'node:crypto'
-import { readFile } from 'node:fs/promises'
-import { basename, join } from 'node:path'
 import { bookletInSize } from '../booklet/booklet-in-size.ts'
 import { bookletsInBothTerms, type TermsBooklets } from '../booklet/booklet-in-terms.ts'
 import type { Booklet } from '../booklet/booklet.ts'
@@ -14,7 +11,7 @@ import type { Pattern } from '../pattern/pattern.ts'
 import { slugOf } from '../pattern/slug.ts'
 import { placeOf, type Source } from '../text/source.ts'
 import { checkBytes } from './check-bytes.ts'
-import { patternsIn, type FileBytes } from './read-files.ts'
+import type { FileBytes } from './read-files.ts'
 
 /** One pattern file, worked through to its booklet. */
 export interface Collected {
@@ -33,31 +30,13 @@ export interface Collected {
   /** Warnings that the designer lets stand. */
   readonly accepted: readonly Accepted[]
   readonly sold: boolean
-  /** Of the file's bytes. */
-  readonly digest: string
-}
-
-/** Where pattern files lie: a folder below the project's. */
-export interface Shelf {
-  readonly root: string
-  readonly folder: string
-}
-
-/** Paths of the pattern files as messages show them, in the order of the alphabet: `patterns/float.md`. */
-export async function patternPaths({ root, folder }: Shelf): Promise<readonly string[]> {
-  return (await patternsIn(join(root, folder))).map((path) => `${folder}/${basename(path)}`)
-}
-
-/** Reads one pattern file. */
-export async function patternBytes({ root }: Shelf, path: string): Promise<FileBytes> {
-  return { path, bytes: await readFile(join(root, path)) }
 }
 
 /** Works one pattern file. */
 export function collectPattern(file: FileBytes): Collected {
   const checked = checkBytes(file)
   const { source, pattern, diagnostics } = checked
-  const what = { source, diagnostics, slug: slugOf(file.path), digest: digestOf(file), sold: pattern?.access === 'sold', listing: listingOf(pattern), ledger: () => ledgerOf(checked), accepted: acceptedIn(checked) }
+  const what = { source, diagnostics, slug: slugOf(file.path), sold: pattern?.access === 'sold', listing: listingOf(pattern), ledger: () => ledgerOf(checked), accepted: acceptedIn(checked) }
   if (pattern && hindrances(diagnostics).length === 0) {
     const { own, other } = bookletsInBothTerms(checked)
     return { ...what, booklet: own.booklet, inSize: own.inSize, ...(other ? { other } : {}) }
@@ -70,21 +49,9 @@ function acceptedIn({ source, accepted = [] }: CheckedPattern): readonly Accepte
   return accepted.map(({ diagnostic: { code, message, primary }, why }) => ({ code, message, why, line: placeOf(source, primary.span.start).line }))
 }
 
-/** Works every pattern file of a folder. */
-export async function collectPatterns(shelf: Shelf): Promise<readonly Collected[]> {
-  const collected: Collected[] = []
-  for (const path of await patternPaths(shelf)) collected.push(collectPattern(await patternBytes(shelf, path)))
-  return collected
-}
-
 /** What keeps a pattern out of the published site: every error, and every key that a published pattern needs and this one lacks. */
 export function hindrances(diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
   return diagnostics.filter(({ code }) => severityOf(code) === 'error' || code === 'key-missing-to-publish')
-}
-
-/** Changes with every byte of a file. */
-export function digestOf({ bytes }: FileBytes): string {
-  return createHash('sha256').update(bytes).digest('hex')
 }
 
 function listingOf(pattern: Pattern | undefined): Listing {

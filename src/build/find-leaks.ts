@@ -2,7 +2,7 @@ import { readdir, readFile } from 'node:fs/promises'
 import { basename, join } from 'node:path'
 import { gunzipSync, inflateSync } from 'node:zlib'
 import type { Booklet } from '../booklet/booklet.ts'
-import type { Collected } from './collect-patterns.ts'
+import type { PatternEntry } from '../components/pattern-entry.ts'
 
 /** Something of a pattern that is sold, found in a file of the public site. */
 export interface Leak {
@@ -26,7 +26,7 @@ export interface PublicTexts {
 }
 
 /** What a free pattern says to everybody, in all its terms. */
-export function publicTexts(free: Collected): PublicTexts {
+export function publicTexts(free: PatternEntry): PublicTexts {
   return { rows: [...new Set(booklets(free).flatMap(rowTexts))], tables: [...new Set(booklets(free).flatMap(countTables))] }
 }
 
@@ -39,29 +39,50 @@ export async function programTexts(root: string): Promise<PublicTexts> {
   return { rows: [...new Set(lines.map(bare))], tables: [] }
 }
 
-/** Looks through every byte of the site's folder for rows, tables of counts and papers of the patterns that are sold. */
-export async function findLeaks(forSale: readonly Collected[], texts: readonly PublicTexts[], folder: string): Promise<readonly Leak[]> {
+/** What betrays a pattern that is sold. */
+interface Telling {
+  readonly slug: string
+  readonly title: string
+  /** Rows that no free pattern has. */
+  readonly rows: readonly string[]
+  /** Tables of counts: all of them on its own page, and those that no free pattern has elsewhere. */
+  readonly counts: readonly string[]
+  readonly elsewhere: readonly string[]
+}
+
+/** What is looked for of the patterns that are sold, beside what free patterns and the program say to everybody. */
+export function tellingOf(forSale: readonly PatternEntry[], texts: readonly PublicTexts[]): readonly Telling[] {
   if (forSale.length === 0) return []
   const known = new Set(texts.flatMap(({ rows }) => rows))
   const knownTables = texts.flatMap(({ tables }) => tables)
-  const sold = forSale.map((one) => ({
-    slug: one.slug, papers: new RegExp(`^${one.slug}-.*\\.(?:pdf|html)$`),
-    // What a free pattern says as well is public already.
+  return forSale.map((one) => ({
+    slug: one.slug, title: bare(one.booklet?.title ?? ''),
     rows: [...new Set([...booklets(one).flatMap(rowTexts), ...ledgerRows(one)])].filter((row) => row.length >= tellingLength && !known.has(row)),
     counts: booklets(one).flatMap(countTables),
     elsewhere: booklets(one).flatMap(countTables).filter((table) => table.split(' ').length - 2 >= tellingElsewhere && !knownTables.some((other) => other.includes(table))),
-    title: bare(one.booklet?.title ?? ''),
   }))
+}
+
+/**
+ * Looks through every byte of the site's folder for rows, tables of counts and papers of the patterns that are sold. Files that a search for
+ * the same has been through are left out.
+ */
+export async function findLeaks(sold: readonly Telling[], folder: string, searched: ReadonlySet<string> = new Set()): Promise<readonly Leak[]> {
+  if (sold.length === 0) return []
+  const papersOf = new Map(sold.map(({ slug }) => [slug, new RegExp(`^${slug}-.*\\.(?:pdf|html)$`)]))
+  const unseen = withoutSeen()
   const leaks: Leak[] = []
   for (const entry of await readdir(folder, { recursive: true, withFileTypes: true })) {
-    if (!entry.isFile()) continue
     const path = join(entry.parentPath, entry.name)
     const file = path.slice(folder.length + 1)
+    if (!entry.isFile() || searched.has(file)) continue
     const bytes = await readFile(path)
-    const text = bare(readable(bytes))
-    const html = /\.html$/.test(file) ? countsOn(bytes.toString('utf8')) : ''
-    for (const { slug, papers, rows, counts, elsewhere, title } of sold) {
-      if (papers.test(basename(file)) || (file.endsWith('.pdf') && title !== '' && bare(titleOf(bytes)) === title)) leaks.push({ slug, file, what: 'a file to sell' })
+    const isPage = file.endsWith('.html')
+    const said = isPage ? unseen(readable(bytes)) : readable(bytes)
+    const text = bare(said)
+    const html = isPage ? countsOn(said) : ''
+    for (const { slug, rows, counts, elsewhere, title } of sold) {
+      if (papersOf.get(slug)?.test(basename(file)) || (file.endsWith('.pdf') && title !== '' && bare(titleOf(bytes)) === title)) leaks.push({ slug, file, what: 'a file to sell' })
       const row = rows.find((one) => text.includes(one))
       if (row !== undefined) leaks.push({ slug, file, what: `the row “${row}”` })
       const table = (isOwn(file, slug) ? counts : elsewhere).find((one) => html.includes(one))
@@ -71,17 +92,31 @@ export async function findLeaks(forSale: readonly Collected[], texts: readonly P
   return leaks
 }
 
+/** Shorter stretches are quicker looked through again than known again. */
+const worthKnowing = 10_000
+
+/** Takes out of a page the styles and scripts that an earlier one had: every file to keep holds the same, and the same fonts in them. */
+function withoutSeen(): (html: string) => string {
+  const seen = new Set<string>()
+  return (html) => html.replaceAll(/<(style|script)\b[^>]*>.*?<\/\1>/gs, (block) => {
+    if (block.length < worthKnowing) return block
+    if (seen.has(block)) return ' '
+    seen.add(block)
+    return block
+  })
+}
+
 const isOwn = (file: string, slug: string) => file.includes(slug)
 
-const booklets = ({ booklet, other }: Collected): readonly Booklet[] => [booklet, other?.booklet].filter((one) => one !== undefined)
+const booklets = ({ booklet, other }: PatternEntry): readonly Booklet[] => [booklet, other].filter((one) => one !== undefined)
 
 function rowTexts({ parts }: Booklet): readonly string[] {
   return parts.flatMap(({ lines }) => lines.map(({ text }) => bare(text.map((run) => run.text).join(''))))
 }
 
 /** The rows as the ledger has them: every real row, those too that print says in one line. */
-function ledgerRows({ ledger }: Collected): readonly string[] {
-  return ledger().flatMap(({ lines }) => lines.map(({ text }) => bare(text.map((run) => run.text).join(''))))
+function ledgerRows({ ledger }: PatternEntry): readonly string[] {
+  return ledger.flatMap(({ lines }) => lines.map(({ text }) => bare(text.map((run) => run.text).join(''))))
 }
 
 /** The counts of each part in each size in their order, alone and with the rows' numbers between them, as tables have them. */

@@ -11,8 +11,8 @@ export interface BuiltPages {
   readonly site: string | undefined
 }
 
-/** Turns pages into files that stand alone. What all pages share is read and put together once. */
-export type OneFile = (html: string, beside: ReadonlyMap<string, string>) => string
+/** Turns pages into the bytes of files that stand alone. What all pages share is read and put together once. */
+export type OneFile = (html: string, beside: ReadonlyMap<string, string>) => Uint8Array
 
 /**
  * Makes of a page one file that holds its styles, script, fonts and icon, asks nobody for anything, and opens from a disk. `beside` says
@@ -34,19 +34,23 @@ export async function oneFilePages({ folder, base, site }: BuiltPages): Promise<
   const policy = [
     "default-src 'none'", `script-src '${hashOf(script)}'`, `style-src '${hashOf(style)}'`, 'font-src data:', 'img-src data:', "base-uri 'none'", "form-action 'none'",
   ].join('; ')
-  return (html, beside) => html
+  const alone: (html: string, beside: ReadonlyMap<string, string>) => string = (html, beside) => html
     .replace(/(<meta http-equiv="Content-Security-Policy" content=")[^"]*/, (_, before: string) => before + policy)
     .replaceAll(/<link rel="(?:preload|manifest|alternate|canonical)"[^>]*>/g, '')
     .replaceAll(/<meta name="offline"[^>]*>/g, '')
     .replaceAll(/<link rel="icon"[^>]*>/g, () => `<link rel="icon" href="${icon}" type="image/svg+xml">`)
-    .replace(/<link rel="stylesheet"[^>]*>/, () => `<style>${style}</style>`)
     .replace(/<script type="module" src="[^"]+"><\/script>/, '')
-    .replace('</body>', () => `<script>${script}</script></body>`)
     .replaceAll(/ href="(\/[^"#]*)(#[^"]*)?"/g, (_, address: string, place: string = '') => {
       const near = beside.get(address)
       if (near !== undefined) return ` href="${near}${place}"`
       return site === undefined ? '' : ` href="${new URL(address, site).href}${place}"`
     })
+  // Fonts make a file ten times as long as its page: they go between the page's bytes and never through its text.
+  const [styles, scripts] = [Buffer.from(`<style>${style}</style>`), Buffer.from(`<script>${script}</script></body>`)]
+  return (html, beside) => {
+    const [head = '', body = '', end = ''] = alone(html, beside).split(/<link rel="stylesheet"[^>]*>|<\/body>/)
+    return Buffer.concat([Buffer.from(head), styles, Buffer.from(body), scripts, Buffer.from(end)])
+  }
 }
 
 /** Styles with their fonts in them. A file that somebody keeps has the letters of Western Europe; for others the device's own fonts stand in. */

@@ -28,7 +28,8 @@ export function paperInDev(): AstroIntegration {
 }
 
 async function print(root: string, asked: { readonly path: string; readonly slug: string }): Promise<Uint8Array | undefined> {
-  const { collectPattern, patternBytes, patternPaths } = await import('./collect-patterns.ts')
+  const { collectPattern } = await import('./collect-patterns.ts')
+  const { patternBytes, patternPaths } = await import('./pattern-files.ts')
   const { slugOf } = await import('../pattern/slug.ts')
   const { papersOf } = await import('../components/paper-path.ts')
   const { bookletFor, printEdition } = await import('./print-paper.ts')

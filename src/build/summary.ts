@@ -1,8 +1,7 @@
 import { patternFolder } from '../components/paper-path.ts'
 import { rowsIn } from '../components/shelf-line.ts'
 import { counted } from '../diagnostics/words.ts'
-import { countFindings } from './closing-summary.ts'
-import type { Collected } from './collect-patterns.ts'
+import type { WorkedPattern } from './work-pattern.ts'
 import type { Paper } from './write-papers.ts'
 
 /** What a build made of one pattern, as the summary tells it. */
@@ -19,11 +18,10 @@ export interface Made {
 }
 
 /** What was made of a pattern that was worked. */
-export function madeOf({ slug, booklet, sold, diagnostics }: Collected, papers: readonly Paper[]): Made {
-  const own = papers.filter((paper) => paper.slug === slug)
+export function madeOf({ full: { slug, booklet, sold }, warnings }: WorkedPattern, own: readonly Paper[]): Made {
   const [paper] = own
   return {
-    slug, sold, title: booklet?.title ?? slug, ...(booklet ? rowsIn(booklet) : { rows: 0, uncounted: 0 }), warnings: countFindings(diagnostics).warnings,
+    slug, sold, title: booklet?.title ?? slug, ...(booklet ? rowsIn(booklet) : { rows: 0, uncounted: 0 }), warnings,
     papers: sold ? 0 : own.length, ...(paper && !sold ? { paper } : {}),
   }
 }

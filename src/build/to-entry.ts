@@ -19,17 +19,7 @@ export function listedEntry(collected: Collected, remarks: readonly Remark[]): P
   return { slug, sold, remarks, listing, digests: {}, ledger: [], ...cardIn(collected), ...(booklet ? { booklet: withoutRows(booklet) } : {}) }
 }
 
-/** A pattern of which only the card is kept. */
-export function cardEntry(slug: string, sold: boolean, card: Card | undefined): PatternEntry {
-  return { slug, sold, remarks: [], listing: card?.listing ?? { weights: [], changes: [] }, digests: {}, ledger: [], ...(card ? { card } : {}) }
-}
-
-/** The card of a pattern; undefined where it has no booklet. */
-export function cardOfCollected({ booklet, sold, listing }: Collected): Card | undefined {
-  return booklet && cardOf(sold ? withoutRows(booklet) : booklet, sold, listing)
-}
-
-function cardIn(collected: Collected): { readonly card?: Card } {
-  const card = cardOfCollected(collected)
-  return card ? { card } : {}
+/** The card of a pattern; none where it has no booklet. */
+function cardIn({ booklet, sold, listing }: Collected): { readonly card?: Card } {
+  return booklet ? { card: cardOf(sold ? withoutRows(booklet) : booklet, sold, listing) } : {}
 }

@@ -3,31 +3,30 @@ import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Booklet } from '../booklet/booklet.ts'
 import { companionPath, patternFolder, termsFolder } from '../components/paper-path.ts'
-import type { Collected } from './collect-patterns.ts'
+import type { PatternEntry } from '../components/pattern-entry.ts'
 import { oneFilePages, type BuiltPages, type OneFile } from './one-file-page.ts'
+import { severalAtOnce } from './several-at-once.ts'
 
 /** Writes beside the page of every free pattern one file that holds all of it, to be kept and opened from a disk. */
-export async function writeCompanions(collected: readonly Collected[], pages: BuiltPages): Promise<void> {
+export async function writeCompanions(patterns: readonly PatternEntry[], pages: BuiltPages): Promise<void> {
   const oneFile = await oneFilePages(pages)
-  for (const { booklet, sold } of collected) {
-    if (!booklet || sold) continue
-    for (const terms of termsOf(booklet)) {
-      const html = await readFile(join(pages.folder, termsFolder(booklet.slug, terms, booklet.terms), 'index.html'), 'utf8')
-      // Handed on it lies alone: what is not in it is on the site.
-      const itself = new Map([termsFolder(booklet.slug, terms, booklet.terms), companionPath(booklet, terms)].map((path) => [`${pages.base}${path}`, '#content'] as const))
-      await writeFile(join(pages.folder, companionPath(booklet, terms)), oneFile(html, itself))
-    }
-  }
+  const free = patterns.flatMap(({ booklet, sold }) => (booklet && !sold ? termsOf(booklet).map((terms) => ({ booklet, terms })) : []))
+  await severalAtOnce(free, async ({ booklet, terms }) => {
+    const html = await readFile(join(pages.folder, termsFolder(booklet.slug, terms, booklet.terms), 'index.html'), 'utf8')
+    // Handed on it lies alone: what is not in it is on the site.
+    const itself = new Map([termsFolder(booklet.slug, terms, booklet.terms), companionPath(booklet, terms)].map((path) => [`${pages.base}${path}`, '#content'] as const))
+    await writeFile(join(pages.folder, companionPath(booklet, terms)), oneFile(html, itself))
+  })
 }
 
 /**
  * Takes the pages of what is sold out of the site and puts them, each as one file, into a folder of their own: one for each pattern, where
  * its papers lie as well. Nothing of them is left in the site's folder.
  */
-export async function takeOutSold(collected: readonly Collected[], pages: BuiltPages, release: string): Promise<void> {
+export async function takeOutSold(patterns: readonly PatternEntry[], pages: BuiltPages, release: string): Promise<void> {
   const oneFile = await oneFilePages(pages)
   const made = join(pages.folder, 'release')
-  for (const { booklet, sold } of collected) {
+  for (const { booklet, sold } of patterns) {
     if (!booklet || !sold) continue
     const folder = join(release, patternFolder(booklet.slug))
     await mkdir(folder, { recursive: true })
@@ -41,7 +40,7 @@ export async function takeOutSold(collected: readonly Collected[], pages: BuiltP
 }
 
 /** A page of what is sold: its papers, its other terms and its ledger lie beside it. */
-async function soldPage(file: string, booklet: Booklet, pages: BuiltPages, oneFile: OneFile): Promise<string> {
+async function soldPage(file: string, booklet: Booklet, pages: BuiltPages, oneFile: OneFile): Promise<Uint8Array> {
   const html = await readFile(file, 'utf8')
   const own = `${pages.base}${patternFolder(booklet.slug)}`
   const papers = [...html.matchAll(/ href="([^"#]+\.pdf)"/g)].map(([, address = '']) => address).filter((address) => address.startsWith(own))

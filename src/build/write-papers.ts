@@ -1,10 +1,10 @@
 import { mkdir } from 'node:fs/promises'
 import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
-import { Worker } from 'node:worker_threads'
 import { papersOf, type Edition, type PaperPlace } from '../components/paper-path.ts'
 import { bookletFor, type ToPrint } from './print-paper.ts'
 import type { Printed, PrintOrder } from './print-worker.ts'
+import { openThread, type Thread } from './thread.ts'
 
 /** A printed pattern as it was written. */
 export interface Paper {
@@ -29,7 +29,7 @@ export async function writePapers(patterns: readonly ToPrint[], folder: string, 
   const papers: Paper[] = []
   let next = 0
   const work = async (): Promise<void> => {
-    const press = openPress()
+    const press = openThread<PrintOrder, Printed>(new URL('./print-worker.ts', import.meta.url))
     try {
       for (let at = next++; at < jobs.length; at = next++) {
         const job = jobs[at]
@@ -44,32 +44,9 @@ export async function writePapers(patterns: readonly ToPrint[], folder: string, 
   return papers
 }
 
-async function printed(press: Press, { pattern, place }: { readonly pattern: ToPrint; readonly place: PaperPlace }, folder: string): Promise<Paper> {
+async function printed(press: Thread<PrintOrder, Printed>, { pattern, place }: { readonly pattern: ToPrint; readonly place: PaperPlace }, folder: string): Promise<Paper> {
   const { edition, path } = place
   // A booklet is made when its turn comes, so that no more than a few are held at once.
-  const { bytes, pages } = await press.print({ booklet: bookletFor(pattern, place), edition, file: join(folder, path) })
+  const { bytes, pages } = await press.ask({ booklet: bookletFor(pattern, place), edition, file: join(folder, path) })
   return { slug: pattern.booklet.slug, edition, path, bytes, pages }
-}
-
-interface Press {
-  print(order: PrintOrder): Promise<Printed>
-  close(): Promise<unknown>
-}
-
-/** A thread that prints one paper after the other. */
-function openPress(): Press {
-  const worker = new Worker(new URL('./print-worker.ts', import.meta.url))
-  return {
-    print: (order) => new Promise((resolve, reject) => {
-      const done = (settle: () => void) => {
-        worker.off('message', onMessage).off('error', onError)
-        settle()
-      }
-      const onMessage = (message: Printed) => done(() => resolve(message))
-      const onError = (error: unknown) => done(() => reject(error))
-      worker.on('message', onMessage).on('error', onError)
-      worker.postMessage(order)
-    }),
-    close: () => worker.terminate(),
-  }
 }

@@ -1,6 +1,6 @@
 import type { APIRoute } from 'astro'
+import { publisherName } from '../build/published.ts'
 import { address } from '../components/address.ts'
-import { publisherName } from '../components/published.ts'
 
 /** Lets a phone put the shelf among its own programs. Colours as the pages have them. */
 export const GET: APIRoute = async () => Response.json({

@@ -1,7 +1,7 @@
 import type { APIRoute } from 'astro'
+import { cards, helpEntries } from '../build/published.ts'
 import { address } from '../components/address.ts'
 import { termsFolder } from '../components/paper-path.ts'
-import { cards, helpEntries } from '../components/published.ts'
 
 /** What search engines should know (sitemaps.org, 0.9): patterns in each of their terms, and the guides. The ledger is for editors. */
 export const GET: APIRoute = async ({ site, url }) => {

@@ -1,8 +1,8 @@
 import rss from '@astrojs/rss'
 import type { APIRoute } from 'astro'
+import { cards } from '../build/published.ts'
 import { address } from '../components/address.ts'
 import { patternFolder } from '../components/paper-path.ts'
-import { cards } from '../components/published.ts'
 import { publisherOf } from '../components/shelf-line.ts'
 
 /** A feed of new patterns and new versions, newest first. */

@@ -4,7 +4,8 @@ import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { expect, test } from 'vitest'
 import { collectPattern } from '../../src/build/collect-patterns.ts'
-import { findLeaks, programTexts, publicTexts } from '../../src/build/find-leaks.ts'
+import { findLeaks, programTexts, publicTexts, tellingOf } from '../../src/build/find-leaks.ts'
+import { fullEntry } from '../../src/build/to-entry.ts'
 import { digests, npm } from '../support/project-copy.ts'
 import type { BuiltSite } from './site.test.ts'
 
@@ -45,10 +46,10 @@ export function whatIsSold(site: () => BuiltSite): void {
       cpSync(join(site().dist, 'patterns/tarpaulin-cap/index.html'), join(folder, 'page.html'))
       const file = (name: string) => ({ path: `patterns/${name}.md`, bytes: readFileSync(join(site().copy.folder, `patterns/${name}.md`)) })
       const sold = file('bollard-hat')
-      const sale = [collectPattern({ path: 'patterns/kept-back.md', bytes: Buffer.from(sold.bytes.toString('utf8').replace('access: free', 'access: sold').replace('title: Bollard Hat', 'title: Kept Back Hat')) })]
-      const known = [publicTexts(collectPattern(file('tarpaulin-cap')))]
+      const sale = [fullEntry(collectPattern({ path: 'patterns/kept-back.md', bytes: Buffer.from(sold.bytes.toString('utf8').replace('access: free', 'access: sold').replace('title: Bollard Hat', 'title: Kept Back Hat')) }), [])]
+      const known = [publicTexts(fullEntry(collectPattern(file('tarpaulin-cap')), []))]
       expect(sale[0]?.sold).toBe(true)
-      expect(await findLeaks(sale, known, folder)).toEqual([])
+      expect(await findLeaks(tellingOf(sale, known), folder)).toEqual([])
       const plants: readonly (readonly [string, string | Uint8Array])[] = [
         ['row.html', '<p>Ch&nbsp;2, *hdc in next 5&nbsp;sts, <b>2&nbsp;hdc in next st</b>; rep from * around, join with sl&nbsp;st in first hdc.</p>'],
         ['rows.json', JSON.stringify({ text: 'Ch 2, *FPdc around next st, BPdc around next st; rep from * around, join with sl st in first FPdc.' })],
@@ -61,7 +62,7 @@ export function whatIsSold(site: () => BuiltSite): void {
       for (const [name, bytes] of plants) {
         mkdirSync(folder, { recursive: true })
         writeFileSync(join(folder, name), bytes)
-        expect((await findLeaks(sale, known, folder)).map(({ file, slug }) => `${slug} in ${file}`), name).toContain(`kept-back in ${name}`)
+        expect((await findLeaks(tellingOf(sale, known), folder)).map(({ file, slug }) => `${slug} in ${file}`), name).toContain(`kept-back in ${name}`)
         rmSync(join(folder, name))
       }
     } finally {
@@ -71,12 +72,12 @@ export function whatIsSold(site: () => BuiltSite): void {
 
   test('is not suspected of what the help pages say: a row that everybody writes', async () => {
     const file = join(site().copy.folder, 'patterns/keel-charm.md')
-    const alone = collectPattern({ path: 'patterns/keel-charm.md', bytes: readFileSync(file) })
-    const inHelp = await findLeaks([alone], [], join(site().dist, 'help'))
+    const alone = fullEntry(collectPattern({ path: 'patterns/keel-charm.md', bytes: readFileSync(file) }), [])
+    const inHelp = await findLeaks(tellingOf([alone], []), join(site().dist, 'help'))
     const known = [await programTexts(site().copy.folder)]
     expect(known[0]?.rows).toContain(bare('Sc in 2nd ch from hook and in each ch across'))
     expect(inHelp.map(({ what }) => what).filter((what) => !/2ndchfromhookandineachchacross/.test(what))).toEqual([])
-    expect(await findLeaks([alone], known, join(site().dist, 'help'))).toEqual([])
+    expect(await findLeaks(tellingOf([alone], known), join(site().dist, 'help'))).toEqual([])
   })
 
   test('ends the build when a page of ours lets it out; the older site and the older folder stay as they were', async () => {

@@ -4,8 +4,8 @@ import { spanOf } from './passages.ts'
 import { plainNumber, type SenseFacts } from './sense-facts.ts'
 
 interface Pair {
-  readonly one: string
-  readonly other: string
+  /** One before the other, and the other before the one. */
+  readonly forms: readonly { readonly form: RegExp; readonly first: boolean }[]
   /** One in the units of the other. */
   readonly convert: (value: number) => number
   readonly shown: string
@@ -17,21 +17,23 @@ const beside = String.raw`\(|/|=|or\b`
 /** `30 cm (8 in, 12 in)` is the end of a list of lengths in one unit, and the list of them in the other. */
 const closed = String.raw`(?!\s*,\s*\d|\s*(?:x|×|by|and)\s*\d)`
 
+const value = String.raw`(\d{1,4}(?:[.,]\d{1,3})?(?:\s?[¼½¾⅓⅔⅛⅜⅝⅞])?|[¼½¾⅓⅔⅛⅜⅝⅞])\s?`
+const inches = String.raw`(?:in|ins|inch|inches|"|”|″)`
+const forms = (one: string, other: string): Pair['forms'] => [
+  { form: new RegExp(String.raw`(?<![\d.,/x×–-]\s?)${value}${one}\s*(?:${beside})\s*${value}${other}\b${closed}`, 'giu'), first: true },
+  { form: new RegExp(String.raw`(?<![\d.,/x×–-]\s?)${value}${other}\s*(?:${beside})\s*${value}${one}(?![\p{L}])${closed}`, 'giu'), first: false },
+]
+
 const pairs: readonly Pair[] = [
-  { one: String.raw`(?:in|ins|inch|inches|"|”|″)`, other: 'cm', convert: cmFromInches, shown: 'cm', slack: 0.7 },
-  { one: String.raw`(?:in|ins|inch|inches|"|”|″)`, other: 'mm', convert: (inches) => cmFromInches(inches) * 10, shown: 'mm', slack: 3 },
-  { one: String.raw`(?:yd|yds|yards?)`, other: 'm', convert: metresFromYards, shown: 'm', slack: 1 },
-  { one: String.raw`(?:oz|ounces?)`, other: 'g', convert: gramsFromOunces, shown: 'g', slack: 2 },
+  { forms: forms(inches, 'cm'), convert: cmFromInches, shown: 'cm', slack: 0.7 },
+  { forms: forms(inches, 'mm'), convert: (inches) => cmFromInches(inches) * 10, shown: 'mm', slack: 3 },
+  { forms: forms(String.raw`(?:yd|yds|yards?)`, 'm'), convert: metresFromYards, shown: 'm', slack: 1 },
+  { forms: forms(String.raw`(?:oz|ounces?)`, 'g'), convert: gramsFromOunces, shown: 'g', slack: 2 },
 ]
 
 /** A length in two units that are not the same length: `18 in (50 cm)`. Told beyond five in a hundred and the rounding of leaflets. */
 export function conversionWrong({ rows, prose }: SenseFacts): readonly Diagnostic[] {
-  return [...prose, ...rows].flatMap((passage) => pairs.flatMap(({ one, other, convert, shown, slack }) => {
-    const value = String.raw`(\d{1,4}(?:[.,]\d{1,3})?(?:\s?[¼½¾⅓⅔⅛⅜⅝⅞])?|[¼½¾⅓⅔⅛⅜⅝⅞])\s?`
-    const forms = [
-      { form: new RegExp(String.raw`(?<![\d.,/x×–-]\s?)${value}${one}\s*(?:${beside})\s*${value}${other}\b${closed}`, 'giu'), first: true },
-      { form: new RegExp(String.raw`(?<![\d.,/x×–-]\s?)${value}${other}\s*(?:${beside})\s*${value}${one}(?![\p{L}])${closed}`, 'giu'), first: false },
-    ]
+  return [...prose, ...rows].flatMap((passage) => pairs.flatMap(({ forms, convert, shown, slack }) => {
     return forms.flatMap(({ form, first }) => [...passage.text.matchAll(form)].flatMap((match): readonly Diagnostic[] => {
       const [imperial, metric] = first ? [valueOf(match[1]!), valueOf(match[2]!)] : [valueOf(match[2]!), valueOf(match[1]!)]
       const is = convert(imperial)

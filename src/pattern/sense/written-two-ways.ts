@@ -9,14 +9,14 @@ interface Choice {
 
 /** Things that a style sheet writes one way. Only what is the same word in two spellings stands here. */
 const choices: readonly Choice[] = [
-  { in: 'rows', ways: [['rep', /\brep\b/i], ['repeat', /\brepeat\b/i]] },
-  { in: 'rows', ways: [['sk', /\bsk\b/i], ['skip', /\bskip\b/i]] },
-  { in: 'rows', ways: [['Rnd', /^rnds?\b/i], ['Round', /^rounds?\b/i]] },
-  { in: 'rows', ways: [[') 6 times', /[)\]]\s*\d+ times\b/], [') x 6', /[)\]]\s*[x×]\s*\d/]] },
-  { in: 'rows', ways: [['(6)', /\(\d+(?: (?:sts?|sc|hdc|dc|tr))?\)\s*$/], ['[6]', /\[\d+(?: (?:sts?|sc|hdc|dc|tr))?\]\s*$/]] },
-  { in: 'all', ways: [['color', /\bcolors?\b/i], ['colour', /\bcolours?\b/i]] },
-  { in: 'all', ways: [['center', /\bcenters?\b/i], ['centre', /\bcentres?\b/i]] },
-  { in: 'all', ways: [['gray', /\bgray\b/i], ['grey', /\bgrey\b/i]] },
+  { in: 'rows', ways: [['rep', /\brep\b/gi], ['repeat', /\brepeat\b/gi]] },
+  { in: 'rows', ways: [['sk', /\bsk\b/gi], ['skip', /\bskip\b/gi]] },
+  { in: 'rows', ways: [['Rnd', /^rnds?\b/gi], ['Round', /^rounds?\b/gi]] },
+  { in: 'rows', ways: [[') 6 times', /[)\]]\s*\d+ times\b/gi], [') x 6', /[)\]]\s*[x×]\s*\d/gi]] },
+  { in: 'rows', ways: [['(6)', /\(\d+(?: (?:sts?|sc|hdc|dc|tr))?\)\s*$/gi], ['[6]', /\[\d+(?: (?:sts?|sc|hdc|dc|tr))?\]\s*$/gi]] },
+  { in: 'all', ways: [['color', /\bcolors?\b/gi], ['colour', /\bcolours?\b/gi]] },
+  { in: 'all', ways: [['center', /\bcenters?\b/gi], ['centre', /\bcentres?\b/gi]] },
+  { in: 'all', ways: [['gray', /\bgray\b/gi], ['grey', /\bgrey\b/gi]] },
 ]
 
 /** One word written in two ways. Told once a word, at the first of the rarer spelling. */
@@ -37,5 +37,5 @@ export function writtenTwoWays(facts: SenseFacts): readonly Diagnostic[] {
 }
 
 function matchesIn(passage: Passage, form: RegExp) {
-  return [...passage.text.matchAll(new RegExp(form.source, 'gi'))].map((match) => spanOf(passage, match))
+  return [...passage.text.matchAll(form)].map((match) => spanOf(passage, match))
 }
