@@ -19,7 +19,7 @@ const rows = Array.from({ length: 120 }, (_, at): RowLine => ({
   ],
 }))
 
-const booklet: Booklet = {
+export const booklet: Booklet = {
   slug: 'hawser', title: 'Hawser', number: 21, publisher: 'Saltmarsh Yarnworks', version: '1.0', date: '2027-03-14', dateText: '14 March 2027', terms: 'US',
   sizes: [], facts: [], gauge: { paragraphs: [] }, abbreviations: [], specialStitches: [], cautions: [], before: [], after: [], credits: [],
   materials: Array.from({ length: 10 }, (_, at) => ({
