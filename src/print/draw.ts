@@ -139,7 +139,7 @@ function drawLinks({ document, pages, structure, anchors }: Drawing, tag: Tag, e
     const { page } = pages[index] as DrawnPage
     const [left, base] = [points(x), fromBottom(y)]
     const annotation = document.ref({
-      Type: 'Annot', Subtype: 'Link', F: 4, Border: [0, 0, 0], Rect: [left, base - 0.25 * size, left + points(width), base + 0.8 * size],
+      Type: 'Annot', Subtype: 'Link', F: 4, Border: [0, 0, 0], Rect: [left, base - 0.25 * size, left + points(width), base + 0.8 * size].map((edge) => Math.round(edge * 100) / 100),
       ...target, Contents: new String(text), StructParent: structure.annotationKey(element),
     })
     annotation.end()

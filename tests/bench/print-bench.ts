@@ -32,7 +32,7 @@ export const booklet: Booklet = {
  * A developer's first loop: the same title, table and row lines with PDFKit's own calls, each line in a structure element, boxes as
  * plain squares that cannot be ticked, no line breaking, no check of glyphs, the same font objects. It has every text of ours but the column heads.
  */
-function bareLoop(): Promise<Uint8Array> {
+export function bareLoop(): Promise<Uint8Array> {
   const document = new PDFDocument({
     pdfVersion: '1.7', subset: 'PDF/UA', tagged: true, lang: 'en-US', displayTitle: true, bufferPages: true, autoFirstPage: false, font: null,
     size: [595.28, 792], margin: 0, info: { Title: booklet.title, CreationDate: new Date(0) },
