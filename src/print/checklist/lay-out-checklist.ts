@@ -1,9 +1,11 @@
 import type { Booklet, Part } from '../../booklet/booklet.ts'
-import { headFont, oneLine, textLines } from '../pages/heads.ts'
+import { unparted } from '../../booklet/figures.ts'
+import { headFont, oneLine } from '../pages/heads.ts'
 import { placeFooters } from '../pages/footer.ts'
 import { gaps, live, liveWidth, weights } from '../sheet/measures.ts'
 import type { LaidOut } from '../sheet/placed.ts'
 import { Sheet } from '../sheet/sheet.ts'
+import { balancedLines } from '../type/balance.ts'
 import { breakLines } from '../type/break-lines.ts'
 import { baselineIn, lineHeight, styles } from '../type/styles.ts'
 import { checkLines, finishingSteps } from './check-rows.ts'
@@ -51,9 +53,9 @@ function placeTitle(sheet: Sheet, { title: text, sizes, size, terms, parts }: Bo
   const words = [
     'Checklist, with a column for each copy and one to spare. Tick across when you make them in turn.',
     ...(most >= 4 ? ['Print it again for more copies.'] : []),
-    ...(sizes.length > 1 ? [`Sizes: ${sizes[0]} (${sizes.slice(1).join(', ')}).`] : []),
-    ...(size === undefined ? [] : [`Size ${size}.`]),
-    `${terms} terms.`,
+    ...(sizes.length > 1 ? [`Sizes: ${unparted(sizes[0] ?? '')} (${sizes.slice(1).map(unparted).join(', ')}).`] : []),
+    ...(size === undefined ? [] : [unparted(`Size ${size}.`)]),
+    unparted(`${terms} terms.`),
   ].join(' ')
   const { partLine } = styles
   const paragraph = sheet.tag(sheet.root, 'P')
@@ -64,7 +66,7 @@ function placeTitle(sheet: Sheet, { title: text, sizes, size, terms, parts }: Bo
     return
   }
   sheet.y += 0.8
-  for (const line of textLines(words, partLine, liveWidth)) {
+  for (const line of balancedLines([{ text: words, font: partLine.font }], { size: partLine.size, width: liveWidth })) {
     sheet.text(paragraph, line, partLine, live.left, sheet.y + baselineIn(partLine))
     sheet.y += lineHeight(partLine)
   }
