@@ -96,6 +96,13 @@ describe('what stands on the pages', () => {
     expect(order.indexOf('Sources.')).toBeLessThan(order.lastIndexOf('Gauge'))
   })
 
+  test.each([['deckhand-top', 0], ['deckhand-top', 4], ['skiff-cushion', 1], ['bollard-hat', 2], ['float', 0], ['shingle-cloth', 0]] as const)('of %s, size %i: the gauge window stands on the page of the words that say what to do with it', (name, size) => {
+    const placed = leaves(layOutLargePrint(inSize(name, size)).root).filter((one): one is PlacedText => one.kind === 'text')
+    const label = placed.findIndex(({ text }) => /^5 cm,/.test(spaced(text)))
+    expect(label).toBeGreaterThan(0)
+    expect(placed[label]?.page).toBe(placed[label - 1]?.page)
+  })
+
   test('one size has no numbers of another', () => {
     for (const size of [0, 1]) expect(leaves(layOutLargePrint(inSize('skiff-cushion', size)).root).filter((one) => one.kind === 'text' && /\(1 to 15\)|1 to 11 \(/.test(spaced(one.text)))).toEqual([])
   })

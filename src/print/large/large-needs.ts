@@ -50,10 +50,13 @@ function materialWords({ kind, make, for: use, amount, weight, ounces = '' }: Ma
 /** Sets the gauge in words, and the window of 5 cm under them. */
 export function placeLargeGauge(sheet: Sheet, { gauge, terms }: Pick<Booklet, 'gauge' | 'terms'>): void {
   if (!gauge) return
-  placeLargeHead(sheet, terms === 'UK' ? 'Tension' : 'Gauge', 3 * body)
-  for (const [at, paragraph] of gauge.paragraphs.entries()) {
-    sheet.y += at === 0 ? 0 : largeGaps.between
-    placeLines(sheet, sheet.tag(sheet.root, 'P'), linesOf(inWords(paragraph), liveWidth))
+  const paragraphs = gauge.paragraphs.map((paragraph) => linesOf(inWords(paragraph), liveWidth))
+  // The last words say what to do with the window: they are on its page.
+  const withWindow = gauge.window === undefined ? 0 : (paragraphs.at(-1)?.length ?? 0) * body + largeGaps.between + windowSide + 1
+  placeLargeHead(sheet, terms === 'UK' ? 'Tension' : 'Gauge', paragraphs.length === 1 ? Math.max(3 * body, withWindow) : 3 * body)
+  for (const [at, lines] of paragraphs.entries()) {
+    sheet.makeRoom(at === paragraphs.length - 1 ? withWindow : 0, at === 0 ? 0 : largeGaps.between)
+    placeLines(sheet, sheet.tag(sheet.root, 'P'), lines)
   }
   if (!gauge.window) return
   sheet.makeRoom(windowSide + 1, largeGaps.between)
