@@ -28,13 +28,17 @@ export function bookletInSize(checked: CheckedPattern, size: number): Booklet {
 
 type Only = (text: string) => string
 
-/** `48 (56, 64)` -> `56` for the second of three sizes. Brackets of another length are no list of sizes and stay. */
+const listOf = (value: string) => new RegExp(`(?<![\\d.,])(${value})[\\s\\u00a0]?[([]((?:${value})(?:,[\\s\\u00a0]?(?:${value}))*)[)\\]]`, 'g')
+/** Ranges come first: the end of one is no number of its own. */
+const lists = [listOf('\\d+–\\d+'), listOf('\\d[\\d.]*|–')]
+
+/** `48 (56, 64)` -> `56` for the second of three sizes, `1–11 (1–15)` -> `1–15`. Brackets of another length are no list of sizes and stay. */
 export function chosen(text: string, sizes: number, size: number): string {
-  const list = /(?<![\d.,])(\d[\d.]*|–)[\s\u00a0]?([([])((?:\d[\d.]*|–)(?:,[\s\u00a0]?(?:\d[\d.]*|–))*)[)\]]/g
-  return text.replace(list, (whole, first: string, _bracket: string, others: string) => {
+  const own = (whole: string, first: string, others: string) => {
     const values = [first, ...others.split(/,[\s\u00a0]?/)]
     return values.length === sizes ? (values[size] ?? whole) : whole
-  })
+  }
+  return lists.reduce((chosenSoFar, list) => chosenSoFar.replace(list, own), text)
 }
 
 function narrowed(pattern: Pattern, size: number): Pattern {

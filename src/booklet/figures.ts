@@ -15,6 +15,9 @@ export function perSize(figures: readonly string[]): string {
   return `${first}${nbsp}(${rest.join(`,${nbsp}`)})`
 }
 
+/** A name that no line break parts: `2 years`. */
+export const unparted = (name: string) => name.replaceAll(' ', nbsp)
+
 /** Numbers of the sizes with a unit: `120 (240) g`. */
 export function withUnit(values: readonly number[], unit: string): string {
   return `${perSize(values.map(figure))}${nbsp}${unit}`

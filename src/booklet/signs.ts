@@ -1,4 +1,5 @@
 import type { Abbreviation } from './booklet.ts'
+import { unparted } from './figures.ts'
 
 /** The signs that rows are written with: when one is there, and what it says. */
 const signs: readonly { readonly sign: string; readonly meaning: string; readonly stands: RegExp }[] = [
@@ -17,8 +18,9 @@ export function signsIn(text: string, sizes: readonly string[]): readonly Abbrev
   // `rep from *` points back at a star and opens nothing.
   const opening = text.replace(/\bfrom \*+/g, 'from')
   const found = signs.filter(({ stands }) => stands.test(opening)).map(({ sign, meaning }) => ({ sign, meaning }))
+  const [first, ...others] = sizes.map(unparted)
   const bySize = sizes.length > 1 && /\d\s?[([]\d+(?:, ?\d+)*[)\]]/.test(text)
-    ? [{ sign: '6 (8)', meaning: `numbers for the sizes: ${sizes[0]} first, in brackets ${sizes.slice(1).join(', ')}` }]
+    ? [{ sign: '6 (8)', meaning: `numbers for the sizes: ${first} first, in brackets ${others.join(', ')}; one number is for all` }]
     : []
   return [...bySize, ...found].map(({ sign, meaning }) => ({ kind: 'sign', us: sign, uk: sign, meaning }))
 }

@@ -1,6 +1,6 @@
 import { inchesFromCm, nearestHalfCm, quarterInchText } from '../measures/units.ts'
 import type { Finished, Pattern } from '../pattern/pattern.ts'
-import { capital, figure, forSizes, nbsp, perSize } from './figures.ts'
+import { capital, figure, forSizes, nbsp, perSize, unparted } from './figures.ts'
 import { typeset } from './typeset.ts'
 
 /** How each measurement is said after its figures: `30 cm wide`. */
@@ -22,7 +22,8 @@ export function sizesText(pattern: Pattern): string {
   const [first, ...others] = thingsOf(pattern)
   if (first === undefined) return ''
   // Names are long: unlike their figures they may stand on more than one line.
-  const named = sizes.length > 1 ? `${sizes[0]} (${sizes.slice(1).join(', ')}): ` : ''
+  const [smallest, ...larger] = sizes.map(unparted)
+  const named = larger.length > 0 ? `${smallest} (${larger.join(', ')}): ` : ''
   const things = sizes.length > 1 ? [first] : [first, ...others]
   return typeset(capital(`${named}${things.map(({ name, text }) => `${name}${text}`).join('; ')}`))
 }

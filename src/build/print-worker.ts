@@ -28,7 +28,7 @@ async function print({ booklet, edition, file }: PrintOrder): Promise<Printed> {
   return { bytes: pdf.length, pages: pagesOf(pdf) }
 }
 
-/** Every page of a PDF is an object of the type Page (ISO 32000-1, 7.7.3.3); these objects are written uncompressed. */
+/** The head of a PDF's pages says how many there are (ISO 32000-1, 7.7.3.2); it is written uncompressed. */
 function pagesOf(pdf: Uint8Array): number {
-  return Buffer.from(pdf).toString('latin1').match(/\/Type \/Page\b/g)?.length ?? 0
+  return Number(/\/Type \/Pages\n\/Count (\d+)/.exec(Buffer.from(pdf).toString('latin1'))?.[1])
 }

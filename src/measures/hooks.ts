@@ -41,7 +41,7 @@ export function hookLabel(mm: number, terms: 'US' | 'UK' = 'US'): string {
   const hook = hookSize(mm)
   const labels = [
     ...(hook?.us === undefined ? [] : [`US\u00a0${hook.us}`]),
-    ...(hook?.uk === undefined || terms === 'US' ? [] : [`old UK\u00a0${hook.uk}`]),
+    ...(hook?.uk === undefined || terms === 'US' ? [] : [`old\u00a0UK\u00a0${hook.uk}`]),
   ]
   return labels.length === 0 ? `${mm}\u00a0mm` : `${mm}\u00a0mm (${labels.join(', ')})`
 }

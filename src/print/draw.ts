@@ -39,7 +39,7 @@ export function draw(laidOut: LaidOut, description: Description): Uint8Array {
     document.addPage()
     return { page: document.page, text: startPage(), squares: [] }
   })
-  const drawing: Drawing = { document, pages, texts, structure: new StructureWriter(document), boxes: new CheckBoxes(document), anchors: laidOut.anchors }
+  const drawing: Drawing = { document, pages, texts, structure: new StructureWriter(document, laidOut.root), boxes: new CheckBoxes(document), anchors: laidOut.anchors }
   drawTag(drawing, laidOut.root, undefined)
   for (const [index, { ruling, pagination }] of laidOut.pages.entries()) finishPage(drawing, index, ruling, pagination)
   for (const { title, page, y } of laidOut.bookmarks) {
@@ -58,7 +58,7 @@ function drawTag(drawing: Drawing, written: Tag, parent: Reference | undefined):
   const { structure } = drawing
   // A link to what is not in this edition is only its words.
   const tag: Tag = written.href?.startsWith('#') === true && !drawing.anchors.has(written.href.slice(1)) ? { ...written, type: 'Span' } : written
-  const element = structure.begin()
+  const element = structure.begin(written.type)
   const kids: Kid[] = []
   let together: Placed[] = []
   const flush = () => {
@@ -139,7 +139,7 @@ function drawLinks({ document, pages, structure, anchors }: Drawing, tag: Tag, e
     const { page } = pages[index] as DrawnPage
     const [left, base] = [points(x), fromBottom(y)]
     const annotation = document.ref({
-      Type: 'Annot', Subtype: 'Link', F: 4, Border: [0, 0, 0], Rect: [left, base - 0.25 * size, left + points(width), base + 0.8 * size],
+      Type: 'Annot', Subtype: 'Link', F: 4, Border: [0, 0, 0], Rect: [left, base - 0.25 * size, left + points(width), base + 0.8 * size].map((edge) => Math.round(edge * 100) / 100),
       ...target, Contents: new String(text), StructParent: structure.annotationKey(element),
     })
     annotation.end()

@@ -19,7 +19,7 @@ const rows = Array.from({ length: 120 }, (_, at): RowLine => ({
   ],
 }))
 
-const booklet: Booklet = {
+export const booklet: Booklet = {
   slug: 'hawser', title: 'Hawser', number: 21, publisher: 'Saltmarsh Yarnworks', version: '1.0', date: '2027-03-14', dateText: '14 March 2027', terms: 'US',
   sizes: [], facts: [], gauge: { paragraphs: [] }, abbreviations: [], specialStitches: [], cautions: [], before: [], after: [], credits: [],
   materials: Array.from({ length: 10 }, (_, at) => ({
@@ -123,24 +123,27 @@ async function time(make: () => Promise<Uint8Array>): Promise<number> {
 
 const median = (times: readonly number[]) => times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? Number.NaN
 
-/** Prints the six-page document with ours and with the bare loop in turn, and compares the medians. */
-export async function printBench(turns = 40): Promise<readonly Ratio[]> {
-  const ours = () => printPattern(booklet)
+type Print = () => Promise<Uint8Array>
+
+/** Prints the six-page document with ours and with something else in turn, and compares the medians. */
+export async function inTurn(ours: Print, other: Print, what: string, turns = 40): Promise<readonly Ratio[]> {
   for (let warm = 0; warm < 10; warm++) {
     await ours()
-    await bareLoop()
+    await other()
   }
-  const times = { ours: [] as number[], bare: [] as number[] }
+  const times = { ours: [] as number[], other: [] as number[] }
   for (let turn = 0; turn < turns; turn++) {
     times.ours.push(await time(ours))
-    times.bare.push(await time(bareLoop))
+    times.other.push(await time(other))
   }
-  const [own, bare] = [median(times.ours), median(times.bare)]
+  const [own, others] = [median(times.ours), median(times.other)]
   // Turn by turn, so that a load that comes and goes weighs on both sides of each quotient.
-  const ratio = median(times.ours.map((ms, turn) => ms / (times.bare[turn] ?? Number.NaN)))
-  const bytes = { ours: (await ours()).length, bare: (await bareLoop()).length }
+  const ratio = median(times.ours.map((ms, turn) => ms / (times.other[turn] ?? Number.NaN)))
+  const bytes = { ours: (await ours()).length, other: (await other()).length }
   return [
-    { name: 'print, time against a bare loop', ratio, detail: `${own.toFixed(1)} ms against ${bare.toFixed(1)} ms for six pages` },
-    { name: 'print, bytes against a bare loop', ratio: bytes.ours / bytes.bare, detail: `${bytes.ours} bytes against ${bytes.bare}` },
+    { name: `print, time against ${what}`, ratio, detail: `${own.toFixed(1)} ms against ${others.toFixed(1)} ms for six pages` },
+    { name: `print, bytes against ${what}`, ratio: bytes.ours / bytes.other, detail: `${bytes.ours} bytes against ${bytes.other}` },
   ]
 }
+
+export const printBench = (turns = 40): Promise<readonly Ratio[]> => inTurn(() => printPattern(booklet), bareLoop, 'a bare loop', turns)

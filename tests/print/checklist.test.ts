@@ -13,6 +13,7 @@ import { contentStreams, openPdf, operatorNames, pagesOf, textOf } from './read-
 
 const booklets: Readonly<Record<string, Booklet>> = {
   float: fromCollection('float'), 'shingle-cloth': fromCollection('shingle-cloth'), 'harbour-block': fromCollection('harbour-block'), 'bollard-hat': fromCollection('bollard-hat'),
+  'deckhand-top': fromCollection('deckhand-top'), 'skiff-cushion': fromCollection('skiff-cushion'),
   'by hand': floatByHand, bare, 'two sizes': gangway(2), 'five sizes': gangway(5), '400 rows': longPiece(400), 'a range of 700 rows': longRange(700),
   ...Object.fromEntries(Object.entries(hostileTitles).map(([name, title]) => [`title: ${name}`, titled(title)])),
 }
@@ -31,8 +32,8 @@ describe.each(Object.entries(booklets))('the checklist of %s', (_, booklet) => {
   })
 
   test('has every real row once, in order, on a line of its own', () => {
-    const labels = tagsOf(laidOut.root, 'TH').filter(({ scope }) => scope === 'Row').map(wordsOf).filter((label) => /^\d|^[A-Z]/.test(label))
-    expect(labels).toEqual(realRows(booklet).map((label) => label.replace(/\u00a0.*$/, '')))
+    const labels = tagsOf(laidOut.root, 'TH').filter(({ scope }) => scope === 'Row').map(wordsOf).filter((label) => /^\d|^[A-Z]/.test(label)).map((label) => label.replaceAll('\u00a0', ' '))
+    expect(labels).toEqual(realRows(booklet).map((label) => label.replace(/\u00a0[^(].*$/, '').replaceAll('\u00a0', ' ')))
     for (const row of tagsOf(laidOut.root, 'TR')) expect(new Set(leaves(row).map(({ page }) => page)).size).toBeLessThanOrEqual(1)
   })
 
@@ -51,6 +52,41 @@ describe.each(Object.entries(booklets))('the checklist of %s', (_, booklet) => {
       expect(words).toContain(`Terms: ${booklet.terms}`)
     }
   })
+})
+
+// Text ends by 257 mm; the footer's rule at 259.9 mm is the only line under that.
+test.each(Object.entries(booklets))('the checklist of %s ends its tables over the footer', (_, booklet) => {
+  const laidOut = layOutChecklist(booklet)
+  const lines = laidOut.pages.flatMap(({ ruling }) => ruling).filter((one) => one.kind === 'line')
+  expect(lines.filter(({ y2 }) => y2 > 257.01 && Math.abs(y2 - 259.9) > 0.01)).toEqual([])
+})
+
+describe('a part that goes on', () => {
+  test('names itself on each page: sheets get apart', () => {
+    const laidOut = layOutChecklist(fromCollection('deckhand-top'))
+    const said = laidOut.pages.map(({ pagination }) => pagination.map((one) => (one.kind === 'text' ? one.text : '')).join(' '))
+    // Four parts begin under heads of their own; every page without one says whose rows it has.
+    const begun = new Set(tagsOf(laidOut.root, 'H2').map((head) => leaves(head)[0]?.page))
+    const others = said.filter((__, page) => !begun.has(page))
+    expect(said.filter((words) => /\d \w+ sleeve, continued/.test(words.replace(/\s+/g, ' '))).length).toBeGreaterThanOrEqual(others.length)
+    for (const words of others) expect(words.replace(/\s+/g, ' ')).toMatch(/\d .+, continued/)
+  })
+
+  test('has nothing between its last row and the rule that closes it', () => {
+    const laidOut = layOutChecklist(longRange(700))
+    for (const [page, { ruling }] of laidOut.pages.entries()) {
+      const closing = Math.max(...ruling.flatMap((one) => (one.kind === 'line' && one.weight === 1.4 && one.y1 < 259 ? [one.y1] : [])))
+      const last = Math.max(...leaves(laidOut.root).flatMap((one) => (one.kind === 'box' && one.page === page ? [one.y + one.side] : [])))
+      // A line is 6.1 mm and the box in it 4.6 mm: 0.75 mm are left on either side, and half a line's weight.
+      expect(closing - last).toBeLessThan(1)
+    }
+  })
+})
+
+test('a row too long for the list is read in the pattern, and says so', () => {
+  const words = tagsOf(layOutChecklist(fromCollection('skiff-cushion')).root, 'TD').map(wordsOf)
+  expect(words).toContain('see Round 1 of the pattern')
+  expect(words.filter((text) => /^see /.test(text) && !text.endsWith('of the pattern'))).toEqual([])
 })
 
 describe('boxes', () => {
@@ -93,7 +129,7 @@ describe('lines', () => {
     const shown = rowsOf(block).slice(0, 2).map((row) => cells(row)[1])
     expect(shown).toEqual([`A. ${written[0]}`, written[1]])
     const long = { ...block, parts: block.parts.map((part) => ({ ...part, lines: rowLines(part).map((line) => ({ ...line, text: [{ text: `${'dc in next st, '.repeat(60)}turn.`, repeat: false }] })) })) }
-    expect(rowsOf(long).slice(0, 2).map((row) => cells(row)[1])).toEqual(['A. see Round 1', 'see Round 2'])
+    expect(rowsOf(long).slice(0, 2).map((row) => cells(row)[1])).toEqual(['A. see Round 1 of the pattern', 'see Round 2 of the pattern'])
   })
 
   // The seventh has three lines: twice 14 points, 9.88 mm, more.

@@ -25,6 +25,11 @@ describe.each(names)('the drawing of %s', (name) => {
     expect(Math.max(...frames.map(({ right }) => right))).toBeLessThan(facts.x - 5)
   })
 
+  test('leaves room on the cover for every fact', () => {
+    const labels = onPage(laidOut, 0).filter(isText).map(({ text }) => text.trim())
+    expect(fromCollection(name).facts.map(({ label }) => label).filter((label) => !labels.includes(label))).toEqual([])
+  })
+
   test('has nothing over its measures, nor anything else of the cover', () => {
     const all = onPage(laidOut, 0)
     const words = all.filter(isText)

@@ -81,6 +81,33 @@ describe('signs in words', () => {
   })
 })
 
+describe('what stands on the pages', () => {
+  test.each([['deckhand-top', 0], ['deckhand-top', 4], ['skiff-cushion', 0], ['bollard-hat', 3], ['float', 0], ['drift-net-runner', 0]] as const)('of %s, size %i: the footer has the whole title, and the last page more than two lines', (name, size) => {
+    const booklet = inSize(name, size)
+    const laidOut = layOutLargePrint(booklet)
+    for (const { pagination } of laidOut.pages) expect(spaced(pagination.map((one) => (one.kind === 'text' ? one.text : '')).join(''))).toContain(booklet.title)
+    expect(new Set(onPage(laidOut, laidOut.pages.length - 1).filter((one): one is PlacedText => one.kind === 'text').map(({ y }) => y)).size).toBeGreaterThan(3)
+  })
+
+  test('sources stand with the materials that they are the sources of', () => {
+    const laidOut = layOutLargePrint(inSize('skiff-cushion', 0))
+    const order = leaves(laidOut.root).filter((one): one is PlacedText => one.kind === 'text').map(({ text }) => text.trim())
+    expect(order.indexOf('Sources.')).toBeGreaterThan(order.indexOf('Safety.'))
+    expect(order.indexOf('Sources.')).toBeLessThan(order.lastIndexOf('Gauge'))
+  })
+
+  test.each([['deckhand-top', 0], ['deckhand-top', 4], ['skiff-cushion', 1], ['bollard-hat', 2], ['float', 0], ['shingle-cloth', 0]] as const)('of %s, size %i: the gauge window stands on the page of the words that say what to do with it', (name, size) => {
+    const placed = leaves(layOutLargePrint(inSize(name, size)).root).filter((one): one is PlacedText => one.kind === 'text')
+    const label = placed.findIndex(({ text }) => /^5 cm,/.test(spaced(text)))
+    expect(label).toBeGreaterThan(0)
+    expect(placed[label]?.page).toBe(placed[label - 1]?.page)
+  })
+
+  test('one size has no numbers of another', () => {
+    for (const size of [0, 1]) expect(leaves(layOutLargePrint(inSize('skiff-cushion', size)).root).filter((one) => one.kind === 'text' && /\(1 to 15\)|1 to 11 \(/.test(spaced(one.text)))).toEqual([])
+  })
+})
+
 describe('a row of large print', () => {
   const laidOut = layOutLargePrint(fromCollection('float'))
   const sixth = tagsOf(laidOut.root, 'TR').find((row) => tagsOf(row, 'TH').some((head) => wordsOf(head) === '6'))

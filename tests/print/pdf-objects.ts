@@ -12,7 +12,7 @@ export const isText = (value: PdfObject | undefined): value is PdfText => typeof
 
 /** A file as a reader has it: its objects by number, and where its catalogue is. */
 export interface PdfFile {
-  readonly objects: ReadonlyMap<number, PdfObject>
+  readonly objects: Map<number, PdfObject>
   readonly catalogue: PdfDict
   /** Follows references to a value. */
   readonly at: (value: PdfObject | undefined) => PdfObject | undefined
@@ -41,6 +41,15 @@ export function readPdfObjects(bytes: Uint8Array): PdfFile {
   }
   const trailer = [...objects.values()].find((value) => isDict(value) && value.dict.get('Type') === '/XRef') as PdfDict
   return { objects, at, dictAt, listAt, catalogue: dictAt(trailer.dict.get('Root')) as PdfDict }
+}
+
+/** The pages of a file, as objects. */
+export function pageObjects(file: PdfFile): readonly { readonly id: number; readonly dict: PdfDict }[] {
+  const pages = (value: PdfObject): readonly { id: number; dict: PdfDict }[] => {
+    const dict = file.dictAt(value)!
+    return dict.dict.get('Type') === '/Pages' ? file.listAt(dict.dict.get('Kids')).flatMap(pages) : [{ id: isRef(value) ? value.ref : 0, dict }]
+  }
+  return pages(file.catalogue.dict.get('Pages')!)
 }
 
 function streamAfter(file: string, from: number, { dict }: PdfDict): { readonly stream?: Uint8Array } {

@@ -1,5 +1,5 @@
-import { inflateSync } from 'node:zlib'
 import { getDocument, OPS, VerbosityLevel, type PDFDocumentProxy, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { pageObjects, readPdfObjects } from './pdf-objects.ts'
 
 /** Opens a PDF with a reader that has nothing to do with the writer. */
 export function openPdf(bytes: Uint8Array): Promise<PDFDocumentProxy> {
@@ -42,14 +42,8 @@ export interface StructureNode {
 
 /** The content streams of the pages as they are written, in page order: everything in them is one token or another. */
 export function contentStreams(bytes: Uint8Array): readonly string[] {
-  const file = Buffer.from(bytes).toString('latin1')
-  const streams: string[] = []
-  for (const found of file.matchAll(/\/Type \/Page\n[^]*?\/Contents (\d+) 0 R/g)) {
-    const start = file.indexOf(`\n${found[1]} 0 obj\n`)
-    const from = file.indexOf('stream\n', start) + 'stream\n'.length
-    streams.push(inflateSync(Buffer.from(file.slice(from, file.indexOf('endstream', from)), 'latin1')).toString('latin1'))
-  }
-  return streams
+  const file = readPdfObjects(bytes)
+  return pageObjects(file).map(({ dict }) => Buffer.from(file.dictAt(dict.dict.get('Contents'))?.stream ?? []).toString('latin1'))
 }
 
 /** The operators of a content stream, with names, numbers, strings and dictionaries before each left out. */

@@ -1,4 +1,4 @@
-import { isDict, isRef, isText, readPdfObjects, type PdfDict, type PdfFile, type PdfObject } from './pdf-objects.ts'
+import { isDict, isRef, isText, pageObjects, readPdfObjects, type PdfDict, type PdfFile, type PdfObject } from './pdf-objects.ts'
 
 /** An element of the structure tree with its place in the file. */
 export interface Element {
@@ -41,15 +41,6 @@ function elementOf(file: PdfFile, value: PdfObject | undefined, parent: Element 
 /** An element and all below it, in reading order. */
 export const allOf = (element: Element): readonly Element[] => [element, ...element.children.flatMap(allOf)]
 
-/** The pages of a file, as objects. */
-export function pageObjects(file: PdfFile): readonly { readonly id: number; readonly dict: PdfDict }[] {
-  const pages = (value: PdfObject): readonly { id: number; dict: PdfDict }[] => {
-    const dict = file.dictAt(value)!
-    return dict.dict.get('Type') === '/Pages' ? file.listAt(dict.dict.get('Kids')).flatMap(pages) : [{ id: isRef(value) ? value.ref : 0, dict }]
-  }
-  return pages(file.catalogue.dict.get('Pages')!)
-}
-
 /** What each number of a number tree stands for (ISO 32000-1, 7.9.7). */
 function numbersOf(file: PdfFile, tree: PdfDict): ReadonlyMap<number, PdfObject> {
   const found = new Map<number, PdfObject>()
@@ -74,8 +65,10 @@ const standard = new Set(['Document', 'H1', 'H2', 'H3', 'H4', 'H5', 'H6', 'P', '
  * Failure conditions of ISO 14289-1 that a machine can find, as the Matterhorn Protocol 1.1 numbers them. Numbers and wording are from memory;
  * no validator could be had from the registries. Gives a line for each failure.
  */
-export function universalFailures(bytes: Uint8Array): readonly string[] {
-  const file = readPdfObjects(bytes)
+export const universalFailures = (bytes: Uint8Array): readonly string[] => failuresOf(readPdfObjects(bytes))
+
+/** The same of a file that was read. */
+export function failuresOf(file: PdfFile): readonly string[] {
   const { catalogue, at, dictAt, listAt } = file
   const failures: string[] = []
   const fail = (condition: string, holds: boolean, what = '') => {

@@ -13,7 +13,7 @@ export interface CheckRow {
   readonly first: string
   /** The short form, or the row's own words where there is none. */
   readonly work: string
-  /** What is said instead when the work does not fit one line: `as Row 3`, `see Row 31`. */
+  /** What is said instead when the work does not fit one line: `as Row 3`, `see Row 31 of the pattern`. */
   readonly instead: string
   /** It is worked as another row of the list. */
   readonly isCopy: boolean
@@ -46,7 +46,7 @@ function checkRow({ counting }: Part, line: RowLine, row: RealRow, at: number): 
     kind: 'row', label: row.label, side: row.side ?? '', change: row.change, stitches: inOneCell(row.stitches),
     first: [sizes, row.yarn].filter((text) => text !== '').join(' '),
     work: row.short ?? as ?? wordsOf(line.text),
-    instead: as ?? `see ${counting} ${line.label}`,
+    instead: as ?? `see ${counting} ${line.label} of the pattern`,
     isCopy: as !== undefined,
     ...(model === undefined || row.asOf !== undefined ? {} : { model }),
   }

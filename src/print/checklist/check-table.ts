@@ -32,8 +32,8 @@ interface SetLine {
   readonly kind: 'row' | 'instruction'
   readonly line: CheckLine
   readonly words: readonly Line[]
-  /** Number among the rows, from 1; 0 for a step. */
-  readonly count: number
+  /** White under it, after every fifth row; no part of the row where it ends a page. */
+  readonly air: number
   readonly height: number
 }
 
@@ -45,11 +45,11 @@ export function placeCheckTable(sheet: Sheet, table: CheckTable): void {
     const words = line.kind === 'row' ? rowWords(line, table) : stepWords(line, table)
     const air = line.kind === 'row' && count % fifth.every === 0 && at < table.lines.length - 1 ? fifth.air : 0
     const kind = line.kind === 'step' && table.counting !== '' ? 'instruction' : 'row'
-    return { kind, line, words, count: line.kind === 'row' ? count : 0, height: pitch + (words.length - 1) * lineHeight(styles.text) + air }
+    return { kind, line, words, air, height: pitch + (words.length - 1) * lineHeight(styles.text) + air }
   })
   const heads = columnHeadsHeight(1)
   const above = (table.heading === '' ? 0 : headingHeight) + heads
-  const whole = live.textBottom - live.top - heads
+  const whole = live.textBottom - live.top - above
   const all = above + lines.reduce((sum, { height }) => sum + height, 0)
   const gap = sheet.isFresh ? 0 : gaps.medium
   if (all > sheet.room - gap && all <= live.textBottom - live.top) sheet.newPage()
@@ -60,6 +60,7 @@ export function placeCheckTable(sheet: Sheet, table: CheckTable): void {
     if (onNewPage && !sheet.isFresh) sheet.newPage()
     else if (at === 0) sheet.y += here
     if (at === 0) placeHeading(sheet, table)
+    else placeContinued(sheet, table)
     body = placePage(sheet, table, { lines: lines.slice(from, to), body })
   }
 }
@@ -73,23 +74,31 @@ function placeHeading(sheet: Sheet, { heading, name }: CheckTable): void {
   sheet.y += headingHeight
 }
 
+/** A sheet that has gone astray says whose rows it has. It repeats what has been said, so it is not part of what is read out. */
+function placeContinued(sheet: Sheet, { heading }: CheckTable): void {
+  if (heading === '') return
+  const [line] = textLines(`${heading}, continued`, styles.item, liveWidth)
+  if (line) sheet.text('pagination', line, styles.item, live.left, sheet.y + baselineIn(styles.item))
+  sheet.y += headingHeight
+}
+
 function placePage(sheet: Sheet, table: CheckTable, { lines, body: known }: { lines: readonly SetLine[]; body: Tag | undefined }): Tag {
   const element = known ? undefined : sheet.tag(sheet.root, 'Table')
   placeColumnHeads(sheet, element ? sheet.tag(element, 'THead') : 'pagination', headsOf(table))
   const body = known ?? sheet.tag(element as Tag, 'TBody')
   for (const [at, line] of lines.entries()) {
     placeLine(sheet, body, line, table)
-    sheet.y += line.height
-    if (at < lines.length - 1) placeRule(sheet, line, table)
+    const isLast = at === lines.length - 1
+    sheet.y += line.height - (isLast ? line.air : 0)
+    if (!isLast) placeRule(sheet, line)
   }
   sheet.rule(sheet.y, weights.heavy)
   return body
 }
 
 /** Under a row a hair rule; under every fifth a middle one, over its air. */
-function placeRule(sheet: Sheet, { count, line }: SetLine, { counting }: CheckTable): void {
-  const isFifth = line.kind === 'row' && counting !== '' && count % fifth.every === 0
-  sheet.rule(isFifth ? sheet.y - fifth.air : sheet.y, isFifth ? weights.middle : weights.hair)
+function placeRule(sheet: Sheet, { air }: SetLine): void {
+  sheet.rule(sheet.y - air, air > 0 ? weights.middle : weights.hair)
 }
 
 function headsOf({ counting, name, columns }: CheckTable): readonly ColumnHead[] {

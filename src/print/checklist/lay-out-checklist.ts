@@ -1,4 +1,5 @@
 import type { Booklet, Part } from '../../booklet/booklet.ts'
+import { unparted } from '../../booklet/figures.ts'
 import { headFont, oneLine, textLines } from '../pages/heads.ts'
 import { placeFooters } from '../pages/footer.ts'
 import { gaps, live, liveWidth, weights } from '../sheet/measures.ts'
@@ -48,25 +49,27 @@ function placeTitle(sheet: Sheet, { title: text, sizes, size, terms, parts }: Bo
     sheet.y += lineHeight(style)
   }
   const most = Math.max(1, ...parts.map(({ make = 1 }) => make))
-  const words = [
-    'Checklist, with a column for each copy and one to spare. Tick across when you make them in turn.',
-    ...(most >= 4 ? ['Print it again for more copies.'] : []),
-    ...(sizes.length > 1 ? [`Sizes: ${sizes[0]} (${sizes.slice(1).join(', ')}).`] : []),
-    ...(size === undefined ? [] : [`Size ${size}.`]),
-    `${terms} terms.`,
+  const use = ['Checklist, with a column for each copy and one to spare. Tick across when you make them in turn.', ...(most >= 4 ? ['Print it again for more copies.'] : [])].join(' ')
+  const edition = [
+    ...(sizes.length > 1 ? [`Sizes: ${unparted(sizes[0] ?? '')} (${sizes.slice(1).map(unparted).join(', ')}).`] : []),
+    ...(size === undefined ? [] : [unparted(`Size ${size}.`)]),
+    unparted(`${terms} terms.`),
   ].join(' ')
   const { partLine } = styles
   const paragraph = sheet.tag(sheet.root, 'P')
   const start = (lines.at(-1)?.width ?? 0) + 4.4
-  const beside = oneLine(words, partLine)
+  const beside = oneLine(`${use} ${edition}`, partLine)
   if (start + beside.width <= liveWidth) {
     sheet.text(paragraph, beside, partLine, live.left + start, sheet.y - lineHeight(style) + baselineIn(style))
     return
   }
   sheet.y += 0.8
-  for (const line of textLines(words, partLine, liveWidth)) {
-    sheet.text(paragraph, line, partLine, live.left, sheet.y + baselineIn(partLine))
-    sheet.y += lineHeight(partLine)
+  for (const [at, words] of [use, edition].entries()) {
+    const own = at === 0 ? paragraph : sheet.tag(sheet.root, 'P')
+    for (const line of textLines(words, partLine, liveWidth)) {
+      sheet.text(own, line, partLine, live.left, sheet.y + baselineIn(partLine))
+      sheet.y += lineHeight(partLine)
+    }
   }
 }
 

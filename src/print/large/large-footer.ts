@@ -10,7 +10,8 @@ const { small, smallStrong } = large
 /** Sets the footer of every page: title, edition, size and version, page n of N. Done last, when the pages are counted. */
 export function placeLargeFooters(sheet: Sheet, { title, version, size }: Booklet): void {
   const y = largePage.footerRule + 2 + baselineIn(small)
-  const words = ['', 'large print', ...(size === undefined ? [] : [`size ${size}`]), ...(version === '' ? [] : [`version ${version}`])].join(', ')
+  const after = (sizeName: string | undefined) => ['', 'large print', ...(sizeName === undefined ? [] : [sizeName]), ...(version === '' ? [] : [`version ${version}`])].join(', ')
+  const words = [after(size && `size ${size}`), after(size)]
   for (const [index, { ruling, pagination }] of sheet.pages.entries()) {
     const line = (spans: readonly Span[], x: (width: number) => number) => {
       const set = oneOf(spans)
@@ -31,10 +32,11 @@ function oneOf(spans: readonly Span[]): Line {
   return breakLines(spans, { size: small.size, width: Number.POSITIVE_INFINITY })[0] ?? { runs: [], width: 0 }
 }
 
-/** The title with what follows it, the title cut with an ellipsis where both are too long for the line. */
-function shortened(title: string, words: string, room: number): readonly Span[] {
-  const spans = (text: string): readonly Span[] => [{ text, font: smallStrong.font }, { text: words, font: small.font }]
-  if (oneOf(spans(title)).width <= room) return spans(title)
+/** The title with the first of the wordings that fits behind it; the title cut with an ellipsis where none does. */
+function shortened(title: string, wordings: readonly string[], room: number): readonly Span[] {
+  const fitting = wordings.find((words) => oneOf([{ text: title, font: smallStrong.font }, { text: words, font: small.font }]).width <= room)
+  const spans = (text: string): readonly Span[] => [{ text, font: smallStrong.font }, { text: fitting ?? wordings.at(-1) ?? '', font: small.font }]
+  if (fitting !== undefined) return spans(title)
   const characters = Array.from(title)
   let length = Math.min(characters.length, Math.ceil(room / (small.size * 0.2 * mmPerPoint)))
   while (length > 1 && oneOf(spans(`${characters.slice(0, length).join('').trimEnd()}…`)).width > room) length -= 1

@@ -10,9 +10,9 @@ import { largeLines, linesOf, placeLargeHead, placeLines } from './large-text.ts
 const body = lineHeight(large.body)
 const indent = 14
 
-/** Sets the materials as a list with a box to tick for each thing, cautions after it. */
-export function placeLargeMaterials(sheet: Sheet, { materials, buying = [], cautions }: Pick<Booklet, 'materials' | 'buying' | 'cautions'>): void {
-  if (materials.length === 0 && cautions.length === 0) return
+/** Sets the materials as a list with a box to tick for each thing, what to mind and where its names come from after it. */
+export function placeLargeMaterials(sheet: Sheet, { materials, buying = [], cautions, credits }: Pick<Booklet, 'materials' | 'buying' | 'cautions' | 'credits'>): void {
+  if (materials.length === 0 && cautions.length === 0 && credits.length === 0) return
   placeLargeHead(sheet, 'Materials', 3 * body)
   const list = sheet.tag(sheet.root, 'L', { numbering: 'None' })
   for (const [at, line] of materials.entries()) {
@@ -30,7 +30,7 @@ export function placeLargeMaterials(sheet: Sheet, { materials, buying = [], caut
     placeLines(sheet, text, words, { x: live.left + indent })
     sheet.y += 2
   }
-  for (const [head, notes] of [['Buying. ', buying], ['Safety. ', cautions]] as const) {
+  for (const [head, notes] of [['Buying. ', buying], ['Safety. ', cautions], ['Sources. ', credits.length === 0 ? [] : [credits.join(' ')]]] as const) {
     for (const [at, note] of notes.entries()) {
       sheet.makeRoom(2 * body, largeGaps.between)
       const lead = at === 0 ? [{ text: head, font: large.strong.font }] : []
@@ -50,10 +50,13 @@ function materialWords({ kind, make, for: use, amount, weight, ounces = '' }: Ma
 /** Sets the gauge in words, and the window of 5 cm under them. */
 export function placeLargeGauge(sheet: Sheet, { gauge, terms }: Pick<Booklet, 'gauge' | 'terms'>): void {
   if (!gauge) return
-  placeLargeHead(sheet, terms === 'UK' ? 'Tension' : 'Gauge', 3 * body)
-  for (const [at, paragraph] of gauge.paragraphs.entries()) {
-    sheet.y += at === 0 ? 0 : largeGaps.between
-    placeLines(sheet, sheet.tag(sheet.root, 'P'), linesOf(inWords(paragraph), liveWidth))
+  const paragraphs = gauge.paragraphs.map((paragraph) => linesOf(inWords(paragraph), liveWidth))
+  // The last words say what to do with the window: they are on its page.
+  const withWindow = gauge.window === undefined ? 0 : (paragraphs.at(-1)?.length ?? 0) * body + largeGaps.between + windowSide + 1
+  placeLargeHead(sheet, terms === 'UK' ? 'Tension' : 'Gauge', paragraphs.length === 1 ? Math.max(3 * body, withWindow) : 3 * body)
+  for (const [at, lines] of paragraphs.entries()) {
+    sheet.makeRoom(at === paragraphs.length - 1 ? withWindow : 0, at === 0 ? 0 : largeGaps.between)
+    placeLines(sheet, sheet.tag(sheet.root, 'P'), lines)
   }
   if (!gauge.window) return
   sheet.makeRoom(windowSide + 1, largeGaps.between)

@@ -28,11 +28,6 @@ export function layOutLargePrint(booklet: Booklet): LaidOut {
   placeSections(sheet, booklet.before)
   for (const part of booklet.parts) placePart(sheet, part)
   placeSections(sheet, [...booklet.after, ...(booklet.closing ?? []), ...(booklet.versions ? [booklet.versions] : [])])
-  if (booklet.credits.length > 0) {
-    const sources = largeLines([{ text: 'Sources. ', font: large.strong.font }, { text: inWords(booklet.credits.join(' ')), font: large.body.font }], liveWidth)
-    sheet.makeRoom(Math.min(3, sources.length) * body, largeGaps.section)
-    placeLines(sheet, sheet.tag(sheet.root, 'P'), sources)
-  }
   placeLargeFooters(sheet, booklet)
   return sheet
 }

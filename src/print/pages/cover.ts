@@ -6,7 +6,7 @@ import { balancedLines } from '../type/balance.ts'
 import { depthOf } from '../type/shape.ts'
 import { baselineIn, lineHeight, styles } from '../type/styles.ts'
 import { bandTop, placeCheckYourPrint } from './check-your-print.ts'
-import { placeFacts } from './facts.ts'
+import { placeFacts, placeFactsBeside } from './facts.ts'
 import { headFont, oneLine } from './heads.ts'
 import { titleSetting } from './title-setting.ts'
 
@@ -43,9 +43,12 @@ export function placeCover(sheet: Sheet, booklet: Booklet, drawingFor?: DrawingF
   if (drawing) placeDrawing(sheet, drawing, top)
   const leftForFacts = liveWidth - (drawing?.width ?? 0) - gaps.large
   const width = leftForFacts < factsWidth.wide ? factsWidth.narrow : factsWidth.wide
-  const left = placeFacts(sheet, booklet.facts, { x: live.right - width, top, width, bottom: bandTop - gaps.section })
+  const { left, end } = placeFacts(sheet, booklet.facts, { x: live.right - width, top, width, bottom: bandTop - gaps.section })
+  // A small drawing leaves room under it for facts that the block beside it has not.
+  const beside = { x: live.left, top: top + (drawing?.height ?? 0) + gaps.section, width: liveWidth - width - gaps.large, bottom: end }
+  const further = placeFactsBeside(sheet, left, beside)
   placeCheckYourPrint(sheet, drawing)
-  return left
+  return further
 }
 
 function placeTopLine(sheet: Sheet, booklet: Booklet): void {

@@ -51,5 +51,5 @@ export function partColumns(part: Pick<Part, 'sides' | 'lines'>, sizes: number):
   }
 }
 
-/** How many cells a row of the table has: box, number, side, work, repeats, change, stitches, pencil. */
-export const cellCount = ({ side, stitches, pencil }: PartColumns) => 5 + (side === undefined ? 0 : 1) + stitches.length + (pencil ? 1 : 0)
+/** How many cells a row of the table has: box, number, side, work, repeats, change, stitches. The Pencil column is room to write in, not a column of the table. */
+export const cellCount = ({ side, stitches }: PartColumns) => 5 + (side === undefined ? 0 : 1) + stitches.length

@@ -14,6 +14,8 @@ interface PartTable {
 }
 
 const { columnHead } = styles
+/** Air between the last line of heads and the rule under it, in mm. */
+const underHeads = 1.1
 /** From the word `Stitches` to the sizes under it: a hair rule with air on both sides. */
 const spanGap = 1.1
 
@@ -27,6 +29,12 @@ export function partHeadsHeight(columns: PartColumns, part: Pick<Part, 'counting
 export function placePartHeads(sheet: Sheet, place: Place, table: PartTable): void {
   if (table.columns.stitches.length > 1) placeSpanningHeads(sheet, place, table)
   else placeColumnHeads(sheet, place, headsOf(table))
+  placePencilHead(sheet, table.columns)
+}
+
+/** Room to write in is no column of the table: nobody is to hear of an empty cell in every row. */
+function placePencilHead(sheet: Sheet, { pencil }: PartColumns): void {
+  if (pencil) sheet.text('pagination', oneLine('Pencil', columnHead), columnHead, pencil.label, sheet.y - underHeads - lineHeight(columnHead) + baselineIn(columnHead))
 }
 
 function headsOf({ columns, part, sizes }: PartTable): readonly ColumnHead[] {
@@ -41,7 +49,6 @@ function headsOf({ columns, part, sizes }: PartTable): readonly ColumnHead[] {
     { lines: head('Repeats'), to: columns.repeats.right },
     { lines: head('Change'), to: columns.change.right },
     ...columns.stitches.map((to) => ({ lines: head('Stitches'), to })),
-    ...(columns.pencil ? [{ lines: head('Pencil'), at: columns.pencil.label }] : []),
   ]
 }
 
@@ -55,7 +62,7 @@ function placeSpanningHeads(sheet: Sheet, place: Place, { columns, part, sizes }
   const height = partHeadsHeight(columns, part, sizes)
   const { y: top } = sheet
   const baseline = top + 1.3 + baselineIn(columnHead)
-  const last = top + height - 1.1 - lineHeight(columnHead) + baselineIn(columnHead)
+  const last = top + height - underHeads - lineHeight(columnHead) + baselineIn(columnHead)
   const rows = place === 'pagination' ? undefined : [sheet.tag(place, 'TR'), sheet.tag(place, 'TR')] as const
   const heads = headsOf({ columns: { ...columns, stitches: [] }, part, sizes: [] }).slice(0, columns.side === undefined ? 5 : 6)
   sheet.rule(top, weights.heavy)
@@ -71,10 +78,6 @@ function placeSpanningHeads(sheet: Sheet, place: Place, { columns, part, sizes }
   const stitches = oneLine('Stitches', columnHead)
   sheet.text(spanning, stitches, columnHead, (first + end) / 2 - stitches.width / 2, baseline)
   sheet.rule(top + 1.3 + lineHeight(columnHead) + spanGap / 2, weights.hair, first, end)
-  if (columns.pencil) {
-    const cell = rows ? sheet.tag(rows[0], 'TH', { scope: 'Column', rowSpan: 2 }) : 'pagination'
-    sheet.text(cell, oneLine('Pencil', columnHead), columnHead, columns.pencil.label, last)
-  }
   for (const [at, right] of columns.stitches.entries()) {
     const cell = rows ? sheet.tag(rows[1], 'TH', { scope: 'Column' }) : 'pagination'
     const lines = sizeHead(sizes[at] ?? '', columns)

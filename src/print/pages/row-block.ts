@@ -141,7 +141,6 @@ export function placeRowBlock(sheet: Sheet, body: Tag, block: RowBlock, { column
     down(cell, block.stitches.slice(at, at + 1), styles.rowNumber, right)
     if (at === last) down(cell, block.spaces, styles.note, right, baseline + lineHeight(styles.text) - 0.75)
   }
-  if (columns.pencil) sheet.tag(tr, 'TD')
   sheet.y += block.height
 }
 

@@ -37,14 +37,10 @@ export function describeWell(document: PDFDocument, description: Description): v
   const alternatives = (name: string, text: string) =>
     text === '' ? '' : `<dc:${name}><rdf:Alt><rdf:li xml:lang="x-default">${escaped(text)}</rdf:li></rdf:Alt></dc:${name}>\n`
   document._addInfo = () => document.appendXML(`
-<rdf:Description rdf:about="" xmlns:xmp="http://ns.adobe.com/xap/1.0/">
+<rdf:Description rdf:about="" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/">
 <xmp:CreateDate>${dateOf(date).toISOString().replace('.000', '')}</xmp:CreateDate>
 <xmp:CreatorTool>${producer}</xmp:CreatorTool>
-</rdf:Description>
-<rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
 ${alternatives('title', title)}${author === '' ? '' : `<dc:creator><rdf:Seq><rdf:li>${escaped(author)}</rdf:li></rdf:Seq></dc:creator>\n`}${alternatives('description', subject)}<dc:language><rdf:Bag><rdf:li>${language}</rdf:li></rdf:Bag></dc:language>
-</rdf:Description>
-<rdf:Description rdf:about="" xmlns:pdf="http://ns.adobe.com/pdf/1.3/">
 <pdf:Producer>${producer}</pdf:Producer>
 <pdf:Keywords>${escaped(keywords)}</pdf:Keywords>
 </rdf:Description>

@@ -1,7 +1,7 @@
 import type PDFDocument from 'pdfkit'
 import type { PdfValue, Reference } from 'pdfkit'
 import { mmPerPoint } from '../sheet/measures.ts'
-import { isTag, type Placed, type Tag } from '../sheet/placed.ts'
+import { isTag, type Placed, type Tag, type TagType } from '../sheet/placed.ts'
 import { fromBottom, points } from './numbers.ts'
 
 /** A kid of a structure element: another element, a piece of a page, or an annotation. */
@@ -24,15 +24,19 @@ export class StructureWriter {
   readonly #root: Reference
   /** For each page by its key: the elements that own its pieces, by their number. */
   readonly #owners = new Map<Reference, (Reference | null)[]>()
+  /** An object for each element, those of a type numbered without a gap: the file's table of places then packs to nearly nothing. */
+  readonly #elements: ReadonlyMap<TagType, Iterator<Reference>>
 
-  constructor(document: PDFDocument) {
+  constructor(document: PDFDocument, tree: Tag) {
     this.#document = document
     this.#root = document.getStructTreeRoot()
+    const types = Map.groupBy(typesIn(tree), (type) => type)
+    this.#elements = new Map([...types].map(([type, all]) => [type, all.map(() => document.ref({})).values()]))
   }
 
-  /** Begins an element, so that its content can point to it. */
-  begin(): Reference {
-    return this.#document.ref({})
+  /** Begins the next element of a type, so that its content can point to it. */
+  begin(type: TagType): Reference {
+    return this.#elements.get(type)?.next().value as Reference
   }
 
   /** The number of the next piece of a page, which an element owns. */
@@ -73,6 +77,8 @@ export class StructureWriter {
     return this.#root.data['ParentTree'] as unknown as ParentTree
   }
 }
+
+const typesIn = (tree: Tag): readonly TagType[] => [tree.type, ...tree.children.flatMap((child) => (isTag(child) ? typesIn(child) : []))]
 
 function valueOf(kid: Kid, page: Reference | undefined): PdfValue {
   if ('element' in kid) return kid.element

@@ -85,6 +85,11 @@ describe('abbreviations', () => {
   test('numbers of the sizes are explained first of the signs', () => {
     const signs = search('*Sc in next 12 (14) sts; rep from * across.', { sizes: ['Narrow', 'Wide'] }).filter(({ kind }) => kind === 'sign')
     expect(signs.map(({ us }) => us)).toEqual(['6 (8)', '* … ;'])
-    expect(signs[0]!.meaning).toBe('numbers for the sizes: Narrow first, in brackets Wide')
+    expect(signs[0]!.meaning).toBe('numbers for the sizes: Narrow first, in brackets Wide; one number is for all')
+  })
+
+  test('the name of a size is not parted from its number', () => {
+    const [sign] = search('Sc in next 12 (14) sts.', { sizes: ['2 years', '4 years'] }).filter(({ kind }) => kind === 'sign')
+    expect(sign!.meaning).toBe('numbers for the sizes: 2\u00a0years first, in brackets 4\u00a0years; one number is for all')
   })
 })

@@ -98,6 +98,9 @@ describe('real rows in short form', () => {
 describe('a booklet of one size', () => {
   test.each([
     ['56 (64, 72, 80, 88)', 3, '80'], ['Ch 41 (61, 65, 70, 75).', 0, 'Ch 41.'], ['Next 7 (8, 8, 9, 9) rnds', 4, 'Next 9 rnds'], ['6 (–, 2, 3, 4)', 1, '–'],
+    // Ranges of rows, and a range whose end alone differs.
+    ['Rows 1–11 (1–12, 1–13, 1–14, 1–15): As for Front.', 4, 'Rows 1–15: As for Front.'], ['Rnds 2–24 (29, 32, 35, 38): As for Left sleeve.', 0, 'Rnds 2–24: As for Left sleeve.'],
+    ['Rnds 2–24 (29, 32, 35, 38): As for Left sleeve.', 4, 'Rnds 2–38: As for Left sleeve.'],
     // Brackets of another length are no list of sizes.
     ['10 cm (4 in)', 1, '10 cm (4 in)'], ['Rnd 8 (RS)', 1, 'Rnd 8 (RS)'], ['48 (56, 64)', 2, '48 (56, 64)'],
   ])('%s, size %i: %s', (text, size, expected) => {

@@ -40,8 +40,8 @@ describe('hook labels', () => {
   })
 
   test('UK terms add the old number', () => {
-    expect(hookLabel(4, 'UK')).toBe('4\u00a0mm (US\u00a0G-6, old UK\u00a08)')
-    expect(hookLabel(7, 'UK')).toBe('7\u00a0mm (old UK\u00a02)')
+    expect(hookLabel(4, 'UK')).toBe('4\u00a0mm (US\u00a0G-6, old\u00a0UK\u00a08)')
+    expect(hookLabel(7, 'UK')).toBe('7\u00a0mm (old\u00a0UK\u00a02)')
     expect(hookLabel(3.5, 'UK')).toBe('3.5\u00a0mm (US\u00a0E-4)')
   })
 })
