@@ -101,8 +101,6 @@ export class Walk {
   missed = 0
   /** A turning chain made at this row's end that counts in the next row. */
   carry: Chain | undefined
-  /** Picots, by the way they are counted. */
-  picots = 0
   /** Places that one stitch takes: 2 when two layers are worked at once. */
   layers = 1
   /** Row-ends that one stitch takes: 2 along the side of a folded piece. */

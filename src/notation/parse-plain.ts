@@ -4,6 +4,7 @@ import { takeHeldTail } from './parse-held.ts'
 import { takeLoop } from './parse-loop.ts'
 import { edgeAhead } from './parse-edge-ahead.ts'
 import { takeRing } from './parse-target.ts'
+import { parsePicot } from './parse-picot.ts'
 import { parseJoin, toSeparator } from './parse-join.ts'
 import { parseLeave } from './parse-leave.ts'
 import { parseSkip } from './parse-skip.ts'
@@ -17,7 +18,7 @@ import type { Chain, Instruction, Num } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return turn(reader) ?? inLoopsOf(reader) ?? returnTo(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? picot(reader) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
+  return turn(reader) ?? inLoopsOf(reader) ?? returnTo(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
 }
 
 function turn(reader: Reader): readonly Instruction[] | undefined {
@@ -146,66 +147,6 @@ function otherSide(reader: Reader): readonly Instruction[] | undefined {
   // `sc in each of next 18 ch on underside`: the words behind name where those were.
   if (!begins && under && !chain) return [{ node: 'aside', start, end: reader.end }]
   return [{ node: 'start', target: { walk: 'other-side', ...(under && { edge: 'underside' }), start, end: reader.end }, start, end: reader.end }]
-}
-
-/** `Ch 3, sl st in 3rd ch from hook (picot made)` and the word `picot`: no stitch and no space. */
-function picot(reader: Reader): readonly Instruction[] | undefined {
-  const start = reader.start
-  const at = reader.at
-  takeNumber(reader)
-  if (/^picots?$/.test(reader.word()) || reader.word() === 'ch' && reader.word(1) === '-' && reader.word(3) === 'picot') {
-    reader.at += reader.word() === 'ch' ? 4 : 1
-    return [{ node: 'aside', picot: true, start, end: reader.end }]
-  }
-  reader.at = at
-  const first = takeNumber(reader)
-  if (!reader.take('ch|chain')) {
-    reader.at = at
-    return undefined
-  }
-  const count = first ?? takeNumber(reader)
-  if (count && reader.take(',?', 'sl', '-?', 'st') || count && reader.take(',?', 'ss|slst')) {
-    if (backDown(reader)) {
-      takePicotMade(reader)
-      return [{ node: 'aside', picot: true, start, end: reader.end }]
-    }
-    const target = takeTarget(reader)
-    const whole = target?.walk === 'from-hook' ? inOwnChain(target.count, count)
-      : target?.walk === 'nth' && target.count?.values[0] === 1 && target.thing?.kind === 'space' || isPicotTail(reader, target !== undefined)
-    if (whole) {
-      takePicotMade(reader)
-      return [{ node: 'aside', picot: true, start, end: reader.end }]
-    }
-  }
-  reader.at = at
-  return undefined
-}
-
-/** The slip stitch goes back into the chain's own first loop: `ch 3, sl st in 3rd ch from hook`. */
-function inOwnChain(nth: Num | undefined, count: Num): boolean {
-  return (nth?.values[0] ?? 0) <= (count.values[0] ?? 0) && (nth?.values[0] ?? 0) > 1
-}
-
-/** `ch 3, sl st in last dc made`, `in top of sc just made`, `in base of ch`: the slip stitch goes back to where the chain began. */
-function backDown(reader: Reader): boolean {
-  const { at } = reader
-  const base = reader.take('in|into|to', 'the?', 'base|first|1st', 'of?', 'the?', 'ch|chain')
-  if (base && reader.word() !== '-' && (reader.done || /^[,;.)(]$/.test(reader.word()))) return true
-  reader.at = at
-  reader.take('in|into|to', 'the?', 'top?', 'of?', 'the?', 'last|previous|prev?')
-  takeThing(reader)
-  const last = /^(last|previous|prev)$/.test(reader.word(-2)) || /^(last|previous|prev)$/.test(reader.word(-1))
-  if (reader.take('just?', 'made|worked|completed') || last && isPicotTail(reader)) return true
-  reader.at = at
-  return false
-}
-
-function isPicotTail(reader: Reader, placed = true): boolean {
-  return placed && (reader.word() === '(' && reader.word(1) === 'picot' || reader.word() === '-' && reader.word(1) === 'picot')
-}
-
-function takePicotMade(reader: Reader): void {
-  reader.take('(', 'picot', 'made|formed|complete|completed?', ')') || reader.take('-|–|—', 'picot', 'made|formed|complete|completed')
 }
 
 function chain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {

@@ -1,0 +1,65 @@
+import { takeNumber } from './numbers.ts'
+import { takeTarget } from './parse-target.ts'
+import { takeThing } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+import type { Instruction, Num } from './syntax.ts'
+
+/** `Ch 3, sl st in 3rd ch from hook (picot made)` and the word `picot`: no stitch and no space. */
+export function parsePicot(reader: Reader): readonly Instruction[] | undefined {
+  const start = reader.start
+  const at = reader.at
+  takeNumber(reader)
+  if (/^picots?$/.test(reader.word()) || reader.word() === 'ch' && reader.word(1) === '-' && reader.word(3) === 'picot') {
+    reader.at += reader.word() === 'ch' ? 4 : 1
+    return [{ node: 'aside', picot: true, start, end: reader.end }]
+  }
+  reader.at = at
+  const first = takeNumber(reader)
+  if (!reader.take('ch|chain')) {
+    reader.at = at
+    return undefined
+  }
+  const count = first ?? takeNumber(reader)
+  if (count && reader.take(',?', 'sl', '-?', 'st') || count && reader.take(',?', 'ss|slst')) {
+    if (backDown(reader)) {
+      takePicotMade(reader)
+      return [{ node: 'aside', picot: true, start, end: reader.end }]
+    }
+    const target = takeTarget(reader)
+    const whole = target?.walk === 'from-hook' ? inOwnChain(target.count, count)
+      : target?.walk === 'nth' && target.count?.values[0] === 1 && target.thing?.kind === 'space' || isPicotTail(reader, target !== undefined)
+    if (whole) {
+      takePicotMade(reader)
+      return [{ node: 'aside', picot: true, start, end: reader.end }]
+    }
+  }
+  reader.at = at
+  return undefined
+}
+
+/** The slip stitch goes back into the chain's own first loop: `ch 3, sl st in 3rd ch from hook`. */
+function inOwnChain(nth: Num | undefined, count: Num): boolean {
+  return (nth?.values[0] ?? 0) <= (count.values[0] ?? 0) && (nth?.values[0] ?? 0) > 1
+}
+
+/** `ch 3, sl st in last dc made`, `in top of sc just made`, `in base of ch`: the slip stitch goes back to where the chain began. */
+function backDown(reader: Reader): boolean {
+  const { at } = reader
+  const base = reader.take('in|into|to', 'the?', 'base|first|1st', 'of?', 'the?', 'ch|chain')
+  if (base && reader.word() !== '-' && (reader.done || /^[,;.)(]$/.test(reader.word()))) return true
+  reader.at = at
+  reader.take('in|into|to', 'the?', 'top?', 'of?', 'the?', 'last|previous|prev?')
+  takeThing(reader)
+  const last = /^(last|previous|prev)$/.test(reader.word(-2)) || /^(last|previous|prev)$/.test(reader.word(-1))
+  if (reader.take('just?', 'made|worked|completed') || last && isPicotTail(reader)) return true
+  reader.at = at
+  return false
+}
+
+function isPicotTail(reader: Reader, placed = true): boolean {
+  return placed && (reader.word() === '(' && reader.word(1) === 'picot' || reader.word() === '-' && reader.word(1) === 'picot')
+}
+
+function takePicotMade(reader: Reader): void {
+  reader.take('(', 'picot', 'made|formed|complete|completed?', ')') || reader.take('-|–|—', 'picot', 'made|formed|complete|completed')
+}
