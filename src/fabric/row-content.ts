@@ -1,4 +1,5 @@
 import type { Instruction, RowText } from '../notation/syntax.ts'
+import { saysOf } from './compare-total.ts'
 import { mirroredWords } from './mirrored-words.ts'
 import type { RealRow } from './real-rows.ts'
 import type { WorkedRow } from './worked-row.ts'
@@ -46,6 +47,13 @@ function changesOnItsWay(row: RealRow): boolean {
   return row.change !== undefined || shapes(row.items)
 }
 
+function totalOf({ totals }: RowText, size: number): Pick<WorkedRow['written'], 'copiesTotal'> {
+  const says = saysOf(totals, size)
+  const kinds = Object.values(says?.kinds ?? {})
+  const total = says?.count ?? (kinds.length > 0 ? kinds.reduce((sum, count) => sum + count, 0) : undefined)
+  return total === undefined ? {} : { copiesTotal: total }
+}
+
 function reversedOf(row: RealRow, size: number): NonNullable<WorkedRow['written']['reversed']> {
   const words = mirroredWords(row.items, size)
   return words ? { words } : {}
@@ -59,7 +67,7 @@ export function writtenOf(row: RealRow, size = 0): WorkedRow['written'] {
     span: entry.span,
     label: entry.label ? { start: entry.label.start, end: entry.label.end } : { start: entry.span.start, end: entry.span.start },
     text: { start: entry.text.start, end: entry.read.totals.length > 0 ? Math.max(entry.text.start, Math.min(...entry.read.totals.map(({ start }) => start))) : entry.text.end },
-    ...(row.copies && { copies: row.copies.span.start }),
+    ...(row.copies && { copies: row.copies.span.start, ...totalOf(row.copies.read, size) }),
     ...(row.mirrored && row.copies && { reversed: reversedOf(row, size) }),
     totalled: entry.read.totals.length > 0 || entry.read.reference?.kind === 'piece',
     ...(numbers.length > 0 && { first: numbers[0]!, last: numbers.at(-1)! }),

@@ -73,6 +73,8 @@ export interface WrittenRow {
   readonly totalled?: boolean
   /** Where the written row begins whose words it copies. */
   readonly copies?: number
+  /** The total of that row. */
+  readonly copiesTotal?: number
   /** It copies that row with its shaping reversed: its own words, where they can be turned round. */
   readonly reversed?: { readonly words?: readonly MirroredPart[] }
 }

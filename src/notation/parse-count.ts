@@ -95,6 +95,13 @@ function part(reader: Reader, draft: Draft): boolean {
   return false
 }
 
+/** One or two words: `handles`, `thumb opening`. */
+function takeNames(reader: Reader): void {
+  const { at } = reader
+  while (/^[a-z]{4,}$/.test(reader.word()) && reader.word() !== 'each' && reader.at - at < 2) reader.at += 1
+  if (!reader.done && !/^[,;.+&]$|^and$/.test(reader.word())) reader.at = at
+}
+
 /** `(24, 26, 28)` in a pattern of three sizes. */
 function sizesByComma(reader: Reader): Num | undefined {
   const { sizes } = reader.vocabulary
@@ -121,7 +128,7 @@ function counted(reader: Reader, draft: Draft, count: Num): boolean {
   if (colour(reader, draft, count)) return true
   const plain = reader.take('st|sts|stitch|stitches')
   if (plain && colour(reader, draft, count)) return true
-  if (plain || reader.done || /^[,;:.=]$/.test(reader.word()) || /^(in|at|from|total)$/.test(reader.word())) {
+  if (plain || reader.done || /^[,;:.=]$/.test(reader.word()) || /^(in|at|from|total|per|each)$/.test(reader.word())) {
     if (changed(reader, draft, count)) return true
     if (reader.take('from')) takeNumber(reader)
     takeManner(reader, draft, count)
@@ -155,7 +162,7 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   if (thing.kind === 'space') {
     draft.spaces.push(spaceOf(thing.chains, count))
     // `2 ch-20 handles`, `2 ch-6 underarms`: a space by what it is for.
-    if (thing.chains && /^[a-z]{4,}s?$/.test(reader.word()) && (reader.peek(1) === undefined || reader.at + 1 >= reader.limit || /^[,;.+&]$|^and$/.test(reader.word(1)))) reader.at += 1
+    if (thing.chains) takeNames(reader)
   }
   else if (thing.kind === 'stitch' && thing.stitch === 'sh') draft.groups.push({ name: half ? 'half' : 'sh', count })
   else if (thing.kind === 'stitch' && thing.stitch) draft.kinds.push({ kind: thing.stitch, count })
@@ -203,7 +210,7 @@ function atRow(reader: Reader, draft: Draft): true {
 }
 
 function takeManner(reader: Reader, draft: Draft, count: Num): void {
-  if (reader.take('on|for|along?', 'each|per|every', 'side|edge')) {
+  if (reader.take('on|for|along?', 'each|per|every|a', 'side|edge')) {
     draft.ofOneSide.push(count)
     return
   }

@@ -36,7 +36,10 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
 
 /** The edge ends the clause, or what is worked there follows at once: `down the left-hand edge work 2 dc in …`, `up the edge with 2 sc in …`. */
 function atEnd(reader: Reader): boolean {
-  if (reader.done || /^[,.:;)]$/.test(reader.word())) return true
+  if (reader.done || /^[,.:;)*[(]$/.test(reader.word()) || reader.peek()?.kind === 'mark') return true
+  // `along the bottom 3 sc in first ch`, `working up the front edge sc in end of Row 1`
+  const stitch = numberAhead(reader) === undefined ? 0 : 1
+  if (reader.vocabulary.stitchAt([reader.word(stitch)]) && /^(in|into)$/.test(reader.word(stitch + 1))) return true
   const worked = numberAhead(reader, 1) !== undefined || reader.word(1) === '(' || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined
   return /^(work|working|make|with)$/.test(reader.word()) && worked && reader.take('work|working|make|with')
 }

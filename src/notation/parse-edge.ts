@@ -68,7 +68,8 @@ export function takeEdgeName(reader: Reader): EdgeName | undefined {
   }
   if (/^(entire|whole|outer|outside)$/.test(words.at(-1) ?? '') && reader.take(pieceWord)) return 'all'
   const noun = words.some((word) => edgeNoun.test(word)) || words.at(-1) === 'end' && /^(short|long|narrow)$/.test(words.at(-2) ?? '')
-  const open = reader.done || /^([,.;:()]|of|evenly|to|from|and|with|at|for|per|work|working|placing|in|make|making)$/.test(reader.word())
+  const next = reader.peek()
+  const open = next === undefined || reader.done || next.kind === 'number' || next.kind === 'mark' || reader.vocabulary.stitchAt([reader.word()]) !== undefined || /^([,.;:()[\]]|of|evenly|to|from|and|with|at|for|per|work|working|placing|in|make|making)$/.test(reader.word())
   if (!noun || !open || /^(top|bottom)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each)$/.test(reader.word(1)) && !(words.at(-1) === 'bottom' && /^(foundation|beg|beginning|starting|base)$/.test(reader.word(1)))) {
     reader.at = at
     return undefined

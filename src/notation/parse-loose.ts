@@ -13,7 +13,7 @@ const asides: readonly (readonly string[])[] = [
   ['pick', 'up', 'a|b|c|d|e|f'], ['pm'], ['place'], ['move'], ['moving'], ['sm'], ['rm'], ['remove'], ['slip', 'marker'], ['sl', 'm'], ['stuff'], ['begin'], ['commence'], ['start'],
   ['insert'], ['do', 'not', 'join|fasten|cut|tighten|stuff|stretch'], ['note'], ['see'], ['mark'], ['marking'], ['continue', 'in|with|as'], ['being|taking|bringing|matching|lining'], ['pull'], ['draw'],
   ['attach'], ['right|wrong', 'side|sides'], ['rs|ws'], ['keeping'], ['corner', 'made'], ['made'], ['shell', 'made'], ['first|second|third|last|next', 'tile|block|shell|corner|picot|petal', 'made'], ['picot', 'made'], ['as', 'before'], ['beg|beginning', 'of'],
-  ['this'], ['the', 'first'], ['here'], ['first', 'rnd|round|row', 'made'], ['invisible', 'join'], ['to', 'form|make|complete|close', 'the|a?', 'last|first|final?', 'loop|lp|sp|space|arch|round|rnd'], ['end', 'of'], ['end', 'off'], ['tie'], ['turn'], ['bring'], ['the', 'very?', 'last|first', 'sl', 'st', 'lands|goes|falls|will|is'], ['rotate'],
+  ['this'], ['the', 'first'], ['here'], ['first', 'rnd|round|row', 'made'], ['invisible', 'join'], ['to', 'form|make|complete|close', 'the|a?', 'last|first|final?', 'loop|lp|sp|space|arch|round|rnd'], ['end', 'of'], ['end', 'off'], ['tie'], ['turn'], ['bring'], ['still'], ['the', 'very?', 'last|first', 'sl', 'st', 'lands|goes|falls|will|is'], ['rotate'],
   ['adjust'], ['tighten'], ['hold'], ['holding'], ['laying'], ['for', 'the|a|left|right|first|second|each|front|back|thumb|sleeve|sleeves|body|neck|neckline|armhole|armholes'], ['take'], ['put'], ['sew'], ['thread'], ['leave'], ['leaving'], ['to', 'turn'], ['count', 'your'],
   ['when'], ['if'], ['make', 'sure'], ['repeat', 'marker'], ['instead', 'of'], ['spiral'], ['in', 'a', 'spiral'], ['in', 'rounds|rows|spirals'], ['work', 'in', 'rounds|rows|spiral|a|continuous'],
   ['continuous'], ['the', 'skipped'], ['turning', 'ch'], ['and', 'turn'], ['so', 'that'], ['ready'], ['remember'], ['you', 'should|will|have'], ['it'], ['colour|color'], ['yarn'], ['now', 'on'], ['wrap'], ['from', 'here|now'], ['always'],
@@ -73,7 +73,7 @@ function aside(reader: Reader, words: readonly string[], start: number): readonl
   let yarn: string | undefined
   const naming = /^(with|change|changing|using|switch|colour|color|yarn|attach|drop|cut|break|fasten|carry|pick)$/.test(words[0] ?? '')
   // `working last sc in top of tch` tells where a stitch of the row went that is counted already.
-  const mayWork = naming || /^(begin|commence|start|now|working|bring|bringing|hold|holding|fold)$/.test(words[0] ?? '') && words.at(-1) !== 'last'
+  const mayWork = naming || /^(begin|commence|start|now|working|bring|bringing|hold|holding|flatten\|fold\|press\|pinch|rotate)$/.test(words[0] ?? '') && words.at(-1) !== 'last'
   // `place 3 dc in next st`: whatever word stands before them, they are worked.
   const from = /^(count|mark|marking|pm|sm|rm|remove|move|if|when)$/.test(words[0] ?? '') || words.at(-1) === 'last' ? -1 : reader.at
   while (!reader.done && !/^[,;.()[\]{}:*]$/.test(reader.word()) && !((mayWork || reader.at === from) && stitchesStart(reader)) && !(reader.word() === 'ch' && reader.peek(1)?.kind === 'number') && !(mayWork && reader.peek()?.kind === 'number' && /^(ch|chs|chain|chains)$/.test(reader.word(1)))) {
@@ -90,7 +90,7 @@ function stitchesStart(reader: Reader): boolean {
   const words = [0, 1, 2].map((ahead) => reader.word(number + ahead))
   const found = reader.vocabulary.stitchAt(words)
   if (found && /^(rem|remaining|remain|left|unworked|between|made)$/.test(reader.word(number + found.words))) return false
-  return found !== undefined && (number === 1 || /^(in|into|across|around|each|\d+)$/.test(reader.word(found.words)))
+  return found !== undefined && (number === 1 || /^(in|into|across|around|each|through|\d+)$/.test(reader.word(found.words)))
 }
 
 function isYarn(reader: Reader, text: string): boolean {

@@ -14,5 +14,8 @@ export function takePieceName(reader: Reader): string | undefined {
 }
 
 function nameHere(reader: Reader): string | undefined {
-  return reader.vocabulary.pieces.find((name) => reader.take(...name.toLowerCase().split(/\s+/).map((word) => word.replaceAll('|', ''))))
+  const name = reader.vocabulary.pieces.find((name) => reader.take(...name.toLowerCase().split(/\s+/).map((word) => word.replaceAll('|', ''))))
+  // `leg 1`, `leg 2`: copies by number.
+  if (name !== undefined && reader.peek()?.kind === 'number' && (reader.peek()?.value ?? 9) < 5 && !reader.vocabulary.stitchAt([reader.word(1)])) reader.at += 1
+  return name
 }

@@ -18,7 +18,22 @@ import type { Chain, Instruction, Num } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return turn(reader) ?? inLoopsOf(reader) ?? returnTo(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
+  return turnedToOtherSide(reader) ?? turn(reader) ?? inLoopsOf(reader) ?? returnTo(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
+}
+
+/** `turn to work along the other side of the chain`, `turn the work upside down and sc in the other side of`: the piece is turned by hand, and no row ends. */
+function turnedToOtherSide(reader: Reader): readonly Instruction[] | undefined {
+  const { at, start } = reader
+  if (reader.take('turn|rotate|flip') && reader.take('the?', 'work|piece?', 'upside?', 'down?', 'to|and', 'work?')) {
+    const { at: after } = reader
+    if (/^(along|in|into|on|across|down)$/.test(reader.word()) && reader.take('along|in|into|on|across|down', 'the?', 'other|opposite', 'side')) {
+      reader.at = after
+      return otherSide(reader)
+    }
+    if (reader.vocabulary.stitchAt([reader.word()]) && reader.all.slice(at, after).some(({ text }) => /^down$/i.test(text))) return [{ node: 'aside', start, end: reader.end }]
+  }
+  reader.at = at
+  return undefined
 }
 
 function turn(reader: Reader): readonly Instruction[] | undefined {
@@ -198,12 +213,18 @@ function chainCounts(reader: Reader, first: boolean, count: Num): Pick<Chain, 'c
 /** `Starting in 2nd ch from hook,`, `beginning with 2nd ch from hook,`: the chains before it are skipped. */
 function startingIn(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   const { at, start } = reader
-  if (begins(before) && reader.take('start|starting|beg|begin|beginning', 'in|with|at|from')) {
+  const nothingYet = !before.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat')
+  if (nothingYet && reader.take('start|starting|beg|begin|beginning', 'in|with|at|from')) {
+    const { at: where } = reader
+    if (reader.take('the?', 'st|stitch|sc|hdc|dc|tr', 'of', 'the?', 'join|joining')) return [{ node: 'aside', start, end: reader.end }]
+    reader.at = where
     const target = takeTarget(reader, false)
-    if (target?.walk === 'from-hook' && target.count) {
+    if (begins(before) && target?.walk === 'from-hook' && target.count) {
       const count = { ...target.count, values: target.count.values.map((nth) => Math.max(0, nth - 1)) }
       return [{ node: 'skip', count, thing: { kind: 'chain' }, from: 'first', start, end: reader.end }]
     }
+    // `starting in same st as join,`, `beginning with the st of the join,`: where a joined round begins.
+    if (target?.walk === 'same') return [{ node: 'aside', start, end: reader.end }]
   }
   reader.at = at
   return undefined

@@ -39,7 +39,9 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const thing = takeThing(reader)
   // The stitches that are skipped were left by an older row.
   const ofRow = takeRowNamed(reader, 'of|on|from')
-  if (reader.take('at', 'the?', 'base', 'of', 'the?', 'beg|beginning|turning?', 'ch|chain|tch', '-?')) {
+  if (reader.take('at', 'the?', 'base', 'of', 'the?', 'beg|beginning|turning?')) {
+    takeNumber(reader)
+    reader.take('ch|chain|tch', '-?')
     takeNumber(reader)
     from = 'first'
   }
@@ -90,7 +92,7 @@ function one(reader: Reader): Num {
 /** `skip next dc and ch-1`, `sk next ch-2 sp, next 26 dc and next ch-2 sp`: further things, named with no instruction of their own. */
 function also(reader: Reader, first: Thing | undefined): Skip['list'] {
   const at = reader.at
-  if (!first || !reader.take('and', 'next|last|first?') && !reader.take(',', 'and?', 'next')) return undefined
+  if (!first || !reader.take('and', 'the?', 'next|last|first?') && !reader.take(',', 'and?', 'next')) return undefined
   const count = numberAhead(reader) !== undefined && reader.word(1) !== '-' ? takeNumber(reader) : undefined
   const thing = takeThing(reader)
   if (!thing || numberAhead(reader) !== undefined || /^(in|into|across|around)$/.test(reader.word())) {

@@ -45,7 +45,7 @@ export function takeTail(reader: Reader, draft: Draft): void {
   takeOfStep(reader)
   if (draft.thing?.kind === 'space') reader.take('of', 'the|a?', 'next|same|last|each|first?', 'tile|tiles|block|blocks', 'below?') && takeRowNamed(reader, 'in|of', 'the?')
   if (reader.take('held', 'tog|together')) draft.together = true
-  const back = takeKeepBack(reader)
+  const back = takeKeepBack(reader) ?? (draft.walk === 'each' ? upToTurningChain(reader) : undefined)
   if (back) {
     draft.keepBack = back
     return
@@ -66,6 +66,17 @@ export function takeTail(reader: Reader, draft: Draft): void {
   takeReach(reader, draft)
   if (draft.walk === 'next' && draft.thing && draft.toEnd && !draft.count) draft.walk = 'each'
   if (takeBelow(reader)) draft.walk = 'below'
+}
+
+/** `dc in each st to top of turning ch`: the chain, which is a stitch, is kept back. */
+function upToTurningChain(reader: Reader): Draft['keepBack'] {
+  const { at, start } = reader
+  if (reader.take('across?', 'to|until', 'the?')) {
+    reader.take('top', 'of', 'the?')
+    if (takeThing(reader)?.kind === 'turning-chain') return { values: [1], start, end: reader.end }
+  }
+  reader.at = at
+  return undefined
 }
 
 /** `across the bottom`, `around`, `to next corner`: as far as an edge goes. */

@@ -46,7 +46,7 @@ export function takePlaceNoun(reader: Reader): string | undefined {
   return noun
 }
 
-const adjectives = new Set(['corner', 'corners', 'side', 'beg', 'beginning', 'center', 'centre', 'middle', 'rem', 'remaining', 'unworked', 'instep', 'heel', 'sleeve', 'neck', 'brim', 'foundation', 'starting', 'base', 'previous', 'prev', 'made'])
+const adjectives = new Set(['corner', 'corners', 'side', 'beg', 'beginning', 'center', 'centre', 'middle', 'rem', 'remaining', 'unworked', 'instep', 'heel', 'foundation', 'starting', 'base', 'previous', 'prev', 'made'])
 
 function takeAdjectives(reader: Reader): 'corner' | 'side' | undefined {
   let where: 'corner' | 'side' | undefined
