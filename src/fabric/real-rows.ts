@@ -71,6 +71,8 @@ export interface RealRow {
   readonly index: number
   /** The written row that it copies. */
   readonly copies?: WrittenEntry
+  /** Of the rows on the way there, the nearest with a total. */
+  readonly totalled?: WrittenEntry
 }
 
 /** Rows of the other pieces, by the piece's name: for `as for Front`. */
@@ -138,7 +140,7 @@ function inRounds(items: readonly Instruction[]): boolean {
     || item.node === 'repeat' && inRounds(item.items))
 }
 
-type Source = Pick<RealRow, 'items' | 'loop' | 'even' | 'change' | 'missing' | 'mirrored' | 'copies' | 'side'> & { readonly round?: boolean; readonly label?: string }
+type Source = Pick<RealRow, 'items' | 'loop' | 'even' | 'change' | 'missing' | 'mirrored' | 'copies' | 'totalled' | 'side'> & { readonly round?: boolean; readonly label?: string }
 
 /** What a planned row works: its own words, or those of the row that it points at. */
 function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<number, RealRow>, rows: readonly RealRow[], others: OtherPieces, size: number): Source {
@@ -163,7 +165,8 @@ function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<numbe
 
 function copied(row: RealRow | undefined, missing: string): Source {
   if (!row) return { items: [], even: false, missing }
-  return { items: row.items, loop: row.loop, even: row.even, copies: row.copies ?? row.entry, ...(row.side && { side: row.side }), ...(row.change !== undefined && { change: row.change }) }
+  const totalled = row.entry.read.totals.length > 0 ? row.entry : row.totalled
+  return { items: row.items, loop: row.loop, even: row.even, copies: row.copies ?? row.entry, ...(totalled && { totalled }), ...(row.side && { side: row.side }), ...(row.change !== undefined && { change: row.change }) }
 }
 
 /** Rows under a heading of the same piece: `As for First Earflap`. */

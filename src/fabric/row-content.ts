@@ -33,6 +33,8 @@ function shapingItems(below: Below, row: RealRow): readonly Instruction[] {
 /** The total of a range holds for its last row; where nothing changes, for all of them. */
 export function textFor(row: RealRow): RowText {
   const { read } = row.entry
+  const listed = read.totals.find(({ byRow }) => byRow !== undefined)
+  if (listed?.byRow && listed.byRow.length === row.entry.label?.numbers.length) return { ...read, totals: [{ ...listed, count: { values: [listed.byRow[row.index]!], start: listed.start, end: listed.end } }] }
   const atRow = read.totals.filter(({ atRow }) => atRow !== undefined)
   if (atRow.length > 0 && atRow.some(({ atRow: at }) => at !== row.number)) return { ...read, totals: read.totals.filter(({ atRow: at }) => at === undefined || at === row.number) }
   if (row.last || row.entry.read.reference === undefined && !changesOnItsWay(row)) return read
@@ -67,7 +69,8 @@ export function writtenOf(row: RealRow, size = 0): WorkedRow['written'] {
     span: entry.span,
     label: entry.label ? { start: entry.label.start, end: entry.label.end } : { start: entry.span.start, end: entry.span.start },
     text: { start: entry.text.start, end: entry.read.totals.length > 0 ? Math.max(entry.text.start, Math.min(...entry.read.totals.map(({ start }) => start))) : entry.text.end },
-    ...(row.copies && { copies: row.copies.span.start, ...totalOf(row.copies.read, size) }),
+    ...(row.copies && { copies: row.copies.span.start }),
+    ...(row.totalled && totalOf(row.totalled.read, size)),
     ...(row.mirrored && row.copies && { reversed: reversedOf(row, size) }),
     totalled: entry.read.totals.length > 0 || entry.read.reference?.kind === 'piece',
     ...(numbers.length > 0 && { first: numbers[0]!, last: numbers.at(-1)! }),

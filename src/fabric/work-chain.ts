@@ -105,14 +105,14 @@ const heights: Readonly<Record<number, string>> = { 2: 'hdc', 3: 'dc', 4: 'tr', 
 function beginRow(walk: Walk, item: Chain, count: number, rest: Rest): void {
   if (item.notCounted) {
     const below = nextStitch(walk, rest.items)
-    if (count > 1 && below) walk.stated[walk.setting.lexicon.stitch(below)?.base ?? below] = false
+    if (count > 1 && below) stateFor(walk, walk.setting.lexicon.stitch(below)?.base ?? below, count, false)
     return
   }
   const stitch = item.counts?.stitch === 'this' ? (nextStitch(walk, rest.items) ?? heights[count] ?? 'dc') : item.counts?.stitch
   if (item.counts) {
     if (stitch !== undefined) {
       takeFirst(walk, stitch, item)
-      if (count > 1) walk.stated[stitch] = true
+      if (count > 1) stateFor(walk, stitch, count, true)
     }
     const chains = item.counts.chains
     if (chains) walk.makeChains(inSize(chains, walk.setting.size), undefined)
@@ -127,6 +127,14 @@ function beginRow(walk: Walk, item: Chain, count: number, rest: Rest): void {
   const next = nextStitch(walk, rest.items)
   unsaid(walk, item, count, next)
 }
+
+/** What a row says of its chain holds for later ones; most of all for those of the same length. */
+function stateFor(walk: Walk, stitch: string, count: number, counts: boolean): void {
+  walk.stated[stitch] = counts
+  walk.stated[ofLength(stitch, count)] = counts
+}
+
+const ofLength = (stitch: string, count: number): string => `${stitch} of ${count}`
 
 /** `Rnd 19: Ch 16, skip next 16 sts`: an opening at the round's start, and no turning chain, which is never so long. */
 function liesOverSkipped(walk: Walk, count: number, items: readonly Instruction[]): boolean {
@@ -151,7 +159,8 @@ function unsaid(walk: Walk, item: Chain, count: number, next: string | undefined
   const chainStitch = height !== undefined && (height === count || count === height - 1 || count === 1) ? next : (height !== undefined && count > height ? next : usual)
   const stitch = chainStitch === undefined ? usual : (lexicon.stitch(chainStitch)?.base ?? chainStitch)
   if (stitch === undefined) return
-  const declared = walk.setting.conventions.turningChains[stitch]
+  const { turningChains } = walk.setting.conventions
+  const declared = turningChains[ofLength(stitch, count)] ?? turningChains[stitch]
   const beyond = height !== undefined ? count - height : 0
   const habit = countsByHabit(stitch, count)
   const counts = declared ?? (walk.choose(`turning-chain ${stitch}`, readingsFor(stitch, count), item) === 0 ? habit : !habit)

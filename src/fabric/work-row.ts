@@ -73,6 +73,8 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   if (left > 0 && left === keptBackAtEnd(items, setting.size)) walk.leaves = true
   if (left > 0 && closesItsStep(walk, left)) walk.leaves = true
   // A row along one edge of a piece leaves the others as they are; a round goes along all of them.
+  // A flat row that is joined anew to a round is a strap or a flap: it takes the stitches that it names.
+  if (edge.round && !setting.round && items.some((item) => item.node === 'start' && item.target.walk !== 'layers')) walk.leaves = true
   if (walk.outline && !setting.round) {
     if (!walk.leaves && !evenlySaid(items)) stopsOneShort(walk, lastSpan(items, text))
     walk.leaves = true

@@ -1,5 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeThing } from './parse-thing.ts'
+import { rowsByComma, sizesByComma } from './numbers-by-comma.ts'
 import { Reader } from './reader.ts'
 import type { Num } from './syntax.ts'
 import type { Total } from './written-count.ts'
@@ -10,6 +11,7 @@ interface Draft {
   rows?: Num
   chainsCount?: boolean
   atRow?: number
+  byRow?: readonly number[]
   readonly kinds: { kind: string; count: Num }[]
   readonly spaces: { chains?: number; count: Num }[]
   readonly groups: { name: string; count: Num }[]
@@ -42,7 +44,7 @@ export function parseCount(all: Reader['all'], open: number, close: number, oute
     if (!part(inner, draft)) return undefined
   }
   onAllSides(draft)
-  const said = draft.count || draft.change || draft.rows || draft.chainsCount || draft.kinds.length + draft.spaces.length + draft.groups.length + draft.colours.length > 0
+  const said = draft.byRow || draft.count || draft.change || draft.rows || draft.chainsCount || draft.kinds.length + draft.spaces.length + draft.groups.length + draft.colours.length > 0
   if (!said) return undefined
   outer.sizeLists.push(...inner.sizeLists)
   const end = all[close]?.end ?? all.at(-1)!.end
@@ -84,6 +86,14 @@ function part(reader: Reader, draft: Draft): boolean {
   }
   if (changeWord(reader, draft)) return true
   if (remark(reader, draft)) return true
+  const rows = rowsByComma(reader)
+  if (rows) {
+    draft.byRow = rows.values
+    draft.count = { values: [rows.values[0]!], start: rows.start, end: rows.end }
+    takeThing(reader)
+    reader.take('respectively')
+    return true
+  }
   const sizes = sizesByComma(reader)
   const count = sizes ?? takeNumber(reader)
   if (count) return counted(reader, draft, count)
@@ -100,24 +110,6 @@ function takeNames(reader: Reader): void {
   const { at } = reader
   while (/^[a-z]{4,}$/.test(reader.word()) && reader.word() !== 'each' && reader.at - at < 2) reader.at += 1
   if (!reader.done && !/^[,;.+&]$|^and$/.test(reader.word())) reader.at = at
-}
-
-/** `(24, 26, 28)` in a pattern of three sizes. */
-function sizesByComma(reader: Reader): Num | undefined {
-  const { sizes } = reader.vocabulary
-  const token = reader.peek()
-  if (sizes < 2 || token?.kind !== 'number' || reader.at !== 0) return undefined
-  const values: number[] = []
-  for (let ahead = 0; ; ahead += 2) {
-    const number = reader.peek(ahead)
-    if (number?.kind !== 'number') return undefined
-    values.push(number.value ?? 0)
-    if (reader.word(ahead + 1) !== ',') {
-      if (values.length !== sizes) return undefined
-      reader.at += ahead + 1
-      return { values, start: token.start, end: number.end }
-    }
-  }
 }
 
 function counted(reader: Reader, draft: Draft, count: Num): boolean {

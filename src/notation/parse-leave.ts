@@ -12,6 +12,11 @@ export function parseLeave(reader: Reader): readonly Instruction[] | undefined {
 function leaving(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
   if (!reader.take('leave|leaving')) return undefined
+  // `leaving the rest of the brim unworked`
+  if (reader.take('the', 'rest|remainder')) {
+    while (!reader.done && !/^(unworked|free|unused|[,;.()])$/.test(reader.word())) reader.at += 1
+    if (reader.take('unworked|free|unused') || reader.word(-1) === 'rest') return [{ node: 'leave', start, end: reader.end }]
+  }
   const ends = rowEnds(reader, start, false)
   if (ends && (reader.take('unworked|free|unused') || reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', ...(ends.count && { count: ends.count }), rowEnds: true, start, end: reader.end }]
   reader.at = at + 1

@@ -12,6 +12,8 @@ const motifWords = 'motif|square|hexagon|block|piece|triangle|medallion|flower|c
  *   in corresponding ch-3 sp of previous motif   in next ch-1 sp of First square   in corner sp on adjacent motif   in matching corner
  */
 export function takeNeighbour(reader: Reader): Neighbour | undefined {
+  // From corner to corner a tile is joined to tiles of its own piece.
+  if (reader.tiles) return undefined
   const { at } = reader
   reader.take('in|into|to|through|under|around')
   reader.take('the')

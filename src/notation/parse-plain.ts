@@ -224,7 +224,7 @@ function startingIn(reader: Reader, before: readonly Instruction[]): readonly In
       return [{ node: 'skip', count, thing: { kind: 'chain' }, from: 'first', start, end: reader.end }]
     }
     // `starting in same st as join,`, `beginning with the st of the join,`: where a joined round begins.
-    if (target?.walk === 'same') return [{ node: 'aside', start, end: reader.end }]
+    if (target?.walk === 'same' || target?.walk === 'first' && !target.count) return [{ node: 'aside', start, end: reader.end }]
   }
   reader.at = at
   return undefined

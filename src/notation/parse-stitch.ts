@@ -9,6 +9,7 @@ import { takeLoop } from './parse-loop.ts'
 import { takeTarget } from './parse-target.ts'
 import { over } from './parse-over.ts'
 import { takeStitchName } from './parse-thing.ts'
+import { throughLayers, throughParts } from './parse-through.ts'
 import { inColour } from './parse-yarn.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, Num, Repeat, Target, Work } from './syntax.ts'
@@ -278,24 +279,6 @@ function countBehindEdge(reader: Reader, draft: Draft): void {
   reader.take('sc|hdc|dc|tr|st|sts')
   if (count && reader.take(')') && !reader.done && /^[,;.]$/.test(reader.word()) && reader.at + 1 < reader.all.length) draft.count = count
   else reader.at = at
-}
-
-/** `through the first arm and the body together`: two parts, by their names. */
-function partsAhead(reader: Reader): boolean {
-  for (let ahead = 2; reader.peek(ahead) && !/^[,;.()]$/.test(reader.word(ahead)); ahead += 1) if (/^(loop|loops|lp|lps|sts?|ring)$/.test(reader.word(ahead))) return false
-    else if (reader.word(ahead) === 'and') return true
-  return false
-}
-
-/** `5 sc through both layers`, `sc through both layers in each of the 4 pairs of sts` */
-function throughLayers(reader: Reader): boolean {
-  return reader.take('through', 'both', 'layers|thicknesses|pieces|sides|edges|together', 'together?')
-}
-
-/** `sc 4 through arm and body`: a part is worked in; it takes no more places of this edge. */
-function throughParts(reader: Reader): void {
-  if (reader.word() !== 'through' || /^(both|back|front)$/.test(reader.word(1)) || reader.word(1) === 'the' && !partsAhead(reader)) return
-  while (!reader.done && !/^[,;.()]$/.test(reader.word())) reader.at += 1
 }
 
 /** The number before the stitch says how many in each place when the place is told. */

@@ -116,6 +116,8 @@ export function takeUntil(reader: Reader, draft: Draft): boolean {
   const { at } = reader
   if (draft.walk !== 'each' || !reader.take('across?', 'up?', 'to|until', 'the?', 'next|first?')) return false
   const centre = reader.take('center|centre|middle|first', 'st|stitch|sc|dc|hdc|tr', 'of|in', 'the?', 'next|each?')
+  // `of next 3-sc corner`
+  if (centre && numberAhead(reader) !== undefined && reader.word(3) === 'corner') reader.at += 3
   const found = takeThing(reader)
   const thing = centre && found?.where === 'corner' ? { kind: 'stitch' as const, where: 'corner' as const } : found
   if (!thing || thing.kind !== 'space' && thing.where !== 'corner') {

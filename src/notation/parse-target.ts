@@ -151,12 +151,14 @@ export function takeRing(reader: Reader): boolean {
 function same(reader: Reader, draft: Draft): boolean {
   draft.walk = 'same'
   takeThing(reader)
-  reader.take('as')
-  reader.take('last|first|previous|prev|the')
+  reader.take('as', 'the?')
+  reader.take('the')
+  reader.take('last|first|previous|prev')
   reader.take('joining|join|sl|ch|tch|turning|beg|beginning', 'st|ch?')
   takeThing(reader)
   if (numberAhead(reader) !== undefined && reader.word(-1) === '-') reader.at += 1
   reader.take('was', 'made')
+  if (reader.take('at', 'the?', 'base', 'of', 'the?', 'beg|beginning|turning|starting?', 'ch|chain|tch', '-?')) takeNumber(reader)
   return true
 }
 

@@ -162,6 +162,8 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
 
 /** Whether instructions that make stitches stand before: then `30 hdc` at the end can only be a total. */
 function worksBefore(all: Reader['all'], reader: Reader): boolean {
+  // `Rep Row 3: 37 sc`: the rows that are repeated make them.
+  if (/^(?:rep|repeat|as|work)$/i.test(all[0]?.text ?? '') && takeReference(new Reader(all, reader.vocabulary))) return true
   const items = parseItems(new Reader(all, reader.vocabulary), () => false)
   return items.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')
 }

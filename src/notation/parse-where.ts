@@ -2,7 +2,7 @@ import { numberAhead } from './numbers.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 
-const heads = /^(of|for|at|on|along|down|up|over|across|around|round|near|beside|towards|toward|inside|within|forming|creating|as|to)$/
+const heads = /^(of|for|at|on|under|below|beneath|above|along|down|up|over|across|around|round|near|beside|towards|toward|inside|within|forming|creating|as|to)$/
 /** Words that say how many, or into what: a phrase that holds one of them is an instruction. */
 const counting = /^(each|ea|every|next|st|sts|stitch|stitches|ch|chs|chain|chains|sp|sps|space|spaces|lp|lps|loop|loops|row|rows|rnd|rnds|round|rounds|end|ends|rem|remaining|unworked|leaving|leave|turn|join|times|time|until|ring|rep|repeat|from|skip|sk|miss|inc|dec|same|again|twice|once|through|evenly|before|in|into|work|if|needed|required|desired|set|established|previous|prev|marker|m)$/
 
@@ -47,13 +47,13 @@ export function takeWhereabouts(reader: Reader): readonly string[] | undefined {
 /** An instruction that says how many it makes or where they go: nothing that follows can add to that. */
 function isWhole(item: Instruction | undefined): boolean {
   if (item?.node === 'work') return item.count !== undefined || item.target !== undefined
-  return item?.node === 'group' || item?.node === 'chain' || item?.node === 'repeat' || item?.node === 'join'
+  return item?.node === 'group' || item?.node === 'chain' || item?.node === 'repeat' || item?.node === 'join' || item?.node === 'start'
 }
 
 function isQuiet(reader: Reader): boolean {
   const token = reader.peek()
   if (token?.kind !== 'word' && !/^[-’']$/.test(reader.word())) return false
-  if (numberAhead(reader) !== undefined || counting.test(reader.word())) return false
+  if (numberAhead(reader) !== undefined && reader.word() !== 'one' || counting.test(reader.word())) return false
   if (/^(and|then|while)$/.test(reader.word())) return false
   return reader.vocabulary.stitchAt([reader.word()]) === undefined
 }

@@ -8,7 +8,7 @@ export type RowsEntry =
   /** Printed and not counted: `Note:`, `Fasten off.` */
   | { readonly kind: 'between'; readonly span: Span }
 
-const between = /^(?:notes?\s*:|fasten off|finish off|cut (?:the )?yarn|break (?:off )?yarn|stuff|weave in|sew|insert (?:the )?(?:eyes|stuffing)|block|place (?:the )?(?:safety )?eyes|embroider|\(?make (?:\d+|one|two|three|four|six)\b(?!\s*ch)[^:]*$)/i
+const between = /^(?:notes?\s*:|(?:do not |don[’']t )?(?:fasten|finish) off|(?:do not |don[’']t )cut (?:the )?yarn|cut (?:the )?yarn|break (?:off )?yarn|stuff|weave in|sew|insert (?:the )?(?:eyes|stuffing)|block|place (?:the )?(?:safety )?eyes|embroider|\(?make (?:\d+|one|two|three|four|six)\b(?!\s*ch)[^:]*$)/i
 const ownRow = /^(?:rep(?:eat)?\s+(?:the\s+)?(?:last|rows?|rnds?|rounds?|row|prev)|work (?:even|straight)|base (?:row|round|rnd) of|(?:cont(?:inue)?|dec|inc|increase|decrease)\b.*\b(?:until|every|each (?:end|row|rnd)|foll)\b)/i
 const comment = /^#/
 

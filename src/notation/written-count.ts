@@ -10,6 +10,8 @@ export interface Total extends Span {
   readonly rows?: Num
   /** `at end of Rnd 1`: the row it speaks of. */
   readonly atRow?: number
+  /** `22, 30, 38, 46 dc`: of a range, one for each row. */
+  readonly byRow?: readonly number[]
   /** `each ch counts as 1 st` */
   readonly chainsCount?: boolean
   /** By yarn: `12 A, 6 B`. */

@@ -1,0 +1,21 @@
+import type { Reader } from './reader.ts'
+
+/** `through the first arm and the body together`: two parts, by their names. */
+function partsAhead(reader: Reader): boolean {
+  for (let ahead = 2; reader.peek(ahead) && !/^[,;.()]$/.test(reader.word(ahead)); ahead += 1) {
+    if (/^(loop|loops|lp|lps|sts?|ring)$/.test(reader.word(ahead))) return false
+    if (reader.word(ahead) === 'and') return true
+  }
+  return false
+}
+
+/** `5 sc through both layers`, `sc through both layers in each of the 4 pairs of sts` */
+export function throughLayers(reader: Reader): boolean {
+  return reader.take('through', 'both', 'layers|thicknesses|pieces|sides|edges|together', 'together?')
+}
+
+/** `sc 4 through arm and body`: a part is worked in; it takes no more places of this edge. */
+export function throughParts(reader: Reader): void {
+  if (reader.word() !== 'through' || /^(both|back|front)$/.test(reader.word(1)) || reader.word(1) === 'the' && !partsAhead(reader)) return
+  while (!reader.done && !/^[,;.()]$/.test(reader.word())) reader.at += 1
+}
