@@ -128,7 +128,7 @@ function beginRow(walk: Walk, item: Chain, count: number, rest: Rest): void {
   unsaid(walk, item, count, next)
 }
 
-/** What a row says of its chain holds for later ones; most of all for those of the same length. */
+/** What a row says of its chain holds for later ones. */
 function stateFor(walk: Walk, stitch: string, count: number, counts: boolean): void {
   walk.stated[stitch] = counts
   walk.stated[ofLength(stitch, count)] = counts
@@ -160,7 +160,8 @@ function unsaid(walk: Walk, item: Chain, count: number, next: string | undefined
   const stitch = chainStitch === undefined ? usual : (lexicon.stitch(chainStitch)?.base ?? chainStitch)
   if (stitch === undefined) return
   const { turningChains } = walk.setting.conventions
-  const declared = turningChains[ofLength(stitch, count)] ?? turningChains[stitch]
+  // The pattern's convention speaks of the usual chain of a stitch; what a row said of another length holds for that length.
+  const declared = (heights[count] === stitch ? undefined : turningChains[ofLength(stitch, count)]) ?? turningChains[stitch]
   const beyond = height !== undefined ? count - height : 0
   const habit = countsByHabit(stitch, count)
   const counts = declared ?? (walk.choose(`turning-chain ${stitch}`, readingsFor(stitch, count), item) === 0 ? habit : !habit)
