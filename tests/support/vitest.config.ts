@@ -7,5 +7,7 @@ export default defineConfig({
     // Building the site and driving a browser take longer than a unit.
     testTimeout: 30_000,
     hookTimeout: 180_000,
+    // Two at a time, on a machine of two cores as well: files of tests wait for builds and browsers as often as they work.
+    maxWorkers: 2,
   },
 })
