@@ -32,13 +32,17 @@ const listOf = (value: string) => new RegExp(`(?<![\\d.,])(${value})[\\s\\u00a0]
 /** Ranges come first: the end of one is no number of its own. */
 const lists = [listOf('\\d+–\\d+'), listOf('\\d[\\d.]*|–')]
 
+/** `5 m (7 m)`: a list of sizes too, where the unit is the same; `13 cm (5 in)` is one length in two units. */
+const measured = /(?<![\d.,])(\d[\d.]*[\s\u00a0](cm|mm|m|g))[\s\u00a0]?\((\d[\d.]*[\s\u00a0]\2(?:,[\s\u00a0]?\d[\d.]*[\s\u00a0]\2)*)\)/g
+
 /** `48 (56, 64)` -> `56` for the second of three sizes, `1–11 (1–15)` -> `1–15`. Brackets of another length are no list of sizes and stay. */
 export function chosen(text: string, sizes: number, size: number): string {
   const own = (whole: string, first: string, others: string) => {
     const values = [first, ...others.split(/,[\s\u00a0]?/)]
     return values.length === sizes ? (values[size] ?? whole) : whole
   }
-  return lists.reduce((chosenSoFar, list) => chosenSoFar.replace(list, own), text)
+  const withUnits = text.replace(measured, (whole, first: string, _unit: string, others: string) => own(whole, first, others))
+  return lists.reduce((chosenSoFar, list) => chosenSoFar.replace(list, own), withUnits)
 }
 
 function narrowed(pattern: Pattern, size: number): Pattern {

@@ -50,12 +50,13 @@ describe.each(Object.entries(booklets))('large print of %s', (_, booklet) => {
   })
 
   test('ends its text over the footer, and numbers every page', () => {
-    const low = leaves(laidOut.root).filter((one) => frameOf(one).bottom > 251)
+    const low = leaves(laidOut.root).filter((one) => frameOf(one).bottom > 245)
     expect(low).toEqual([])
     for (const [page, { pagination }] of laidOut.pages.entries()) {
       const words = pagination.map((one) => (one.kind === 'text' ? one.text : '')).join('')
       expect(words).toContain('large print')
       expect(words).toContain(`Page ${page + 1} of ${laidOut.pages.length}`)
+      if (booklet.version !== '') expect(spaced(words)).toContain(spaced(`Version ${booklet.version}, ${booklet.dateText}`))
     }
   })
 })

@@ -7,17 +7,18 @@ import { large, largePage, largeRules } from './large-styles.ts'
 
 const { small, smallStrong } = large
 
-/** Sets the footer of every page: title, edition, size and version, page n of N. Done last, when the pages are counted. */
-export function placeLargeFooters(sheet: Sheet, { title, version, size }: Booklet): void {
+/** Sets the footer of every page: title, edition and size, page n of N, and under them version and date. Done last, when the pages are counted. */
+export function placeLargeFooters(sheet: Sheet, { title, version, dateText, size }: Booklet): void {
   const y = largePage.footerRule + 2 + baselineIn(small)
-  const after = (sizeName: string | undefined) => ['', 'large print', ...(sizeName === undefined ? [] : [sizeName]), ...(version === '' ? [] : [`version ${version}`])].join(', ')
+  const after = (sizeName: string | undefined) => ['', 'large print', ...(sizeName === undefined ? [] : [sizeName])].join(', ')
+  const edition = [...(version === '' ? [] : [`Version ${version}`]), ...(dateText === '' ? [] : [dateText])].join(', ')
   const words = [after(size && `size ${size}`), after(size)]
   for (const [index, { ruling, pagination }] of sheet.pages.entries()) {
-    const line = (spans: readonly Span[], x: (width: number) => number) => {
+    const line = (spans: readonly Span[], x: (width: number) => number, below = 0) => {
       const set = oneOf(spans)
       for (const run of set.runs) {
         pagination.push({
-          kind: 'text', page: index, x: x(set.width) + run.x, y, width: run.width, text: run.text, font: run.font, size: small.size, ...(run.missing ? { missing: true as const } : {}),
+          kind: 'text', page: index, x: x(set.width) + run.x, y: y + below, width: run.width, text: run.text, font: run.font, size: small.size, ...(run.missing ? { missing: true as const } : {}),
         })
       }
     }
@@ -25,6 +26,7 @@ export function placeLargeFooters(sheet: Sheet, { title, version, size }: Bookle
     const number = [{ text: 'Page ', font: small.font }, { text: String(index + 1), font: smallStrong.font }, { text: ` of ${sheet.pages.length}`, font: small.font }]
     line(number, (width) => live.right - width)
     line(shortened(title, words, live.right - live.left - oneOf(number).width - 6), () => live.left)
+    if (edition !== '') line([{ text: edition, font: small.font }], () => live.left, small.leading * mmPerPoint)
   }
 }
 

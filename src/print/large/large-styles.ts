@@ -16,7 +16,7 @@ export const large = {
 export const largeRules = { opening: 2, between: 0.7 }
 
 /** Where text ends and where the footer's rule lies, in mm from the top. */
-export const largePage = { textBottom: 249, footerRule: 253.5 }
+export const largePage = { textBottom: 241.2, footerRule: 245.7 }
 
 /** Where the words of a row start, in mm from the margin: its number and its box stand before them. */
 export const wordsIndent = 33

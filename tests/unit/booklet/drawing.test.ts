@@ -107,6 +107,12 @@ describe('a booklet of one size', () => {
     expect(chosen(text, 5, size)).toBe(expected)
   })
 
+  test.each([
+    ['leaving a 5 m (7 m) tail', 0, 'leaving a 5 m tail'], ['leaving a 5 m (7 m) tail', 1, 'leaving a 7 m tail'], ['13 cm (5 in) wide', 1, '13 cm (5 in) wide'],
+  ])('a length by size keeps its unit, one length in two units stays: %s', (text, size, expected) => {
+    expect(chosen(text, 2, size)).toBe(expected)
+  })
+
   test('has the counts, figures and rows of that size and no other', () => {
     const adult = bookletInSize(checked('bollard-hat'), 3)
     expect([adult.size, adult.sizes]).toEqual(['Adult', []])
