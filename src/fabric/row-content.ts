@@ -1,4 +1,5 @@
 import type { Instruction, RowText } from '../notation/syntax.ts'
+import { saidCount } from './after-slip.ts'
 import { saysOf } from './compare-total.ts'
 import { mirroredWords } from './mirrored-words.ts'
 import type { RealRow } from './real-rows.ts'
@@ -50,9 +51,7 @@ function changesOnItsWay(row: RealRow): boolean {
 }
 
 function totalOf({ totals }: RowText, size: number): Pick<WorkedRow['written'], 'copiesTotal'> {
-  const says = saysOf(totals, size)
-  const kinds = Object.values(says?.kinds ?? {})
-  const total = says?.count ?? (kinds.length > 0 ? kinds.reduce((sum, count) => sum + count, 0) : undefined)
+  const total = saidCount(saysOf(totals, size))
   return total === undefined ? {} : { copiesTotal: total }
 }
 
