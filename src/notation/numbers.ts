@@ -1,10 +1,8 @@
+import { teens, tens, units } from './number-words.ts'
 import type { Reader } from './reader.ts'
 import type { Num } from './syntax.ts'
 
-const words: Readonly<Record<string, number>> = {
-  one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, eleven: 11, twelve: 12, thirteen: 13,
-  fourteen: 14, fifteen: 15, sixteen: 16, seventeen: 17, eighteen: 18, nineteen: 19, twenty: 20, thirty: 30, forty: 40, fifty: 50,
-}
+const words: Readonly<Record<string, number>> = { ...units, ...teens, ...tens }
 const timesWords: Readonly<Record<string, number>> = { once: 1, twice: 2, thrice: 3 }
 const dashes = new Set(['-', '–', '—', '−'])
 const listSigns = new Set([',', '-', '–', '—', '−', ':', '/', ';'])

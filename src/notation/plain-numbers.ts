@@ -1,7 +1,5 @@
+import { tens, units } from './number-words.ts'
 import type { Token } from './tokens.ts'
-
-const tens: Readonly<Record<string, number>> = { twenty: 20, thirty: 30, forty: 40, fifty: 50, sixty: 60, seventy: 70, eighty: 80, ninety: 90 }
-const units: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9 }
 
 /** `6 st(s)`, `next 5 ch(s)`: one word, in the plural. */
 export function pluralsInOne(all: readonly Token[]): readonly Token[] {
