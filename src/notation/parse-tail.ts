@@ -5,6 +5,7 @@ import { takeLoop } from './parse-loop.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeKeepBack, takeToEnd } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
+import { takeUpTo } from './up-to.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Target, Thing } from './syntax.ts'
@@ -113,19 +114,9 @@ function takeFoundation(reader: Reader): void {
 
 /** `sc in each sc to ch-2 sp`, `to next corner`: it ends before that. */
 export function takeUntil(reader: Reader, draft: Draft): boolean {
-  const { at } = reader
-  if (draft.walk !== 'each' || !reader.take('across?', 'up?', 'to|until', 'the?', 'next|first?')) return false
-  const centre = reader.take('center|centre|middle|first', 'st|stitch|sc|dc|hdc|tr', 'of|in', 'the?', 'next|each?')
-  // `of next 3-sc corner`
-  if (centre && numberAhead(reader) !== undefined && reader.word(3) === 'corner') reader.at += 3
-  const found = takeThing(reader)
-  const thing = centre && found?.where === 'corner' ? { kind: 'stitch' as const, where: 'corner' as const } : found
-  if (!thing || thing.kind !== 'space' && thing.where !== 'corner') {
-    reader.at = at
-    return false
-  }
-  draft.until = thing
-  return true
+  const until = draft.walk === 'each' ? takeUpTo(reader) : undefined
+  if (until) draft.until = until
+  return until !== undefined
 }
 
 export function takeBelow(reader: Reader): boolean {

@@ -1,8 +1,8 @@
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import { takeKeepBack, takeToEnd } from './parse-reach.ts'
 import type { Reader } from './reader.ts'
-import { takeThing } from './parse-thing.ts'
-import type { Thing, Times } from './syntax.ts'
+import type { Times } from './syntax.ts'
+import { takeUpTo } from './up-to.ts'
 
 /**
  * After a closing bracket or a second star: how often what stands before it is worked.
@@ -45,19 +45,11 @@ function reach(reader: Reader): Times | undefined {
   if (keepBack) return { kind: 'to-end', keepBack }
   if (reader.take('along?', 'in|into?', 'each|all', 'st|sts', 'around|across?') && takeToEnd(reader)) return { kind: 'to-end' }
   const { at } = reader
-  const until = upToThing(reader)
-  if (until) return { kind: 'to-end', until }
+  const until = takeUpTo(reader)
+  if (until?.kind === 'space' && until.where === undefined) return { kind: 'to-end', until }
+  reader.at = at
   if (!takeToEnd(reader)) return undefined
   // `across side`, `to corner`: as far as this edge goes.
   const edge = reader.all.slice(at, reader.at).some(({ text }) => /^(side|edge|corner|ends)$/i.test(text))
   return { kind: 'to-end', ...(edge && { edge }) }
-}
-
-/** `to the ch-2 sp`, `until next corner sp`: as far as a place that is worked otherwise. */
-function upToThing(reader: Reader): Thing | undefined {
-  const { at } = reader
-  const thing = reader.take('across?', 'up?', 'to|until', 'the?', 'next|first|centre|center?') ? takeThing(reader) : undefined
-  if (thing?.kind === 'space' && thing.where === undefined) return thing
-  reader.at = at
-  return undefined
 }

@@ -1,0 +1,18 @@
+import { numberAhead } from './numbers.ts'
+import { takeThing } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+import type { Thing } from './syntax.ts'
+
+/** Takes `to the ch-2 sp`, `until next corner`, `to center sc of next 3-sc corner`: the place before which something ends. */
+export function takeUpTo(reader: Reader): Thing | undefined {
+  const { at } = reader
+  if (!reader.take('across?', 'up?', 'to|until', 'the?', 'next|first?')) return undefined
+  const centre = reader.take('center|centre|middle|first', 'st|stitch|sc|dc|hdc|tr', 'of|in', 'the?', 'next|each?')
+  // `of next 3-sc corner`
+  if (centre && numberAhead(reader) !== undefined && reader.word(3) === 'corner') reader.at += 3
+  const found = takeThing(reader)
+  const thing = centre && found?.where === 'corner' ? { kind: 'stitch' as const, where: 'corner' as const } : found
+  if (thing && (thing.kind === 'space' || thing.where === 'corner')) return thing
+  reader.at = at
+  return undefined
+}
