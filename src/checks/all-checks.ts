@@ -34,12 +34,13 @@ import { termsMixed } from './terms-mixed.ts'
 import { totalMismatch } from './total-mismatch.ts'
 import { turningChainTwoMinds } from './turning-chain-two-minds.ts'
 import { turningChainUnsaid } from './turning-chain-unsaid.ts'
+import { wordsPassedOver } from './words-passed-over.ts'
 import { yarnNotListed } from './yarn-not-listed.ts'
 import { yarnNotUsed } from './yarn-not-used.ts'
 
 /** Checks of one row, first cause first: a row gets the first of these that speaks. */
 export const rowChecks: readonly ((facts: RowFacts) => Diagnostic | undefined)[] = [
-  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, edgeNotNext, rowEndsPassed, rowOverruns, repeatDoesNotDivide, placesLeftOver, joinsMismatch, rateMismatch, partialCountMismatch, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing, edgeOneOff,
+  rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, edgeNotNext, rowEndsPassed, rowOverruns, repeatDoesNotDivide, placesLeftOver, joinsMismatch, rateMismatch, partialCountMismatch, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing, edgeOneOff, wordsPassedOver,
 ]
 
 /** Checks of a piece as it is written. */

@@ -19,6 +19,7 @@ export const codes = {
   'acceptance-unmatched': { severity: 'warning', title: 'The front-matter accepts a warning that is not there' },
   // Reading rows
   'row-unreadable': { severity: 'error', title: 'A part of a row cannot be read' },
+  'words-passed-over': { severity: 'warning', title: 'A row comes out without some of its words, which are not understood' },
   'stitch-unknown': { severity: 'error', title: 'A row uses a word that is no known stitch' },
   // Counting rows
   'total-mismatch': { severity: 'error', title: 'A row makes a different number of stitches than its total says' },

@@ -1,4 +1,5 @@
 import type { Instruction } from '../notation/syntax.ts'
+import { saidCount } from './after-slip.ts'
 import { TooDeep, type RowSetting } from './walk.ts'
 import { workRowInEveryReading, type RowToWork, type RowTry } from './work-row.ts'
 import type { Trouble } from './worked-row.ts'
@@ -6,10 +7,20 @@ import type { Trouble } from './worked-row.ts'
 /** What of a row cannot be read, wherever it stands: a row with a hole in it is not counted. */
 export function unreadIn(items: readonly Instruction[]): readonly Trouble[] {
   return items.flatMap((item): readonly Trouble[] => {
-    if (item.node === 'unreadable' && item.why === 'word') return [{ kind: 'unreadable', span: { start: item.start, end: item.end }, reason: item.reason }]
+    if (item.node === 'unreadable' && item.why !== 'cannot') return [{ kind: 'unreadable', span: { start: item.start, end: item.end }, reason: item.reason, ...(item.why === 'quiet' && { quiet: true }) }]
     if (item.node === 'work' && item.unknown) return [{ kind: 'unknown-stitch', span: item.name ?? { start: item.start, end: item.end }, word: item.stitch }]
     return item.node === 'repeat' || item.node === 'group' ? unreadIn([...item.items, ...(item.node === 'repeat' ? (item.ending ?? []) : [])]) : []
   })
+}
+
+/**
+ * Words that tell no number, no stitch and no work can only say where. Where the row states its total and comes out without them, they are
+ * passed over, and that is told.
+ */
+export function withoutQuiet(unread: readonly Trouble[], tried: RowTry): RowTry | undefined {
+  const { says } = tried.comparison
+  if (!tried.comesOut || saidCount(says) === undefined && Object.keys(says?.kinds ?? {}).length === 0) return undefined
+  return { ...tried, troubles: unread.map((trouble) => (trouble.kind === 'unreadable' ? { kind: 'words-passed-over', span: trouble.span } : trouble)) }
 }
 
 /** A row in every reading; nothing when its repeats stand too deep in one another to be worked. */

@@ -1,6 +1,6 @@
 import type { Made } from './compare-total.ts'
 import { isStitch } from './place.ts'
-import type { Walk } from './walk.ts'
+import type { RowSetting, Walk } from './walk.ts'
 
 /** Stitches, spaces and groups of a row, as it is counted. */
 export function whatWasMade(walk: Walk): Made {
@@ -20,6 +20,13 @@ export function whatWasMade(walk: Walk): Made {
   }
   if (walk.laid > 0 && !walk.worked && !walk.ring) return { stitches: walk.laid, kinds: { ch: walk.laid }, spaces, chains: 0, skips: false, groups: [], tiles: 0, loose: {}, colours: undefined }
   return { stitches, kinds, spaces, chains, skips: walk.skips, groups: walk.groups, tiles: tilesMade(walk), loose: standingAlone(walk), colours: byYarn(walk) }
+}
+
+/** The stitch that most of a row is made of: what `work even` goes on with. */
+export function mainKind({ kinds }: Made, setting: RowSetting): string {
+  const bases = Object.entries(kinds).map(([kind, count]) => [setting.lexicon.stitch(kind)?.base ?? kind, count] as const)
+  const most = bases.sort((a, b) => b[1] - a[1])[0]?.[0]
+  return most === undefined || most === 'ch' ? setting.base : most
 }
 
 /** `Ch 25, join with sl st to form a ring (24)`: the chains, or one fewer where the join uses one up. */

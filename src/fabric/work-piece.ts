@@ -17,7 +17,8 @@ import { itemsOf, textFor, writtenOf } from './row-content.ts'
 import { settingOf } from './row-setting.ts'
 import { mostStitches, TooLarge, type Conventions, type ReadingPoint, type RowSetting } from './walk.ts'
 import { otherReadings, type RowToWork, type RowTry } from './work-row.ts'
-import { everyReading, unreadIn } from './readable.ts'
+import { mainKind } from './what-was-made.ts'
+import { everyReading, unreadIn, withoutQuiet } from './readable.ts'
 import type { Trouble, Verdict, WorkedRow } from './worked-row.ts'
 
 export interface PieceToWork {
@@ -192,11 +193,14 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   if (row.missing !== undefined) return cannot(row, state, setting, toWork, `it refers to ${row.missing === 'itself' ? 'itself' : `row ${row.missing}`}`)
   if (state.unknown && state.edge.places.length === 0 && (index > 0 || piece.startUnknown)) return cannot(row, state, setting, toWork, 'the row below could not be counted')
   const unread = unreadIn(items)
-  if (unread.length > 0) return cannot(row, state, setting, toWork, 'a part of it cannot be read', undefined, unread)
+  const unreadable = (): Step => cannot(row, state, setting, toWork, 'a part of it cannot be read', undefined, unread)
+  if (!unread.every((trouble) => trouble.kind === 'unreadable' && trouble.quiet)) return unreadable()
   const first = everyReading(toWork, setting)
   const { usual, others } = bestOnOutline(first, toWork, setting, state.outline)
   if (!usual) return cannot(row, state, setting, toWork, tooDeep, undefined, [{ kind: 'unreadable', span: row.entry.text, reason: tooDeep }])
-  const chosen = usual.comesOut ? usual : (others[0] ?? usual)
+  const best = usual.comesOut ? usual : (others[0] ?? usual)
+  const chosen = unread.length > 0 ? withoutQuiet(unread, best) : best
+  if (!chosen) return unreadable()
   if (chosen.undecided !== undefined || chosen.troubles.some((trouble) => trouble.kind === 'unreadable' || trouble.kind === 'unknown-stitch')) {
     return cannot(row, state, setting, toWork, chosen.undecided?.reason ?? 'a part of it cannot be read', chosen)
   }
@@ -230,7 +234,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   const after: State = {
     gap: state.gap || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
     rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state, row.side),
-    edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried, setting),
+    edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried.made, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
   return { border: toWork.edge.outline, holds: tried.holds, took: toWork.edge.held, below: state.number, worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
@@ -264,12 +268,6 @@ function lookBack(toWork: RowToWork, setting: RowSetting, tried: RowTry): State[
   const open = tried.points.some((point) => !isOpen(point) && point.taken === 0)
   if (!open || toWork.edge.places.length > 5_000) return []
   return otherReadings(toWork, setting, tried, 8).map((other) => ({ edge: other.next, words: `${other.assumed.at(-1) ?? 'another reading'} (the next row decides)` }))
-}
-
-function mainKind(tried: RowTry, setting: RowSetting): string {
-  const kinds = Object.entries(tried.made.kinds).map(([kind, count]) => [setting.lexicon.stitch(kind)?.base ?? kind, count] as const)
-  const most = kinds.sort((a, b) => b[1] - a[1])[0]?.[0]
-  return most === undefined || most === 'ch' ? setting.base : most
 }
 
 function workedAnything(items: readonly Instruction[]): boolean {

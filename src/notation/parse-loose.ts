@@ -2,7 +2,7 @@ import { numberAhead } from './numbers.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
-import { takeRemark } from './parse-remark.ts'
+import { isQuiet, takeRemark } from './parse-remark.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 
@@ -58,7 +58,7 @@ export function parseLoose(reader: Reader): readonly Instruction[] {
   if (reader.at === at) reader.at += 1
   // `working new sts into patt`: what the pattern does with them, no words here tell.
   const asInPattern = reader.all.slice(at, reader.at).some(({ text }) => /^(patt|pattern)$/i.test(text))
-  return [asInPattern ? { node: 'unreadable', why: 'cannot', reason: undecided, start, end: reader.end } : { node: 'unreadable', why: 'word', reason: token?.text ?? '', start, end: reader.end }]
+  return [asInPattern ? { node: 'unreadable', why: 'cannot', reason: undecided, start, end: reader.end } : { node: 'unreadable', why: isQuiet(reader, at, reader.at) ? 'quiet' : 'word', reason: token?.text ?? '', start, end: reader.end }]
 }
 
 function ahead(reader: Reader, words: readonly string[]): boolean {

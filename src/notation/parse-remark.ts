@@ -1,11 +1,16 @@
 import { numberAhead } from './numbers.ts'
 import type { Reader } from './reader.ts'
 
+/** Words that say what is worked, and how often. */
+const working = 'each|ea|every|next|foll|following|sts?|stitch|stitches|chs?|chains?|sps?|spaces?|lps?|loops?|rem|remaining|unworked|leav(?:e|ing)|times?|until|till|reps?|repeat\\w*|skip\\w*|sk|miss|missing|incs?|increas(?:e|ing)|decs?|decreas(?:e|ing)|even|evenly|across|around|round|twice|once|through|tog|together|desired|needed|required|work\\w*|set|established|patt|pattern|clusters?|picots?|pairs?|turning|tch|posts?'
+/** Words that may say where. */
+const placing = 'rows?|rnds?|rounds?|ends?|again|cont\\w*|carry|carrying|same|last|first|way|motif|corner|corners|tiles?|blocks?|shells?|group|groups|beg|into'
+const work = new RegExp(`^(?:${working})$`)
 /**
- * Words that say what is worked, where, or how often. A clause without any of them, and without a number or a stitch, is a remark: `Front
- * facing you`, `no more increases!`, `bring the foundation edge up behind`.
+ * A clause without any of them, and without a number or a stitch, is a remark: `Front facing you`, `no more increases!`, `bring the
+ * foundation edge up behind`.
  */
-const telling = /^(?:each|ea|every|next|foll|following|sts?|stitch|stitches|chs?|chains?|sps?|spaces?|lps?|loops?|rows?|rnds?|rounds?|ends?|rem|remaining|unworked|leav(?:e|ing)|times?|until|till|reps?|repeat\w*|again|cont\w*|carry|carrying|skip\w*|sk|miss|missing|incs?|increas(?:e|ing)|decs?|decreas(?:e|ing)|same|even|evenly|across|around|round|twice|once|through|tog|together|desired|needed|required|work\w*|last|first|set|established|patt|pattern|way|motif|corner|corners|tiles?|blocks?|shells?|clusters?|picots?|pairs?|group|groups|beg|turning|tch|into|post|posts)$/
+const telling = new RegExp(`^(?:${working}|${placing})$`)
 
 /** Takes a clause that tells nothing to be counted; false and nothing taken where it may. */
 export function takeRemark(reader: Reader): boolean {
@@ -34,3 +39,15 @@ function resembles(reader: Reader): boolean {
 
 /** Common words that begin as stitches do. */
 const plain = new Set(['the', 'them', 'then', 'that', 'this', 'there', 'these', 'three', 'side', 'so', 'show', 'toe', 'tip', 'thumb', 'decide', 'trim', 'tree', 'try', 'true', 'into', 'inch', 'slide', 'slip', 'hold', 'you', 'your', 'here'])
+
+/** Words between two places of the text that tell no number, no stitch and no work, though they may tell where: `neck`, `beyond the last corner`. */
+export function isQuiet(reader: Reader, from: number, to: number): boolean {
+  const { at } = reader
+  let quiet = to > from
+  for (reader.at = from; reader.at < to && quiet; reader.at += 1) {
+    const token = reader.peek()!
+    quiet = (token.kind === 'word' || /^[-’']$/.test(token.text)) && numberAhead(reader) === undefined && !work.test(reader.word()) && !resembles(reader)
+  }
+  reader.at = at
+  return quiet
+}
