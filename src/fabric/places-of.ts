@@ -7,6 +7,7 @@ import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } fr
 import { isSpace, isStitch } from './place.ts'
 import { below, everyNth, fromHook, gaps, layers, nth, ring, skipped, take } from './special-places.ts'
 import type { Walk } from './walk.ts'
+import { turnTheEnd } from './work-start.ts'
 import type { Rest } from './work-items.ts'
 
 export type WorkInto = (index: number) => void
@@ -21,6 +22,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (walk.bridge > 0 && target.thing?.kind === 'chain') return overBridge(walk, target, span, work)
   backToOwn(walk, target)
   if (walk.outline && target.walk === 'edge' && target.ofRow !== undefined) return intoEndOfRow(walk, target, span, work)
+  if (target.edge === 'underside' && !walk.outline && walk.foundation && walk.at > 0) turnTheEnd(walk, span)
   if (target.ofRow !== undefined && !onOutline(walk, target)) goToRow(walk, target, span)
   // `in each free loop` of an older row: its stitches.
   if (walk.onRow !== undefined && target.thing?.kind === 'space' && target.thing.chains === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'stitch' } }, span, rest, work, over, spikes)

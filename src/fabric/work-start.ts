@@ -1,4 +1,5 @@
 import type { Start } from '../notation/syntax.ts'
+import type { Span } from '../text/span.ts'
 import { expectEdge, isOfRow } from './along-outline.ts'
 import { findNext, isThing } from './find-place.ts'
 import { goToRow, isBelow } from './older-row.ts'
@@ -57,14 +58,16 @@ function layLayers(walk: Walk, item: Start): void {
  * Along the other side of the foundation chain, back to the first chain that was worked. That chain holds stitches from above
  * already; the row may work into it again or not.
  */
-function turnTheEnd(walk: Walk, item: Start): void {
-  if (walk.bridge > 0) return
+export function turnTheEnd(walk: Walk, span: Span): void {
+  if (walk.bridge > 0 || walk.lastMayWait) return
   if (!walk.foundation) {
-    walk.trouble({ kind: 'no-such-place', span: item, what: 'the other side of a foundation chain' })
+    walk.trouble({ kind: 'no-such-place', span, what: 'the other side of a foundation chain' })
     return
   }
   const last = walk.foundation.length - 1
-  const under = walk.foundation.slice(walk.firstChain, last).toReversed()
+  // Several stitches in the last chain go round its end; with one alone its other side is still a place.
+  const single = walk.made.filter(({ into }) => into === walk.foundation![last]).length < 2
+  const under = walk.foundation.slice(walk.firstChain, single ? last + 1 : last).toReversed()
   walk.edge = [...walk.edge.slice(0, walk.at), ...under]
   walk.noneFrom.clear()
   walk.lastMayWait = true

@@ -132,9 +132,7 @@ function otherSideOfChain(reader: Reader, draft: Draft): boolean {
   if (reader.take('other|opposite', 'side', 'of', 'the|each?', 'of?', 'the|next?', 'next?')) {
     const count = takeNumber(reader)
     if (reader.take('ch|chain|chs|chains')) {
-      draft.walk = 'next'
-      draft.thing = { kind: 'chain' }
-      if (count) draft.count = count
+      Object.assign(draft, { walk: 'next', thing: { kind: 'chain' }, edge: 'underside', ...(count && { count }) })
       return true
     }
   }
