@@ -1,5 +1,6 @@
 import type { WrittenEntry } from '../fabric/real-rows.ts'
 import type { Lexicon } from '../fabric/lexicon.ts'
+import type { NamedEdge } from '../fabric/named-edges.ts'
 import type { SeamEdge } from '../fabric/piece-edges.ts'
 import type { SplitConvention } from '../fabric/work-in-conventions.ts'
 import type { ReadingPoint } from '../fabric/walk.ts'
@@ -45,6 +46,8 @@ export interface Waiting {
 /** Pieces that are joined, by their names. */
 export interface SeamFacts {
   readonly join: readonly string[]
+  /** Of each of them the edge that is named; left out where none is. */
+  readonly edges?: readonly (NamedEdge | undefined)[] | undefined
   readonly ease: boolean
   readonly wrongSides?: 'together' | 'apart' | undefined
   readonly grid?: { readonly across: number; readonly down: number } | undefined

@@ -2,11 +2,14 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { counted, listOf } from '../diagnostics/words.ts'
 import { fromTop, type SeamEdge } from '../fabric/piece-edges.ts'
 import type { PatternFacts, PieceFacts, SeamFacts as Seam } from './facts.ts'
+import { byNamedEdges } from './seam-named-edges.ts'
+import type { SeamWords as Words } from './seam-words.ts'
 
 /** Two edges that are sewn stitch to stitch have the same number of stitches, unless one is eased in. Told once a seam and size. */
 export function seamMismatch({ seams, pieces }: PatternFacts): readonly Diagnostic[] {
   return seams.filter(({ grid }) => !grid).flatMap((seam) => {
     const bySize = Map.groupBy(pieces.filter(({ name }) => seam.join.includes(name)), ({ size }) => size)
+    const mismatch = seam.edges ? byNamedEdges : byPieces
     const wrong = [...bySize].flatMap(([size, edges]) => {
       const words = mismatch(seam, edges)
       return words ? [{ size, edges, words }] : []
@@ -28,15 +31,7 @@ export function seamMismatch({ seams, pieces }: PatternFacts): readonly Diagnost
   })
 }
 
-interface Words {
-  readonly message: string
-  readonly short: string
-  readonly note?: string
-  readonly eased?: boolean
-  readonly corners?: boolean
-}
-
-function mismatch(seam: Seam, pieces: readonly PieceFacts[]): Words | undefined {
+function byPieces(seam: Seam, pieces: readonly PieceFacts[]): Words | undefined {
   // A row that does not add up makes the edge wrong too: that is the same slip.
   if (pieces.length < 2 || !pieces.every(({ sound, edge }) => sound && edge.stitches > 0)) return undefined
   // Fronts and backs with necks of their own meet along sides and shoulders.

@@ -1,3 +1,4 @@
+import type { NamedEdge } from '../fabric/named-edges.ts'
 import type { Root } from 'mdast'
 import type { Source } from '../text/source.ts'
 import type { Span } from '../text/span.ts'
@@ -127,7 +128,10 @@ export interface Piece {
 }
 
 export interface Seam {
+  /** Names of pieces. */
   readonly join: readonly string[]
+  /** Of each of them the edge that is named; left out where none is. */
+  readonly edges?: readonly (NamedEdge | undefined)[]
   /** Motifs side by side, and below one another. */
   readonly grid?: { readonly across: number; readonly down: number }
   /** What a joined grid is called. */

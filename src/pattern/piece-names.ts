@@ -2,6 +2,7 @@ import type { Diagnostic, Hint, Label } from '../diagnostics/diagnostic.ts'
 import type { Span } from '../text/span.ts'
 import { didYouMean, meant } from './did-you-mean.ts'
 import { entryAt, leaveOut, putText, textAt, type KeysEntry } from './entry.ts'
+import { seamPart } from './seam-edges.ts'
 import { quoted } from './shown.ts'
 import type { PatternValues } from './schema/pattern.ts'
 
@@ -86,7 +87,7 @@ function seamFindings(root: KeysEntry, values: PatternValues, written: ReadonlyS
     const joined = entryAt(all[index] ?? root, ['join'])
     join.forEach((name, place) => {
       const span = joined?.kind === 'list' ? joined.items[place]?.span : undefined
-      if (there.has(name) || !span) return
+      if (there.has(seamPart(name, names).piece) || !span) return
       const likely = meant(name, names)
       if (!written.has(name)) {
         diagnostics.push(wrong(`a seam joins ${quoted(name)}, but no piece has that name`, { span, text: 'no such piece' }, didYouMean(name, names)))

@@ -2,8 +2,9 @@ import type { Root } from 'mdast'
 import type { Source } from '../text/source.ts'
 import type { Span } from '../text/span.ts'
 import { entryAt, placesOf, type KeysEntry, type Path } from './entry.ts'
-import type { Conventions, Gauge, Materials, Pattern, SpecialStitch } from './pattern.ts'
+import type { Conventions, Gauge, Materials, Pattern, Seam, SpecialStitch } from './pattern.ts'
 import { said } from './said.ts'
+import { seamPart } from './seam-edges.ts'
 import { slugOf } from './slug.ts'
 import { usWord } from './stitch-words.ts'
 import type { PatternValues } from './schema/pattern.ts'
@@ -42,8 +43,7 @@ export function toPattern(source: Source, { root, values, body }: {
       rows: spanOf('pieces', index, 'rows'),
       nameSpan: spanOf('pieces', index, 'name'),
     })),
-    seams: (values.seams ?? []).map(({ join, grid, name, by, ease, ...seam }, index) =>
-      said({ join, grid, name, by, wrongSides: seam['wrong-sides'], ease, span: spanOf('seams', index) })),
+    seams: (values.seams ?? []).map((seam, index) => seamOf(seam, values.pieces.map(({ name }) => name), spanOf('seams', index))),
     finished: (values.finished ?? []).map(({ what, of, is }, index) =>
       said({ what, of, is: forEachSize(is, sizes.length), span: spanOf('finished', index) })),
     licence: values.licence,
@@ -55,6 +55,16 @@ export function toPattern(source: Source, { root, values, body }: {
       said({ code, row, piece, why, codeSpan: spanOf('accepted', index, 'code'), span: spanOf('accepted', index) })),
     body,
     places: placesOf(root),
+  })
+}
+
+function seamOf({ join, grid, name, by, ease, ...seam }: NonNullable<PatternValues['seams']>[number], names: readonly string[], span: Span): Seam {
+  const parts = join.map((text) => seamPart(text, names))
+  // `whip stitch, easing in the fullness` says it as well.
+  const eased = ease ?? (by !== undefined && /\beas(?:e|ed|ing)\b/i.test(by) ? true : undefined)
+  return said({
+    join: parts.map(({ piece }) => piece), edges: parts.some(({ edge }) => edge) ? parts.map(({ edge }) => edge) : undefined,
+    grid, name, by, wrongSides: seam['wrong-sides'], ease: eased, span,
   })
 }
 

@@ -1,0 +1,27 @@
+import { counted, listOf } from '../diagnostics/words.ts'
+import { placesOfEdge, type EdgePlaces } from '../fabric/named-edges.ts'
+import type { PieceFacts, SeamFacts } from './facts.ts'
+import type { SeamWords } from './seam-words.ts'
+
+/** Edges that are further apart than this are not sewn place to place: rows of another height, or a part of an edge (common practice, no source). */
+const meantToMeet = (count: number): number => Math.max(3, count / 10)
+
+/** A seam of edges that are named: `left side of Gusset` to `Front edging`. */
+export function byNamedEdges(seam: SeamFacts, pieces: readonly PieceFacts[]): SeamWords | undefined {
+  const parts = seam.join.map((name, index) => ({ name, piece: pieces.find((piece) => piece.name === name), edge: seam.edges?.[index] }))
+  const [one, other] = parts
+  if (parts.length !== 2 || !one?.piece?.sound || !other?.piece?.sound) return undefined
+  const [ours, theirs] = [placesOfEdge(one.piece.edge, one.edge), placesOfEdge(other.piece.edge, other.edge)]
+  const pairs = ours.counts.flatMap((a) => theirs.counts.map((b) => ({ a, b, apart: Math.abs(a - b) }))).toSorted((x, y) => x.apart - y.apart)
+  const nearest = pairs[0]
+  if (!nearest || nearest.apart === 0 || nearest.apart > meantToMeet(Math.max(nearest.a, nearest.b))) return undefined
+  const { a, b, apart } = nearest
+  const each = listOf([told(one, ours, a), told(other, theirs, b)])
+  if (seam.ease) return { eased: true, message: `${counted(apart, 'stitch')} ${apart === 1 ? 'is' : 'are'} to be eased in: ${each}`, short: `eases in ${apart}` }
+  return { message: `the edges to be joined do not match: ${each}`, short: `${a} against ${b}` }
+}
+
+function told({ name, edge }: { readonly name: string; readonly edge: string | undefined }, { are }: EdgePlaces, count: number): string {
+  const what = edge === undefined ? name : edge === 'any' || edge === 'side' ? `the edge of ${name}` : `the ${edge} of ${name}`
+  return `${what} has ${counted(count, are)}`
+}

@@ -1,0 +1,11 @@
+/** What is told of a seam whose edges do not match. */
+export interface SeamWords {
+  readonly message: string
+  /** Beside the place. */
+  readonly short: string
+  readonly note?: string
+  /** The longer edge is meant to be eased in. */
+  readonly eased?: boolean
+  /** As many stitches, but in other places. */
+  readonly corners?: boolean
+}

@@ -1,0 +1,35 @@
+import type { SeamEdge, Section } from './piece-edges.ts'
+
+/** An edge of a piece as a person names it, with the right side up. `any`: named, but by a word that tells no side of it. */
+export type NamedEdge = 'top' | 'bottom' | 'left' | 'right' | 'side' | 'any'
+
+/** How many places a named edge may have, and what they are. Several where the name may mean one stretch or more. */
+export interface EdgePlaces {
+  readonly counts: readonly number[]
+  readonly are: 'stitch' | 'row-end'
+}
+
+/** The places of an edge by its name; without one those that the last row or round made. None where the piece does not tell. */
+export function placesOfEdge(edge: SeamEdge, named: NamedEdge | undefined): EdgePlaces {
+  if (edge.round) return { counts: named !== undefined && edge.sides.length > 0 ? edge.sides.map(({ stitches }) => stitches) : [edge.stitches], are: 'stitch' }
+  const of = (kind: Section['edge']): readonly Section[] => edge.sections.filter((section) => section.edge === kind)
+  if (named === undefined || named === 'top') return { counts: choices([of('top')]), are: 'stitch' }
+  if (named === 'bottom') return { counts: choices([of('underside')]), are: 'stitch' }
+  if (named === 'any') return { counts: choices([edge.sections]), are: 'stitch' }
+  const [left, right] = sidesOf(edge.sections)
+  const sides = !edge.sided || edge.inParts || named === 'side' ? [left, right] : [named === 'left' ? left : right]
+  return { counts: choices(sides.flatMap((side) => [side, side.filter((section) => section.edge === 'row-ends')])), are: 'row-end' }
+}
+
+/** One stretch alone, or all of them. */
+function choices(groups: readonly (readonly Section[])[]): readonly number[] {
+  const counts = groups.flatMap((group) => [...group.map(({ stitches }) => stitches), group.reduce((sum, { stitches }) => sum + stitches, 0)])
+  return [...new Set(counts)].filter((count) => count > 0)
+}
+
+/** Sections go counterclockwise from the top: the left side lies before the underside, the right one behind it. */
+function sidesOf(sections: readonly Section[]): readonly [readonly Section[], readonly Section[]] {
+  const bottom = sections.findIndex(({ edge }) => edge === 'underside')
+  const side = (from: number, to?: number): readonly Section[] => sections.slice(from, to).filter(({ edge }) => edge === 'row-ends' || edge === 'step')
+  return bottom < 0 ? [side(0), side(0)] : [side(0, bottom), side(bottom)]
+}
