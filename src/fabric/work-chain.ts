@@ -39,7 +39,8 @@ function standInRing(walk: Walk, item: Chain): void {
   if (stitch !== undefined) takeFirst(walk, stitch === 'this' ? walk.setting.base : stitch, item)
 }
 
-function entersRing(items: readonly Instruction[]): boolean {
+/** Whether stitches go into a ring. */
+export function entersRing(items: readonly Instruction[]): boolean {
   return items.some((item) => (item.node === 'work' || item.node === 'group') && item.target?.walk === 'ring' || item.node === 'repeat' && entersRing(item.items))
 }
 

@@ -6,7 +6,7 @@ import { compareStated } from './stated-count.ts'
 import { usesFrom } from './uses.ts'
 import type { Walk } from './walk.ts'
 import { workBlocks } from './work-blocks.ts'
-import { workChain } from './work-chain.ts'
+import { entersRing, workChain } from './work-chain.ts'
 import { eachByKind, workEachByKind } from './work-each-by-kind.ts'
 import { workGroup } from './work-group.ts'
 import { workRepeat } from './work-repeat.ts'
@@ -88,7 +88,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     }
     case 'join': {
       walk.joined = true
-      if (item.ring) walk.ring = true
+      if (item.ring || walk.chain && !walk.worked && entersRing(rest.items)) walk.ring = true
       closeFoundation(walk, item)
       return
     }
@@ -129,7 +129,7 @@ function leftHere(walk: Walk, rowEnds = false): number {
 function closeFoundation(walk: Walk, item: Join): void {
   if (!walk.chain || walk.worked) return
   walk.closedChain = true
-  walk.closedInFirst = item.inFirst === true
+  walk.closedInFirst = item.inFirst === true && !walk.ring
 }
 
 function countMade(walk: Walk): number {

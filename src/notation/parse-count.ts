@@ -244,6 +244,7 @@ function remark(reader: Reader, draft: Draft): boolean {
     toComma(reader)
     return true
   }
+  if (partOfThem(reader)) return true
   if (!/^(counting|including|incl|not|excluding|without|from|per|with|ch|tch|the)$/.test(reader.word())) return false
   if (reader.word() === 'counting' && /^(ch|chs|chain|chains|each)$/.test(reader.word(1))) {
     const text = reader.all.slice(reader.at).map((token) => token.text.toLowerCase()).join(' ')
@@ -257,6 +258,17 @@ function remark(reader: Reader, draft: Draft): boolean {
   if (reader.word() === 'ch' && numberAhead(reader, 1) !== undefined) return false
   toComma(reader)
   return true
+}
+
+/** `34 sts, 4 of them between the markers`, `97 sc, 16 for each front`: how the count that was said is made up. */
+function partOfThem(reader: Reader): boolean {
+  if (reader.at === 0) return false
+  const { at } = reader
+  reader.take('and')
+  const part = takeNumber(reader) && (reader.take('of', 'them|these|those|which') || reader.take('for|on|in|at|to|along', 'each|every|either|both|the|a') || reader.take('between', 'the?', 'markers|sleeves|fronts'))
+  if (part) toComma(reader)
+  else reader.at = at
+  return Boolean(part)
 }
 
 function toComma(reader: Reader): void {

@@ -111,7 +111,9 @@ function slipJoin(reader: Reader, start: number, before: readonly Instruction[])
   const worked = before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')
   const atStart = target?.walk === 'nth' || target?.walk === 'first' && (target.count?.values[0] ?? 1) === 1 || target?.thing?.kind === 'turning-chain'
     || target?.walk === 'from-hook' && worked
-  if (!ring && !tojoin && !(worked && atStart) && reader.word() !== 'join') return undefined
+  // `Ch 96. Sl st to first ch`: a ring of chains.
+  const onChain = !worked && before.at(-1)?.node === 'chain' && target?.walk === 'first' && target.thing?.kind === 'chain'
+  if (!ring && !tojoin && !(worked && atStart) && !onChain && reader.word() !== 'join') return undefined
   if (!target && !tojoin && !ring) return undefined
   reader.take('join')
   toSeparator(reader)

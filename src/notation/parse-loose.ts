@@ -100,7 +100,7 @@ function isYarn(reader: Reader, text: string): boolean {
 /** `A` or `(A)` before stitches, as in `A12 B3 A10`. */
 function colourMark(reader: Reader): string | undefined {
   const text = reader.peek()?.text ?? ''
-  if (!isYarn(reader, text) || !(numberAhead(reader, 1) !== undefined || /^[,.:;)]$/.test(reader.word(1)) || reader.peek(1) === undefined || reader.word(1) === 'sc')) return undefined
+  if (!isYarn(reader, text) || !(numberAhead(reader, 1) !== undefined || /^[,.:;)\]]$/.test(reader.word(1)) || reader.peek(1) === undefined || reader.word(1) === 'sc')) return undefined
   reader.at += 1
   return text
 }

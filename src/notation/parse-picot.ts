@@ -4,8 +4,8 @@ import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, Num } from './syntax.ts'
 
-/** `Ch 3, sl st in 3rd ch from hook (picot made)` and the word `picot`: no stitch and no space. */
-export function parsePicot(reader: Reader): readonly Instruction[] | undefined {
+/** `Ch 3, sl st in 3rd ch from hook (picot made)` and the word `picot`: no stitch and no space. At a row's head `ch 4, sl st in first ch` is a ring. */
+export function parsePicot(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   const start = reader.start
   const at = reader.at
   takeNumber(reader)
@@ -21,7 +21,8 @@ export function parsePicot(reader: Reader): readonly Instruction[] | undefined {
   }
   const count = first ?? takeNumber(reader)
   if (count && reader.take(',?', 'sl', '-?', 'st') || count && reader.take(',?', 'ss|slst')) {
-    if (backDown(reader)) {
+    const begins = before.every(({ node }) => node === 'aside') && !/\bpicots?\b/i.test(reader.all.map(({ text }) => text).join(' '))
+    if (!begins && backDown(reader)) {
       takePicotMade(reader)
       return [{ node: 'aside', picot: true, start, end: reader.end }]
     }

@@ -18,7 +18,7 @@ import type { Chain, Instruction, Num } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return turnedToOtherSide(reader) ?? turn(reader) ?? inLoopsOf(reader) ?? returnTo(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
+  return turnedToOtherSide(reader) ?? turn(reader) ?? inLoopsOf(reader) ?? returnTo(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader, before) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
 }
 
 /** `turn to work along the other side of the chain`, `turn the work upside down and sc in the other side of`: the piece is turned by hand, and no row ends. */
@@ -259,10 +259,26 @@ function inPlace(reader: Reader, before: readonly Instruction[]): readonly Instr
     reader.at = at
     return undefined
   }
-  const items = parseItems(reader, (inner) => inner.word() === ',' && !colon || inner.word() === ';' || inner.word() === '.')
+  const first = parseItems(reader, (inner) => inner.word() === ',' && !colon || inner.word() === ';' || inner.word() === '.')
+  const items = [...first, ...listBehind(reader)]
   if (items.length === 0) {
     reader.at = at
     return undefined
   }
   return [{ node: 'group', items, target, start, end: reader.end }]
+}
+
+/** `in next loop make dc, ch 2 and 2 dc`: a list that its last `and` closes, all of it in the one place. */
+function listBehind(reader: Reader): readonly Instruction[] {
+  const { at } = reader
+  const items: Instruction[] = []
+  while (reader.take(',')) {
+    const { at: from } = reader
+    const found = parseItems(reader, (inner) => /^[,;.()[\]]$/.test(inner.word()))
+    items.push(...found)
+    if (found.length === 0 || !found.every((item) => item.node === 'chain' || item.node === 'work' && item.target === undefined)) break
+    if (found.at(-1)?.node === 'work' && reader.all.slice(from, reader.at).some(({ text }) => text === 'and')) return items
+  }
+  reader.at = at
+  return []
 }

@@ -1,4 +1,5 @@
 import { consecutiveChains } from './consecutive-chains.ts'
+import { countSigns } from './count-signs.ts'
 import { parseItems } from './parse-items.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takeTotals } from './parse-total.ts'
@@ -24,7 +25,7 @@ export interface ReadRow extends RowText {
 
 /** Reads a row's text from `start` to `end` of the source. Never fails; what cannot be read is kept as such. */
 export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary): ReadRow {
-  const written = consecutiveChains(slipStitches(numbersInWords(withoutPoliteWords(pluralsInOne(withoutGaps(tokens(text, start, end)))))))
+  const written = consecutiveChains(countSigns(slipStitches(numbersInWords(withoutPoliteWords(pluralsInOne(withoutGaps(tokens(text, start, end))))))))
   const all = new Reader(vocabulary.phrases ? intoEnglish(written, vocabulary.phrases) : written, vocabulary)
   const { totals, rest } = takeTotals(all)
   rest.tiles = vocabulary.tiles === true || totals.some(({ groups }) => groups.some(({ name }) => name === 'tile'))

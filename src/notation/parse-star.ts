@@ -83,7 +83,7 @@ function takeRepeatFrom(reader: Reader): { readonly from: string; readonly to?: 
     if (from?.kind === 'mark') {
       reader.at += 1
       reader.take('s|’s|\'s')
-      if (reader.take('to|and|through|until', 'second|next?')) {
+      if (reader.take('to|and|through|until|-|–|—|…', 'second|next?')) {
         const to = reader.peek()
         if (to?.kind === 'mark') {
           reader.at += 1

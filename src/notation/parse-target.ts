@@ -8,6 +8,7 @@ import { alongEdge } from './parse-edge.ts'
 import { takeRate, takeRows } from './parse-rate.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
 import { chainWords, gluedSpace, takePlaceNoun, takeThing, thingHere } from './parse-thing.ts'
+import { isMainOrContrast } from './parse-yarn.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import type { Num, Target } from './syntax.ts'
@@ -142,6 +143,7 @@ function otherSideOfChain(reader: Reader, draft: Draft): boolean {
 
 /** Takes `ring`, `a magic ring`, `an adjustable loop`, `MR`, `a loop`. */
 export function takeRing(reader: Reader): boolean {
+  if (isMainOrContrast(reader, reader.peek()?.text ?? '')) return false
   return reader.take('a|an?', 'magic|adjustable|yarn|slip|sliding', 'ring|circle|loop') || reader.take('ring|circle') || reader.take('a|an?', 'mr|ar|mc')
     || reader.take('a', 'ring|circle|loop') || reader.take('center|centre', 'of', 'ring')
 }

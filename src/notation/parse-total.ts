@@ -25,7 +25,7 @@ interface Found {
   readonly rest: Reader['all'][number][]
 }
 
-const trailing = new Set(['.', ',', ';', ':', '-', '–', '—', '='])
+const trailing = new Set(['.', ',', ';', ':', '-', '–', '—', '=', '→'])
 
 function withoutTrailing(all: Reader['all']): Reader['all'][number][] {
   let end = all.length
