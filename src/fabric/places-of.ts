@@ -1,6 +1,6 @@
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
-import { findNext, hasSpaces, indexBefore, isThing } from './find-place.ts'
+import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
 import { endOfEdge, endOfSide, intoEndOfRow, lastOfEdge, leftBefore, onEdgeOfStitches, evenly, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { backToOwn, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
@@ -27,6 +27,8 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   // `in each free loop` of an older row: its stitches.
   if (walk.onRow !== undefined && target.thing?.kind === 'space' && target.thing.chains === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'stitch' } }, span, rest, work, over, spikes)
   if (target.thing?.kind === 'gap' && target.thing.where === 'corner') betweenGroups(walk)
+  // `8 dc into loop` of a magic loop.
+  if (target.thing?.kind === 'space' && walk.edge.length === 1 && walk.edge[0]!.kind === 'ring') return ring(walk, span, work)
   if (target.thing?.kind === 'space' || target.thing?.kind === 'gap') walk.worksSpaces = true
   if (walk.outline && target.thing?.where === 'corner' && target.walk === 'next' && !target.count) return intoCorner(walk, target, span, work)
   const count = target.count ? inSize(target.count, walk.setting.size) : 1
@@ -35,7 +37,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'each': return each(walk, target, span, rest, work, over)
     case 'same': return same(walk, span, work)
     case 'first': return backAtFirst(walk, target, work) ? undefined : target.thing?.kind === 'space' || firstOnOutline(walk, target) ? next(walk, target, span, rest, count, work, over) : first(walk, span, count, work, over)
-    case 'last': return last(walk, target, span, count, work, over)
+    case 'last': return last(walk, target, span, rest, count, work, over)
     case 'nth': return nth(walk, target, span, work)
     case 'from-hook': return fromHook(walk, span, count, work)
     case 'ring': return ring(walk, span, work)
@@ -269,8 +271,9 @@ function first(walk: Walk, span: Span, count: number, work: WorkInto, over: numb
   }
 }
 
-function last(walk: Walk, target: Target, span: Span, count: number, work: WorkInto, over: number): void {
+function last(walk: Walk, target: Target, span: Span, rest: Rest, count: number, work: WorkInto, over: number): void {
   if (target.thing?.kind === 'space') return lastSpace(walk, target, span, work)
+  if (count === 1 && isOnlyOneLeft(walk, target.thing)) return next(walk, { ...target, walk: 'next' }, span, rest, count, work, over)
   // The last stitch of a border's edge is that of this edge, not of all.
   const start = walk.outline ? Math.max(walk.at, lastOfEdge(walk) - count) : indexBefore(walk, count)
   const gap = start - walk.at

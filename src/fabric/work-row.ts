@@ -9,6 +9,7 @@ import { joinNeighbours } from './join-neighbours.ts'
 import type { Stretch } from './outline.ts'
 import { turnAfter } from './turns.ts'
 import { leftOfPiece } from './older-row.ts'
+import { passedAsElsewhere } from './passed-runs.ts'
 import { usesOf } from './uses.ts'
 import { Walk, type ReadingPoint, type RowSetting } from './walk.ts'
 import { beginWithCarried } from './work-chain.ts'
@@ -182,7 +183,7 @@ function leftPlaces(walk: Walk, span: Span): number {
   if (walk.outline && walk.round) passLastRowEnds(walk, span)
   if (walk.at >= walk.edge.length || !walk.worked && walk.laid > 0) return 0
   if (walk.onPiece !== undefined) return leftOfPiece(walk)
-  if (walk.nothingNeeded(walk.at, walk.worksSpaces)) {
+  if (walk.nothingNeeded(walk.at, walk.worksSpaces) || passedAsElsewhere(walk)) {
     walk.at = walk.edge.length
     return 0
   }

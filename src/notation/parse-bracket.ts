@@ -29,7 +29,7 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
   if (end === undefined) return unclosed(reader, start)
   const counts = takeCountsAs(reader)
   if (counts) return [attach(before, start, reader.end)]
-  if (isRate(reader, end)) {
+  if (isRate(reader, end) || tellsWhatWasMade(reader, end)) {
     reader.at = end + 1
     return [{ node: 'aside', start, end: reader.end }]
   }
@@ -51,6 +51,13 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
 function isRate(reader: Reader, end: number): boolean {
   const inside = reader.all.slice(reader.at + 1, end).map(({ text }) => text.toLowerCase()).join(' ')
   return /^(?:that is |about |working )?\d+ .*\b(?:per|each|every)\b(?: \w+)? (?:rows?|row - ends?|row ends?)$/.test(inside) || /^\d+ \w+ (?:in|into) (?:the )?(?:ends?|sides?) of .*\brows?\b/.test(inside)
+}
+
+/** `(another shell made)`, `(first corner complete)`, `(two sides joined)`: what the stitches before have come to. */
+function tellsWhatWasMade(reader: Reader, end: number): boolean {
+  const inside = reader.all.slice(reader.at + 1, end)
+  const words = inside.map(({ text }) => text.toLowerCase()).join(' ')
+  return inside.length > 1 && inside.every(({ kind, text }) => kind === 'word' || text === '-') && /\b(?:made|complete|completed|formed|done|joined)$/.test(words) && !/\b(?:in|into|each|just|last)\b/.test(words)
 }
 
 /** The instructions up to the closing bracket; steps over it. */

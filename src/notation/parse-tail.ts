@@ -44,7 +44,7 @@ export function takeTail(reader: Reader, draft: Draft): void {
   if (draft.loop === undefined) takeLoop(reader, draft)
   takeRowOf(reader, draft)
   takeOfStep(reader)
-  if (draft.thing?.kind === 'space') reader.take('of', 'the|a?', 'next|same|last|each|first?', 'tile|tiles|block|blocks', 'below?') && takeRowNamed(reader, 'in|of', 'the?')
+  if (draft.thing?.kind === 'space') reader.take('of', 'the|a?', 'next|same|last|each|first?', 'tile|tiles|block|blocks|shell|shells|sh|fan|fans|group|groups|cluster|clusters|v|v-st|v-sts', 'below?') && takeRowNamed(reader, 'in|of', 'the?')
   if (reader.take('held', 'tog|together')) draft.together = true
   const back = takeKeepBack(reader) ?? (draft.walk === 'each' ? upToTurningChain(reader) : undefined)
   if (back) {

@@ -80,6 +80,7 @@ function fill(reader: Reader, draft: Draft): boolean {
   }
   if (reader.take('center|centre|middle', 'ch|st|stitch|sc|dc|hdc|htr|tr|dtr', 'of|in|at')) {
     reader.take('the')
+    ofCornerGroup(reader)
     const every = reader.take('each|every|all', 'of?', 'the?')
     reader.take('next|same|first|last')
     const corners = every && numberAhead(reader) !== undefined && /^corners?$/.test(reader.word(1)) ? takeNumber(reader) : undefined
@@ -125,6 +126,13 @@ function fill(reader: Reader, draft: Draft): boolean {
     return true
   }
   return counted(reader, draft)
+}
+
+/** `centre dc of the 3 dc at each corner`: the stitches of the corner are told as well. */
+function ofCornerGroup(reader: Reader): void {
+  const { at } = reader
+  const told = takeNumber(reader) && takeThing(reader) && reader.take('at|in|of', 'the?')
+  if (!told || !/^(each|every|all|next|same|first|last|corner)$/.test(reader.word())) reader.at = at
 }
 
 /** `in other side of ch`, `in the other side of each of 3 ch`. */
