@@ -1,4 +1,4 @@
-import type { Stretch } from './outline.ts'
+import type { Stretch } from './laid-row.ts'
 import type { Place } from './place.ts'
 
 /** An outline as a border meets it. */

@@ -1,4 +1,4 @@
-import type { Neighbour } from '../notation/syntax.ts'
+import type { Neighbour } from '../notation/neighbour.ts'
 import type { Span } from '../text/span.ts'
 import { roundEdge, type MotifEdge } from './motif-sides.ts'
 import type { Place } from './place.ts'

@@ -1,6 +1,6 @@
 import { motifEdge, type MotifEdge, type MotifSide } from './motif-sides.ts'
 import type { Edge, Place } from './place.ts'
-import type { PieceRun } from './work-piece.ts'
+import type { PieceRun } from './piece-run.ts'
 
 /** Motifs joined side to side: so many beside one another, so many below. */
 export interface JoinedGrid {

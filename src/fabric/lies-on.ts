@@ -1,9 +1,9 @@
-import type { LaidRow } from './outline.ts'
+import type { LaidRow } from './laid-row.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
 /** How a row lies on the fabric: what it covers, what hangs from it, what it holds out. */
-export interface Lies extends Pick<LaidRow, 'over' | 'places' | 'startChains' | 'endChains' | 'foundation' | 'base'> {
+export interface Lies extends Pick<LaidRow, 'over' | 'places' | 'startChains' | 'endChains' | 'foundation' | 'base' | 'closes'> {
   /** Of a flat row on the row below: stitches that it steps in by at its start, and leaves at its end. */
   readonly steps?: { readonly start: number; readonly end: number }
 }
@@ -15,12 +15,14 @@ export function liesOn(walk: Walk): Lies {
   const from = Math.max(prefixed, coveredFrom(walk))
   const to = Math.min(coveredTo(walk), edge.length - appended) - 1
   const first = edge[from]
-  const last = edge[to]
+  // What both layers are worked of is covered from end to end, and the places behind it with it.
+  const last = (to === edge.length - 1 ? walk.behind.at(-1) : undefined) ?? edge[to]
   const stands = !onChain && first !== undefined && last !== undefined && first.kind !== 'ring' && to >= from
   return {
     ...(stands && { over: { first, second: edge[Math.min(from + 1, to)]!, beforeLast: edge[Math.max(to - 1, from)]!, last } }),
     ...(stands && !walk.round && !walk.outline && walk.onRow === undefined && { steps: { start: from - prefixed, end: edge.length - appended - to - 1 } }),
     places: withoutSlips(walk),
+    ...(walk.closes && { closes: true }),
     startChains: edge.slice(walk.firstChain, prefixed),
     endChains: appended > 0 ? edge.slice(edge.length - appended) : [],
     foundation: foundationOf(walk),

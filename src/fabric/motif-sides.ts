@@ -1,5 +1,5 @@
 import { isStitch, type Place } from './place.ts'
-import type { PieceRun } from './work-piece.ts'
+import type { PieceRun } from './piece-run.ts'
 
 /** What lies between two corners of a motif, the corners apart. */
 export interface MotifSide {

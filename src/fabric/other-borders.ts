@@ -1,6 +1,7 @@
 import type { Instruction } from '../notation/syntax.ts'
 import { borderEdge } from './border-edge.ts'
-import type { Outline, Stretch } from './outline.ts'
+import type { Stretch } from './laid-row.ts'
+import type { Outline } from './outline.ts'
 import { alongEdges } from './edge-for.ts'
 import type { Edge } from './place.ts'
 import { everyReading } from './readable.ts'
@@ -50,7 +51,7 @@ function namesFirstEdge(items: readonly Instruction[]): boolean {
 }
 
 function joinsAnew(items: readonly Instruction[]): boolean {
-  return items.some((item) => item.node === 'start' && item.target.walk !== 'edge' || item.node === 'aside' && /\b(?:join|rejoin|attach|facing)\b/.test(item.words ?? ''))
+  return items.some((item) => item.node === 'start' && item.target.walk !== 'edge' || item.node === 'work' && item.layers === true || item.node === 'aside' && /\b(?:join|rejoin|attach|facing)\b/.test(item.words ?? ''))
 }
 
 function based(stretches: readonly Stretch[], { base, firstChain }: Outline): readonly Stretch[] {

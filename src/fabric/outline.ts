@@ -1,43 +1,8 @@
+import { partsOf, type LaidRow, type Part, type Stretch } from './laid-row.ts'
 import type { Place } from './place.ts'
 
-/** A row as it is laid on the fabric. */
-export interface LaidRow {
-  /** As a person names it: `Row 4`. */
-  readonly name: string
-  readonly number?: number
-  readonly side?: 'RS' | 'WS'
-  /** It closes on itself and has no ends. */
-  readonly round: boolean
-  /** Stitches and spaces that it holds out above itself, in its working order. */
-  readonly places: readonly Place[]
-  /** Places of the fabric that it lies on: the first, the one after it, the one before the last, the last. Left out: all that the row before held out. */
-  readonly over?: { readonly first: Place; readonly second: Place; readonly beforeLast: Place; readonly last: Place }
-  /** Undersides of chains added at its start, outermost first, and at its end, outermost last. */
-  readonly startChains: readonly Place[]
-  readonly endChains: readonly Place[]
-  /** Of the first row: the chain under a skipped turning chain that counts as a stitch. */
-  readonly base?: Place
-  /** Of the first row: undersides of what it was worked into, in its working order. */
-  readonly foundation: readonly Place[]
-}
-
-/** One stretch of a fabric's outline, in the order of a walk along it. */
-export interface Stretch {
-  /**
-   * `top`: stitches that no row lies on. `step`: those of a row that the row on it left free. `row-ends`: a side, one place a row.
-   * `underside`: of the foundation, or of chains added at a side.
-   */
-  readonly edge: 'top' | 'step' | 'row-ends' | 'underside'
-  /** Rows that it belongs to. */
-  readonly rows: readonly LaidRow[]
-  readonly places: readonly Place[]
-}
-
-interface Node {
-  readonly edge: 'top' | 'row-ends' | 'underside'
-  readonly row: LaidRow
-  /** In the order of the ring. */
-  readonly places: readonly Place[]
+/** A part in its ring, its places in the order of the ring. */
+interface Node extends Part {
   next: Node
   before: Node
 }
@@ -91,11 +56,11 @@ export class Outline {
   /** Puts a row on. */
   lay(row: LaidRow, turned: boolean): void {
     if (row.round) return this.layRound(row)
-    this.flatRows += 1
+    if (!row.closes) this.flatRows += 1
     if (!this.hook) {
       this.base = row.base
       this.firstChain = row.foundation[0]
-      this.close([...endsAround(row, row.places), { edge: 'underside', row, places: row.foundation.toReversed() }])
+      this.close([...partsOf(row), { edge: 'underside', row, places: row.foundation.toReversed() }])
       this.way = 'next'
       // The hook stands at the end of the row: at its second row-end.
       this.hook = this.ring().filter(({ edge }) => edge === 'row-ends').at(-1)
@@ -107,6 +72,7 @@ export class Outline {
   walk(turned: boolean): readonly Stretch[] {
     const found: { edge: Stretch['edge']; rows: LaidRow[]; places: Place[] }[] = []
     for (const { edge, row, places } of this.ring()) {
+      if (edge === 'seam') continue
       const before = found.at(-1)
       const along = this.way === 'next' ? places : places.toReversed()
       if (edge === 'row-ends' && before?.edge === 'row-ends') {
@@ -141,7 +107,7 @@ export class Outline {
   }
 
   /** Makes a ring of stretches; the hook stands before the first. */
-  private close(stretches: readonly Pick<Node, 'edge' | 'row' | 'places'>[]): void {
+  private close(stretches: readonly Part[]): void {
     const nodes = stretches.filter(({ places }) => places.length > 0).map((stretch) => ({ ...stretch }) as Node)
     for (const [index, node] of nodes.entries()) {
       node.next = nodes[(index + 1) % nodes.length]!
@@ -168,8 +134,8 @@ export class Outline {
     if (!reach) return
     const { from, to, way } = reach
     const outside = this.cut(from, to, way)
-    const ends = way === 'next' ? endsAround(row, row.places) : endsAround(row, row.places).toReversed().map((part) => ({ ...part, places: part.places.toReversed() }))
-    const nodes = ends.filter(({ places }) => places.length > 0).map((part) => ({ ...part }) as Node)
+    const parts = way === 'next' ? partsOf(row) : partsOf(row).toReversed().map((part) => ({ ...part, places: part.places.toReversed() }))
+    const nodes = parts.filter(({ places }) => places.length > 0).map((part) => ({ ...part }) as Node)
     const [left, right] = way === 'next' ? outside : [outside[1], outside[0]]
     for (const [index, node] of nodes.entries()) {
       node.before = nodes[index - 1] ?? left ?? nodes.at(-1)!
@@ -180,7 +146,7 @@ export class Outline {
     if (right) right.before = nodes.at(-1)!
     this.way = way
     const rowEnds = nodes.filter(({ edge }) => edge === 'row-ends')
-    this.hook = way === 'next' ? rowEnds.at(-1) : rowEnds[0]
+    this.hook = (way === 'next' ? rowEnds.at(-1) : rowEnds[0]) ?? nodes[0]
   }
 
   /** Where a row begins and ends on the outline, and which way it runs. */
@@ -199,7 +165,7 @@ export class Outline {
 
   /** All that the last row holds out. */
   private topOfLast(way: Way): LaidRow['over'] | undefined {
-    const node = this.ring().findLast(({ edge, row }) => edge === 'top' && row === this.last)
+    const node = this.ring().findLast(({ edge, row }) => (edge === 'top' || edge === 'seam') && row === this.last)
     if (!node) return undefined
     const places = way === 'next' ? node.places : node.places.toReversed()
     return { first: places[0]!, second: places[1] ?? places[0]!, beforeLast: places.at(-2) ?? places[0]!, last: places.at(-1)! }
@@ -266,14 +232,4 @@ function wayTo(from: Spot, second: Spot, usual: Way): Way {
     if (before === second.node) return 'before'
     if (next === from.node) return usual
   }
-}
-
-/** A flat row with what hangs from it, in its working order. */
-function endsAround(row: LaidRow, places: readonly Place[]): readonly Pick<Node, 'edge' | 'row' | 'places'>[] {
-  const end = (into: Place | undefined): Pick<Node, 'edge' | 'row' | 'places'> => ({ edge: 'row-ends', row, places: [{ kind: 'row-end', row: into?.row ?? 0, into }] })
-  return [
-    { edge: 'underside', row, places: row.startChains.toReversed() }, end(places[0]),
-    { edge: 'top', row, places },
-    end(places.at(-1)), { edge: 'underside', row, places: row.endChains.toReversed() },
-  ]
 }

@@ -1,9 +1,9 @@
 import type { BorderEdge } from './border-edge.ts'
 import type { Lexicon } from './lexicon.ts'
-import type { Stretch } from './outline.ts'
+import type { Stretch } from './laid-row.ts'
 import { motifEdge, type MotifSide } from './motif-sides.ts'
 import { isStitch, type Place } from './place.ts'
-import type { PieceRun } from './work-piece.ts'
+import type { PieceRun } from './piece-run.ts'
 
 /** One stretch of a finished piece's outline. */
 export interface PieceEdge {

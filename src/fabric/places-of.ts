@@ -2,6 +2,7 @@ import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
 import { endOfEdge, endOfSide, intoEndOfRow, lastOfEdge, leftBefore, onEdgeOfStitches, evenly, intoCorner, rowEndsPassed } from './along-outline.ts'
+import { inPairs } from './both-layers.ts'
 import { backToOwn, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
@@ -105,7 +106,7 @@ function chainAhead(walk: Walk): number {
 }
 
 function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number, work: WorkInto, over: number): void {
-  if (walk.pairs > 1 && over === 1 && target.thing?.kind === 'row-end') return next(walk, { ...target, count: { values: [count * 2], start: span.start, end: span.end } }, span, rest, count * 2, work, 2)
+  if (walk.pairs > 1 && over === 1 && target.thing?.kind === 'row-end') return inPairs(walk, count, () => next(walk, { ...target, count: { values: [count * 2], start: span.start, end: span.end } }, span, rest, count * 2, work, 2))
   if (target.evenly) return evenly(walk, target, span, count, work)
   if (target.together) return take(walk, findNext(walk, walk.at, target.thing), span, work, count, target.thing?.kind === 'row-end' ? target.thing : undefined)
   const passes = over > 1 && count >= over ? Math.floor(count / over) : count
@@ -156,6 +157,7 @@ function edgeRunsOut(walk: Walk, { thing }: Target, span: Span, wants: number, o
 
 function each(walk: Walk, said: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {
   const target = toCorner(walk, said)
+  if (walk.pairs > 1 && over === 1 && target.thing?.kind === 'row-end') return inPairs(walk, undefined, () => each(walk, said, span, rest, work, 2))
   if (target.thing?.kind === 'gap') return gaps(walk, span, work)
   if (eachChain(walk, target.thing)) openAll(walk)
   withoutClosingChain(walk)

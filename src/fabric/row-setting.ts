@@ -2,7 +2,8 @@ import type { Instruction } from '../notation/syntax.ts'
 import type { Lexicon } from './lexicon.ts'
 import type { RealRow } from './real-rows.ts'
 import type { RowSetting } from './walk.ts'
-import type { PieceToWork, State } from './work-piece.ts'
+import type { PieceToWork } from './piece-run.ts'
+import type { State } from './work-piece.ts'
 
 /** What a row is worked by: the pattern's conventions, and what the rows so far have said and left. */
 export function settingOf(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): RowSetting {

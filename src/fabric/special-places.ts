@@ -87,6 +87,7 @@ export function below(walk: Walk, span: Span, rest: Rest, count: number, work: W
 export function layers(walk: Walk, span: Span, work: WorkInto): void {
   const room = walk.left
   if (room % 2 !== 0) walk.trouble({ kind: 'does-not-divide', span, room, each: 2, before: walk.at, after: 0 })
+  walk.closes = true
   const from = walk.at
   for (let pair = 0; pair < Math.floor(room / 2); pair += 1) work(from + pair)
   walk.at = walk.edge.length

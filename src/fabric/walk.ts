@@ -3,11 +3,12 @@ import type { Span } from '../text/span.ts'
 import type { BorderEdge } from './border-edge.ts'
 import type { HeldRun } from './held.ts'
 import type { NotedNeighbour } from './join-neighbours.ts'
+import type { NotedStep, ReadingPoint } from './noted.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import type { Lexicon } from './lexicon.ts'
 import type { OlderRow } from './older-row.ts'
 import type { Loose } from './work-along-edge.ts'
-import type { Step, Trouble } from './worked-row.ts'
+import type { Trouble } from './worked-row.ts'
 
 /** More stitches than this in one pattern are not worked. */
 export const mostStitches = 2_000_000
@@ -53,23 +54,6 @@ export interface RowSetting {
   readonly rowsBefore: ReadonlyMap<number, OlderRow>
 }
 
-/** A step of the tally while the row is worked: which of the stitches that the row made are its own, from one index to before another. */
-export interface NotedStep extends Omit<Step, 'makes' | 'soFar'> {
-  readonly from: number
-  readonly to: number
-}
-
-/** What one reading decided, and how many ways there were. */
-export interface ReadingPoint {
-  readonly name: string
-  readonly ways: number
-  readonly taken: number
-  /** What each way means, in words. */
-  readonly words: readonly string[]
-  /** The words of the row that can be read in these ways. */
-  readonly span?: Span
-}
-
 /**
  * One row on its way along the edge. It has a life (the hook's place moves), so it is a class; it is thrown away when the row is done.
  */
@@ -103,8 +87,14 @@ export class Walk {
   carry: Chain | undefined
   /** Places that one stitch takes: 2 when two layers are worked at once. */
   layers = 1
+  /** The layer behind the edge. */
+  behind: readonly Place[] = []
+  /** The row closes what it lies on: both layers of it are worked at once. */
+  closes = false
   /** Row-ends that one stitch takes: 2 along the side of a folded piece. */
   pairs = 1
+  /** Stitches that were made in such pairs. */
+  paired = 0
   /** Chains that join this piece to another: both their sides are worked. */
   bridge = 0
   /** The edge that was left for that of another piece. */
@@ -263,12 +253,12 @@ export class Walk {
 
   /** A mark to come back to when a try does not come out. */
   mark(): () => void {
-    const { at, last, tookFirst, leaves, overrun, worked, begun, undecided } = this
+    const { at, last, tookFirst, leaves, overrun, worked, begun, undecided, paired } = this
     const made = this.made.length
     const tail = this.made.at(-1)
     const lengths = [this.steps.length, this.troubles.length, this.repeats.length, this.groups.length, this.yarns.length, this.skipped.length, this.holds.length, this.neighbours.length] as const
     return () => {
-      Object.assign(this, { at, last, tookFirst, leaves, overrun, worked, begun, undecided })
+      Object.assign(this, { at, last, tookFirst, leaves, overrun, worked, begun, undecided, paired })
       this.made.length = made
       if (tail && made > 0) this.made[made - 1] = tail
       this.steps.length = lengths[0]

@@ -1,5 +1,5 @@
-import type { ReadingPoint } from './walk.ts'
-import type { PieceRun, PieceToWork } from './work-piece.ts'
+import type { ReadingPoint } from './noted.ts'
+import type { PieceRun, PieceToWork } from './piece-run.ts'
 import type { Held } from './held.ts'
 import { gridEdges, type JoinedGrid } from './joined-grid.ts'
 import { Outline } from './outline.ts'

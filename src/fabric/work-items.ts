@@ -1,6 +1,7 @@
 import type { Instruction, Join } from '../notation/syntax.ts'
 import { inSize } from '../notation/syntax.ts'
 import { endOfSide } from './along-outline.ts'
+import { throughBoth } from './both-layers.ts'
 import { isStitch } from './place.ts'
 import { compareStated } from './stated-count.ts'
 import { usesFrom } from './uses.ts'
@@ -73,7 +74,7 @@ function restAfter(walk: Walk, items: readonly Instruction[], next: number, rest
 function workItem(walk: Walk, item: Instruction, rest: Rest): void {
   if ((item.node === 'aside' || item.node === 'join') && item.neighbour) walk.neighbours.push({ ...item.neighbour, at: walk.made.length, span: { start: item.start, end: item.end } })
   switch (item.node) {
-    case 'work': return workStitches(walk, item, rest)
+    case 'work': return item.layers ? throughBoth(walk, item, () => workStitches(walk, item, rest)) : workStitches(walk, item, rest)
     case 'chain': return workChain(walk, item, rest)
     case 'skip': return workSkip(walk, item, rest)
     case 'group': return workGroup(walk, item, rest)

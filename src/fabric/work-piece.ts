@@ -1,83 +1,25 @@
 import type { Instruction } from '../notation/syntax.ts'
 import { saysOf } from './compare-total.ts'
-import type { Lexicon } from './lexicon.ts'
 import { nothing, type Edge, type Place } from './place.ts'
 import { bySaying, saidCount } from './after-slip.ts'
 import type { BorderEdge } from './border-edge.ts'
 import type { Held, HeldRun } from './held.ts'
 import type { OlderRow } from './older-row.ts'
 import { edgeFor } from './edge-for.ts'
-import type { JoinedGrid } from './joined-grid.ts'
 import { turnAfter } from './turns.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { Outline } from './outline.ts'
-import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
+import type { OtherEdge, PieceRun, PieceToWork } from './piece-run.ts'
+import { realRows, type RealRow, type WrittenEntry } from './real-rows.ts'
 import { bestOnOutline } from './other-borders.ts'
 import { itemsOf, textFor, writtenOf } from './row-content.ts'
 import { settingOf } from './row-setting.ts'
-import { mostStitches, TooLarge, type Conventions, type ReadingPoint, type RowSetting } from './walk.ts'
+import { mostStitches, TooLarge, type RowSetting } from './walk.ts'
+import type { ReadingPoint } from './noted.ts'
 import { otherReadings, type RowToWork, type RowTry } from './work-row.ts'
 import { mainKind } from './what-was-made.ts'
 import { everyReading, unreadIn, withoutQuiet } from './readable.ts'
 import type { Trouble, Verdict, WorkedRow } from './worked-row.ts'
-
-export interface PieceToWork {
-  readonly name: string
-  readonly entries: readonly WrittenEntry[]
-  readonly lexicon: Lexicon
-  readonly size: number
-  readonly sizeNames: readonly string[]
-  readonly conventions: Conventions
-  /** Readings fixed for the whole pattern. */
-  readonly readings: ReadonlyMap<string, number>
-  /** What the piece begins on: nothing, or the edge of the piece that it goes on from. */
-  readonly start?: Edge
-  /** Other edges that it may begin on; of a joined grid none at all where its motifs do not tell. */
-  readonly otherStarts?: State['others']
-  readonly startUnknown?: boolean
-  /** Index of the piece that it goes on from, or the grid. */
-  readonly on?: number
-  readonly onGrid?: JoinedGrid
-  /** The outline of the piece that it goes on from, and how many rows that has. */
-  readonly onFabric?: { readonly outline: Outline; readonly rows: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
-  /** Edges that the pieces before it ended with. */
-  readonly pieceEdges?: ReadonlyMap<string, readonly Place[]>
-  /** Written rows of the whole pattern that do not come out: a piece that copies them is wrong with them. */
-  readonly wrong?: Set<WrittenEntry>
-  /** Stitches of the whole pattern that wait to be taken up. */
-  readonly held?: Held[]
-  /** Rows of the other pieces: for `as for Front`. */
-  readonly others?: OtherPieces
-  /** Stitches that may still be worked in the pattern. */
-  readonly room?: number
-}
-
-export interface PieceRun {
-  readonly rows: readonly WorkedRow[]
-  /** Conventions that the rows left open and that made a difference to how they were worked. */
-  readonly open: readonly ReadingPoint[]
-  /** Rows that did not come out. */
-  readonly slips: number
-  /** Stitches worked. */
-  readonly stitches: number
-  /** What the last row leaves to go on from. */
-  readonly edge: Edge
-  /** Its last row says at its end that the work is turned. */
-  readonly turnsAfter: boolean
-  /** Its outline. */
-  readonly outline: Outline
-  /** Its rows by number, for rows that come back to them. */
-  readonly rowsBefore: ReadonlyMap<number, OlderRow>
-  /** The outline that the last border went round, and the side of the piece that it was worked on. */
-  readonly border?: BorderEdge
-  readonly side?: 'RS' | 'WS'
-  /** All rows add up, here and in the piece that it goes on from. */
-  readonly sound: boolean
-  /** Rows in it, those of the piece that it goes on from included. */
-  readonly rowsInAll: number
-  /** The pattern is too large; the rows up to there are given. */
-  readonly tooLarge: boolean
-}
 
 export interface State {
   readonly edge: Edge
@@ -88,7 +30,7 @@ export interface State {
   /** The row below cannot be counted at all. */
   readonly unknown: boolean
   /** Other edges that the row below may have left: by what it says, or in another reading. */
-  readonly others: readonly { readonly edge: Edge; readonly words: string }[]
+  readonly others: readonly OtherEdge[]
   readonly before: number | undefined
   /** Number of the row below. */
   readonly number?: number
@@ -263,7 +205,7 @@ function onTrust(tried: RowTry, state: State): boolean {
 }
 
 /** Where the row states no total, its other readings are kept for the next row to decide. */
-function lookBack(toWork: RowToWork, setting: RowSetting, tried: RowTry): State['others'] {
+function lookBack(toWork: RowToWork, setting: RowSetting, tried: RowTry): readonly OtherEdge[] {
   if (tried.comparison.says?.count !== undefined || Object.keys(tried.comparison.says?.kinds ?? {}).length > 0) return []
   const open = tried.points.some((point) => !isOpen(point) && point.taken === 0)
   if (!open || toWork.edge.places.length > 5_000) return []

@@ -42,16 +42,19 @@ function alongOutline(walk: Walk, { target, start, end }: Start): void {
 }
 
 /** A flat tube closed through both layers: two places make one. */
-function layLayers(walk: Walk, item: Start): void {
+export function layLayers(walk: Walk, item: Span): void {
   if (walk.layers > 1 || walk.pairs > 1) return
   if (/\b(?:panels?|pieces|halves|squares|motifs|sides together|foundation|behind|beginning edge|starting chain)\b/.test(walk.said) && walk.choose('layers', ['the piece is folded, and two of its places make one', 'two pieces lie on one another, and each gives one place']) === 1) return
   if (walk.outline) {
     walk.pairs = 2
     return
   }
-  if (walk.edge.length % 2 !== 0) walk.trouble({ kind: 'does-not-divide', span: item, room: walk.edge.length, each: 2, before: 0, after: 0 })
-  walk.edge = walk.edge.slice(0, Math.floor(walk.edge.length / 2))
+  if (walk.edge.length % 2 !== 0) walk.trouble({ kind: 'does-not-divide', span: { start: item.start, end: item.end }, room: walk.edge.length, each: 2, before: 0, after: 0 })
+  const half = Math.floor(walk.edge.length / 2)
+  walk.behind = walk.edge.slice(half)
+  walk.edge = walk.edge.slice(0, half)
   walk.layers = 2
+  walk.closes = true
 }
 
 /**

@@ -106,6 +106,8 @@ function slipJoin(reader: Reader, start: number, before: readonly Instruction[])
   if (target?.ofPiece !== undefined) return { node: 'join', piece: true, start, end: reader.end }
   if (target && reader.take('of') && takePieceName(reader) !== undefined) return { node: 'join', piece: true, start, end: reader.end }
   reader.at = after
+  // `sl st through both layers across to close the heel`: a join goes into one place.
+  if (target?.walk === 'layers' || target?.walk === 'each') return undefined
   const ring = reader.take(...ringWords)
   const tojoin = reader.take('to', 'join|close')
   const worked = before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')

@@ -1,7 +1,7 @@
 import { takePieceName } from './parse-piece-name.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Neighbour } from './syntax.ts'
+import type { Neighbour } from './neighbour.ts'
 
 const matching = 'corresponding|matching|adjacent|opposite|facing|adjoining'
 const motifWords = 'motif|square|hexagon|block|piece|triangle|medallion|flower|circle|star'

@@ -14,8 +14,8 @@ import { inColour } from './parse-yarn.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, Num, Repeat, Target, Work } from './syntax.ts'
 
-/** A stitch while it is read; `layers`: it is worked through both. */
-type Draft = { -readonly [K in keyof Work]?: Work[K] } & { layers?: boolean }
+/** A stitch while it is read. */
+type Draft = { -readonly [K in keyof Work]?: Work[K] }
 
 /**
  * Stitches and where they go:
@@ -62,9 +62,7 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
     }
     draft.about = true
   }
-  const { layers, ...read } = draft
-  const work = { ...(read as Work), start, end: reader.end }
-  if (layers) passed.push({ node: 'start', target: { walk: 'layers', start, end: reader.end }, start, end: reader.end })
+  const work = { ...(draft as Work), start, end: reader.end }
   if (times && count) {
     const { count: _, ...single } = work
     return [{ ...times2([single], count, start, reader.end), prefixed: true }]
@@ -250,11 +248,11 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   }
   over(reader, draft)
   inColour(reader, draft)
-  draft.layers = throughLayers(reader)
+  const layers = throughLayers(reader)
   throughParts(reader)
   const to = reader.word() === 'to'
   const target = draft.target ? undefined : takeTarget(reader)
-  draft.layers ||= throughLayers(reader)
+  if (throughLayers(reader) || layers) draft.layers = true
   throughParts(reader)
   // `dc to centre ch-2 sp` ends before it; `sl st to first sc` goes into it.
   if (target && reader.take('to', 'join|close')) draft.joins = true

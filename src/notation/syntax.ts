@@ -1,4 +1,5 @@
 import type { Span } from '../text/span.ts'
+import type { Neighbour } from './neighbour.ts'
 import type { Stated, Total } from './written-count.ts'
 
 /** A number in a row: one value for all sizes, or one for each size, smallest first. */
@@ -136,6 +137,8 @@ export interface Work extends Span {
   readonly yarn?: string
   /** Its legs are told one by one, with what is skipped between them. */
   readonly legs?: boolean
+  /** `sc through both layers`: these stitches alone, whatever follows. */
+  readonly layers?: boolean
   readonly loop?: 'back' | 'front' | 'third'
   readonly counts?: CountsAs
   /** Of inc: how many in one place; of dec: how many together. */
@@ -238,16 +241,6 @@ export interface Join extends Span {
   /** Joined to another piece, by the chain that was made before. */
   readonly piece?: boolean
   readonly neighbour?: Neighbour
-}
-
-/** A place of the motif beside this one, to which a motif is joined as it is worked. */
-export interface Neighbour {
-  readonly space: boolean
-  readonly corner: boolean
-  /** `next ch-3 sp`: none is passed before it. */
-  readonly next: boolean
-  /** The piece that is named; left out for `previous motif`. */
-  readonly piece?: string
 }
 
 /** `Join B in any ch-2 sp`, `with A, sl st in first st`: where the hook begins. */

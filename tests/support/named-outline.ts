@@ -1,8 +1,9 @@
 import { lexicon } from '../../src/fabric/lexicon.ts'
-import type { Stretch } from '../../src/fabric/outline.ts'
+import type { Stretch } from '../../src/fabric/laid-row.ts'
 import { readRows } from '../../src/fabric/real-rows.ts'
 import type { Conventions } from '../../src/fabric/walk.ts'
-import { workPiece, type PieceRun } from '../../src/fabric/work-piece.ts'
+import type { PieceRun } from '../../src/fabric/piece-run.ts'
+import { workPiece } from '../../src/fabric/work-piece.ts'
 
 /** Both ways along a piece's outline, its places by name. */
 export interface NamedOutline {

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { Outline, type LaidRow, type Stretch } from '../../../src/fabric/outline.ts'
+import type { LaidRow, Stretch } from '../../../src/fabric/laid-row.ts'
+import { Outline } from '../../../src/fabric/outline.ts'
 import type { Place } from '../../../src/fabric/place.ts'
 
 /** Named places, so that an outline can be read as words. `a2` is the second stitch of the row that makes `a`. */
@@ -140,6 +141,38 @@ describe('borders', () => {
     expect(words(copy.walk(false))).toBe('ends b a | underside z1 z2 z3 | ends a b | top b1 b2 b3')
     copy.lay(row(places('c', 3), back(b)), true)
     expect(words(copy.walk(false))).toBe('ends c b a | underside z3 z2 z1 | ends a b c | top c1 c2 c3')
+  })
+})
+
+describe('seams through both layers', () => {
+  test('a folded top is closed: nothing of it is left, and the seam has no ends', () => {
+    //   c1 c2 c3 c4          folded between c2 and c3: c4 meets c1, c3 meets c2
+    //   b4 b3 b2 b1          a heel flap over half of a round of eight
+    //   r4 r3 r2 r1  | r8 r7 r6 r5
+    const [r, b, c] = [places('r', 8), places('b', 4), places('c', 4)]
+    const outline = lay(row(r, undefined, { round: true }), row(b, r.slice(0, 4)), row(c, back(b)))
+    outline.lay(row(places('s', 2), back(c), { closes: true }), true)
+    expect(words(outline.walk(false))).toBe('ends c b | step r5 r6 r7 r8 | ends b c')
+    expect(words(outline.walk(true))).toBe('ends c b | step r8 r7 r6 r5 | ends b c')
+  })
+
+  test('a folded side is closed; what is not folded in goes on beside the foundation', () => {
+    //   → c1 c2 c3
+    //   ← b3 b2 b1    folded between a and b, so that one end of each meets: c is a flap
+    //   → a1 a2 a3
+    const [a, b, c] = [places('a', 3), places('b', 3), places('c', 3)]
+    const outline = lay(row(a, undefined, { foundation: chain(3) }), row(b, back(a)), row(c, back(b)))
+    const side = outline.walk(false)[0]!.places
+    outline.lay(row(places('s', 1), side.slice(1), { closes: true }), false)
+    expect(words(outline.walk(false))).toBe('underside z3 z2 z1 | ends a b c | top c1 c2 c3 | ends c')
+  })
+
+  test('a row can lie on a seam', () => {
+    const [a, b] = [places('a', 4), places('b', 2)]
+    const outline = lay(row(a, undefined, { foundation: chain(4) }))
+    outline.lay(row(b, back(a), { closes: true }), true)
+    outline.lay(row(places('c', 2), back(b)), true)
+    expect(words(outline.walk(false))).toBe('ends c a | underside z4 z3 z2 z1 | ends a c | top c1 c2')
   })
 })
 

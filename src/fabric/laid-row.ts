@@ -1,0 +1,54 @@
+import type { Place } from './place.ts'
+
+/** A row as it is laid on the fabric. */
+export interface LaidRow {
+  /** As a person names it: `Row 4`. */
+  readonly name: string
+  readonly number?: number
+  readonly side?: 'RS' | 'WS'
+  /** It closes on itself and has no ends. */
+  readonly round: boolean
+  /** Stitches and spaces that it holds out above itself, in its working order. */
+  readonly places: readonly Place[]
+  /** Places of the fabric that it lies on: the first, the one after it, the one before the last, the last. Left out: all that the row before held out. */
+  readonly over?: { readonly first: Place; readonly second: Place; readonly beforeLast: Place; readonly last: Place }
+  /** Undersides of chains added at its start, outermost first, and at its end, outermost last. */
+  readonly startChains: readonly Place[]
+  readonly endChains: readonly Place[]
+  /** Of the first row: the chain under a skipped turning chain that counts as a stitch. */
+  readonly base?: Place
+  /** Of the first row: undersides of what it was worked into, in its working order. */
+  readonly foundation: readonly Place[]
+  /** It is worked through both layers of what it lies on, and closes it: a seam. */
+  readonly closes?: boolean
+}
+
+/** One stretch of a fabric's outline, in the order of a walk along it. */
+export interface Stretch {
+  /**
+   * `top`: stitches that no row lies on. `step`: those of a row that the row on it left free. `row-ends`: a side, one place a row.
+   * `underside`: of the foundation, or of chains added at a side.
+   */
+  readonly edge: 'top' | 'step' | 'row-ends' | 'underside'
+  /** Rows that it belongs to. */
+  readonly rows: readonly LaidRow[]
+  readonly places: readonly Place[]
+}
+
+/** What a row puts on the outline, in one stretch. A `seam` is passed by whatever goes along the outline; a row can still lie on it. */
+export interface Part extends Pick<Stretch, 'places'> {
+  readonly edge: Exclude<Stretch['edge'], 'step'> | 'seam'
+  readonly row: LaidRow
+}
+
+/** A flat row with what hangs from it, in its working order. A seam lies between two layers and has no ends that a hook can go into. */
+export function partsOf(row: LaidRow): readonly Part[] {
+  const { places } = row
+  if (row.closes) return [{ edge: 'seam', row, places }]
+  const end = (into: Place | undefined): Part => ({ edge: 'row-ends', row, places: [{ kind: 'row-end', row: into?.row ?? 0, into }] })
+  return [
+    { edge: 'underside', row, places: row.startChains.toReversed() }, end(places[0]),
+    { edge: 'top', row, places },
+    end(places.at(-1)), { edge: 'underside', row, places: row.endChains.toReversed() },
+  ]
+}

@@ -1,0 +1,77 @@
+import type { BorderEdge } from './border-edge.ts'
+import type { Held } from './held.ts'
+import type { JoinedGrid } from './joined-grid.ts'
+import type { Lexicon } from './lexicon.ts'
+import type { ReadingPoint } from './noted.ts'
+import type { OlderRow } from './older-row.ts'
+import type { Outline } from './outline.ts'
+import type { Edge, Place } from './place.ts'
+import type { OtherPieces, WrittenEntry } from './real-rows.ts'
+import type { Conventions } from './walk.ts'
+import type { WorkedRow } from './worked-row.ts'
+
+/** Another edge that a row may meet, and in words why. */
+export interface OtherEdge {
+  readonly edge: Edge
+  readonly words: string
+}
+
+/** A piece as it is handed to be worked. */
+export interface PieceToWork {
+  readonly name: string
+  readonly entries: readonly WrittenEntry[]
+  readonly lexicon: Lexicon
+  readonly size: number
+  readonly sizeNames: readonly string[]
+  readonly conventions: Conventions
+  /** Readings fixed for the whole pattern. */
+  readonly readings: ReadonlyMap<string, number>
+  /** What the piece begins on: nothing, or the edge of the piece that it goes on from. */
+  readonly start?: Edge
+  /** Other edges that it may begin on; of a joined grid none at all where its motifs do not tell. */
+  readonly otherStarts?: readonly OtherEdge[]
+  readonly startUnknown?: boolean
+  /** Index of the piece that it goes on from, or the grid. */
+  readonly on?: number
+  readonly onGrid?: JoinedGrid
+  /** The outline of the piece that it goes on from, and how many rows that has. */
+  readonly onFabric?: { readonly outline: Outline; readonly rows: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
+  /** Edges that the pieces before it ended with. */
+  readonly pieceEdges?: ReadonlyMap<string, readonly Place[]>
+  /** Written rows of the whole pattern that do not come out: a piece that copies them is wrong with them. */
+  readonly wrong?: Set<WrittenEntry>
+  /** Stitches of the whole pattern that wait to be taken up. */
+  readonly held?: Held[]
+  /** Rows of the other pieces: for `as for Front`. */
+  readonly others?: OtherPieces
+  /** Stitches that may still be worked in the pattern. */
+  readonly room?: number
+}
+
+/** A piece when it is worked. */
+export interface PieceRun {
+  readonly rows: readonly WorkedRow[]
+  /** Conventions that the rows left open and that made a difference to how they were worked. */
+  readonly open: readonly ReadingPoint[]
+  /** Rows that did not come out. */
+  readonly slips: number
+  /** Stitches worked. */
+  readonly stitches: number
+  /** What the last row leaves to go on from. */
+  readonly edge: Edge
+  /** Its last row says at its end that the work is turned. */
+  readonly turnsAfter: boolean
+  /** Its outline. */
+  readonly outline: Outline
+  /** Its rows by number, for rows that come back to them. */
+  readonly rowsBefore: ReadonlyMap<number, OlderRow>
+  /** The outline that the last border went round, and the side of the piece that it was worked on. */
+  readonly border?: BorderEdge
+  readonly side?: 'RS' | 'WS'
+  /** All rows add up, here and in the piece that it goes on from. */
+  readonly sound: boolean
+  /** Rows in it, those of the piece that it goes on from included. */
+  readonly rowsInAll: number
+  /** The pattern is too large; the rows up to there are given. */
+  readonly tooLarge: boolean
+}
