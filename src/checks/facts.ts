@@ -32,6 +32,8 @@ export interface PieceFacts {
   readonly symmetrical?: Span
   /** The edge that a seam meets when it is done. */
   readonly edge: SeamEdge
+  /** Name of the piece that the fabric began with which it is worked on. */
+  readonly fabric: string
   /** All its rows add up, and those of the piece that it goes on from. */
   readonly sound: boolean
 }

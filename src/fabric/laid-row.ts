@@ -19,6 +19,8 @@ export interface LaidRow {
   readonly base?: Place
   /** Of the first row: undersides of what it was worked into, in its working order. */
   readonly foundation: readonly Place[]
+  /** Its two row-ends, where it is laid on more than one outline: they are the same places on each. */
+  readonly ends?: readonly [Place, Place]
   /** It is worked through both layers of what it lies on, and closes it: a seam. */
   readonly closes?: boolean
 }
@@ -45,10 +47,16 @@ export interface Part extends Pick<Stretch, 'places'> {
 export function partsOf(row: LaidRow): readonly Part[] {
   const { places } = row
   if (row.closes) return [{ edge: 'seam', row, places }]
-  const end = (into: Place | undefined): Part => ({ edge: 'row-ends', row, places: [{ kind: 'row-end', row: into?.row ?? 0, into }] })
+  const [start, end] = row.ends ?? endsOf(places)
   return [
-    { edge: 'underside', row, places: row.startChains.toReversed() }, end(places[0]),
+    { edge: 'underside', row, places: row.startChains.toReversed() }, { edge: 'row-ends', row, places: [start] },
     { edge: 'top', row, places },
-    end(places.at(-1)), { edge: 'underside', row, places: row.endChains.toReversed() },
+    { edge: 'row-ends', row, places: [end] }, { edge: 'underside', row, places: row.endChains.toReversed() },
   ]
+}
+
+/** The row-ends of a row that holds out these places. */
+export function endsOf(places: readonly Place[]): readonly [Place, Place] {
+  const end = (into: Place | undefined): Place => ({ kind: 'row-end', row: into?.row ?? 0, into })
+  return [end(places[0]), end(places.at(-1))]
 }

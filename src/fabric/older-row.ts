@@ -66,10 +66,10 @@ function leaveForPiece(walk: Walk, span: Span): void {
 export function goToPiece(walk: Walk, name: string, span: Span): void {
   // Where a piece is made twice, its second copy comes when the first one is used up.
   if (walk.onPiece === name && (walk.left > 0 || walk.bridge === 0)) return
+  // `the 20 unworked sts of the leg` that this piece stands on: they lie on the way along the outline.
+  if (walk.outline && walk.setting.hangsWith.has(name.toLowerCase())) return
   const places = walk.setting.pieces.get(name.toLowerCase())
   if (!places) return walk.trouble({ kind: 'no-such-place', span, what: name })
-  // `the 20 unworked sts of the leg` that this piece stands on: they lie on the way along the outline.
-  if (places.some((place) => walk.outline?.stretchOf.has(place))) return
   leaveForPiece(walk, span)
   walk.onPiece = name
   if (walk.made.length === 0 && walk.bridge > 0) walk.own = walk.edge

@@ -6,7 +6,7 @@ import { alongEdges } from './edge-for.ts'
 import type { Edge } from './place.ts'
 import { everyReading } from './readable.ts'
 import type { RowSetting } from './walk.ts'
-import type { RowToWork } from './work-row.ts'
+import type { RowToWork, RowTry } from './work-row.ts'
 
 /** Another way to meet an outline, and in words which. */
 interface OtherBorder {
@@ -15,13 +15,13 @@ interface OtherBorder {
 }
 
 /** More stretches than this are not tried one by one as the place where a border begins. */
-const mostStarts = 16
+const mostStarts = 24
 
 /**
  * Where the words leave open how a border meets the outline: a row that is joined anew may begin at any edge and on either side, and the
  * chain under a skipped turning chain that counts as a stitch is taken for a place by some.
  */
-function otherBorders(items: readonly Instruction[], edge: Edge, outline: Outline, round: boolean): readonly OtherBorder[] {
+function otherBorders({ items, edge, joined }: RowToWork, outline: Outline, round: boolean): readonly OtherBorder[] {
   const border = edge.outline
   if (!border) return []
   const { turned } = border
@@ -29,7 +29,7 @@ function otherBorders(items: readonly Instruction[], edge: Edge, outline: Outlin
   const withBase = outline.base ? [{ edge: made(based(outline.walk(turned), outline), turned), words: 'the chain under the counted turning chain is a place of the underside' }] : []
   const ring = round && alongEdges(items) ? closedStrip(outline.walk(turned)).map((side) => ({ edge: made([side], turned), words: 'the ends of the strip are joined, and the round goes along one of its sides' })) : []
   const unturned = namesFirstEdge(items) ? [{ edge: made(outline.walk(!turned), !turned), words: 'the edge that is named comes next, whether the work is turned or not' }] : []
-  if (!joinsAnew(items)) return [...withBase, ...ring, ...unturned]
+  if (!joined && !joinsAnew(items)) return [...withBase, ...ring, ...unturned]
   const starts = [turned, !turned].flatMap((way) => {
     const walk = outline.walk(way)
     return walk.length > mostStarts ? [] : walk.map((_, index) => ({ edge: made([...walk.slice(index), ...walk.slice(0, index)], way), words: 'the row begins where its words fit the edge' }))
@@ -65,10 +65,32 @@ function based(stretches: readonly Stretch[], { base, firstChain }: Outline): re
 /** Where a border does not come out from where the hook stands, the other ways to meet the outline are tried. */
 export function bestOnOutline(first: ReturnType<typeof everyReading>, toWork: RowToWork, setting: RowSetting, outline: Outline): ReturnType<typeof everyReading> {
   if (!toWork.edge.outline || first.usual?.comesOut || first.others.length > 0) return first
-  for (const { edge, words } of otherBorders(toWork.items, toWork.edge, outline, setting.round)) {
+  let best: ReturnType<typeof everyReading> | undefined
+  for (const { edge, words } of otherBorders(toWork, outline, setting.round)) {
     const there = everyReading({ ...toWork, edge }, setting)
     const found = there.usual?.comesOut ? there.usual : there.others[0]
-    if (found) return { usual: { ...found, assumed: [...found.assumed, words] }, others: [] }
+    if (!found) continue
+    best ??= { usual: { ...found, assumed: [...found.assumed, words] }, others: [] }
+    if (!leavesSide(found)) return { usual: { ...found, assumed: [...found.assumed, words] }, others: [] }
   }
-  return first
+  return best ?? first
+}
+
+/** It works along a part of a side. Where its words leave open which side is meant, one that it works along from end to end is likelier. */
+export function leavesSide({ along = [] }: RowTry): boolean {
+  return along.some(({ edge, offers, worksOver }) => edge === 'row-ends' && worksOver > 0 && worksOver < offers)
+}
+
+/** A row that comes out on an outline. */
+export interface OnOutline {
+  readonly toWork: RowToWork
+  readonly tried: RowTry
+  readonly outline: Outline
+}
+
+/** Works a row on an outline, from where the hook stands or from where its words fit. */
+export function onOutline(toWork: RowToWork, setting: RowSetting, outline: Outline): OnOutline | undefined {
+  const { usual, others } = bestOnOutline(everyReading(toWork, setting), toWork, setting, outline)
+  const tried = usual?.comesOut ? usual : others[0]
+  return tried && { toWork, tried, outline }
 }

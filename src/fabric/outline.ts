@@ -8,6 +8,14 @@ interface Node extends Part {
 }
 
 type Way = 'next' | 'before'
+
+/** A place of an outline at which the hook stood, and which way the work went. */
+export interface Mark {
+  readonly place: Place
+  readonly way: Way
+  readonly last: LaidRow | undefined
+}
+
 const back = (way: Way): Way => (way === 'next' ? 'before' : 'next')
 
 /**
@@ -51,6 +59,39 @@ export class Outline {
 
   get empty(): boolean {
     return this.hook === undefined
+  }
+
+  /** Where the hook stands, to come back to. */
+  get mark(): Mark | undefined {
+    return this.hook && { place: this.hook.places[0]!, way: this.way, last: this.last }
+  }
+
+  /** Puts the hook back to where it stood; false where something else lies there by now. */
+  resume({ place, way, last }: Mark): boolean {
+    const spot = this.find(place) ?? (last?.places.at(-1) && this.find(last.places.at(-1)!))
+    if (!spot) return false
+    this.hook = spot.node
+    this.way = way
+    this.last = last
+    return true
+  }
+
+  has(place: Place): boolean {
+    return this.find(place) !== undefined
+  }
+
+  /** Two tops are sewn to one another. Between them the outline closes to rings of their own, such as a neck and an armhole; the hook's stays. */
+  sew(one: readonly Place[], other: readonly Place[]): void {
+    const [a, b] = [one, other].map(([place]) => (place ? this.find(place)?.node : undefined))
+    if (!a || !b || a === b || a === this.hook || b === this.hook) return
+    for (const node of [a, b]) this.forget(node)
+    const link = (left: Node, right: Node): void => {
+      left.next = right
+      right.before = left
+    }
+    const [afterA, afterB, beforeA, beforeB] = [a.next, b.next, a.before, b.before]
+    if (afterA !== b) link(beforeB, afterA)
+    if (afterB !== a) link(beforeA, afterB)
   }
 
   /** Puts a row on. */

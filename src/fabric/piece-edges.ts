@@ -46,6 +46,8 @@ export interface SeamEdge {
   readonly sections: readonly Section[]
   /** What lies between its corners, in the order of the sections. */
   readonly sides: readonly Omit<MotifSide, 'places'>[]
+  /** Of a flat piece: those of its edges that its own rows make, and not the piece that it goes on from. */
+  readonly own: readonly Section[]
   /** It ends in parts of their own, such as two shoulders: each has a top, and between them lies a neck. */
   readonly inParts: boolean
   /** The right side is told: else the order may as well be the other. */
@@ -60,12 +62,17 @@ export function seamEdge(run: PieceRun): SeamEdge {
   const { sides } = motifEdge(run)
   return {
     stitches: round ? run.edge.places.filter((place) => isStitch(place)).length : walk.reduce((sum, { stitches }) => sum + stitches, 0),
-    round, sided,
+    round, sided, own: round ? [] : ownSections(run),
     sides: (run.side === 'WS' ? sides.toReversed() : sides).map(({ places: _, ...side }) => side),
     inParts: !round && run.rows.some(({ anew }) => anew === true),
     // A right-handed worker goes along a top from right to left, as seen from the side that is worked on.
     sections: fromTop(run.side === 'WS' ? walk.toReversed() : walk),
   }
+}
+
+function ownSections({ outline, laid }: PieceRun): readonly Section[] {
+  const own = new Set(laid.map(({ row }) => row))
+  return outline.walk(false).map(({ edge, rows, places }) => ({ edge, stitches: edge === 'row-ends' ? rows.filter((row) => own.has(row)).length : own.has(rows[0]!) ? places.length : 0 })).filter(({ stitches }) => stitches > 0)
 }
 
 /** A border's stitches, by the stretch of the outline that they go back to. */

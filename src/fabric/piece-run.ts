@@ -8,6 +8,7 @@ import type { Outline } from './outline.ts'
 import type { Edge, Place } from './place.ts'
 import type { OtherPieces, WrittenEntry } from './real-rows.ts'
 import type { Conventions } from './walk.ts'
+import type { Laid } from './whole-fabric.ts'
 import type { WorkedRow } from './worked-row.ts'
 
 /** Another edge that a row may meet, and in words why. */
@@ -34,8 +35,13 @@ export interface PieceToWork {
   /** Index of the piece that it goes on from, or the grid. */
   readonly on?: number
   readonly onGrid?: JoinedGrid
-  /** The outline of the piece that it goes on from, and how many rows that has. */
-  readonly onFabric?: { readonly outline: Outline; readonly rows: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
+  /** It is joined anew beside another piece on the same row: what it leaves is that of the next one, or lies between them. */
+  readonly beside?: 'next' | 'last'
+  /**
+   * The outline of the piece that it goes on from; that of all that hangs together with it, if there is more, without and with its seams;
+   * the names of those pieces, and whether a row of any of them does not come out; how many rows it has.
+   */
+  readonly onFabric?: { readonly outline: Outline; readonly whole: readonly Outline[]; readonly sewn: readonly Outline[]; readonly names: ReadonlySet<string>; readonly doubt: boolean; readonly rows: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
   /** Edges that the pieces before it ended with. */
   readonly pieceEdges?: ReadonlyMap<string, readonly Place[]>
   /** Written rows of the whole pattern that do not come out: a piece that copies them is wrong with them. */
@@ -61,8 +67,11 @@ export interface PieceRun {
   readonly edge: Edge
   /** Its last row says at its end that the work is turned. */
   readonly turnsAfter: boolean
-  /** Its outline. */
+  /** Its outline, and the rows that it laid itself. */
   readonly outline: Outline
+  readonly laid: readonly Laid[]
+  /** Index of the piece that it goes on from. */
+  readonly on?: number
   /** Its rows by number, for rows that come back to them. */
   readonly rowsBefore: ReadonlyMap<number, OlderRow>
   /** The outline that the last border went round, and the side of the piece that it was worked on. */

@@ -32,3 +32,10 @@ export function everyReading(row: RowToWork, setting: RowSetting): { readonly us
     throw reason
   }
 }
+
+/** The last piece on a row ends where that ends, as the first one begins where it begins (common practice, no source). */
+export function atRowsEnd(row: RowToWork, setting: RowSetting): RowToWork {
+  if (setting.beside !== 'last' || setting.round || row.edge.outline || row.edge.held) return row
+  const leaves = everyReading(row, setting).usual?.leaves ?? 0
+  return leaves > 0 ? { ...row, edge: { ...row.edge, places: row.edge.places.slice(leaves) } } : row
+}

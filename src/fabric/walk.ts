@@ -42,6 +42,8 @@ export interface RowSetting {
   readonly slipsFasten: boolean
   /** Readings chosen for this try, by the name of the place where the row can be read in two ways. */
   readonly readings: ReadonlyMap<string, number>
+  /** It is joined anew beside another piece on the same row, and is the last one there or not. */
+  readonly beside?: 'next' | 'last'
   /** Stitches that may still be made. */
   readonly room: number
   /** Number of the row below. */
@@ -50,6 +52,8 @@ export interface RowSetting {
   readonly yarn?: string
   /** Edges of the pieces worked before, by name in small letters: for `sc around Leg 1`. */
   readonly pieces: ReadonlyMap<string, readonly Place[]>
+  /** Names of the pieces that this one hangs together with, in small letters: their edges lie along its outline. */
+  readonly hangsWith: ReadonlySet<string>
   /** Earlier rows by number: what they made, and what of it the next row left. */
   readonly rowsBefore: ReadonlyMap<number, OlderRow>
 }

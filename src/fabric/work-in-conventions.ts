@@ -1,12 +1,15 @@
 import type { ReadingPoint } from './noted.ts'
 import type { PieceRun, PieceToWork } from './piece-run.ts'
+import { alongEdges } from './edge-for.ts'
 import type { Held } from './held.ts'
 import { gridEdges, type JoinedGrid } from './joined-grid.ts'
 import { Outline } from './outline.ts'
-import type { Place } from './place.ts'
+import { joinedAbove } from './joined-above.ts'
+import type { Edge, Place } from './place.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
 import type { WorkedRow } from './worked-row.ts'
 import { mostStitches } from './walk.ts'
+import { Fabrics, type Seam } from './whole-fabric.ts'
 import { workPiece } from './work-piece.ts'
 
 /** All pieces of a pattern in one size, worked in the conventions that fit them best. */
@@ -34,13 +37,13 @@ export interface SplitConvention {
  * Works pieces in the usual reading of what their rows leave open; where that does not come out, in every other one, and keeps the
  * one with the fewest slips. One convention must fit the whole pattern.
  */
-export function workInConventions(pieces: readonly PieceToWork[]): WorkedTogether {
-  const work = (readings: ReadonlyMap<string, number>): Runs => workAll(pieces, readings)
+export function workInConventions(pieces: readonly PieceToWork[], seams: readonly Seam[] = []): WorkedTogether {
+  const work = (readings: ReadonlyMap<string, number>): Runs => workAll(pieces, seams, readings)
   const usual = work(new Map())
   const minds = chainMinds(usual)
   if (minds === 'both' && pieces[0]?.conventions.chainsCount === undefined) {
     // One convention must hold for the whole pattern: chains are no stitches unless every total says so.
-    return workInConventions(pieces.map((piece) => ({ ...piece, conventions: { ...piece.conventions, chainsCount: false } })))
+    return workInConventions(pieces.map((piece) => ({ ...piece, conventions: { ...piece.conventions, chainsCount: false } })), seams)
   }
   const names = [...new Set(usual.flatMap(({ open }) => open.map(({ name }) => name)))].slice(0, 5)
   if (names.length === 0) return { runs: usual, held: usual.held, inferred: [], split: [], undecided: [] }
@@ -95,23 +98,36 @@ function chainMinds(runs: readonly PieceRun[]): 'both' | 'one' {
 type Runs = readonly PieceRun[] & { readonly held: readonly Held[] }
 
 /** A piece that goes on from another begins on its edge. */
-function workAll(pieces: readonly PieceToWork[], readings: ReadonlyMap<string, number>): Runs {
+function workAll(pieces: readonly PieceToWork[], seams: readonly Seam[], readings: ReadonlyMap<string, number>): Runs {
   const runs: PieceRun[] = []
   const rows = new Map<string, readonly RealRow[]>()
   const pieceEdges = new Map<string, readonly Place[]>()
   const held: Held[] = []
+  const fabrics = new Fabrics()
   const wrong = new Set<WrittenEntry>()
   let room = pieces[0]?.room ?? mostStitches
   for (const piece of pieces) {
     const below = piece.on === undefined ? undefined : runs[piece.on]
     const others: OtherPieces = (name) => rows.get(name.toLowerCase())
     rows.set(piece.name.toLowerCase(), realRows(piece.entries, piece.size, piece.sizeNames, 100_000, others))
-    const run = workPiece({ ...piece, others, held, wrong, pieceEdges: new Map(pieceEdges), readings, room, ...(piece.onGrid && beginOnGrid(runs, piece.onGrid)), ...(below && { start: below.edge, onFabric: { outline: below.outline, rows: below.rowsInAll, sound: below.sound, rowsBefore: below.rowsBefore, turnsAfter: below.turnsAfter, ...(below.side && { side: below.side }) } }) })
+    const hanging = below ? fabrics.hangingWith(piece.on!) : []
+    const onFabric = below && { outline: below.outline, ...fabrics.seenFrom(piece.on!, seams), names: new Set(hanging.map((index) => pieces[index]!.name.toLowerCase())), doubt: hanging.some((index) => !runs[index]!.sound), rows: below.rowsInAll, sound: below.sound, rowsBefore: below.rowsBefore, turnsAfter: below.turnsAfter, ...(below.side && { side: below.side }) }
+    const run = workPiece({ ...piece, others, held, wrong, pieceEdges: new Map(pieceEdges), readings, room, ...(piece.onGrid && beginOnGrid(runs, piece.onGrid)), ...(below && beginOn(below, fabrics.beside(piece.on!), piece, pieces)), ...(onFabric && { onFabric }) })
     room = Math.max(0, room - run.stitches)
     runs.push(run)
+    fabrics.add(run, piece.on)
     pieceEdges.set(piece.name.toLowerCase(), run.edge.places)
   }
   return Object.assign(runs, { held })
+}
+
+/** On the edge that a piece ended with. Beside another piece on the same row it begins there, or where its words fit what is left. */
+function beginOn({ edge }: PieceRun, beside: readonly Edge[], piece: PieceToWork, pieces: readonly PieceToWork[]): Pick<PieceToWork, 'start' | 'otherStarts' | 'beside'> {
+  const others = beside.map((run) => ({ edge: run, words: 'the row begins beside the piece that is worked on the same row' }))
+  const [first] = piece.entries
+  const more = pieces.slice(pieces.indexOf(piece) + 1).some(({ on, entries }) => on === piece.on && entries[0] && joinedAbove(entries[0]) && !alongEdges(entries[0].read.items))
+  if (others.length > 0 && first && joinedAbove(first)) return { start: others[0]!.edge, otherStarts: others.slice(1), beside: more ? 'next' : 'last' }
+  return { start: edge, otherStarts: others }
 }
 
 /** A border round joined motifs. */
@@ -119,7 +135,7 @@ function beginOnGrid(runs: readonly PieceRun[], grid: JoinedGrid): Pick<PieceToW
   const motifs = grid.pieces.flatMap((index) => runs[index] ?? [])
   const [usual, ...others] = gridEdges(motifs, grid)
   if (!usual) return { startUnknown: true }
-  const fabric = { outline: new Outline(), rows: 1, sound: motifs.every(({ sound }) => sound), rowsBefore: new Map(), turnsAfter: false }
+  const fabric = { outline: new Outline(), whole: [], sewn: [], names: new Set<string>(), doubt: false, rows: 1, sound: motifs.every(({ sound }) => sound), rowsBefore: new Map(), turnsAfter: false }
   return { start: usual.edge, otherStarts: others, onFabric: fabric }
 }
 

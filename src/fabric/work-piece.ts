@@ -5,20 +5,23 @@ import { bySaying, saidCount } from './after-slip.ts'
 import type { BorderEdge } from './border-edge.ts'
 import type { Held, HeldRun } from './held.ts'
 import type { OlderRow } from './older-row.ts'
-import { edgeFor } from './edge-for.ts'
+import { alongEdges, edgeFor } from './edge-for.ts'
 import { turnAfter } from './turns.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { Outline } from './outline.ts'
 import type { OtherEdge, PieceRun, PieceToWork } from './piece-run.ts'
 import { realRows, type RealRow, type WrittenEntry } from './real-rows.ts'
-import { bestOnOutline } from './other-borders.ts'
+import { bestOnOutline, leavesSide, onOutline, type OnOutline } from './other-borders.ts'
+import { joinedAbove } from './joined-above.ts'
+import { endsOf, type LaidRow } from './laid-row.ts'
 import { itemsOf, textFor, writtenOf } from './row-content.ts'
 import { settingOf } from './row-setting.ts'
 import { mostStitches, TooLarge, type RowSetting } from './walk.ts'
 import type { ReadingPoint } from './noted.ts'
 import { otherReadings, type RowToWork, type RowTry } from './work-row.ts'
 import { mainKind } from './what-was-made.ts'
-import { everyReading, unreadIn, withoutQuiet } from './readable.ts'
+import { atRowsEnd, everyReading, unreadIn, withoutQuiet } from './readable.ts'
+import type { Laid } from './whole-fabric.ts'
 import type { Trouble, Verdict, WorkedRow } from './worked-row.ts'
 
 export interface State {
@@ -41,6 +44,8 @@ export interface State {
   readonly change: number
   /** The outline of the rows so far: what a border goes along. */
   readonly outline: Outline
+  /** Rows that the piece itself has laid. */
+  readonly laid: readonly Laid[]
   /** The row below turned the work. */
   readonly turned: boolean
   /** The row below said at its end that the work is turned. */
@@ -61,7 +66,7 @@ export function workPiece(piece: PieceToWork): PieceRun {
   const rowsInAll = rowsBelow + rows.length
   const worked: WorkedRow[] = []
   const open = new Map<string, ReadingPoint>()
-  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: piece.startUnknown === true, others: piece.otherStarts ?? [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, gap: false }
+  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: piece.startUnknown === true, others: piece.otherStarts ?? [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), laid: [], turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, gap: false }
   let room = piece.room ?? mostStitches
   let slips = 0
   let side: 'RS' | 'WS' | undefined = piece.onFabric?.side
@@ -82,10 +87,10 @@ export function workPiece(piece: PieceToWork): PieceRun {
     }
   } catch (reason) {
     if (!(reason instanceof TooLarge)) throw reason
-    return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, stitches: mostStitches, edge: state.edge, outline: state.outline, turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: true }
+    return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, stitches: mostStitches, edge: state.edge, outline: state.outline, laid: state.laid, ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: true }
   }
   const sound = piece.onFabric?.sound !== false && slips === 0 && inOrder(rows)
-  return { rows: worked, open: [...open.values()], slips, sound, ...(border && { border }), ...(side && { side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: false }
+  return { rows: worked, open: [...open.values()], slips, sound, ...(border && { border }), ...(side && { side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, laid: state.laid, ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: false }
 }
 
 const isOpen = (point: ReadingPoint): boolean => point.name.startsWith('turning-chain ') || point.name === 'slip-stitches'
@@ -131,17 +136,34 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const mirrored = row.mirrored === true && !row.round && !state.edge.chain && state.edge.places.length > 0
   const edge = mirrored ? mirroredEdge(edgeFor(row, fabric)) : edgeFor(row, fabric)
   const asItLies = (tried: RowTry): RowTry => (mirrored ? mirroredBack(tried) : tried)
-  const toWork: RowToWork = { text: textFor(row), items, edge, before: state.before }
+  const toWork = atRowsEnd({ text: textFor(row), items, edge, before: state.before, joined: joinedAbove(row.entry) }, setting)
   if (row.missing !== undefined) return cannot(row, state, setting, toWork, `it refers to ${row.missing === 'itself' ? 'itself' : `row ${row.missing}`}`)
   if (state.unknown && state.edge.places.length === 0 && (index > 0 || piece.startUnknown)) return cannot(row, state, setting, toWork, 'the row below could not be counted')
   const unread = unreadIn(items)
   const unreadable = (): Step => cannot(row, state, setting, toWork, 'a part of it cannot be read', undefined, unread)
   if (!unread.every((trouble) => trouble.kind === 'unreadable' && trouble.quiet)) return unreadable()
+  const read = (tried: RowTry): RowTry | undefined => (unread.length > 0 ? withoutQuiet(unread, tried) : tried)
+  const edgeOn = (outline: Outline): Edge => edgeFor(row, { ...fabric, held: [], outline })
+  const stepOn = ({ tried, toWork: work, outline }: OnOutline): Step => {
+    const there = read(tried)
+    return there ? step(row, there, work, setting, { ...state, outline }, state.trust) : unreadable()
+  }
+  const { whole = [], sewn = [] } = piece.onFabric ?? {}
+  const together = edge.held ? undefined : elsewhere(whole, toWork, setting, state, edgeOn)
+  if (together && !leavesSide(together.tried)) return stepOn(together)
   const first = everyReading(toWork, setting)
   const { usual, others } = bestOnOutline(first, toWork, setting, state.outline)
   if (!usual) return cannot(row, state, setting, toWork, tooDeep, undefined, [{ kind: 'unreadable', span: row.entry.text, reason: tooDeep }])
   const best = usual.comesOut ? usual : (others[0] ?? usual)
-  const chosen = unread.length > 0 ? withoutQuiet(unread, best) : best
+  if (together && (!best.comesOut || leavesSide(best))) return stepOn(together)
+  const apart = best.comesOut ? undefined : elsewhere(sewn, toWork, setting, state, edgeOn)
+  if (apart) return stepOn(apart)
+  // `24 chains along the opening, 6 row-ends of the flap`: it goes along an edge, and not along what waits under a buttonhole.
+  if (edge.held && !best.comesOut && edgeOn(state.outline).outline) {
+    const along = workOne({ ...piece, held: [] }, row, index, state, room)
+    if (along.fine || alongEdges(items) && best.troubles.some(({ kind }) => kind === 'overrun')) return along
+  }
+  const chosen = read(best)
   if (!chosen) return unreadable()
   if (chosen.undecided !== undefined || chosen.troubles.some((trouble) => trouble.kind === 'unreadable' || trouble.kind === 'unknown-stitch')) {
     return cannot(row, state, setting, toWork, chosen.undecided?.reason ?? 'a part of it cannot be read', chosen)
@@ -155,7 +177,18 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
       if (found) return step(row, { ...asItLies(found), assumed: [other.words, ...found.assumed] }, toWork, setting, state, false)
     }
   }
-  return step(row, asItLies(chosen), toWork, setting, state, state.trust && state.doubt !== row.entry || edge.outline !== undefined && state.gap)
+  return step(row, asItLies(chosen), toWork, setting, state, state.trust && state.doubt !== row.entry || edge.outline !== undefined && (state.gap || piece.onFabric?.doubt === true && state.entry === undefined))
+}
+
+/** A row that comes out on another outline than that of the piece it goes on from; the rows after it go on there. */
+function elsewhere(outlines: readonly Outline[], toWork: RowToWork, setting: RowSetting, state: State, edgeOn: (outline: Outline) => Edge): OnOutline | undefined {
+  if (state.entry !== undefined) return undefined
+  for (const outline of outlines) {
+    const edge = edgeOn(outline)
+    const found = edge.outline && onOutline({ ...toWork, edge }, setting, outline)
+    if (found) return found
+  }
+  return undefined
 }
 
 function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSetting, state: State, trust: boolean): Step {
@@ -183,11 +216,12 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
 }
 
 /** A row that makes anything is laid on the fabric. The outline is the piece's own and grows with it. */
-function fabricAfter(row: RealRow, tried: RowTry, { outline, turned }: State, side: RealRow['side']): Pick<State, 'outline' | 'turned' | 'turnsAfter'> {
+function fabricAfter(row: RealRow, tried: RowTry, { outline, laid, turned }: State, side: RealRow['side']): Pick<State, 'outline' | 'laid' | 'turned' | 'turnsAfter'> {
   const turnsAfter = turnAfter(row.items) === true
-  if (tried.row.made.length === 0) return { outline, turned, turnsAfter }
-  outline.lay({ name: row.label, ...(row.number !== undefined && { number: row.number }), ...(side && { side }), round: row.round, ...tried.lies }, turned)
-  return { outline, turned: tried.row.turned, turnsAfter }
+  if (tried.row.made.length === 0) return { outline, laid, turned, turnsAfter }
+  const lies: LaidRow = { name: row.label, ...(row.number !== undefined && { number: row.number }), ...(side && { side }), round: row.round, ends: endsOf(tried.lies.places), ...tried.lies }
+  outline.lay(lies, turned)
+  return { outline, laid: [...laid, { row: lies, turned }], turned: tried.row.turned, turnsAfter }
 }
 
 /** Keeps what a row made, and what it left of the row below, for rows that come back to them. */
@@ -235,6 +269,6 @@ function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWo
   }
   return {
     holds: [], below: undefined, worked, points: [], fine: false, stitches: 0, turned: tried?.row.turned ?? !row.round,
-    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, outline: new Outline(), turned: true, turnsAfter: false, gap: true },
+    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, outline: new Outline(), laid: state.laid, turned: true, turnsAfter: false, gap: true },
   }
 }

@@ -1,5 +1,5 @@
 import { takeNumber } from './numbers.ts'
-import { takePieceName } from './parse-piece-name.ts'
+import { takePieceOrPart } from './parse-piece-name.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
@@ -39,7 +39,7 @@ export function takeHeldTail(reader: Reader): { readonly words: string; readonly
       ofRow = row
       continue
     }
-    if (reader.take('of|from|on') && takePieceName(reader) !== undefined) continue
+    if (reader.take('of|from|on') && takePieceOrPart(reader) !== undefined) continue
     reader.at = here
     if (reader.take('held|left|skipped|saved|waiting?', 'for|at', 'the|a?', `${sides}?`, 'sleeve|sleeves|thumb|armhole|underarm|opening')) continue
     reader.at = here

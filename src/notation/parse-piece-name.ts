@@ -13,6 +13,13 @@ export function takePieceName(reader: Reader): string | undefined {
   return undefined
 }
 
+/** `right front neck`, `back neckline edge`: a piece, or a part of its edge. */
+export function takePieceOrPart(reader: Reader): string | undefined {
+  const name = takePieceName(reader)
+  if (name !== undefined) reader.take('neck|neckline|armhole|shoulder', 'edge|line|opening?')
+  return name
+}
+
 function nameHere(reader: Reader): string | undefined {
   const name = reader.vocabulary.pieces.find((name) => reader.take(...name.toLowerCase().split(/\s+/).map((word) => word.replaceAll('|', ''))))
   // `leg 1`, `leg 2`: copies by number.

@@ -49,7 +49,8 @@ function endsCounted(reader: Reader): Named | undefined {
   // `30 dc row-ends`: they are all of that stitch, and the word tells them from no others.
   takeStitchName(reader)
   if (reader.take('row', '-?', 'end|ends') || reader.take('row', 'edge|edges|side|sides')) {
-    const one = !how.count && !how.each && reader.word(-1) === 'end' && reader.all[at]?.text.toLowerCase() === 'the' ? { values: [1], start: reader.end, end: reader.end } : undefined
+    // `the row-end`, `row end of the back`: one.
+    const one = !how.count && !how.each && reader.word(-1) === 'end' && (reader.all[at]?.text.toLowerCase() === 'the' || reader.word() === 'of') ? { values: [1], start: reader.end, end: reader.end } : undefined
     return one ? { ...how, count: one } : how
   }
   reader.at = at

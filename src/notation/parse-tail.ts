@@ -2,7 +2,7 @@ import { numberAhead } from './numbers.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeOpening } from './parse-held.ts'
 import { takeLoop } from './parse-loop.ts'
-import { takePieceName } from './parse-piece-name.ts'
+import { takePieceOrPart } from './parse-piece-name.ts'
 import { takeKeepBack, takeToEnd } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
 import { takeUpTo } from './up-to.ts'
@@ -54,7 +54,7 @@ export function takeTail(reader: Reader, draft: Draft): void {
   if (draft.thing?.kind === 'chain') takeFoundation(reader)
   const { at: piece } = reader
   if (draft.ofPiece === undefined && reader.take('around|round|of|on|from|along')) {
-    const ofPiece = takePieceName(reader)
+    const ofPiece = takePieceOrPart(reader)
     if (ofPiece !== undefined) draft.ofPiece = ofPiece
     else reader.at = piece
   }

@@ -60,7 +60,7 @@ function workAll(pattern: Pattern) {
       const on = pattern.pieces.findIndex(({ name }) => name === piece.on)
       const grid = pattern.seams.find((seam) => seam.grid && seam.name === piece.on)
       return { name: piece.name, entries, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }), ...(grid?.grid && piece.on !== undefined && on < 0 && { onGrid: { ...grid.grid, pieces: indexesOf(pattern, grid.join) } }) }
-    }))
+    }), seamsBetween(pattern))
     if (split.length === 0) split = together.split
     waiting.push(...stillWaiting(together.held, pattern).map(({ places, span }) => ({ size, stitches: places.length, span })))
     for (const point of together.undecided) undecided.set(point.name, point)
@@ -71,10 +71,25 @@ function workAll(pattern: Pattern) {
         piece, rows, edges: pieceEdges(run, words), ...(sizes[size] !== undefined && { size: sizes[size] }),
         between: remarks.map(({ span, after }) => ({ text: textOf(source, span), at: span.start, afterRow: lastRowOf(rows, entries[after - 1]?.span.start) })),
       })
-      facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, make: piece.make, edge: seamEdge(run), sound: run.sound, ...(piece.symmetrical && { symmetrical: piece.nameSpan }) })
+      facts.push({ source, name: piece.name, size, sizes, entries, rows, lexicon: words, tooLarge: run.tooLarge, make: piece.make, edge: seamEdge(run), fabric: firstOf(pattern, piece.name), sound: run.sound, ...(piece.symmetrical && { symmetrical: piece.nameSpan }) })
     }
   }
   return { pieces, facts, waiting, undecided: [...undecided.values()], split, words, remarks: read.flatMap(({ piece, remarks }) => remarks.map(({ span }) => ({ span, piece: piece.name }))) }
+}
+
+/** The piece that a piece goes on from, and that one from, down to the first. */
+function firstOf({ pieces }: Pattern, name: string): string {
+  let first = name
+  for (let left = pieces.length; left > 0; left -= 1) first = pieces.find((piece) => piece.name === first && pieces.some((other) => other.name === piece.on))?.on ?? first
+  return first
+}
+
+/** Seams of two pieces. */
+function seamsBetween(pattern: Pattern): readonly (readonly [number, number])[] {
+  return pattern.seams.flatMap(({ join, grid }) => {
+    const [one, other, ...more] = indexesOf(pattern, join)
+    return grid || one === undefined || other === undefined || more.length > 0 ? [] : [[one, other] as const]
+  })
 }
 
 function indexesOf({ pieces }: Pattern, names: readonly string[]): readonly number[] {

@@ -167,6 +167,18 @@ describe('seams through both layers', () => {
     expect(words(outline.walk(false))).toBe('underside z3 z2 z1 | ends a b c | top c1 c2 c3 | ends c')
   })
 
+  test('two tops that are sewn together part the outline: the hook stays on its ring', () => {
+    //   b1 b2 .. .. c2 c1     b and c stand at either end of a, a2 lies between them; b is sewn to c
+    //   a6 a5 a4 a3 a2 a1
+    const a = places('a', 6)
+    const [b, c] = [places('b', 2), places('c', 2)]
+    const outline = lay(row(a, undefined, { foundation: chain(6) }), row(b, back(a).slice(0, 2)))
+    outline.lay(row(c, back(a).slice(4)), false)
+    // As it lies: ends c a | underside | ends a b | top b1 b2 | ends b | step a4 a3 | ends c | top c1 c2. The ring outside holds a's foundation.
+    outline.sew(b, c)
+    expect(words(outline.walk(false))).toBe('ends c a | underside z1 z2 z3 z4 z5 z6 | ends a b')
+  })
+
   test('a row can lie on a seam', () => {
     const [a, b] = [places('a', 4), places('b', 2)]
     const outline = lay(row(a, undefined, { foundation: chain(4) }))

@@ -1,0 +1,89 @@
+import type { LaidRow } from './laid-row.ts'
+import type { Mark, Outline } from './outline.ts'
+import type { PieceRun } from './piece-run.ts'
+import type { Edge, Place } from './place.ts'
+
+/** A row as its piece laid it. */
+export interface Laid {
+  readonly row: LaidRow
+  readonly turned: boolean
+}
+
+/** Indexes of two pieces that are sewn to one another. */
+export type Seam = readonly [number, number]
+
+/** Pieces that hang on one another: their outline as one, and where each of them ended. */
+interface Whole {
+  readonly outline: Outline
+  readonly ends: Map<number, Mark>
+}
+
+/**
+ * What hangs together of a pattern's pieces. A piece goes on from the one that it names, but other pieces may have been worked on that
+ * since: the second front stands beside the first one, a band goes along both the body and the front, a seam has closed a side.
+ * Pieces are known by their index.
+ */
+export class Fabrics {
+  private readonly wholes: (Whole | undefined)[] = []
+  private readonly own: PieceRun[] = []
+
+  /** Takes up the next piece, worked on that of index `on` or on nothing. A round encloses what it goes round, and begins anew. */
+  add(run: PieceRun, on: number | undefined): void {
+    const below = on === undefined ? undefined : this.wholes[on]
+    const start = on === undefined ? undefined : below?.ends.get(on)
+    this.own.push(run)
+    const index = this.own.length - 1
+    if (!below || !start || run.laid.some(({ row }) => row.round) || !below.outline.resume(start)) {
+      const outline = run.outline.copy()
+      this.wholes.push({ outline, ends: new Map(outline.mark && [[index, outline.mark]]) })
+      return
+    }
+    for (const { row, turned } of run.laid) below.outline.lay(row, turned)
+    this.wholes.push(below)
+    if (below.outline.mark) below.ends.set(index, below.outline.mark)
+  }
+
+  /** The outline of all that hangs together with a piece, from where that ended, without and with its seams. None where it is the piece's own. */
+  seenFrom(on: number, seams: readonly Seam[]): { readonly whole: readonly Outline[]; readonly sewn: readonly Outline[] } {
+    const all = this.wholes[on]
+    const end = all?.ends.get(on)
+    if (!all || !end || !this.branches(on, all) || !all.outline.resume(end)) return { whole: [], sewn: [] }
+    const whole = all.outline.copy()
+    const own = seams.filter(([one, other]) => all.ends.has(one) && all.ends.has(other))
+    if (own.length === 0) return { whole: [whole], sewn: [] }
+    const sewn = whole.copy()
+    for (const [one, other] of own) sewn.sew(this.own[one]!.edge.places, this.own[other]!.edge.places)
+    return { whole: [whole], sewn: [sewn.copy()] }
+  }
+
+  /** Indexes of the pieces that a piece hangs together with, its own among them. */
+  hangingWith(on: number): readonly number[] {
+    return [...(this.wholes[on]?.ends.keys() ?? [])]
+  }
+
+  /** What a piece's last row holds out beside the other pieces worked on it, in runs, those that come last first. */
+  beside(on: number): readonly Edge[] {
+    const { edge, outline } = this.own[on]!
+    const whole = this.wholes[on]
+    if (!whole || edge.round) return []
+    const taken = (place: Place): boolean => outline.has(place) && !whole.outline.has(place)
+    if (!edge.places.some(taken)) return []
+    const runs: Place[][] = [[]]
+    for (const place of edge.places) {
+      if (taken(place)) runs.push([])
+      else runs.at(-1)!.push(place)
+    }
+    return runs.filter(({ length }) => length > 0).toReversed().map((places) => ({ ...edge, places }))
+  }
+
+  /** Whether more hangs together than the pieces that this one goes on from, one after another. */
+  private branches(on: number, { ends }: Whole): boolean {
+    return ends.size > this.below(on)
+  }
+
+  private below(on: number): number {
+    let pieces = 0
+    for (let at: number | undefined = on; at !== undefined && this.wholes[at] === this.wholes[on]; at = this.own[at]!.on) pieces += 1
+    return pieces
+  }
+}
