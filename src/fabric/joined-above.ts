@@ -2,5 +2,5 @@ import type { WrittenEntry } from './real-rows.ts'
 
 /** `Note: With right side facing, rejoin yarn at the lower edge.` above a row: where it begins the row itself does not tell. */
 export function joinedAbove({ headed, heading = '' }: WrittenEntry): boolean {
-  return headed === true && /\b(?:re)?(?:join|attach)(?:ing)?\s+(?:the\s+|new\s+|main\s+)*(?:yarn|thread|ball|colou?r|[a-f])\b/.test(heading)
+  return headed === true && /\b(?:re)?(?:join|attach)(?:ing)?\s+(?:the\s+|new\s+|main\s+)*(?:yarn|thread|ball|colou?r|[a-f])\b|\b(?:yarn|thread) (?:is )?(?:re)?(?:joined|attached)\b/.test(heading)
 }

@@ -44,7 +44,9 @@ function alongOutline(walk: Walk, { target, start, end }: Start): void {
 /** A flat tube closed through both layers: two places make one. */
 export function layLayers(walk: Walk, item: Span): void {
   if (walk.layers > 1 || walk.pairs > 1) return
-  if (/\b(?:panels?|pieces|halves|squares|motifs|sides together|foundation|behind|beginning edge|starting chain)\b/.test(walk.said) && walk.choose('layers', ['the piece is folded, and two of its places make one', 'two pieces lie on one another, and each gives one place']) === 1) return
+  // A strap that is folded lengthwise has its two sides on one another, row by row.
+  const laidOn = walk.outline !== undefined || /\b(?:panels?|pieces|halves|squares|motifs|sides together|foundation|behind|beginning edge|starting chain)\b/.test(walk.said)
+  if (laidOn && walk.choose('layers', ['the piece is folded, and two of its places make one', 'two pieces or two sides lie on one another, and each gives one place']) === 1) return
   if (walk.outline) {
     walk.pairs = 2
     return

@@ -50,11 +50,16 @@ function endsCounted(reader: Reader): Named | undefined {
   takeStitchName(reader)
   if (reader.take('row', '-?', 'end|ends') || reader.take('row', 'edge|edges|side|sides')) {
     // `the row-end`, `row end of the back`: one.
-    const one = !how.count && !how.each && reader.word(-1) === 'end' && (reader.all[at]?.text.toLowerCase() === 'the' || reader.word() === 'of') ? { values: [1], start: reader.end, end: reader.end } : undefined
+    const one = !how.count && !how.each && reader.word(-1) === 'end' && (reader.all[at]?.text.toLowerCase() === 'the' || ofOnePlace(reader)) ? { values: [1], start: reader.end, end: reader.end } : undefined
     return one ? { ...how, count: one } : how
   }
   reader.at = at
   return undefined
+}
+
+/** `row-end of right shoulder`; not `row-end of each row`. */
+function ofOnePlace(reader: Reader): boolean {
+  return reader.word() === 'of' && [1, 2, 3].every((ahead) => !/^(each|every|all|next|rows?|rem|remaining)$/.test(reader.word(ahead)) && reader.peek(ahead)?.kind !== 'number')
 }
 
 /** `end of each of next 24 rows`, `side of each dc row`, `ends of the 3 button side rows`, `end of each row`. */
