@@ -41,7 +41,8 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'last': return last(walk, target, span, rest, count, work, over)
     case 'nth': return nth(walk, target, span, work)
     case 'from-hook': return fromHook(walk, span, count, work)
-    case 'ring': return ring(walk, span, work)
+    // On the way along an outline the ring in which the piece began lies between two row-ends, and is no place that must be worked.
+    case 'ring': return walk.outline ? work(Math.max(0, walk.last)) : ring(walk, span, work)
     case 'skipped': return walk.outline && walk.skipped.length === 0 ? next(walk, { ...target, walk: 'next', thing: { kind: 'stitch' } }, span, rest, count, work, over) : skipped(walk, span, count, work)
     case 'marked': return next(walk, { ...target, walk: 'next' }, span, rest, 1, work, over)
     case 'below': return below(walk, span, rest, count, work, over === 1 && (target.loop !== undefined || spikes))

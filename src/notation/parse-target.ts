@@ -153,7 +153,7 @@ function otherSideOfChain(reader: Reader, draft: Draft): boolean {
 export function takeRing(reader: Reader): boolean {
   if (isMainOrContrast(reader, reader.peek()?.text ?? '')) return false
   return reader.take('a|an?', 'magic|adjustable|yarn|slip|sliding', 'ring|circle|loop') || reader.take('ring|circle') || reader.take('a|an?', 'mr|ar|mc')
-    || reader.take('a', 'ring|circle|loop') || reader.take('center|centre', 'of', 'ring')
+    || reader.take('a', 'ring|circle|loop') || reader.take('center|centre|middle', 'of?', 'the?', 'ring') || reader.take('beginning|beg|starting|start|first|original', 'ring')
 }
 
 function same(reader: Reader, draft: Draft): boolean {
