@@ -10,6 +10,8 @@ export interface Made {
   readonly spaces: Readonly<Record<string, number>>
   /** Chains of all its spaces together. */
   readonly chains: number
+  /** Chains made at its end, which no stitch closes to a space: those of an arm or a sleeve. */
+  readonly endChains?: number
   /** It passed over places: only chains over skipped stitches are ever counted in their stead. */
   readonly skips: boolean
   readonly groups: readonly { readonly name: string; readonly size: number }[]
@@ -134,7 +136,8 @@ function colourSlip({ colours }: Says, made: Made): KindSlip | undefined {
 function spaceSlip(space: string, says: number, made: Made): KindSlip | undefined {
   // `20 lps` are the loops of a Tunisian or broomstick row, which stand on the hook and are its stitches.
   if (space === 'any' && sum(made.spaces) === 0 && (made.kinds['lp'] ?? made.kinds['tss']) !== undefined) return says === made.stitches ? undefined : { name: 'lp', says, makes: made.stitches, sort: 'group' }
-  const makes = space === 'chains' ? made.chains : space === 'any' ? sum(made.spaces) : (made.spaces[space] ?? 0)
+  // `8 sc, 6 ch`: the chains that the next row is worked into are counted apart where the total counts chains.
+  const makes = space === 'chains' ? made.chains + (made.endChains ?? 0) : space === 'any' ? sum(made.spaces) : (made.spaces[space] ?? 0)
   return makes === says ? undefined : { name: space, says, makes, sort: 'space' }
 }
 

@@ -1,3 +1,4 @@
+import { inSize } from '../notation/syntax.ts'
 import type { Made } from './compare-total.ts'
 import { isStitch } from './place.ts'
 import type { RowSetting, Walk } from './walk.ts'
@@ -19,7 +20,8 @@ export function whatWasMade(walk: Walk): Made {
     }
   }
   if (walk.laid > 0 && !walk.worked && !walk.ring) return { stitches: walk.laid, kinds: { ch: walk.laid }, spaces, chains: 0, skips: false, groups: [], tiles: 0, loose: {}, colours: undefined }
-  return { stitches, kinds, spaces, chains, skips: walk.skips, groups: walk.groups, tiles: tilesMade(walk), loose: standingAlone(walk), colours: byYarn(walk) }
+  const endChains = walk.carry && inSize(walk.carry.count, walk.setting.size)
+  return { stitches, kinds, spaces, chains, ...(endChains !== undefined && { endChains }), skips: walk.skips, groups: walk.groups, tiles: tilesMade(walk), loose: standingAlone(walk), colours: byYarn(walk) }
 }
 
 /** The stitch that most of a row is made of: what `work even` goes on with. */

@@ -16,7 +16,7 @@ export function parseAgain(reader: Reader, before: readonly Instruction[]): read
   const at = reader.at
   const start = reader.start
   const placed = /^(in|into|on)$/.test(reader.word()) || and && /^(next|each|every|last|first|foll|following)$/.test(reader.word())
-  const target = placed ? takeTarget(reader) : and && last.target?.walk === 'each' ? takeEachSpace(reader) : undefined
+  const target = placed ? takeTarget(reader) : and && last.target?.walk === 'each' ? takeEachSpace(reader) : and && isOnePlace(last.target) ? takeRest(reader) : undefined
   if (!target || target.thing === undefined && target.walk === 'next' && target.loop !== undefined || startsWork(reader)) {
     reader.at = at
     return undefined
@@ -24,6 +24,14 @@ export function parseAgain(reader: Reader, before: readonly Instruction[]): read
   const { counts: _, ...same } = last.node === 'work' ? last : { ...last, counts: undefined }
   return [{ ...same, target, start, end: reader.end } as Instruction]
 }
+
+/** `sc in 2nd ch from hook and across`, `in same st and to the end` */
+function takeRest(reader: Reader): Target | undefined {
+  const { start } = reader
+  return takeToEnd(reader) ? { walk: 'each', toEnd: true, start, end: reader.end } : undefined
+}
+
+const isOnePlace = (target: Target | undefined): boolean => target !== undefined && !(target.walk !== 'from-hook' && target.count) && /^(from-hook|first|same|next)$/.test(target.walk)
 
 /** After `in each dc and`: a space, which is meant as one of each. A stitch would be an instruction of its own. */
 function takeEachSpace(reader: Reader): Target | undefined {

@@ -95,7 +95,7 @@ function part(reader: Reader, draft: Draft): boolean {
     return true
   }
   const sizes = sizesByComma(reader)
-  const count = sizes ?? takeNumber(reader)
+  const count = sizes ?? takeNumber(reader) ?? takeArticle(reader)
   if (count) return counted(reader, draft, count)
   const thing = takeThing(reader)
   if (thing?.kind === 'space' && draft.kinds.length > 0) {
@@ -103,6 +103,12 @@ function part(reader: Reader, draft: Draft): boolean {
     return true
   }
   return false
+}
+
+/** `6 sc and a ch-4 buttonhole`: one of it. */
+function takeArticle(reader: Reader): Num | undefined {
+  const { start } = reader
+  return reader.at > 0 && reader.take('a|an') ? { values: [1], start, end: reader.end } : undefined
 }
 
 /** One or two words: `handles`, `thumb opening`. */
@@ -120,7 +126,7 @@ function counted(reader: Reader, draft: Draft, count: Num): boolean {
   if (colour(reader, draft, count)) return true
   const plain = reader.take('st|sts|stitch|stitches')
   if (plain && colour(reader, draft, count)) return true
-  if (plain || reader.done || /^[,;:.=]$/.test(reader.word()) || /^(in|at|from|total|per|each)$/.test(reader.word())) {
+  if (plain || reader.done || /^[,;:.=]$/.test(reader.word()) || /^(in|at|from|total|per|each|altogether)$/.test(reader.word()) || /^(to|on|along|for)$/.test(reader.word()) && /^(a|each|every)$/.test(reader.word(1))) {
     if (changed(reader, draft, count)) return true
     if (reader.take('from')) takeNumber(reader)
     takeManner(reader, draft, count)
@@ -138,16 +144,23 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   if (colour(reader, draft, count)) return true
   // `6 x 1-ch sp`, `2 underarm ch-sps`
   reader.take('x|×')
-  if (reader.peek(1)) reader.take('underarm|sleeve|thumb|neck|armhole|buttonhole|handle')
+  if (reader.peek(1) && reader.word(1) !== 'of') reader.take('underarm|sleeve|thumb|neck|armhole|buttonhole|handle')
   const half = !/^(double|treble|-)$/.test(reader.word(1)) && reader.take('half')
   reader.take('full|whole|complete')
   const thing = takeThing(reader)
+  if (!thing && reader.take('buttonhole|buttonholes|opening|openings|slit|slits')) {
+    // `1 buttonhole of 4 ch`: it is the space of its chains.
+    const chains = chainsOf(reader)
+    draft.spaces.push(spaceOf(chains, count))
+    return true
+  }
   if (!thing) {
     const name = /^(corners?|sides?|picots?|petals?|v|points?|spokes?|ripples?|blocks?|squares?|leaves|groups?|bobbles?|loops?|arches|tiles?)$/i.exec(reader.word())
     if (!name) return false
     reader.at += 1
     draft.groups.push({ name: blockNames[name[0].toLowerCase()] ?? name[0], count })
     if (/^(corners?|sides?)$/i.test(name[0])) draft.corners = count
+    chainsOf(reader)
     takeManner(reader, draft, count)
     return true
   }
@@ -163,6 +176,7 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   else draft.groups.push({ name: half ? 'half' : (thing.stitch ?? thing.kind), count })
   if (thing.where === 'corner') {
     draft.corners = count
+    chainsOf(reader)
     return true
   }
   if (changed(reader, draft, count)) return true
@@ -172,6 +186,18 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   }
   takeManner(reader, draft, count)
   return true
+}
+
+/** `of 4 ch`, `of ch 4` */
+function chainsOf(reader: Reader): Num | undefined {
+  const { at } = reader
+  if (reader.take('of', 'ch|chain?')) {
+    const chains = takeNumber(reader)
+    reader.take('ch|chs|chain|chains')
+    if (chains) return chains
+  }
+  reader.at = at
+  return undefined
 }
 
 /** `12 A`, `12 in A`, `12 of MC`: stitches by the letter of their yarn. */
@@ -202,11 +228,11 @@ function atRow(reader: Reader, draft: Draft): true {
 }
 
 function takeManner(reader: Reader, draft: Draft, count: Num): void {
-  if (reader.take('on|for|along?', 'each|per|every|a', 'side|edge')) {
+  if (reader.take('on|for|along|to|at?', 'each|per|every|a', 'side|edge')) {
     draft.ofOneSide.push(count)
     return
   }
-  reader.take('at', 'the?', 'end|ends', 'of?', 'the|every|each?', 'last|final?', 'row|rnd|round?') && atRow(reader, draft) || reader.take('after|by|on|in', 'the?', 'last|final?', 'row|rnd|round') && atRow(reader, draft) || reader.take('in', 'all|total') || reader.take('total') || reader.take('around|across|remaining|rem|remain|remains|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
+  reader.take('at', 'the?', 'end|ends', 'of?', 'the|every|each?', 'last|final?', 'row|rnd|round?') && atRow(reader, draft) || reader.take('after|by|on|in', 'the?', 'last|final?', 'row|rnd|round') && atRow(reader, draft) || reader.take('in', 'all|total') || reader.take('total') || reader.take('each') || reader.take('around|altogether|across|remaining|rem|remain|remains|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
     || reader.take('each|per', 'corner') || reader.take('in', 'the?', 'ring')
 }
 
@@ -245,6 +271,7 @@ function remark(reader: Reader, draft: Draft): boolean {
     return true
   }
   if (partOfThem(reader)) return true
+  if (reader.take('as', 'before') || reader.take('no', 'change') || reader.take('same', 'as', 'before')) return true
   if (!/^(counting|including|incl|not|excluding|without|from|per|with|ch|tch|the)$/.test(reader.word())) return false
   if (reader.word() === 'counting' && /^(ch|chs|chain|chains|each)$/.test(reader.word(1))) {
     const text = reader.all.slice(reader.at).map((token) => token.text.toLowerCase()).join(' ')

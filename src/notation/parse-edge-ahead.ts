@@ -8,7 +8,7 @@ import type { EdgeName, Instruction } from './syntax.ts'
  * Which edge comes next, and the way along it:
  *
  *   Working down the first side,   along the bottom edge:   rotate and work along the front edge from hem to neck:   from neck to hem:
- *   working along front edge from Row 20 down to Row 1,   across the starting chain work   along Row 17 work   working up along the row-ends,
+ *   working along front edge from Row 20 down to Row 1,   working into base of foundation ch,   foundation:   across the starting chain work   along Row 17 work   working up along the row-ends,
  */
 export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
@@ -18,7 +18,7 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   reader.take('to?', 'work|working|worked')
   const way = reader.take('along|across|down|up|on|over|around|round')
   const along = way && (reader.take('along|across|over|on') || true)
-  const named = along ? (stitchesOfRow(reader) ?? edgeNamed(reader)) : undefined
+  const named = along ? (stitchesOfRow(reader) ?? edgeNamed(reader)) : (intoUnderside(reader) ?? (begins ? headed(reader) : undefined))
   if (named) toCorner(reader)
   // `working along top edge in ends of rows,`: what is the top of a shawl is a side of its rows.
   const ofRows = named !== undefined && reader.take('in|into') && rowsEnds(reader)
@@ -42,6 +42,23 @@ function atEnd(reader: Reader): boolean {
   if (reader.vocabulary.stitchAt([reader.word(stitch)]) && /^(in|into)$/.test(reader.word(stitch + 1))) return true
   const worked = numberAhead(reader, 1) !== undefined || reader.word(1) === '(' || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined
   return /^(work|working|make|with)$/.test(reader.word()) && worked && reader.take('work|working|make|with')
+}
+
+/** `working into base of foundation ch,` */
+function intoUnderside(reader: Reader): EdgeName | undefined {
+  const { at } = reader
+  if (reader.take('in|into|to') && undersideNamed(reader)) return 'underside'
+  reader.at = at
+  return undefined
+}
+
+/** `foundation: 2 sc in first ch`, `left side: sc in 8 row-ends`: the edge heads what is worked along it. */
+function headed(reader: Reader): EdgeName | undefined {
+  const { at } = reader
+  const name = edgeNamed(reader)
+  if (name && reader.word() === ':') return name
+  reader.at = at
+  return undefined
 }
 
 function edgeNamed(reader: Reader): EdgeName | undefined {
@@ -73,7 +90,8 @@ const landmarks = 'neck|neckline|hem|top|bottom|corner|armhole|armholes|waist|cu
 function wayAlong(reader: Reader): { readonly ofRow?: number } | undefined {
   const { at } = reader
   const from = reader.take('from') ? landmark(reader) : {}
-  if (from && reader.take('up|down|back?', 'to|towards|toward') && landmark(reader) && reader.at - at > 2) return from
+  const toTheEnd = reader.at === at && reader.word() === 'to' && reader.take('to', 'the?', 'end')
+  if (from && !toTheEnd && reader.take('up|down|back?', 'to|towards|toward') && landmark(reader) && reader.at - at > 2) return from
   reader.at = at
   return undefined
 }

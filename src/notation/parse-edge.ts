@@ -1,5 +1,5 @@
 import { isOpening, takeOpening } from './parse-held.ts'
-import { takeNumber } from './numbers.ts'
+import { numberAhead, takeNumber } from './numbers.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takePlaceNoun, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
@@ -96,12 +96,19 @@ function ofNamed(reader: Reader): boolean {
   return false
 }
 
-/** `the underside of the foundation chain`, `free loops of foundation ch`, `the opposite side of the beginning ch`. */
+const firstChain = 'foundation|starting|beginning|beg|initial|original|base'
+
+/** `the underside of the foundation chain`, `free loops of foundation ch`, `the base of the chain`, `the chain edge`, `the foundation`. */
 export function undersideNamed(reader: Reader): boolean {
   const { at } = reader
   reader.take('the|each')
   // `across the starting chain`
-  if (reader.take('foundation|starting|beginning|beg|initial|original|base|cast-on', 'ch|chain|chs|chains|row', 'edge?')) return true
+  if (reader.take(firstChain, 'ch|chain|chs|chains|row|edge', 'edge|side?')) return true
+  if (reader.take('cast', '-?', 'on', 'edge|row|chain') || reader.take('ch|chain', 'edge|side')) return true
+  if (reader.take('base|bottom|foot|underside|underneath|back', 'of', 'the?', `${firstChain}?`, 'ch|chain|chs|chains|row|foundation', 'edge?')) return true
+  if (reader.take('foundation') && (reader.done || /^[,.:;]$/.test(reader.word()) || numberAhead(reader) !== undefined)) return true
+  reader.at = at
+  reader.take('the|each')
   const loops = reader.take('underside|undersides|underneath', 'loop|loops?') || reader.take('free|unused|unworked|remaining|rem', 'loop|loops|lp|lps') || reader.take('bottom|base', 'loop|loops|lp|lps?')
   if (loops && reader.take('of', 'the?', 'each?', 'of?', 'the?', 'next?')) {
     if (reader.take('foundation|beginning|beg|starting|initial|base|original?', 'ch|chain|chs|chains|fsc|fdc|fhdc|sts|stitches', 'st|sts|ch|edge|row?')) return true

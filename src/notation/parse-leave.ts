@@ -4,9 +4,12 @@ import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 
+/** Which stitches are left. */
+const those = 'last|next|rem|remaining|other|final'
+
 /** `leave rem sts unworked`, `leaving 33 sts unworked`, `5 sts rem unworked`, `do not work the last 4 sts`: places left on purpose. */
 export function parseLeave(reader: Reader): readonly Instruction[] | undefined {
-  return leaving(reader) ?? left(reader) ?? notWorked(reader)
+  return leaving(reader) ?? setAside(reader) ?? left(reader) ?? notWorked(reader) ?? stopping(reader)
 }
 
 function leaving(reader: Reader): readonly Instruction[] | undefined {
@@ -21,7 +24,7 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
   if (ends && (reader.take('unworked|free|unused') || reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', ...(ends.count && { count: ends.count }), rowEnds: true, start, end: reader.end }]
   reader.at = at + 1
   reader.take('the|these')
-  reader.take('last|next|rem|remaining|other')
+  reader.take(those)
   const count = takeNumber(reader)
   reader.take('rem|remaining')
   const thing = takeThing(reader)
@@ -44,10 +47,10 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
 /** `rem sts unworked`, `4 sts left unworked`, `10 sts remain unworked` */
 function left(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
-  const rest = reader.take('rem|remaining')
+  const rest = reader.take('the?', 'rem|remaining|last|final|other')
   const count = takeNumber(reader)
   if ((rest || count) && takeThing(reader)) {
-    const said = rest ? reader.take('unworked|left|are', 'unworked|left?') : reader.take('are?', 'left|rem|remain|remaining?', 'unworked')
+    const said = rest ? reader.take('unworked|left') || reader.take('are|remain|stay', 'left|not?', 'unworked|worked|left|free') || reader.take('are', 'left|unworked') : reader.take('are?', 'left|rem|remain|remaining?', 'unworked')
     if (said) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
   }
   reader.at = at
@@ -56,9 +59,46 @@ function left(reader: Reader): readonly Instruction[] | undefined {
 
 function notWorked(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
-  if (reader.take('do', 'not', 'work', 'in|into?', 'the|these?', 'last|rem|remaining')) {
+  const not = reader.take('do', 'not', 'work', 'in|into?') || reader.take('don’t|don\'t', 'work', 'in|into?') || reader.take('ignore|ignoring') || reader.take('without', 'working', 'in|into?')
+  if (not && reader.take('the|these?', those)) {
     const count = takeNumber(reader)
     if (takeThing(reader)) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
+  }
+  reader.at = at
+  return undefined
+}
+
+/** `hold remaining 20 sts for later`, `place last 2 sts on hold`, `set the other 5 sts aside`: they wait. */
+function setAside(reader: Reader): readonly Instruction[] | undefined {
+  const { at, start } = reader
+  const holds = reader.take('hold|holding|keep|keeping|reserve|reserving', 'back?')
+  if (holds || reader.take('place|placing|put|putting|slip|slipping|move|moving|set|setting|transfer|transferring', 'aside?')) {
+    const aside = holds || reader.word(-1) === 'aside'
+    const which = reader.take('the?', those)
+    const count = takeNumber(reader)
+    const thing = which || count ? takeThing(reader) : undefined
+    if (thing?.kind === 'stitch' && (reader.take('aside|back') || reader.take('on|onto|to', 'a|the?', 'hold|holder|marker|st|stitch|spare|waste|scrap', 'marker|holder|yarn|thread?') || aside)) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
+  }
+  reader.at = at
+  return undefined
+}
+
+/** `stop before the last 2 sts`, `stop before the sl sts`, `stop 2 sts before the end`, `stop there`, `and no further`: what lies beyond is left. */
+function stopping(reader: Reader): readonly Instruction[] | undefined {
+  const { at, start } = reader
+  const span = { start, end: reader.end }
+  if (reader.take('no', 'further|farther')) return [{ node: 'leave', ...span, end: reader.end }]
+  if (reader.take('stop|stopping|ending|end') && !reader.take('off')) {
+    if (reader.take('before|short', 'of?', 'the?', `${those}?`)) {
+      const count = takeNumber(reader)
+      const thing = takeThing(reader)
+      if (thing) return [{ node: 'leave', ...(count && { count }), ...(thing.stitch === 'sl st' && { slips: true }), ...span, end: reader.end }]
+    }
+    reader.at = at + 1
+    const count = takeNumber(reader)
+    if (count && takeThing(reader) && reader.take('before|from', 'the?', 'end')) return [{ node: 'leave', count, ...span, end: reader.end }]
+    reader.at = at + 1
+    if (reader.word(-1) === 'stop' && (reader.take('there|here') || reader.done || /^[,;.]$/.test(reader.word()))) return [{ node: 'leave', ...span, end: reader.end }]
   }
   reader.at = at
   return undefined

@@ -3,7 +3,8 @@ import { takeToEnd } from './parse-reach.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
 import { isQuiet, takeRemark } from './parse-remark.ts'
-import type { Reader } from './reader.ts'
+import { parseItems } from './parse-items.ts'
+import { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 
 /** Openings of phrases that change no count. Each takes the words up to the next comma, full stop or bracket. */
@@ -13,7 +14,7 @@ const asides: readonly (readonly string[])[] = [
   ['pick', 'up', 'a|b|c|d|e|f'], ['pm'], ['place'], ['move'], ['moving'], ['sm'], ['rm'], ['remove'], ['slip', 'marker'], ['sl', 'm'], ['stuff'], ['begin'], ['commence'], ['start'],
   ['insert'], ['do', 'not', 'join|fasten|cut|tighten|stuff|stretch'], ['note'], ['see'], ['mark'], ['marking'], ['continue', 'in|with|as'], ['being|taking|bringing|matching|lining'], ['pull'], ['draw'],
   ['attach'], ['right|wrong', 'side|sides'], ['rs|ws'], ['keeping'], ['corner', 'made'], ['made'], ['shell', 'made'], ['first|second|third|last|next', 'tile|block|shell|corner|picot|petal', 'made'], ['picot', 'made'], ['as', 'before'], ['beg|beginning', 'of'],
-  ['this'], ['the', 'first'], ['here'], ['first', 'rnd|round|row', 'made'], ['invisible', 'join'], ['to', 'form|make|complete|close', 'the|a?', 'last|first|final?', 'loop|lp|sp|space|arch|round|rnd'], ['end', 'of'], ['end', 'off'], ['tie'], ['turn'], ['bring'], ['working|work', 'the', 'first', 'st|stitch|sc|dc|tr|hdc|htr', 'of', 'this|each|every'], ['still'], ['the', 'very?', 'last|first', 'sl', 'st', 'lands|goes|falls|will|is'], ['rotate'],
+  ['this'], ['the', 'first'], ['here'], ['the?', 'hook|yarn', 'is|stands|lies|ends|will|should'], ['first', 'rnd|round|row', 'made'], ['invisible', 'join'], ['to', 'form|make|complete|close', 'the|a?', 'last|first|final?', 'loop|lp|sp|space|arch|round|rnd'], ['end', 'of'], ['end', 'off'], ['tie'], ['turn'], ['bring'], ['working|work', 'the', 'first', 'st|stitch|sc|dc|tr|hdc|htr', 'of', 'this|each|every'], ['still'], ['the', 'very?', 'last|first', 'sl', 'st', 'lands|goes|falls|will|is'], ['rotate'],
   ['adjust'], ['tighten'], ['hold'], ['holding'], ['laying'], ['for', 'the|a|left|right|first|second|each|front|back|thumb|sleeve|sleeves|body|neck|neckline|armhole|armholes'], ['take'], ['put'], ['sew'], ['thread'], ['leave'], ['leaving'], ['to', 'turn'], ['count', 'your'],
   ['when'], ['if'], ['make', 'sure'], ['repeat', 'marker'], ['instead', 'of'], ['spiral'], ['in', 'a', 'spiral'], ['in', 'rounds|rows|spirals'], ['work', 'in', 'rounds|rows|spiral|a|continuous'],
   ['continuous'], ['the', 'skipped'], ['turning', 'ch'], ['and', 'turn'], ['so?', 'that'], ['ready'], ['remember'], ['you', 'should|will|have'], ['it'], ['colour|color'], ['yarn'], ['now', 'on'], ['wrap'], ['from', 'here|now'], ['always'],
@@ -39,6 +40,7 @@ export function parseLoose(reader: Reader): readonly Instruction[] {
     toClauseEnd(reader)
     return [{ node: 'unreadable', why: 'cannot', reason: undecided, ...(byLength && { byLength }), start, end: reader.end }]
   }
+  if (atEndOfRows(reader)) return [{ node: 'aside', start, end: reader.end }]
   const yarn = colourMark(reader)
   if (yarn !== undefined) return [{ node: 'aside', yarn, start, end: reader.end }]
   for (const words of asides) {
@@ -59,6 +61,20 @@ export function parseLoose(reader: Reader): readonly Instruction[] {
   // `working new sts into patt`: what the pattern does with them, no words here tell.
   const asInPattern = reader.all.slice(at, reader.at).some(({ text }) => /^(patt|pattern)$/i.test(text))
   return [asInPattern ? { node: 'unreadable', why: 'cannot', reason: undecided, start, end: reader.end } : { node: 'unreadable', why: isQuiet(reader, at, reader.at) ? 'quiet' : 'word', reason: token?.text ?? '', start, end: reader.end }]
+}
+
+/** `At end of Row 10, cut yarn and fasten off`: what is done after the last of several rows, as long as nothing is worked. */
+function atEndOfRows(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('at|after|on|by', 'the?', 'end', 'of', 'the?', 'last|final?', 'row|rnd|round') || reader.take('after', 'the?', 'last|final?', 'row|rnd|round')) {
+    if (numberAhead(reader) !== undefined) reader.at += 1
+    const { at: then } = reader
+    while (!reader.done && !/^[.;)\]]$/.test(reader.word())) reader.at += 1
+    const said = parseItems(new Reader(reader.all.slice(then, reader.at), reader.vocabulary), () => false)
+    if (said.length > 0 && said.every(({ node }) => node === 'aside')) return true
+  }
+  reader.at = at
+  return false
 }
 
 function ahead(reader: Reader, words: readonly string[]): boolean {

@@ -218,8 +218,16 @@ function startingIn(reader: Reader, before: readonly Instruction[]): readonly In
     const { at: where } = reader
     if (reader.take('the?', 'st|stitch|sc|hdc|dc|tr', 'of', 'the?', 'join|joining')) return [{ node: 'aside', start, end: reader.end }]
     reader.at = where
+    // `starting in 2nd ch,`, `beginning with the 3rd st,`
+    const nth = reader.take('the?') ? reader.peek() : undefined
+    if (nth?.kind === 'ordinal' && (nth.value ?? 0) > 1 && /^(ch|chain|st|stitch)$/.test(reader.word(1)) && /^[,:]?$/.test(reader.word(2))) {
+      reader.at += 2
+      const chain = /^ch/.test(reader.word(-1))
+      return [{ node: 'skip', count: { values: [nth.value! - 1], start, end: reader.end }, ...(chain && { thing: { kind: 'chain' as const } }), from: 'first', start, end: reader.end }]
+    }
+    reader.at = where
     const target = takeTarget(reader, false)
-    if (begins(before) && target?.walk === 'from-hook' && target.count) {
+    if (target?.walk === 'from-hook' && target.count) {
       const count = { ...target.count, values: target.count.values.map((nth) => Math.max(0, nth - 1)) }
       return [{ node: 'skip', count, thing: { kind: 'chain' }, from: 'first', start, end: reader.end }]
     }

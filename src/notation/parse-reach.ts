@@ -5,7 +5,7 @@ import type { KeptBack, Num, Thing } from './syntax.ts'
 
 const ends: readonly (readonly string[])[] = [
   ['across', 'the?', 'row?'], ['around'], ['round'], ['all', 'around'], ['all', 'across'], ['all', 'round'], ['all', 'the', 'way', 'around|across|round'],
-  ['to', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?'], ['until', 'the?', 'end'], ['along'], ['to', 'the?', 'beg|beginning'],
+  ['to', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?'], ['until', 'the?', 'end'], ['along'], ['to', 'the?', 'beg|beginning'], ['thereafter'], ['after', 'that|it'], ['from', 'there', 'on|onwards?'], ['onwards'],
 ]
 
 const edges: readonly (readonly string[])[] = [
@@ -17,6 +17,8 @@ export function takeToEnd(reader: Reader): boolean {
   if (goesOver(reader)) return false
   // `around next st` goes round a post; `around` alone goes to the end.
   if (/^(around|round|along)$/.test(reader.word()) && /^(next|each|post|posts|the|first|last|same|\d+|sc|dc|hdc|tr|st|foll|following|both|edge|front|back)$/.test(reader.word(1))) return false
+  // `sc in every ch after`
+  if (reader.word() === 'after' && (reader.at + 1 >= reader.limit || /^[,;.:]$/.test(reader.word(1))) && reader.take('after')) return true
   return takeToCorner(reader) || edges.some((words) => reader.take(...words)) || ends.some((words) => reader.take(...words)) && endTail(reader)
 }
 

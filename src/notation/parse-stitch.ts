@@ -237,12 +237,13 @@ function takeAfterName(reader: Reader, draft: Draft): void {
     draft.of = 3
   }
   if (!draft.loop) takeLoop(reader, draft)
-  if (numberAhead(reader) !== undefined && !/^(x|×|times|time|more)$/.test(reader.word(1)) && draft.count === undefined) {
+  if (numberAhead(reader) !== undefined && !/^(x|×|times|time)$/.test(reader.word(1)) && !(reader.word(1) === 'more' && /^times?$/.test(reader.word(2))) && draft.count === undefined) {
     const count = takeNumber(reader)
     if (count) {
       draft.count = count
       draft.numberLast = true
     }
+    reader.take('more')
     reader.take('st|sts|stitch|stitches')
     if (!draft.loop) takeLoop(reader, draft)
   }

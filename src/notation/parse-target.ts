@@ -170,11 +170,12 @@ function same(reader: Reader, draft: Draft): boolean {
   return true
 }
 
-const things = /^(next|foll|following|each|ea|every|first|1st|last|final|all|any|rem|remaining|center|centre|middle|other|previous|prev)$/
+const things = /^(next|foll|following|each|ea|every|first|1st|last|final|all|any|rem|remaining|further|subsequent|center|centre|middle|other|previous|prev)$/
 
 /** `next 3 dc`, `each of the next 4 sts`, `each st`, `first 2`, `last st`, `a ch-2 sp`. */
 function counted(reader: Reader, draft: Draft): boolean {
   const at = reader.at
+  if (theRest(reader, draft)) return true
   draft.walk = 'next'
   let each = false
   let named = false
@@ -185,10 +186,13 @@ function counted(reader: Reader, draft: Draft): boolean {
     // `end st`, `end ch`: the last one.
     const word = reader.word() === 'end' && /^(st|stitch|ch|chain|sc|hdc|dc|tr)$/.test(reader.word(1)) ? 'last' : reader.word()
     if (!things.test(word)) {
-      if (count === undefined && !looksLikeChainLoop(reader)) {
+      // `in each one after that`
+      if (each && word === 'one' && /^([,;.()]|after|along|to|across|around)?$/.test(reader.word(1))) reader.at += 1
+      else if (count === undefined && !looksLikeChainLoop(reader)) {
         count = takeNumber(reader)
         if (count) {
           named = true
+          reader.take('more|further')
           continue
         }
       }
@@ -209,7 +213,7 @@ function counted(reader: Reader, draft: Draft): boolean {
       first = true
     }
     if (word === 'last' || word === 'final') draft.walk = 'last'
-    if (word === 'rem' || word === 'remaining') each = true
+    if (/^(rem|remaining|further|subsequent)$/.test(word)) each = true
     if (word === 'next' || word === 'foll' || word === 'following') first = false
   }
   if (reader.take('skipped|missed')) {
@@ -248,6 +252,20 @@ function counted(reader: Reader, draft: Draft): boolean {
   if (first && count === undefined && each) draft.walk = 'each'
   if (draft.every && !count) draft.walk = 'each'
   return true
+}
+
+/** `in the rest`, `in all the others`, `in the remainder of the ch`: every place that is left. */
+function theRest(reader: Reader, draft: Draft): boolean {
+  const { at } = reader
+  if (reader.take('all?', 'of?', 'the?', 'rest|remainder|others')) {
+    const named = reader.take('of', 'the?') && !reader.take('row|rnd|round') ? takeThing(reader) : undefined
+    if (named || reader.done || /^[,;.:()]$/.test(reader.word()) || /^(row|rnd|round)$/.test(reader.word(-1))) {
+      Object.assign(draft, { walk: 'each', toEnd: true, ...(named && { thing: named }) })
+      return true
+    }
+  }
+  reader.at = at
+  return false
 }
 
 /** `in 2-ch sp`: the number belongs to the space. */

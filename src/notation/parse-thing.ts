@@ -140,8 +140,16 @@ export function gluedSpace(reader: Reader): boolean {
   return /^(sp|space|lp|loop|arch)$/.test(reader.word(2)) || reader.word(2) === '-' && spaceWords.has(reader.word(3))
 }
 
-/** Takes a stitch's name and gives its US word. Plurals are read (`dcs`). */
+/** Takes a stitch's name and gives its US word. Plurals are read (`dcs`), and a name with its short form behind it: `single crochet (sc)`. */
 export function takeStitchName(reader: Reader): string | undefined {
+  const stitch = stitchNamed(reader)
+  const { at } = reader
+  const again = stitch !== undefined && reader.take('(') && stitchNamed(reader) === stitch && reader.take(')')
+  if (!again) reader.at = at
+  return stitch
+}
+
+function stitchNamed(reader: Reader): string | undefined {
   const words: string[] = []
   for (let ahead = 0; ahead < 6; ahead += 1) {
     const token = reader.peek(ahead)

@@ -36,10 +36,11 @@ function withoutTrailing(all: Reader['all']): Reader['all'][number][] {
 const opens: Readonly<Record<string, string>> = { ')': '(', ']': '[', '}': '{', '>': '<' }
 
 const intro = String.raw`(?:(?:and|now|so) )?(?:(?:at|by) (?:the )?(?:end|this point)(?: of)?(?: the| this)?(?: (?:row|rnd|round))?(?: \d+)? ?,? ?)?`
-const has = String.raw`(?:you|we|there) (?:(?:should|will|must|now) )*(?:have|are|be)(?: now)?(?: a total of)?`
-const named = String.raw`(?:the )?(?:(?:total )?(?:stitch|st) count|total)(?: is| of)? ?:?`
+const has = String.raw`(?:(?:you|we|there) (?:(?:should|will|must|now|still) )*|(?:you|there)[’']ll (?:now |still )?|you[’']ve (?:now )?(?:got )?)(?:have|are|be)?(?: now| still)?(?: a total of)?`
+const named = String.raw`(?:the )?(?:(?:total )?(?:stitch|st) count|total)(?: is| of)? ?[:=]?|(?:sts|stitches) ?:`
+const comes = String.raw`(?:that|this|it|which) (?:(?:should|will|now) )*(?:makes?|gives?|comes? to|is|adds up to)(?: you| us)?(?: (?:with|a total of|still))*|(?:that|this|it)[’']s(?: still| now)?|(?:still|for|making|giving)(?: you)?(?: a total of)?`
 const ends = String.raw`(?:you (?:[a-z]+ )*)?(?:finish|end|end up) with(?: a total of)?`
-const lead = new RegExp(`^${intro}(?:${has}|${named}|for a total of|leaving you with|${ends})$`)
+const lead = new RegExp(`^${intro}(?:${has}|${named}|for a total of|leaving you with|${ends}|${comes})$`)
 /** `You will gain 2 dc in every row and finish with`: by how much each row changes. */
 const gains = /^you (?:will |should )?(gain|lose|add|increase by|decrease by) (\d+) (?:[a-z]+ ){0,2}(?:in|on|with|at) (?:every|each) (?:row|rnd|round) (?:and|to) (?:finish|end|end up) with(?: a total of)?$/
 
@@ -122,7 +123,8 @@ function beforeTurn(all: Reader['all'], reader: Reader): Found | undefined {
 function beforeQuiet(all: Reader['all'], reader: Reader): Found | undefined {
   const end = withoutTrailing(all).length
   for (let stop = end - 1; stop > 0; stop -= 1) {
-    if (all[stop]!.kind === 'number') return undefined
+    // `Do not fasten off after Row 17.`
+    if (all[stop]!.kind === 'number' && !/^(?:rows?|rnds?|rounds?)$/i.test(all[stop - 1]!.text)) return undefined
     if (all[stop]!.text !== '.') continue
     const items = parseItems(new Reader(all.slice(stop + 1, end), reader.vocabulary), () => false)
     if (!items.every(({ node }) => node === 'turn' || node === 'join' || node === 'aside')) return undefined
@@ -144,7 +146,7 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
       at = open
       continue
     }
-    if (!/^[=—–:;.→-]$/.test(text)) continue
+    if (!/^[=—–:;.→•·-]$/.test(text)) continue
     // Within `ch-2 sps` the hyphen touches on both sides, and so does the dash of a range (`Rep Rows 1–2`).
     const touches = kept[at - 1]!.end === kept[at]!.start
     if (touches && (text === '-' || /^[—–]$/.test(text) && kept[at - 1]!.kind === 'number' && kept[at + 1]?.kind === 'number')) continue

@@ -47,7 +47,7 @@ export function takeWhereabouts(reader: Reader): readonly string[] | undefined {
 /** An instruction that says how many it makes or where they go: nothing that follows can add to that. */
 function isWhole(item: Instruction | undefined): boolean {
   if (item?.node === 'work') return item.count !== undefined || item.target !== undefined
-  return item?.node === 'group' || item?.node === 'chain' || item?.node === 'repeat' || item?.node === 'join' || item?.node === 'start'
+  return item?.node === 'group' || item?.node === 'chain' || item?.node === 'repeat' || item?.node === 'join' || item?.node === 'start' || item?.node === 'leave'
 }
 
 function isQuiet(reader: Reader): boolean {

@@ -64,4 +64,11 @@ export const otherWords: readonly OtherWords[] = [
   { name: 'on the underside', from: under, to: 'in each of next $1 ch on underside' },
   { name: 'working along the opposite side', from: underWith, to: 'working along opposite side of foundation ch, $1 in each of next $2 ch' },
   { name: 'working in what loops remain', from: underWith, to: 'working in remaining loops of foundation ch, $1 in each of next $2 ch' },
+  { name: 'into the base of the chain', from: underWith, to: 'working into base of foundation ch, $1 in each of next $2 ch' },
+  { name: 'the chain edge', from: underWith, to: 'along the chain edge $1 in each of next $2 ch' },
+  { name: 'headed by the foundation', from: underWith, to: 'foundation: $1 in each of next $2 ch' },
+  { name: 'headed by the bottom', from: underWith, to: 'bottom: $1 in each of next $2 ch' },
+  { name: 'what is held for later', from: left, to: 'hold $1 $2 for later' },
+  { name: 'the final ones, for a step', from: new RegExp(left.source.replace('(last|rem)', 'last'), 'g'), to: 'leave final $1 unworked for the step' },
+  { name: 'stopped before them', from: new RegExp(left.source.replace('(last|rem)', 'last'), 'g'), to: 'stop before the last $1' },
 ]

@@ -2,12 +2,13 @@ import { describe, expect, test } from 'vitest'
 import { workRows, type Worked } from '../support/work-rows.ts'
 import type { BaseRow } from './base-row.ts'
 import { flatRows } from './flat-rows.ts'
+import { plainTalk } from './plain-talk.ts'
 import { rounds } from './rounds.ts'
 import { shapedRows } from './shaped-rows.ts'
 import { texturedRows } from './textured-rows.ts'
 import { ukRows } from './uk-rows.ts'
 
-const all: readonly BaseRow[] = [...flatRows, ...shapedRows, ...texturedRows, ...rounds, ...ukRows]
+const all: readonly BaseRow[] = [...flatRows, ...shapedRows, ...texturedRows, ...rounds, ...ukRows, ...plainTalk]
 
 function worked({ on = '', before = [] }: BaseRow, wording: string, total: number): Worked {
   return workRows([...before, wording.replace('@', `${total}`)].join('\n'), on)
