@@ -38,7 +38,7 @@ export function heldEdge(items: readonly Instruction[], round: boolean, held: re
   const run = choose(held, ofHeld.map(({ target }) => target), piece)
   if (!run) return undefined
   const working = named.filter((name) => name.working)
-  const onChain = ({ target }: Named): boolean => target.thing?.kind === 'chain' || target.walk === 'edge'
+  const onChain = ({ target }: Named): boolean => target.thing?.kind === 'chain' || target.walk === 'edge' && target.ofRow === undefined
   const chains = working.filter(onChain)
   if (chains.length === 0) return { places: run.places, round, chain: false, held: run }
   const first = chains[0]!.target.count

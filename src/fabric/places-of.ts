@@ -84,7 +84,7 @@ function overBridge(walk: Walk, { count }: Target, span: Span, work: WorkInto): 
 /** Stitches that waited, and the chain over them, are an edge like others, in which a chain is told from a stitch. */
 function ofHeld(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {
   // `1 sc in the gap at the corner`, `sc in the side of the row`: beside the stitches that waited lies no place of its own.
-  if (target.walk === 'next' && (target.thing?.kind === 'gap' || target.thing?.kind === 'row-end' || target.thing?.where === 'corner')) return work(Math.max(0, walk.last))
+  if (target.walk === 'edge' && target.ofRow !== undefined || target.walk === 'next' && (target.thing?.kind === 'gap' || target.thing?.kind === 'row-end' || target.thing?.where === 'corner')) return work(Math.max(0, walk.last))
   if (target.walk === 'same' && walk.last >= 0) return same(walk, span, work)
   const { ofRow: _, held: __, edge: ___, ...plain } = target
   const count = target.count ? inSize(target.count, walk.setting.size) : 1

@@ -37,7 +37,7 @@ const bare = new RegExp(String.raw`^(\d{1,5})(?:${dash}(\d{1,5}))?\s*(?:[.:)]\s+
 const more = new RegExp(String.raw`^(?:(?:\s*(?:,|and|&)+\s*)(?:${rowWord}|r)?\s*(\d{1,5})(?=\s*(?:,|and\b|&|:|[(.[]|-|–|—))|${dash}(?:${rowWord}|r)?\s*(\d{1,5})(?!\d))`, 'iu')
 const named = new RegExp(String.raw`^((?:next|last|first|inc|increase|dec|decrease|set-?\s?up|setup|foundation|base|joining|edging|border|final|beginning|starting|divide|dividing|rib|ribbing|eyelet|buttonhole|mesh|shell|work(?:ing)?|short)\b[\p{L}’' -]{0,24}?)?\s*(?:(\d{1,4}(?:\s*\([\d, -]+\))?)\s+)?(${rowWord}|chain|ring)\s*(?=[:(.]|\s*\()`, 'iu')
 const plain = /^((?:foundation|base|set-?up|start|beginning|ring|divide|foundation ch(?:ain)?|[A-Z][\p{L}’']{2,}(?: [\p{L}\d’']+){0,3}))\s*:\s+/u
-const dashed = /^(foundation(?: ch(?:ain)?)?|base|set-?up|start|beginning)\s+[-–—]\s+/iu
+const dashed = /^(foundation(?: ch(?:ain)?)?|base|set-?up|start|beginning)(?:\s+[-–—]|\.)\s+/iu
 const notLabels = /^(note|notes|with|working|work|along|in|into|repeat|rep|join|turn|ch|chain|skip|sk|miss|sc|dc|hdc|tr|sl|fasten|next|then|do|end|inc|dec|over|on|make|size|sizes|now)\b/i
 
 /**

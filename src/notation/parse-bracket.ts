@@ -75,8 +75,12 @@ function inside(reader: Reader, end: number): readonly Instruction[] {
 /** What follows the bracket says what it is. */
 function after(reader: Reader, items: readonly Instruction[], unit: Repeat['unit'], start: number): Instruction {
   const at = reader.at
-  reader.take(',', 'rep|repeat') && (reader.at -= 1)
+  if (reader.take(',|-|–|—')) {
+    const said = /^(rep|repeat|work|do)$/.test(reader.word()) || numberAhead(reader) !== undefined && /^times$/.test(reader.word(1))
+    if (!said) reader.at = at
+  }
   const times = takeTimes(reader)
+  if (!times) reader.at = at
   if (times) {
     // `(…) 6 times in ring`, `(…) twice in next sp`: repeated, and all of it in one place.
     const target = /^(in|into)$/.test(reader.word()) ? takeTarget(reader) : undefined

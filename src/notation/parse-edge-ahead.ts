@@ -40,7 +40,7 @@ function atEnd(reader: Reader): boolean {
   // `along the bottom 3 sc in first ch`, `working up the front edge sc in end of Row 1`
   const stitch = numberAhead(reader) === undefined ? 0 : 1
   if (reader.vocabulary.stitchAt([reader.word(stitch)]) && /^(in|into)$/.test(reader.word(stitch + 1))) return true
-  const worked = numberAhead(reader, 1) !== undefined || reader.word(1) === '(' || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined
+  const worked = numberAhead(reader, 1) !== undefined || /^[([]$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined
   return /^(work|working|make|with)$/.test(reader.word()) && worked && reader.take('work|working|make|with')
 }
 

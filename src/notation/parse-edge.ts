@@ -54,8 +54,8 @@ export function toCorner(reader: Reader): void {
   reader.take('to', 'the?', 'next|opposite|other|top|bottom|upper|lower?', 'corner|corners') || reader.take('to', 'the?', 'top|bottom', 'edge?')
 }
 
-const edgeWord = /^(steps|step|each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|end|all|four|neck|neckline|armhole|front|back|center|centre|foundation|-)$/
-const edgeNoun = /^(steps|step|side|sides|edge|edges|bottom|top|neck|neckline|armhole)$/
+const edgeWord = /^(steps|step|each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|end|all|four|neck|neckline|armhole|front|back|center|centre|foundation|remaining|last|sloping|slanting|slanted|curved|stepped|slope|stair|stairs|staircase|diagonal|-)$/
+const edgeNoun = /^(steps|step|stair|stairs|staircase|slope|diagonal|side|sides|edge|edges|bottom|top|neck|neckline|armhole)$/
 const pieceWord = 'piece|work|blanket|panel|rows|row|square|rectangle|scarf|front|back|body|strip|cloth|mat|rug|motif|half|shawl|cowl|runner|afghan|edge'
 
 /** Takes `the left side`, `short edge`, `bottom`, `the entire piece`; not `side sp`, `top of ch-3`. */
@@ -79,8 +79,8 @@ export function takeEdgeName(reader: Reader): EdgeName | undefined {
   if (words.some((word) => /^(bottom|lower|foundation)$/.test(word))) return 'underside'
   if (words.some((word) => /^(top|upper)$/.test(word))) return 'top'
   if (words.some((word) => /^(outer|outside|entire|whole|all|edges|sides)$/.test(word)) && !words.includes('each')) return 'all'
-  if (words.some((word) => /^(side|left|right|step|steps)$/.test(word))) return 'side'
-  return words.some((word) => /^(short|long|shorter|longer|next|other|second|third|fourth|opposite)$/.test(word)) ? 'next' : 'any'
+  if (words.some((word) => /^(side|left|right|step|steps|stair|stairs|staircase|slope|sloping|slanting|slanted|diagonal)$/.test(word))) return 'side'
+  return words.some((word) => /^(short|long|shorter|longer|next|other|remaining|last|second|third|fourth|opposite)$/.test(word)) ? 'next' : 'any'
 }
 
 /** `down side of bib`, `along edge of the flap`: whatever the piece is called. */
@@ -150,13 +150,13 @@ function underside(reader: Reader, start: number): Target | undefined {
   return { walk: count ? 'next' : 'each', ...(count ? { count } : { edge: 'underside' }), thing: { kind: 'chain' }, ...held, ...(ofRow !== undefined && { ofRow }), ...(toEnd && { toEnd }), start, end: reader.end }
 }
 
-/** `in end of Row 2`, `at the right-hand end of Row 2`: one end of one row. */
+/** `in end of Row 2`, `in the other row-end of Row 7`, `at the right-hand end of Row 2`: one end of one row. */
 function endOfRow(reader: Reader, start: number): Target | undefined {
   const { at } = reader
-  if (reader.take('in|into|at|to', 'the|a?')) {
+  if (reader.take('in|into|at|to', 'the|a?', 'other|opposite|same|second?')) {
     const left = reader.take('left', '-?', 'hand?')
     const right = !left && reader.take('right', '-?', 'hand?')
-    const ofRow = takeRowNamed(reader, 'end|side|edge', 'of', 'the?')
+    const ofRow = takeRowNamed(reader, 'end|side|edge', 'of', 'the?') ?? takeRowNamed(reader, 'row', '-?', 'end|edge|side', 'of|at|on', 'the?')
     if (ofRow !== undefined) {
       return { walk: 'edge', ofRow, ...((left || right) && { hand: left ? 'left' as const : 'right' as const }), start, end: reader.end }
     }

@@ -59,11 +59,21 @@ function joinTail(reader: Reader) {
   reader.take('with|using|by', 'a|an?', 'sl|ss|slst|standing?', '-?', 'st?')
   reader.take('yarn')
   if (/^(at|to|in|on)$/.test(reader.word()) && cornerInWords(reader)) return undefined
+  const whereFirst = whereThenPlace(reader)
   const target = takeTarget(reader)
-  const where = target && takeWhereabouts(reader)
+  const where = whereFirst ?? (target && takeWhereabouts(reader))
   // `in the end of Row 1 at the right-hand edge`
   const hand = target?.walk === 'edge' && target.ofRow !== undefined ? where?.find((word) => word === 'left' || word === 'right') : undefined
   return target && hand ? { ...target, hand: hand as 'left' | 'right' } : target
+}
+
+/** `at the right-hand edge of the foundation, in the end of Row 1`: the place behind the words that tell where it lies. Takes and gives those words. */
+function whereThenPlace(reader: Reader): readonly string[] | undefined {
+  const { at } = reader
+  const where = takeWhereabouts(reader)
+  if (where && reader.take(',', 'that?', 'is?') && /^(in|into|to|with)$/.test(reader.word())) return where
+  reader.at = at
+  return undefined
 }
 
 /** `at right-hand corner`, `in top left corner`, `at beginning of edge`: where on the edge, in words that name no stitch. */

@@ -15,7 +15,7 @@ const asides: readonly (readonly string[])[] = [
   ['insert'], ['do', 'not', 'join|fasten|cut|tighten|stuff|stretch'], ['note'], ['see'], ['mark'], ['marking'], ['continue', 'in|with|as'], ['being|taking|bringing|matching|lining'], ['pull'], ['draw'],
   ['attach'], ['right|wrong', 'side|sides'], ['rs|ws'], ['keeping'], ['corner', 'made'], ['made'], ['shell', 'made'], ['first|second|third|last|next', 'tile|block|shell|corner|picot|petal', 'made'], ['picot', 'made'], ['as', 'before'], ['beg|beginning', 'of'],
   ['this'], ['the', 'first'], ['here'], ['the?', 'hook|yarn', 'is|stands|lies|ends|will|should'], ['first', 'rnd|round|row', 'made'], ['invisible', 'join'], ['to', 'form|make|complete|close', 'the|a?', 'last|first|final?', 'loop|lp|sp|space|arch|round|rnd'], ['end', 'of'], ['end', 'off'], ['tie'], ['turn'], ['bring'], ['working|work', 'the', 'first', 'st|stitch|sc|dc|tr|hdc|htr', 'of', 'this|each|every'], ['still'], ['the', 'very?', 'last|first', 'sl', 'st', 'lands|goes|falls|will|is'], ['rotate'],
-  ['adjust'], ['tighten'], ['hold'], ['holding'], ['laying'], ['for', 'the|a|left|right|first|second|each|front|back|thumb|sleeve|sleeves|body|neck|neckline|armhole|armholes'], ['take'], ['put'], ['sew'], ['thread'], ['leave'], ['leaving'], ['to', 'turn'], ['count', 'your'],
+  ['adjust'], ['tighten'], ['hold'], ['holding'], ['laying'], ['with?', 'the', 'last|final', 'one|of|going|falling|landing|being|worked'], ['for', 'the|a|left|right|first|second|each|front|back|thumb|sleeve|sleeves|body|neck|neckline|armhole|armholes'], ['take|grab|get|fetch'], ['put'], ['sew'], ['thread'], ['leave'], ['leaving'], ['to', 'turn'], ['count', 'your'],
   ['when'], ['if'], ['make', 'sure'], ['repeat', 'marker'], ['instead', 'of'], ['spiral'], ['in', 'a', 'spiral'], ['in', 'rounds|rows|spirals'], ['work', 'in', 'rounds|rows|spiral|a|continuous'],
   ['continuous'], ['the', 'skipped'], ['turning', 'ch'], ['and', 'turn'], ['so?', 'that'], ['ready'], ['remember'], ['you', 'should|will|have'], ['it'], ['colour|color'], ['yarn'], ['now', 'on'], ['wrap'], ['from', 'here|now'], ['always'],
   ['try|trying', 'on|it|the'], ['surface'], ['along', 'row|rnd|round'], ['both', 'fronts|sides|pieces|halves'], ['working', 'both'], ['slide'], ['add', 'a?', 'bead|sequin'], ['return', 'pass'], ['work', 'return'], ['working', 'the?', 'last'], ['working', 'loosely|tightly|over|behind|from|in', 'rounds|rows|the|front|a?'], ['from', 'left|right'],
@@ -40,7 +40,7 @@ export function parseLoose(reader: Reader): readonly Instruction[] {
     toClauseEnd(reader)
     return [{ node: 'unreadable', why: 'cannot', reason: undecided, ...(byLength && { byLength }), start, end: reader.end }]
   }
-  if (atEndOfRows(reader)) return [{ node: 'aside', start, end: reader.end }]
+  if (reader.take('slip', '-?', 'knot', 'on|onto?', 'the?', 'hook?') || atEndOfRows(reader)) return [{ node: 'aside', start, end: reader.end }]
   const yarn = colourMark(reader)
   if (yarn !== undefined) return [{ node: 'aside', yarn, start, end: reader.end }]
   for (const words of asides) {
@@ -92,7 +92,7 @@ function aside(reader: Reader, words: readonly string[], start: number): readonl
   const mayWork = naming || /^(begin|commence|start|now|working|bring|bringing|hold|holding|flatten\|fold\|press\|pinch|rotate)$/.test(words[0] ?? '') && words.at(-1) !== 'last'
   // `place 3 dc in next st`: whatever word stands before them, they are worked.
   const from = /^(count|mark|marking|pm|sm|rm|remove|move|if|when)$/.test(words[0] ?? '') || words.at(-1) === 'last' ? -1 : reader.at
-  while (!reader.done && !/^[,;.()[\]{}:*]$/.test(reader.word()) && !((mayWork || reader.at === from) && stitchesStart(reader)) && !(reader.word() === 'ch' && reader.peek(1)?.kind === 'number') && !(mayWork && reader.peek()?.kind === 'number' && /^(ch|chs|chain|chains)$/.test(reader.word(1)))) {
+  while (!reader.done && !/^[,;.()[\]{}:*]$/.test(reader.word()) && !((mayWork || reader.at === from) && stitchesStart(reader)) && !(/^(ch|chain)$/.test(reader.word()) && (numberAhead(reader, 1) ?? (reader.word(1) === 'of' ? numberAhead(reader, 2) : undefined)) !== undefined) && !(mayWork && reader.peek()?.kind === 'number' && /^(ch|chs|chain|chains)$/.test(reader.word(1)))) {
     const text = reader.peek()?.text ?? ''
     if (naming && isYarn(reader, text)) yarn = text
     reader.at += 1

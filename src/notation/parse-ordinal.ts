@@ -1,16 +1,15 @@
+import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takeRowOf, type Draft } from './parse-tail.ts'
 import { chainWords, takeStitchName, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 
-const ordinalWords: Readonly<Record<string, number>> = { second: 2, third: 3, fourth: 4, fifth: 5, sixth: 6, seventh: 7, eighth: 8 }
-
 /** `2nd ch from hook`, `3rd ch of beg ch-5`, `2nd st`. */
 export function ordinal(reader: Reader, draft: Draft): boolean {
   const at = reader.at
   const token = reader.peek()
-  const value = token?.kind === 'ordinal' ? token.value : ordinalWords[reader.word()]
+  const value = token?.kind === 'ordinal' ? token.value : ordinals[reader.word()]
   if (!token || value === undefined) return false
   reader.at += 1
   const num = { values: [value], start: token.start, end: token.end }

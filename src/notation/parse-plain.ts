@@ -170,6 +170,13 @@ function chain(reader: Reader, before: readonly Instruction[]): readonly Instruc
   // `in each dc and ch around`: the chain is a place, and no instruction.
   const last = before.at(-1)
   if (reader.word(-1) === 'and' && last?.node === 'work' && last.target?.walk === 'each' && /^(around|across)$/.test(reader.word(1))) return undefined
+  const { at: named } = reader
+  // `a foundation chain of 21`, `cast on 21 ch`
+  if (reader.take('a?', 'foundation|starting|beginning|base?', 'ch|chain', 'of')) reader.at -= 2
+  else {
+    reader.at = named
+    reader.take('cast', 'on')
+  }
   const first = numberAhead(reader) !== undefined && !reader.vocabulary.stitchAt([reader.word(1)]) ? takeNumber(reader) : undefined
   if (!reader.take('ch|chs|chain|chains') || reader.word() === '-' && numberAhead(reader, 1) === undefined) {
     reader.at = at
@@ -180,11 +187,14 @@ function chain(reader: Reader, before: readonly Instruction[]): readonly Instruc
     return undefined
   }
   reader.take('-')
+  if (numberAhead(reader, 1) !== undefined) reader.take('of')
   const count = first ?? takeNumber(reader) ?? { values: [1], start: reader.end, end: reader.end }
   if (/^(sp|sps|lp|lps|space|spaces|loop)$/.test(reader.word())) {
     reader.at = at
     return undefined
   }
+  // `21 chain stitches`, `a chain of 21 sts`, `a chain 21 stitches long`
+  if (reader.all[at]?.kind !== 'word' || begins(before)) reader.take('sts|stitches|ch|chains', 'long?')
   reader.take('loosely|tightly')
   reader.take('for', 'turning|beg|foundation', 'ch?')
   if (reader.take('to', 'close|complete|finish|lock|secure')) {

@@ -17,6 +17,14 @@ export function takeRows(reader: Reader): Num | undefined {
   return undefined
 }
 
+/** `in each row-end`, `into the end of every row` */
+function inEachEnd(reader: Reader): Num | undefined {
+  const { at, start } = reader
+  if (reader.take('in|into|for', 'the?', 'end|side', 'of', 'each|every', 'row') || reader.take('in|into|for', 'each|every', 'row', '-?', 'end?')) return { values: [1], start, end: reader.end }
+  reader.at = at
+  return undefined
+}
+
 /** Takes what may be said of an edge behind it: `, working 3 sc for every 2 rows`, `at a rate of 2 sc per row`, `(3 sts for every 2 rows)`. */
 export function takeRate(reader: Reader): Rate | undefined {
   const { at } = reader
@@ -25,8 +33,9 @@ export function takeRate(reader: Reader): Rate | undefined {
   reader.take('working|work|making|placing|picking|pick', 'up?') || reader.take('at', 'a|the', 'rate', 'of') || reader.take('at', 'a|the', 'ratio', 'of')
   const about = reader.take('about|approximately|approx|roughly')
   const stitches = takeNumber(reader)
-  if (stitches) reader.take('sc|dc|hdc|tr|st|sts|stitch|stitches')
-  const rows = stitches && takeRows(reader)
+  const named = stitches && reader.take('sc|dc|hdc|tr|st|sts|stitch|stitches')
+  // `, one in each row-end`: without a stitch of its own it speaks of those before.
+  const rows = stitches && (takeRows(reader) ?? (named ? undefined : inEachEnd(reader)))
   if (!rows || bracket && !reader.take(')')) {
     reader.at = at
     return undefined

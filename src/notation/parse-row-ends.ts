@@ -67,6 +67,8 @@ function endsOfRows(reader: Reader): Named | undefined {
   const { at } = reader
   reader.take('the|both')
   if (reader.take('end|ends|edge|side|sides', 'of')) {
+    const range = rowsFromTo(reader)
+    if (range) return range
     const how = counted(reader)
     const first = rowsNamed(reader, how)
     if (first) {
@@ -77,6 +79,23 @@ function endsOfRows(reader: Reader): Named | undefined {
       const each = how.each || more?.kind !== undefined
       const count = more?.kind ? undefined : (how.count ?? (!how.each && first.one ? { values: [1], start: reader.end, end: reader.end } : undefined))
       return { each, ...(count && { count }), ...(rows && { rows }) }
+    }
+  }
+  reader.at = at
+  return undefined
+}
+
+/** `the ends of Rows 6 to 1` */
+function rowsFromTo(reader: Reader): Named | undefined {
+  const { at, start } = reader
+  const first = reader.take('rows|rnds') ? numberAhead(reader) : undefined
+  if (first !== undefined) {
+    reader.at += 1
+    reader.take('down|up')
+    const last = reader.take('-|–|to|through|and') ? numberAhead(reader) : undefined
+    if (last !== undefined) {
+      reader.at += 1
+      return { each: true, count: { values: [Math.abs(last - first) + 1], start, end: reader.end } }
     }
   }
   reader.at = at

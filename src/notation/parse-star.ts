@@ -78,14 +78,15 @@ function repeatsFrom(reader: Reader): boolean {
 /** Takes `rep from *`, `repeat from * to **`, `rep between * and *`; gives the marks that it names. */
 function takeRepeatFrom(reader: Reader): { readonly from: string; readonly to?: string } | undefined {
   const at = reader.at
-  if (reader.take('rep|repeat|repeating|reps', 'the?', 'instructions|pattern?', 'from|between?', 'first|the?')) {
+  const plainly = leadsBack(reader)
+  if (plainly !== undefined) {
     const from = reader.peek()
     if (from?.kind === 'mark') {
       reader.at += 1
       reader.take('s|’s|\'s')
       if (reader.take('to|and|through|until|-|–|—|…', 'second|next?')) {
         const to = reader.peek()
-        if (to?.kind === 'mark') {
+        if (to?.kind === 'mark' && plainly) {
           reader.at += 1
           return { from: from.text, to: to.text }
         }
@@ -96,6 +97,14 @@ function takeRepeatFrom(reader: Reader): { readonly from: string; readonly to?: 
   }
   reader.at = at
   return undefined
+}
+
+/** `rep from`, `work from`, `go back to`, `from`: whether the word to repeat is among them, without which `from * to **` is a part of a pass. */
+function leadsBack(reader: Reader): boolean | undefined {
+  reader.take('keep|keep', 'on?')
+  if (reader.take('rep|repeat|repeating|reps', 'the?', 'instructions|pattern?', 'from|between?', 'first|the?')) return true
+  if (reader.take('go|going', 'back', 'to', 'the?') || reader.take('return|returning', 'to', 'the?')) return false
+  return reader.take('work|working|do|continue|continuing|again?', 'this|again?', 'from', 'first|the?') ? false : undefined
 }
 
 /** Whether a mark that stands inside a repeat is repeated from later, and so begins a repeat of its own. */

@@ -39,8 +39,7 @@ export function takeTail(reader: Reader, draft: Draft): void {
     const opening = takeOpening(reader)
     if (opening) draft.held = opening
   }
-  // `loop just formed`, `sc just made`: the last one.
-  reader.take('you?', 'just?', 'formed|completed')
+  takeMade(reader, draft)
   if (draft.loop === undefined) takeLoop(reader, draft)
   takeRowOf(reader, draft)
   takeOfStep(reader)
@@ -67,6 +66,20 @@ export function takeTail(reader: Reader, draft: Draft): void {
   takeReach(reader, draft)
   if (draft.walk === 'next' && draft.thing && draft.toEnd && !draft.count) draft.walk = 'each'
   if (takeBelow(reader)) draft.walk = 'below'
+}
+
+/** `loop just formed`, `last st that you made in Row 12`: the one at which the hook stands. */
+function takeMade(reader: Reader, draft: Draft): void {
+  const { at } = reader
+  const made = reader.word(-1) === 'made' || reader.take('that|which?', 'you|we|was?', 'just?', 'formed|completed|made|worked|finished')
+  if (!made || /^(so|in)$/.test(reader.word()) && reader.word(1) === 'far') {
+    reader.at = at
+    return
+  }
+  if (draft.walk !== 'last' && draft.walk !== 'first' || draft.count && draft.count.values[0] !== 1) return
+  takeRowNamed(reader, 'in|on|of|at|for') ?? reader.take('in|on|of', 'the?', 'last|previous|prev|row', 'row|rnd|round?')
+  // After a turn it is the first one of the edge.
+  if (draft.walk === 'last') draft.walk = 'next'
 }
 
 /** `dc in each st to top of turning ch`: the chain, which is a stitch, is kept back. */

@@ -1,7 +1,7 @@
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import { takeKeepBack, takeToEnd } from './parse-reach.ts'
 import type { Reader } from './reader.ts'
-import type { Times } from './syntax.ts'
+import type { Num, Times } from './syntax.ts'
 import { takeUpTo } from './up-to.ts'
 
 /**
@@ -11,14 +11,33 @@ import { takeUpTo } from './up-to.ts'
  */
 export function takeTimes(reader: Reader, meaning: 'in-all' | 'either' = 'in-all'): Times | undefined {
   const at = reader.at
-  const repeated = reader.take('rep|repeat|repeated|work|worked')
+  const repeated = reader.take('rep|repeat|repeated|work|worked|do', 'this|that|these|it?')
   reader.take('a', 'total', 'of')
   const times = countTimes(reader, meaning) ?? reach(reader)
   if (times) {
-    const all = reader.take('in', 'all') || reader.take('in', 'total') || reader.take('total')
+    const told = times.kind === 'to-end' && !times.until ? countBehind(reader) : undefined
+    if (told) return { kind: 'in-all', count: told }
+    const all = inAll(reader)
     return all && times.kind === 'either' ? { ...times, kind: 'in-all' } : times
   }
   if (repeated && (reader.done || /^[,.;)\]([{]$/.test(reader.word()))) return { kind: 'to-end' }
+  reader.at = at
+  return undefined
+}
+
+const inAll = (reader: Reader): boolean => reader.take('in', 'all|total') || reader.take('total|altogether|over')
+
+/** `all the way round, so 20 times in all`, `around (20 times)`: the number of the repeats is said beside the way. */
+function countBehind(reader: Reader): Num | undefined {
+  const { at } = reader
+  const bracket = reader.take('(')
+  if (!bracket) reader.take(',|;|-|–|—')
+  reader.take('so|making|that|or|i', 'is|.?', 'e?', '.?')
+  const count = takeNumber(reader)
+  if (count && reader.take('times|repeats|reps')) {
+    inAll(reader)
+    if (bracket ? reader.take(')') : reader.done || /^[,;.)\]]$/.test(reader.word())) return count
+  }
   reader.at = at
   return undefined
 }

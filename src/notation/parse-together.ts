@@ -21,7 +21,7 @@ export function takeTogether(reader: Reader, draft: Draft): void {
     return
   }
   reader.take('over|in?', 'the?')
-  const which = reader.take('next|foll|following') ? 'next' : reader.take('first') ? 'first' : reader.take('last') ? 'last' : undefined
+  const which = reader.take('next|foll|following|those|these') ? 'next' : reader.take('first') ? 'first' : reader.take('last|final|remaining|rem') ? 'last' : undefined
   const start = reader.start
   const legs = takeNumber(reader)
   if (legs && legs.values.length === 1) {

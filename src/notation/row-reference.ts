@@ -1,4 +1,5 @@
 import { takePieceName } from './parse-piece-name.ts'
+import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import type { Schedule } from './parse-schedule.ts'
 import type { Reader } from './reader.ts'
@@ -55,9 +56,9 @@ function even(reader: Reader, start: number): RowReference | undefined {
 }
 
 function pointing(reader: Reader, start: number): RowReference | undefined {
-  reader.take('work|worked|make', 'same|as') && (reader.at -= 1)
-  const lead = reader.take('rep|repeat|repeating') ? 'rep' : reader.take('same|work|worked?', 'as|like', 'for?') ? 'as' : reader.take('as|like') ? 'as' : reader.take('work') ? 'work' : undefined
-  if (!lead) return undefined
+  const rows = moreRows(reader)
+  const lead = takeLead(reader)
+  if (!lead || rows && lead !== 'as') return undefined
   reader.take('for')
   const colon = reader.take('the')
   if (reader.take('last|previous|prev|preceding')) {
@@ -68,6 +69,7 @@ function pointing(reader: Reader, start: number): RowReference | undefined {
   }
   const blocks = takeBlocks(reader) ?? (lead === 'rep' ? takeBareRows(reader) : undefined)
   if (blocks && reader.word() === 'of') return ofPiece(reader, blocks, start)
+  if (blocks && rows) return { kind: 'copy', blocks: blocks.map((block) => ({ ...block, times: rows, more: true })), start, end: reader.end }
   if (blocks) {
     const until = takeUntil(reader)
     const chains = takeChains(reader)
@@ -75,6 +77,34 @@ function pointing(reader: Reader, start: number): RowReference | undefined {
     return { kind: 'copy', blocks, ...(until !== undefined && { until }), ...(chains.length > 0 && { chains }), ...(endsOn && { endsOn }), start, end: reader.end }
   }
   return lead === 'as' || lead === 'rep' && colon || pieceAhead(reader) ? piece(reader, start) : undefined
+}
+
+/** `Rep`, `Do`, `As`, `Work as given for`, `Same again as`, `In the same way as`: how the rows are pointed at. */
+function takeLead(reader: Reader): 'rep' | 'as' | 'work' | undefined {
+  if (reader.take('keep|continue|go?', 'on?', 'rep|repeat|repeating')) return 'rep'
+  const { at } = reader
+  reader.take('work|worked|working|make|do|continue|carry', 'on?')
+  reader.take('in')
+  reader.take('the')
+  reader.take('exactly|just')
+  reader.take('same', 'way|manner|again?')
+  if (reader.take('as|like', 'given|told|set|shown|described|worked|written|per?')) {
+    reader.take('for|in|on|at|of')
+    return 'as'
+  }
+  reader.at = at
+  return reader.take('work|do|follow|following|copy') ? 'work' : undefined
+}
+
+/** `Work another four rows like Row 2`: how many. */
+function moreRows(reader: Reader): Num | undefined {
+  const { at } = reader
+  reader.take('work|do|make')
+  const another = reader.take('another')
+  const count = takeNumber(reader)
+  if (count && (reader.take('more|further') || another) && reader.take(rowWords)) return count
+  reader.at = at
+  return undefined
 }
 
 /** `Rep Leg 1`, `Work as for Leg 1`: a piece of the pattern by its name. */
@@ -140,14 +170,17 @@ function takeBlocks(reader: Reader): readonly Block[] | undefined {
 
 /** `Rows 3 and 4`, `Rows 3–6`, `Row 3`, `Rows 2, 3 and 4`, `3rd row`. */
 function takeRows(reader: Reader): readonly number[] | undefined {
-  if (reader.peek()?.kind === 'ordinal') {
-    const values: number[] = []
-    for (let token = reader.peek(); token?.kind === 'ordinal'; token = reader.peek()) {
-      values.push(token.value ?? 0)
-      reader.at += 1
-      reader.take(',|and|&', 'and?', 'the?')
-    }
-    return reader.take(rowWords) ? values : undefined
+  const { at: first } = reader
+  const values: number[] = []
+  for (let value = ordinalAhead(reader); value !== undefined; value = ordinalAhead(reader)) {
+    values.push(value)
+    reader.at += 1
+    reader.take(',|and|&', 'and?', 'the?')
+  }
+  if (values.length > 0) {
+    if (reader.take(rowWords)) return values
+    reader.at = first
+    return undefined
   }
   if (!reader.take(rowWords)) return undefined
   const rows: number[] = []
@@ -170,12 +203,18 @@ function takeRows(reader: Reader): readonly number[] | undefined {
     }
     const at = reader.at
     if (!reader.take(',|and|&', 'and?', `${rowWords}?`)) break
-    if (numberAhead(reader) === undefined) {
+    // `Row 2, four more times`
+    if (numberAhead(reader) === undefined || /^(more|further|times)$/.test(reader.word(1))) {
       reader.at = at
       break
     }
   }
   return rows.length > 0 ? rows : undefined
+}
+
+/** `3rd`, `third` */
+function ordinalAhead(reader: Reader): number | undefined {
+  return reader.peek()?.kind === 'ordinal' ? (reader.peek()?.value ?? 0) : ordinals[reader.word()]
 }
 
 /** `Row 2 - 30 dc`: the number after the dash is a total. */
