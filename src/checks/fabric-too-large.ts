@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
-import { mostStitches } from '../fabric/walk.ts'
+import { mostStitches } from '../fabric/limits.ts'
 import type { PieceFacts } from './facts.ts'
 
 /** Two million stitches are more than anybody crochets; a number with a digit too many is likelier. */

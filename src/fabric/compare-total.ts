@@ -1,5 +1,5 @@
 import { inSize, type Num } from '../notation/syntax.ts'
-import type { Total } from '../notation/written-count.ts'
+import { joinedCorner, type Total } from '../notation/written-count.ts'
 import type { Lexicon } from './lexicon.ts'
 import type { Says } from './worked-row.ts'
 
@@ -21,6 +21,8 @@ export interface Made {
   readonly tiles: number
   /** Stitches by kind that stand alone in their place: beside `6 V-sts` they are counted so. */
   readonly loose: Readonly<Record<string, number>>
+  /** Of the spaces those that were joined to a motif beside it, and how many of these are its corners. */
+  readonly joined?: { readonly spaces: Readonly<Record<string, number>>; readonly corners: number }
 }
 
 export interface Comparison {
@@ -136,9 +138,12 @@ function colourSlip({ colours }: Says, made: Made): KindSlip | undefined {
 function spaceSlip(space: string, says: number, made: Made): KindSlip | undefined {
   // `20 lps` are the loops of a Tunisian or broomstick row, which stand on the hook and are its stitches.
   if (space === 'any' && sum(made.spaces) === 0 && (made.kinds['lp'] ?? made.kinds['tss']) !== undefined) return says === made.stitches ? undefined : { name: 'lp', says, makes: made.stitches, sort: 'group' }
+  if (space === joinedCorner) return made.joined?.corners === says ? undefined : { name: space, says, makes: made.joined?.corners ?? 0, sort: 'space' }
   // `8 sc, 6 ch`: the chains that the next row is worked into are counted apart where the total counts chains.
   const makes = space === 'chains' ? made.chains + (made.endChains ?? 0) : space === 'any' ? sum(made.spaces) : (made.spaces[space] ?? 0)
-  return makes === says ? undefined : { name: space, says, makes, sort: 'space' }
+  // A space that was joined is told apart, or with the others.
+  const free = makes - (made.joined?.spaces[space] ?? 0)
+  return makes === says || free === says ? undefined : { name: space, says, makes, sort: 'space' }
 }
 
 function sum(counts: Readonly<Record<string, number>>): number {
@@ -165,6 +170,7 @@ export function saysOf(totals: readonly Total[], size: number): Says | undefined
       spaces[name] = (spaces[name] ?? 0) + inSize(part.count, size)
     }
     for (const part of total.colours ?? []) colours[part.yarn] = (colours[part.yarn] ?? 0) + inSize(part.count, size)
+    for (const part of total.groups) if (part.name === joinedCorner) spaces[joinedCorner] = inSize(part.count, size)
     for (const part of total.groups) if (/^(sh|tile|square)$/.test(part.name)) kinds[part.name] = inSize(part.count, size)
   }
   const coloured = Object.values(colours)

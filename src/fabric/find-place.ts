@@ -4,7 +4,8 @@ import type { Walk } from './walk.ts'
 
 /** Whether a place is what a row names. `st` is any stitch; `dc` is a dc or a stitch counted among them. */
 export function isThing(walk: Walk, place: Place, thing: Thing | undefined): boolean {
-  if (!thing || thing.kind === 'any') return isStitch(place)
+  if (!thing) return isStitch(place)
+  if (thing.kind === 'join') return place.kind === 'join' || isStitch(place) && !corners(walk.edge).joins
   if (thing.kind === 'stitch') return thing.where === 'corner' ? isCornerStitch(walk, place) : thing.ofGroup ? isInGroup(walk, place, thing.ofGroup) : isNamed(walk, place, thing.stitch)
   if (thing.kind === 'chain') return place.kind === 'ch' || place.kind === 'space'
   if (thing.kind === 'space' && thing.where === 'corner' && corners(walk.edge).longest === 0) return isCornerStitch(walk, place)
@@ -45,6 +46,8 @@ function isSpaceNamed(walk: Walk, place: Place, thing: Thing): boolean {
 
 interface Corners {
   readonly spacesMade: boolean
+  /** Motifs meet on it. */
+  readonly joins: boolean
   readonly longest: number
   readonly stitches: ReadonlySet<Place>
   /** Stitches that stand together in one place: which of how many. */
@@ -72,7 +75,7 @@ function corners(edge: readonly Place[]): Corners {
   }
   const together = new Map([...groups.values()].map((members) => withChain(edge, members)).flatMap((members) => members.map((place, index) => [place, { nth: index + 1, size: members.length }] as const)))
   const middle = [...groups.values()].filter((members) => members.length > 1 && members.length % 2 === 1).map((members) => members[(members.length - 1) / 2]!)
-  const found = { spacesMade, longest, stitches: new Set(middle), together }
+  const found = { spacesMade, longest, joins: edge.some(({ kind }) => kind === 'join'), stitches: new Set(middle), together }
   cornersOf.set(edge, found)
   return found
 }
@@ -111,7 +114,7 @@ function isCornerStitch(walk: Walk, place: Place): boolean {
  */
 export function findNext(walk: Walk, from: number, thing: Thing | undefined): number {
   const { edge } = walk
-  if (!thing || thing.kind === 'any' || thing.kind === 'stitch' && thing.stitch === undefined && thing.where === undefined) {
+  if (!thing || thing.kind === 'stitch' && thing.stitch === undefined && thing.where === undefined) {
     let index = from
     while (index < edge.length && isPassed(edge[index]!)) index += 1
     return index

@@ -51,7 +51,7 @@ function sidesJoined({ neighbours, made }: Walk, { corners, sides }: MotifEdge):
 /** Spaces on the sides of the piece that is named, or of any motif before that has as many corners. */
 function spacesOfNeighbour({ setting }: Walk, piece: string | undefined, corners: number): { readonly spaces: readonly number[]; readonly piece: string } | undefined {
   const named = [...setting.pieces].filter(([name]) => piece === undefined || name === piece.toLowerCase())
-  const found = named.flatMap(([, places]) => {
+  const found = named.flatMap(([, { places }]) => {
     const { sides } = roundEdge(places)
     return sides.length === corners && sides.some(({ spaces }) => spaces > 0) ? [sides.map(({ spaces }) => spaces)] : []
   })

@@ -8,6 +8,8 @@ export interface MotifSide {
   /** Chain spaces among the stitches, and their chains. */
   readonly spaces: number
   readonly chains: number
+  /** It is fastened to a motif beside it. */
+  readonly joined: boolean
 }
 
 /** A motif as it is joined to others: its corners, where they are places of their own, and the sides that follow on each. */
@@ -36,7 +38,8 @@ export function roundEdge(places: readonly Place[]): MotifEdge {
   const at = corners.map((corner) => places.indexOf(corner))
   const sides = at.map((from, index) => {
     const to = at[index + 1]
-    return sideOf(to === undefined ? [...places.slice(from + 1), ...places.slice(0, at[0])] : places.slice(from + 1, to))
+    const side = sideOf(to === undefined ? [...places.slice(from + 1), ...places.slice(0, at[0])] : places.slice(from + 1, to))
+    return { ...side, joined: side.joined || corners[index]!.joined === true && corners[(index + 1) % corners.length]!.joined === true }
   })
   return { corners, sides }
 }
@@ -45,7 +48,7 @@ function sideOf(places: readonly Place[]): MotifSide {
   const spaces = places.filter(({ kind }) => kind === 'space')
   return {
     places, stitches: places.filter((place) => (isStitch(place) || place.kind === 'row-end') && !place.travel).length,
-    spaces: spaces.length, chains: spaces.reduce((sum, { chains }) => sum + (chains ?? 0), 0),
+    joined: places.some(({ joined }) => joined), spaces: spaces.length, chains: spaces.reduce((sum, { chains }) => sum + (chains ?? 0), 0),
   }
 }
 
@@ -55,8 +58,9 @@ function cornersOf(places: readonly Place[]): readonly Place[] {
   const inGroups = spaces.filter(({ corner }) => corner)
   const longest = Math.max(2, ...spaces.map(({ chains }) => chains ?? 0))
   const long = spaces.filter(({ chains }) => chains === longest)
-  // The group of the corner in which a round begins is parted by the join: its space is one of the longest all the same.
-  const parted = long.length === inGroups.length + 1 && inGroups.every((space) => long.includes(space))
+  // The group of the corner in which a round begins is parted by the join, that of a joined corner by the join to the motif beside it: their spaces are of the longest all the same.
+  const apart = long.filter((space) => !inGroups.includes(space))
+  const parted = inGroups.every((space) => long.includes(space)) && (apart.length === 1 || apart.every((space) => space.joined))
   if (inGroups.length > 0 || long.length > 0) return inGroups.length === 0 || parted ? long : inGroups
   return middlesOf(places)
 }

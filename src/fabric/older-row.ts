@@ -64,16 +64,17 @@ function leaveForPiece(walk: Walk, span: Span): void {
 
 /** `sc around Leg 1`: the hook goes on along the edge that another piece ended with. */
 export function goToPiece(walk: Walk, name: string, span: Span): void {
-  // Where a piece is made twice, its second copy comes when the first one is used up.
-  if (walk.onPiece === name && (walk.left > 0 || walk.bridge === 0)) return
   // `the 20 unworked sts of the leg` that this piece stands on: they lie on the way along the outline.
   if (walk.outline && walk.setting.hangsWith.has(name.toLowerCase())) return
-  const places = walk.setting.pieces.get(name.toLowerCase())
-  if (!places) return walk.trouble({ kind: 'no-such-place', span, what: name })
+  const piece = walk.setting.pieces.get(name.toLowerCase())
+  // Where a piece is made several times, the next copy comes when the one before is used up.
+  const copies = walk.onPiece?.name === name ? walk.onPiece.copies : 0
+  if (copies > 0 && (walk.left > 0 || walk.bridge === 0 && copies >= (piece?.copies ?? 1))) return
+  if (!piece) return walk.trouble({ kind: 'no-such-place', span, what: name })
   leaveForPiece(walk, span)
-  walk.onPiece = name
+  walk.onPiece = { name, copies: copies + 1 }
   if (walk.made.length === 0 && walk.bridge > 0) walk.own = walk.edge
-  walk.edge = [...walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at), ...places]
+  walk.edge = [...walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at), ...piece.places]
   if (walk.made.length === 0) walk.at = 0
   walk.noneFrom.clear()
 }

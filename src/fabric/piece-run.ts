@@ -1,21 +1,16 @@
+import type { OtherEdge } from './after-slip.ts'
 import type { BorderEdge } from './border-edge.ts'
 import type { Held } from './held.ts'
-import type { JoinedGrid } from './joined-grid.ts'
+import type { JoinedGrid, JoinedStarts } from './joined-grid.ts'
 import type { Lexicon } from './lexicon.ts'
 import type { ReadingPoint } from './noted.ts'
 import type { OlderRow } from './older-row.ts'
 import type { Outline } from './outline.ts'
-import type { Edge, Place } from './place.ts'
+import type { Edge, FinishedEdge } from './place.ts'
 import type { OtherPieces, WrittenEntry } from './real-rows.ts'
 import type { Conventions } from './walk.ts'
 import type { Laid } from './whole-fabric.ts'
 import type { WorkedRow } from './worked-row.ts'
-
-/** Another edge that a row may meet, and in words why. */
-export interface OtherEdge {
-  readonly edge: Edge
-  readonly words: string
-}
 
 /** A piece as it is handed to be worked. */
 export interface PieceToWork {
@@ -32,6 +27,10 @@ export interface PieceToWork {
   /** Other edges that it may begin on; of a joined grid none at all where its motifs do not tell. */
   readonly otherStarts?: readonly OtherEdge[]
   readonly startUnknown?: boolean
+  /** Edges round the motifs that the piece that it goes on from may be joined to. */
+  readonly joinedStarts?: (wants: number) => JoinedStarts
+  /** How many of it are made. */
+  readonly make?: number
   /** Index of the piece that it goes on from, or the grid. */
   readonly on?: number
   readonly onGrid?: JoinedGrid
@@ -43,7 +42,7 @@ export interface PieceToWork {
    */
   readonly onFabric?: { readonly outline: Outline; readonly whole: readonly Outline[]; readonly sewn: readonly Outline[]; readonly names: ReadonlySet<string>; readonly doubt: boolean; readonly rows: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
   /** Edges that the pieces before it ended with. */
-  readonly pieceEdges?: ReadonlyMap<string, readonly Place[]>
+  readonly pieceEdges?: ReadonlyMap<string, FinishedEdge>
   /** Written rows of the whole pattern that do not come out: a piece that copies them is wrong with them. */
   readonly wrong?: Set<WrittenEntry>
   /** Stitches of the whole pattern that wait to be taken up. */

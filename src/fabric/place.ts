@@ -16,6 +16,10 @@ export interface Place {
   readonly group?: number
   /** A space made inside a group in one place: a corner. */
   readonly corner?: boolean
+  /** On the outside of motifs that were joined. */
+  readonly outer?: boolean
+  /** Fastened to a motif beside it. */
+  readonly joined?: boolean
   /** A turning or beginning chain that counts as this stitch. */
   readonly turning?: boolean
   /** A slip stitch that only carries the yarn along, or steps in at an edge. */
@@ -50,6 +54,14 @@ export interface Edge {
   readonly held?: Held
   /** The chain was closed by a slip stitch in its first chain. */
   readonly closedInFirst?: boolean
+}
+
+/** What a piece that is finished holds out to others, and how many of it there are. */
+export interface FinishedEdge {
+  readonly places: readonly Place[]
+  readonly copies: number
+  /** All its rows came out. */
+  readonly sound: boolean
 }
 
 /** Before anything is worked. */

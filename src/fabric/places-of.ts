@@ -6,6 +6,7 @@ import { inPairs } from './both-layers.ts'
 import { backToOwn, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
+import { joinAhead, tellSkipped } from './skipped-places.ts'
 import { below, everyNth, fromHook, gaps, layers, nth, ring, skipped, take } from './special-places.ts'
 import type { Walk } from './walk.ts'
 import { turnTheEnd } from './work-start.ts'
@@ -116,22 +117,15 @@ function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number,
     if (target.thing?.kind === 'chain' || count > 1 && eachChain(walk, target.thing)) openChains(walk)
     const from = walk.at
     const index = findNext(walk, walk.at, target.thing)
+    if (target.thing?.kind === 'join' && !joinAhead(walk, index)) return edgeRunsOut(walk, target, span, count, pass)
     if (pass === 0 && startsAtSpace(walk, target, index, rest)) return next(walk, target, span, rest, count, work, over)
     if (pass > 0 && index > walk.at && leavesRun(walk, target, index)) return edgeRunsOut(walk, target, span, count, pass)
-    if (pass === 0 && target.thing?.kind === 'space' && walk.skippedTo === from) skippedTooFew(walk, from, index, span)
+    tellSkipped(walk, target, { from, to: index, first: pass === 0 }, span)
     if (walk.outline && index >= walk.edge.length && !walk.overrun) edgeRunsOut(walk, target, span, count, pass)
     take(walk, index, span, work, over, target.thing?.kind === 'row-end' || target.thing?.kind === 'edge' ? target.thing : undefined)
     rowEndsPassed(walk, from, span)
     if (walk.overrun && walk.at > 2 * walk.edge.length + 2_000) return
   }
-}
-
-/** `Skip next 2 sc, 7 dc in next ch-2 sp`: a row that says what it skips before a space skips all that lies before it. */
-function skippedTooFew(walk: Walk, from: number, to: number, span: Span): void {
-  const passed = walk.edge.slice(from, to).filter((place) => isStitch(place) && !place.travel && place.kind !== 'ch').length
-  if (passed === 0 || to >= walk.edge.length) return
-  walk.missed += passed
-  walk.trouble({ kind: 'left-over', span, count: passed })
 }
 
 /** `*(Sc, ch 1, sc) in ch-1 sp, …` right after the join: the stitches before that space are worked at the round's end, or passed. */
@@ -153,7 +147,7 @@ function leavesRun(walk: Walk, { thing }: Target, to: number): boolean {
 /** A border asks for more of an edge than is left of it. */
 function edgeRunsOut(walk: Walk, { thing }: Target, span: Span, wants: number, offers: number): void {
   walk.overrun = true
-  walk.trouble({ kind: 'overrun', span, wants, offers, what: thing?.kind === 'row-end' ? 'row-end' : thing?.kind === 'chain' ? 'chain' : 'stitch' })
+  walk.trouble({ kind: 'overrun', span, wants, offers, what: thing?.kind === 'row-end' || thing?.kind === 'chain' || thing?.kind === 'join' ? thing.kind : 'stitch' })
 }
 
 function each(walk: Walk, said: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {

@@ -1,7 +1,8 @@
 import type { Instruction } from '../notation/syntax.ts'
 import { saidCount } from './after-slip.ts'
-import { TooDeep, type RowSetting } from './walk.ts'
-import { workRowInEveryReading, type RowToWork, type RowTry } from './work-row.ts'
+import { TooDeep } from './limits.ts'
+import type { RowSetting } from './walk.ts'
+import { workRow, workRowInEveryReading, type RowToWork, type RowTry } from './work-row.ts'
 import type { Trouble } from './worked-row.ts'
 
 /** What of a row cannot be read, wherever it stands: a row with a hole in it is not counted. */
@@ -25,10 +26,19 @@ export function withoutQuiet(unread: readonly Trouble[], tried: RowTry): RowTry 
 
 /** A row in every reading; nothing when its repeats stand too deep in one another to be worked. */
 export function everyReading(row: RowToWork, setting: RowSetting): { readonly usual?: RowTry; readonly others: readonly RowTry[] } {
+  return ifNotTooDeep(() => workRowInEveryReading(row, setting)) ?? { others: [] }
+}
+
+/** A row in its usual reading alone. */
+export function asUsual(row: RowToWork, setting: RowSetting): RowTry | undefined {
+  return ifNotTooDeep(() => workRow(row, setting))
+}
+
+function ifNotTooDeep<Worked>(work: () => Worked): Worked | undefined {
   try {
-    return workRowInEveryReading(row, setting)
+    return work()
   } catch (reason) {
-    if (reason instanceof TooDeep) return { others: [] }
+    if (reason instanceof TooDeep) return undefined
     throw reason
   }
 }

@@ -31,6 +31,16 @@ function shapingItems(below: Below, row: RealRow): readonly Instruction[] {
   return [{ node: 'shape', by: change > 0 ? 'inc' : 'dec', count: { values: [Math.abs(change)], start, end }, places: 'evenly', start, end }]
 }
 
+/** `In next ch-2 sp of Second square` in that square itself tells it from the one that it is joined to: the place is its own. */
+export function withoutOwnName(items: readonly Instruction[], name: string): readonly Instruction[] {
+  return items.map((item) => {
+    if (item.node === 'repeat') return { ...item, items: withoutOwnName(item.items, name), ...(item.ending && { ending: withoutOwnName(item.ending, name) }) }
+    if ((item.node !== 'work' && item.node !== 'group') || item.target?.ofPiece?.toLowerCase() !== name.toLowerCase()) return item
+    const { ofPiece: _, ...target } = item.target
+    return target.thing || target.walk === 'same' ? { ...item, target } : item
+  })
+}
+
 /** The total of a range holds for its last row; where nothing changes, for all of them. */
 export function textFor(row: RealRow): RowText {
   const { read } = row.entry

@@ -4,20 +4,12 @@ import type { BorderEdge } from './border-edge.ts'
 import type { HeldRun } from './held.ts'
 import type { NotedNeighbour } from './join-neighbours.ts'
 import type { NotedStep, ReadingPoint } from './noted.ts'
-import { isSpace, isStitch, type Edge, type Place } from './place.ts'
+import { isSpace, isStitch, type Edge, type FinishedEdge, type Place } from './place.ts'
 import type { Lexicon } from './lexicon.ts'
+import { TooDeep, TooLarge } from './limits.ts'
 import type { OlderRow } from './older-row.ts'
 import type { Loose } from './work-along-edge.ts'
 import type { Trouble } from './worked-row.ts'
-
-/** More stitches than this in one pattern are not worked. */
-export const mostStitches = 2_000_000
-
-/** Raised when a row would pass the limit; caught where rows are worked, and told as a diagnostic. */
-export class TooLarge extends Error {}
-
-/** Raised when the repeats of a row stand so deep in one another that working it would not end. */
-export class TooDeep extends Error {}
 
 /** What a pattern says, or is taken to say, about what its rows leave open. */
 export interface Conventions {
@@ -51,7 +43,7 @@ export interface RowSetting {
   /** Letter of the yarn in hand when the row begins. */
   readonly yarn?: string
   /** Edges of the pieces worked before, by name in small letters: for `sc around Leg 1`. */
-  readonly pieces: ReadonlyMap<string, readonly Place[]>
+  readonly pieces: ReadonlyMap<string, FinishedEdge>
   /** Names of the pieces that this one hangs together with, in small letters: their edges lie along its outline. */
   readonly hangsWith: ReadonlySet<string>
   /** Earlier rows by number: what they made, and what of it the next row left. */
@@ -105,8 +97,8 @@ export class Walk {
   own: readonly Place[] = []
   /** Joins to the motif beside it, each after so many of the row's own places. */
   readonly neighbours: NotedNeighbour[] = []
-  /** The piece whose edge is worked now. */
-  onPiece: string | undefined
+  /** The piece whose edge is worked now, and how many copies of it were taken so far. */
+  onPiece: { readonly name: string; readonly copies: number } | undefined
   /** The row goes along the outline of a flat piece. */
   readonly outline: BorderEdge | undefined
   /** The places waited: what an older row passed over, and the chain over it. */
@@ -225,6 +217,13 @@ export class Walk {
     const tail = this.made.at(-1)
     if (tail?.kind === 'space' && tail.group === inGroup) this.made[this.made.length - 1] = { ...tail, chains: (tail.chains ?? 0) + count }
     else this.make({ kind: 'space', chains: count, ...(inGroup !== undefined && { group: inGroup }) })
+  }
+
+  /** Fastens what was made last to the motif beside it. */
+  fasten(join: NotedNeighbour): void {
+    this.neighbours.push(join)
+    const last = this.made.at(-1)
+    if (last) this.made[this.made.length - 1] = { ...last, joined: true }
   }
 
   /** Takes one place and gives its index; past the end it notes the overrun once. */

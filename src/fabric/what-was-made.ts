@@ -1,5 +1,6 @@
 import { inSize } from '../notation/syntax.ts'
 import type { Made } from './compare-total.ts'
+import { roundEdge } from './motif-sides.ts'
 import { isStitch } from './place.ts'
 import type { RowSetting, Walk } from './walk.ts'
 
@@ -21,7 +22,16 @@ export function whatWasMade(walk: Walk): Made {
   }
   if (walk.laid > 0 && !walk.worked && !walk.ring) return { stitches: walk.laid, kinds: { ch: walk.laid }, spaces, chains: 0, skips: false, groups: [], tiles: 0, loose: {}, colours: undefined }
   const endChains = walk.carry && inSize(walk.carry.count, walk.setting.size)
-  return { stitches, kinds, spaces, chains, ...(endChains !== undefined && { endChains }), skips: walk.skips, groups: walk.groups, tiles: tilesMade(walk), loose: standingAlone(walk), colours: byYarn(walk) }
+  return {
+    stitches, kinds, spaces, chains, ...(endChains !== undefined && { endChains }), skips: walk.skips, groups: walk.groups, tiles: tilesMade(walk),
+    loose: standingAlone(walk), colours: byYarn(walk), ...(walk.neighbours.length > 0 && { joined: joinedSpaces(walk) }),
+  }
+}
+
+function joinedSpaces({ made }: Walk): NonNullable<Made['joined']> {
+  const joined = made.filter((place) => place.kind === 'space' && place.joined)
+  const spaces = Map.groupBy(joined, ({ chains }) => `ch-${chains ?? 1}`)
+  return { spaces: Object.fromEntries([...spaces].map(([name, places]) => [name, places.length])), corners: roundEdge(made).corners.filter(({ joined: fastened }) => fastened).length }
 }
 
 /** The stitch that most of a row is made of: what `work even` goes on with. */

@@ -1,6 +1,7 @@
 import { inSize, type Chain, type Instruction } from '../notation/syntax.ts'
 import type { Place } from './place.ts'
-import { TooLarge, type Walk } from './walk.ts'
+import { TooLarge } from './limits.ts'
+import type { Walk } from './walk.ts'
 import type { Rest } from './work-items.ts'
 
 /**
@@ -15,6 +16,8 @@ export function beginWithCarried(walk: Walk, item: Chain, items: readonly Instru
 export function workChain(walk: Walk, item: Chain, rest: Rest): void {
   const count = inSize(item.count, walk.setting.size)
   if (count > walk.setting.room) throw new TooLarge()
+  // Before the first of several pieces that a band joins a chain is its tail, and no way from one to another.
+  if (walk.edge.length === 0 && !walk.worked && entersPiece(rest.items)) return walk.makeChains(count, undefined)
   if (walk.edge.length === 0 && !walk.worked && rest.group === undefined) return item.counts && entersRing(rest.items) ? standInRing(walk, item) : layFoundation(walk, count)
   if (joinsPiece(rest.items, walk)) {
     walk.bridge = count
@@ -68,12 +71,19 @@ function addAtEnd(walk: Walk, count: number): void {
   walk.noneFrom.clear()
 }
 
+/** `Ch 20, sc in each of 15 sts of next pennant`, in a repeat or not. */
+function entersPiece(items: readonly Instruction[]): boolean {
+  const next = items.find((item) => item.node !== 'aside')
+  return next?.node === 'work' && next.target?.ofPiece !== undefined || next?.node === 'repeat' && entersPiece(next.items)
+}
+
 /** `Ch 4, join to Leg 1`: the chain lies between two pieces. */
 function joinsPiece(items: readonly Instruction[], walk: Walk): boolean {
   const next = items.find((item) => item.node !== 'aside')
   // `Ch 3, sc in each of 15 sts of first leg`: the join goes without saying.
   if (next?.node === 'work' && next.target?.ofPiece !== undefined && walk.made.length === 0) return true
-  return next?.node === 'join' && next.piece === true
+  // A motif that is fastened to a space of the one beside it goes on round itself.
+  return next?.node === 'join' && next.piece === true && next.neighbour?.space !== true
 }
 
 function entersChains(items: readonly Instruction[]): boolean {

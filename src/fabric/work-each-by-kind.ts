@@ -1,5 +1,6 @@
 import { inSize, type Chain, type Group, type Instruction, type Target, type Work } from '../notation/syntax.ts'
 import { cornersApart } from './along-outline.ts'
+import { countsByKind } from './counts-by-kind.ts'
 import { findNext, indexBefore, isThing } from './find-place.ts'
 import { openAll } from './open-chains.ts'
 import type { Place } from './place.ts'
@@ -16,6 +17,8 @@ export interface EachByKind {
   readonly instructions: readonly Each[]
   /** `ch 1 between all groups` */
   readonly between?: Chain
+  /** Index before which they end, where their counts tell. */
+  readonly limit?: number
 }
 
 /**
@@ -23,6 +26,8 @@ export interface EachByKind {
  * place in its turn. So is one that has chains between.
  */
 export function eachByKind(walk: Walk, items: readonly Instruction[], from: number): EachByKind | undefined {
+  const mixed = countsByKind(walk, items[from], items[from + 1])
+  if (mixed) return { ...mixed, items: items.slice(from, from + 2) }
   const instructions: Each[] = []
   let between: Chain | undefined
   let index = from
@@ -78,9 +83,9 @@ const isNarrow = (item: Each): boolean => isCornerOf(item) || item.target?.thing
 const isCornerOf = (item: Each): boolean => item.target?.thing?.where === 'corner'
 
 /** Walks the whole edge from here and works each place by the instruction that names it. */
-export function workEachByKind(walk: Walk, { instructions, between }: EachByKind, rest: Rest): void {
+export function workEachByKind(walk: Walk, { instructions, between, limit: said }: EachByKind, rest: Rest): void {
   if (instructions.some(({ target }) => target?.thing?.kind === 'chain')) openAll(walk)
-  const limit = endOfAll(walk, instructions, rest)
+  const limit = said ?? endOfAll(walk, instructions, rest)
   const chains = between ? inSize(between.count, walk.setting.size) : 0
   const used = new Map<Each, number>()
   let groups = 0

@@ -3,12 +3,13 @@ import type { PieceRun, PieceToWork } from './piece-run.ts'
 import { alongEdges } from './edge-for.ts'
 import type { Held } from './held.ts'
 import { gridEdges, type JoinedGrid } from './joined-grid.ts'
+import { joinedEdges } from './joined-motifs.ts'
 import { Outline } from './outline.ts'
 import { joinedAbove } from './joined-above.ts'
-import type { Edge, Place } from './place.ts'
+import type { Edge, FinishedEdge } from './place.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
 import type { WorkedRow } from './worked-row.ts'
-import { mostStitches } from './walk.ts'
+import { mostStitches } from './limits.ts'
 import { Fabrics, type Seam } from './whole-fabric.ts'
 import { workPiece } from './work-piece.ts'
 
@@ -101,7 +102,7 @@ type Runs = readonly PieceRun[] & { readonly held: readonly Held[] }
 function workAll(pieces: readonly PieceToWork[], seams: readonly Seam[], readings: ReadonlyMap<string, number>): Runs {
   const runs: PieceRun[] = []
   const rows = new Map<string, readonly RealRow[]>()
-  const pieceEdges = new Map<string, readonly Place[]>()
+  const pieceEdges = new Map<string, FinishedEdge>()
   const held: Held[] = []
   const fabrics = new Fabrics()
   const wrong = new Set<WrittenEntry>()
@@ -112,11 +113,11 @@ function workAll(pieces: readonly PieceToWork[], seams: readonly Seam[], reading
     rows.set(piece.name.toLowerCase(), realRows(piece.entries, piece.size, piece.sizeNames, 100_000, others))
     const hanging = below ? fabrics.hangingWith(piece.on!) : []
     const onFabric = below && { outline: below.outline, ...fabrics.seenFrom(piece.on!, seams), names: new Set(hanging.map((index) => pieces[index]!.name.toLowerCase())), doubt: hanging.some((index) => !runs[index]!.sound), rows: below.rowsInAll, sound: below.sound, rowsBefore: below.rowsBefore, turnsAfter: below.turnsAfter, ...(below.side && { side: below.side }) }
-    const run = workPiece({ ...piece, others, held, wrong, pieceEdges: new Map(pieceEdges), readings, room, ...(piece.onGrid && beginOnGrid(runs, piece.onGrid)), ...(below && beginOn(below, fabrics.beside(piece.on!), piece, pieces)), ...(onFabric && { onFabric }) })
+    const run = workPiece({ ...piece, others, held, wrong, pieceEdges: new Map(pieceEdges), readings, room, joinedStarts: (wants: number) => joinedEdges(runs, pieces, piece, wants), ...(piece.onGrid && beginOnGrid(runs, piece.onGrid)), ...(below && beginOn(below, fabrics.beside(piece.on!), piece, pieces)), ...(onFabric && { onFabric }) })
     room = Math.max(0, room - run.stitches)
     runs.push(run)
     fabrics.add(run, piece.on)
-    pieceEdges.set(piece.name.toLowerCase(), run.edge.places)
+    pieceEdges.set(piece.name.toLowerCase(), { places: run.edge.places, copies: piece.make ?? 1, sound: run.sound })
   }
   return Object.assign(runs, { held })
 }

@@ -72,7 +72,7 @@ function restAfter(walk: Walk, items: readonly Instruction[], next: number, rest
 }
 
 function workItem(walk: Walk, item: Instruction, rest: Rest): void {
-  if ((item.node === 'aside' || item.node === 'join') && item.neighbour) walk.neighbours.push({ ...item.neighbour, at: walk.made.length, span: { start: item.start, end: item.end } })
+  if ((item.node === 'aside' || item.node === 'join') && item.neighbour) walk.fasten({ ...item.neighbour, at: walk.made.length, span: { start: item.start, end: item.end } })
   switch (item.node) {
     case 'work': return item.layers ? throughBoth(walk, item, () => workStitches(walk, item, rest)) : workStitches(walk, item, rest)
     case 'chain': return workChain(walk, item, rest)

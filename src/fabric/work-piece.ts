@@ -1,7 +1,7 @@
 import type { Instruction } from '../notation/syntax.ts'
 import { saysOf } from './compare-total.ts'
 import { nothing, type Edge, type Place } from './place.ts'
-import { bySaying, saidCount } from './after-slip.ts'
+import { bySaying, saidCount, type OtherEdge } from './after-slip.ts'
 import type { BorderEdge } from './border-edge.ts'
 import type { Held, HeldRun } from './held.ts'
 import type { OlderRow } from './older-row.ts'
@@ -9,14 +9,16 @@ import { alongEdges, edgeFor } from './edge-for.ts'
 import { turnAfter } from './turns.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { Outline } from './outline.ts'
-import type { OtherEdge, PieceRun, PieceToWork } from './piece-run.ts'
+import type { PieceRun, PieceToWork } from './piece-run.ts'
 import { realRows, type RealRow, type WrittenEntry } from './real-rows.ts'
 import { bestOnOutline, leavesSide, onOutline, type OnOutline } from './other-borders.ts'
 import { joinedAbove } from './joined-above.ts'
 import { endsOf, type LaidRow } from './laid-row.ts'
-import { itemsOf, textFor, writtenOf } from './row-content.ts'
+import { itemsOf, textFor, withoutOwnName, writtenOf } from './row-content.ts'
 import { settingOf } from './row-setting.ts'
-import { mostStitches, TooLarge, type RowSetting } from './walk.ts'
+import { mostStitches, TooLarge } from './limits.ts'
+import { onLargerEdge, onOtherEdge, wantsMore } from './on-other-edge.ts'
+import type { RowSetting } from './walk.ts'
 import type { ReadingPoint } from './noted.ts'
 import { otherReadings, type RowToWork, type RowTry } from './work-row.ts'
 import { mainKind } from './what-was-made.ts'
@@ -131,7 +133,7 @@ interface Step {
 
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
   const setting = settingOf(piece, row, index, state, room)
-  const items = itemsOf(row, state)
+  const items = withoutOwnName(itemsOf(row, state), piece.name)
   const fabric = { ...state, held: piece.held ?? [], piece: piece.name, size: piece.size }
   const mirrored = row.mirrored === true && !row.round && !state.edge.chain && state.edge.places.length > 0
   const edge = mirrored ? mirroredEdge(edgeFor(row, fabric)) : edgeFor(row, fabric)
@@ -169,15 +171,12 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
     return cannot(row, state, setting, toWork, chosen.undecided?.reason ?? 'a part of it cannot be read', chosen)
   }
   // The rows of one range are no witnesses of one another: they say the same by being written once.
-  const sameRange = state.entry === row.entry
-  if (!chosen.comesOut && !sameRange) {
-    for (const other of state.others) {
-      const there = everyReading({ ...toWork, edge: other.edge }, setting)
-      const found = there.usual?.comesOut ? there.usual : there.others[0]
-      if (found) return step(row, { ...asItLies(found), assumed: [other.words, ...found.assumed] }, toWork, setting, state, false)
-    }
-  }
-  return step(row, asItLies(chosen), toWork, setting, state, state.trust && state.doubt !== row.entry || edge.outline !== undefined && (state.gap || piece.onFabric?.doubt === true && state.entry === undefined))
+  const there = chosen.comesOut || state.entry === row.entry ? undefined : onOtherEdge(toWork, setting, state.others)
+  if (there) return step(row, asItLies(there), toWork, setting, state, false)
+  const joined = chosen.comesOut || state.entry ? undefined : piece.joinedStarts?.(wantsMore(chosen))
+  const round = joined && onLargerEdge(toWork, setting, chosen, joined.edges)
+  if (round) return step(row, round, toWork, setting, state, !joined.sound)
+  return step(row, asItLies(chosen), toWork, setting, state, joined?.sound === false || state.trust && state.doubt !== row.entry || edge.outline !== undefined && (state.gap || piece.onFabric?.doubt === true && state.entry === undefined))
 }
 
 /** A row that comes out on another outline than that of the piece it goes on from; the rows after it go on there. */

@@ -40,7 +40,7 @@ export interface RowTry {
   readonly next: Edge
   /** All that the row made, slip stitches at its ends included, and the places it left at its end. */
   readonly row: { readonly made: readonly Place[]; readonly left: readonly Place[]; readonly turned: boolean }
-  /** It works in an older row whose count is in doubt. */
+  /** It works in an older row, or along a piece, whose count is in doubt. */
   readonly onDoubt: boolean
   /** Stitches that it passed over and that wait. */
   readonly holds: readonly HeldRun[]
@@ -113,7 +113,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     row: { made: walk.made, left: walk.edge.slice(walk.at), turned },
     lies: liesOn(walk),
     holds: walk.holds,
-    onDoubt: walk.onRow !== undefined && setting.rowsBefore.get(walk.onRow)?.doubt === true,
+    onDoubt: walk.onRow !== undefined && setting.rowsBefore.get(walk.onRow)?.doubt === true || walk.onPiece !== undefined && setting.pieces.get(walk.onPiece.name.toLowerCase())?.sound === false,
     ...(walk.outline && { along: edgesUsed(walk) }),
     ...(looseBy !== 0 && walk.loose && { loose: { span: walk.loose.span, by: looseBy, holds: made.stitches - looseBy } }),
     comesOut: troubles.length === 0 && comparison.totalAgrees && comparison.kindsAgree && comparison.changeAgrees,

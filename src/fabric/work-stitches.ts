@@ -154,7 +154,7 @@ function alongTiles(walk: Walk, { target, count }: Work, doing: Doing): void {
 
 /** `Base row of 43 sc`, `Base row: *sc, ch 5; …`: stitches told before anything lies below them. */
 function beginsOnNothing(walk: Walk, item: Work): boolean {
-  return walk.edge.length === 0 && walk.inPlace === undefined && (item.target === undefined || item.target.walk === 'next')
+  return walk.edge.length === 0 && walk.inPlace === undefined && (item.target === undefined || item.target.walk === 'next' && item.target.ofPiece === undefined)
 }
 
 /** Foundation stitches, and the stitches of a row that has nothing below it. */

@@ -1,9 +1,10 @@
-import { numberAhead, takeNumber } from './numbers.ts'
+import { takeNumber } from './numbers.ts'
 import { takeThing } from './parse-thing.ts'
 import { rowsByComma, sizesByComma } from './numbers-by-comma.ts'
 import { Reader } from './reader.ts'
+import { takeCountRemark } from './count-remark.ts'
 import type { Num } from './syntax.ts'
-import type { Total } from './written-count.ts'
+import { joinedCorner, type Total } from './written-count.ts'
 
 interface Draft {
   count?: Num
@@ -85,7 +86,7 @@ function part(reader: Reader, draft: Draft): boolean {
     return true
   }
   if (changeWord(reader, draft)) return true
-  if (remark(reader, draft)) return true
+  if (takeCountRemark(reader, draft)) return true
   const rows = rowsByComma(reader)
   if (rows) {
     draft.byRow = rows.values
@@ -147,6 +148,10 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   if (reader.peek(1) && reader.word(1) !== 'of') reader.take('underarm|sleeve|thumb|neck|armhole|buttonhole|handle')
   const half = !/^(double|treble|-)$/.test(reader.word(1)) && reader.take('half')
   reader.take('full|whole|complete')
+  if (reader.take('joined', 'corner|corners', 'sp|sps|space|spaces?')) {
+    draft.groups.push({ name: joinedCorner, count })
+    return true
+  }
   const thing = takeThing(reader)
   if (!thing && reader.take('buttonhole|buttonholes|opening|openings|slit|slits')) {
     // `1 buttonhole of 4 ch`: it is the space of its chains.
@@ -261,43 +266,4 @@ function changeWord(reader: Reader, draft: Draft): boolean {
   reader.take('st|sts')
   draft.change = grows ? count : { ...count, values: count.values.map((value) => -value) }
   return true
-}
-
-/** `counting tch`, `each ch counts as 1 st`, `not counting ch-3`: said about the count, and no count itself. */
-function remark(reader: Reader, draft: Draft): boolean {
-  if (reader.take('each|every|all|a?', 'ch|chs|chain|chains|ch-', 'count|counts|counted', 'as')) {
-    draft.chainsCount = true
-    toComma(reader)
-    return true
-  }
-  if (partOfThem(reader)) return true
-  if (reader.take('as', 'before') || reader.take('no', 'change') || reader.take('same', 'as', 'before')) return true
-  if (!/^(counting|including|incl|not|excluding|without|from|per|with|ch|tch|the)$/.test(reader.word())) return false
-  if (reader.word() === 'counting' && /^(ch|chs|chain|chains|each)$/.test(reader.word(1))) {
-    const text = reader.all.slice(reader.at).map((token) => token.text.toLowerCase()).join(' ')
-    if (/counting (each )?chs? as/.test(text) && !/turning|beg/.test(text)) draft.chainsCount = /as (a |1 |one )?(st|sts|stitch)/.test(text)
-    const count = /there are (\d+)/.exec(text)
-    if (count) draft.count = { values: [Number(count[1])], start: reader.start, end: reader.end }
-    reader.at = reader.limit
-    return true
-  }
-  if (/^(ch|tch|the)$/.test(reader.word()) && reader.at === 0) return false
-  if (reader.word() === 'ch' && numberAhead(reader, 1) !== undefined) return false
-  toComma(reader)
-  return true
-}
-
-/** `34 sts, 4 of them between the markers`, `97 sc, 16 for each front`: how the count that was said is made up. */
-function partOfThem(reader: Reader): boolean {
-  if (reader.at === 0) return false
-  const { at } = reader
-  reader.take('and')
-  const part = takeNumber(reader) && (reader.take('of', 'them|these|those|which') || reader.take('for|on|in|at|to|along', 'each|every|either|both|the|a') || reader.take('between', 'the?', 'markers|sleeves|fronts'))
-  if (part) toComma(reader)
-  else reader.at = at
-  return Boolean(part)
-}
-
-function toComma(reader: Reader): void {
-  while (!reader.done && !/^[,;]$/.test(reader.word())) reader.at += 1
 }

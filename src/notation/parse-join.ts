@@ -1,4 +1,5 @@
 import { takeNumber } from './numbers.ts'
+import { takeBesideJoin } from './parse-joins.ts'
 import { takeNeighbour } from './parse-neighbour.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
@@ -61,6 +62,7 @@ function joinTail(reader: Reader) {
   if (/^(at|to|in|on)$/.test(reader.word()) && cornerInWords(reader)) return undefined
   const whereFirst = whereThenPlace(reader)
   const target = takeTarget(reader)
+  if (target) takeBesideJoin(reader)
   const where = whereFirst ?? (target && takeWhereabouts(reader))
   // `in the end of Row 1 at the right-hand edge`
   const hand = target?.walk === 'edge' && target.ofRow !== undefined ? where?.find((word) => word === 'left' || word === 'right') : undefined

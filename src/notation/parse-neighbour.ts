@@ -1,10 +1,10 @@
+import { motifWord } from './motif-words.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Neighbour } from './neighbour.ts'
 
 const matching = 'corresponding|matching|adjacent|opposite|facing|adjoining'
-const motifWords = 'motif|square|hexagon|block|piece|triangle|medallion|flower|circle|star'
 
 /**
  * Takes the place of the motif beside this one that a slip stitch goes into, whatever the row itself works over:
@@ -19,6 +19,7 @@ export function takeNeighbour(reader: Reader): Neighbour | undefined {
   reader.take('the')
   const corresponds = reader.take(matching)
   const next = reader.take('next|following')
+  if (!next) reader.take('any|either|one|a')
   const inTurn = reader.take(matching) || corresponds
   const thing = takeThing(reader)
   const here = reader.at
@@ -39,7 +40,7 @@ function otherMotif(reader: Reader, at: number): boolean {
   reader.take('the')
   const which = reader.take('neighbour|neighbor|neighbouring|neighboring|previous|prev|other|first|second|third|last|next|joined|completed|adjacent|adjoining|corresponding|1st|2nd|3rd')
   while (reader.take('completed|joined|previous|adjacent|adjoining|row|of')) continue
-  const motif = reader.take(motifWords)
+  const motif = reader.take(motifWord)
   if (motif && reader.peek()?.kind === 'number') reader.at += 1
   return motif || which && reader.word(-1).startsWith('neighbo')
 }

@@ -4,12 +4,11 @@ import { takeHeldTail } from './parse-held.ts'
 import { takeLoop } from './parse-loop.ts'
 import { edgeAhead } from './parse-edge-ahead.ts'
 import { takeRing } from './parse-target.ts'
+import { inPlace } from './parse-in-place.ts'
 import { parsePicot } from './parse-picot.ts'
 import { parseJoin, toSeparator } from './parse-join.ts'
 import { parseLeave } from './parse-leave.ts'
 import { parseSkip } from './parse-skip.ts'
-import { parseItems } from './parse-items.ts'
-import { takeToEnd } from './parse-reach.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
@@ -178,6 +177,8 @@ function chain(reader: Reader, before: readonly Instruction[]): readonly Instruc
     reader.take('cast', 'on')
   }
   const first = numberAhead(reader) !== undefined && !reader.vocabulary.stitchAt([reader.word(1)]) ? takeNumber(reader) : undefined
+  // `16 more ch`
+  if (first) reader.take('more|further|extra|additional')
   if (!reader.take('ch|chs|chain|chains') || reader.word() === '-' && numberAhead(reader, 1) === undefined) {
     reader.at = at
     return undefined
@@ -195,7 +196,7 @@ function chain(reader: Reader, before: readonly Instruction[]): readonly Instruc
   }
   // `21 chain stitches`, `a chain of 21 sts`, `a chain 21 stitches long`
   if (reader.all[at]?.kind !== 'word' || begins(before)) reader.take('sts|stitches|ch|chains', 'long?')
-  reader.take('loosely|tightly')
+  if (!reader.take('loosely|tightly')) reader.take('more')
   reader.take('for', 'turning|beg|foundation', 'ch?')
   if (reader.take('to', 'close|complete|finish|lock|secure')) {
     // The chain that closes a cluster belongs to it and is no space.
@@ -246,57 +247,4 @@ function startingIn(reader: Reader, before: readonly Instruction[]): readonly In
   }
   reader.at = at
   return undefined
-}
-
-/**
- * The place before what is worked there:
- *
- *   In each ch-2 sp (3 dc, ch 2, 3 dc)   in next st work 3 dc   in same sp: 2 dc, ch 2, 2 dc
- */
-function inPlace(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  const start = reader.start
-  const at = reader.at
-  if (!/^(in|into|working)$/.test(reader.word())) return undefined
-  const target = takeTarget(reader)
-  const placed = before.at(-1)?.node === 'work' || before.at(-1)?.node === 'group'
-  const colon = reader.take(placed ? ':' : ':|,')
-  const worked = reader.take('work|make')
-  if (!target || target.thing === undefined && target.walk === 'next' || placed && !colon && !worked && reader.word() !== '(' && reader.word() !== '[') {
-    reader.at = at
-    return undefined
-  }
-  const open = reader.word() === '(' ? ')' : reader.word() === '[' ? ']' : undefined
-  if (open) {
-    reader.at += 1
-    const items = parseItems(reader, (inner) => inner.word() === open)
-    reader.take(open)
-    takeToEnd(reader)
-    return [{ node: 'group', items, target, start, end: reader.end }]
-  }
-  if (!colon && !worked && numberAhead(reader) === undefined) {
-    reader.at = at
-    return undefined
-  }
-  const first = parseItems(reader, (inner) => inner.word() === ',' && !colon || inner.word() === ';' || inner.word() === '.')
-  const items = [...first, ...listBehind(reader)]
-  if (items.length === 0) {
-    reader.at = at
-    return undefined
-  }
-  return [{ node: 'group', items, target, start, end: reader.end }]
-}
-
-/** `in next loop make dc, ch 2 and 2 dc`: a list that its last `and` closes, all of it in the one place. */
-function listBehind(reader: Reader): readonly Instruction[] {
-  const { at } = reader
-  const items: Instruction[] = []
-  while (reader.take(',')) {
-    const { at: from } = reader
-    const found = parseItems(reader, (inner) => /^[,;.()[\]]$/.test(inner.word()))
-    items.push(...found)
-    if (found.length === 0 || !found.every((item) => item.node === 'chain' || item.node === 'work' && item.target === undefined)) break
-    if (found.at(-1)?.node === 'work' && reader.all.slice(from, reader.at).some(({ text }) => text === 'and')) return items
-  }
-  reader.at = at
-  return []
 }

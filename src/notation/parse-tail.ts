@@ -52,7 +52,8 @@ export function takeTail(reader: Reader, draft: Draft): void {
   }
   if (draft.thing?.kind === 'chain') takeFoundation(reader)
   const { at: piece } = reader
-  if (draft.ofPiece === undefined && reader.take('around|round|of|on|from|along')) {
+  // `along the top of the next flag`: the edge that its last row left.
+  if (draft.ofPiece === undefined && (reader.take('along|across|over|at|on', 'the?', 'top|upper|last', 'edge|row|rnd?', 'of') || reader.take('around|round|of|on|from|along'))) {
     const ofPiece = takePieceOrPart(reader)
     if (ofPiece !== undefined) draft.ofPiece = ofPiece
     else reader.at = piece

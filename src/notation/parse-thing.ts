@@ -1,4 +1,5 @@
 import { numberAhead, takeNumber } from './numbers.ts'
+import { takeBesideJoin, takeJoinName } from './parse-joins.ts'
 import type { Reader } from './reader.ts'
 import type { Thing } from './syntax.ts'
 
@@ -13,14 +14,15 @@ const groupWords: Readonly<Record<string, string>> = {
 /** Takes the name of what is worked into: `st`, `dc`, `ch-2 sp`, `corner`, `shell`, `tch`. */
 export function takeThing(reader: Reader): Thing | undefined {
   const at = reader.at
-  // Two corners that were joined lie between the motifs as places like the others.
-  if (reader.take('joined', 'corner', 'sp|sps|space|spaces|st|sts?') || reader.take('join|joins')) return { kind: 'any' }
+  // Corners that were joined lie between the motifs as places like the others.
+  if (takeJoinName(reader)) return { kind: 'join' }
   takeHand(reader)
   takePlaceNoun(reader)
   // `each of the 10 pairs of stitches`, of two layers: a pair is one place.
   reader.take('pair|pairs', 'of', 'the?')
   const adjective = takeAdjectives(reader)
   const found = thingHere(reader)
+  if (found?.kind === 'space' && takeBesideJoin(reader)) return { kind: 'join' }
   if (found) return adjective ? { ...found, where: adjective } : found
   if (adjective) return { kind: 'space', where: adjective }
   reader.at = at

@@ -14,7 +14,7 @@ export function inSize(num: Num, size: number): number {
 
 /** What an instruction is to be worked into, by the word that names it. */
 export interface Thing {
-  readonly kind: 'stitch' | 'chain' | 'space' | 'gap' | 'ring' | 'turning-chain' | 'row-end' | 'edge' | 'group' | 'loop' | 'any'
+  readonly kind: 'stitch' | 'chain' | 'space' | 'gap' | 'ring' | 'turning-chain' | 'row-end' | 'edge' | 'group' | 'loop' | 'join'
   /** Of a stitch: its US word; left out for `st`. Of a group: `shell`, `cl`. */
   readonly stitch?: string
   /** Of a space: how many chains it has, when the row says. */

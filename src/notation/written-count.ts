@@ -1,6 +1,9 @@
 import type { Span } from '../text/span.ts'
 import type { Num } from './syntax.ts'
 
+/** The name under which `2 joined corners` are counted. */
+export const joinedCorner = 'joined corner'
+
 /** A written count. */
 export interface Total extends Span {
   readonly count?: Num

@@ -59,7 +59,7 @@ function workAll(pattern: Pattern) {
     const together = workInConventions(read.map(({ piece, entries }) => {
       const on = pattern.pieces.findIndex(({ name }) => name === piece.on)
       const grid = pattern.seams.find((seam) => seam.grid && seam.name === piece.on)
-      return { name: piece.name, entries, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }), ...(grid?.grid && piece.on !== undefined && on < 0 && { onGrid: { ...grid.grid, pieces: indexesOf(pattern, grid.join) } }) }
+      return { name: piece.name, make: piece.make, entries, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }), ...(grid?.grid && piece.on !== undefined && on < 0 && { onGrid: { ...grid.grid, pieces: indexesOf(pattern, grid.join) } }) }
     }), seamsBetween(pattern))
     if (split.length === 0) split = together.split
     waiting.push(...stillWaiting(together.held, pattern).map(({ places, span }) => ({ size, stitches: places.length, span })))

@@ -1,0 +1,43 @@
+import type { Target, Thing } from '../notation/syntax.ts'
+import type { Span } from '../text/span.ts'
+import { isThing } from './find-place.ts'
+import { isSpace, isStitch, type Place } from './place.ts'
+import type { Walk } from './walk.ts'
+
+/** Where a side ends. */
+const corner: Thing = { kind: 'space', where: 'corner' }
+
+/** From one index to before another; the first of several places that are asked for. */
+interface Way {
+  readonly from: number
+  readonly to: number
+  readonly first: boolean
+}
+
+/**
+ * Stitches that are passed on the way to a space are passed as a matter of course. Not so where the row says what it skips (`skip next
+ * 2 sc, 7 dc in next ch-2 sp`), on the way to a join, and round joined motifs on the way to the corner in which a side ends.
+ */
+export function tellSkipped(walk: Walk, { thing }: Target, { from, to, first }: Way, span: Span): void {
+  if (to >= walk.edge.length) return
+  const all = thing?.kind === 'join' || first && thing?.kind === 'space' && walk.skippedTo === from
+  const passed = walk.edge.slice(from, to).filter(all ? isOwed : sideLeft(walk, to)).length
+  if (passed === 0) return
+  walk.missed += passed
+  walk.trouble({ kind: 'left-over', span, count: passed })
+}
+
+const isOwed = (place: Place): boolean => isStitch(place) && !place.travel && place.kind !== 'ch'
+
+/** What is left of a side before its corner: joins, and places like the one that was worked last. */
+function sideLeft(walk: Walk, to: number): (place: Place) => boolean {
+  if (!walk.edge[to]!.outer || !isThing(walk, walk.edge[to]!, corner)) return () => false
+  const before = walk.edge[walk.last]
+  return (place) => place.kind === 'join' || before !== undefined && (isSpace(before) ? isSpace(place) : isStitch(place))
+}
+
+/** A join lies on the side that is worked now: motifs that meet behind the next corner are another side's. */
+export function joinAhead(walk: Walk, index: number): boolean {
+  if (index >= walk.edge.length) return !walk.edge.some(({ kind }) => kind === 'join')
+  return !walk.edge.slice(walk.at, index).some((place) => isThing(walk, place, corner))
+}

@@ -1,0 +1,47 @@
+import { numberAhead, takeNumber } from './numbers.ts'
+import type { Reader } from './reader.ts'
+import type { Num } from './syntax.ts'
+
+interface Draft {
+  count?: Num
+  chainsCount?: boolean
+}
+
+/** `counting tch`, `each ch counts as 1 st`, `not counting ch-3`: said about the count, and no count itself. */
+export function takeCountRemark(reader: Reader, draft: Draft): boolean {
+  if (reader.take('each|every|all|a?', 'ch|chs|chain|chains|ch-', 'count|counts|counted', 'as')) {
+    draft.chainsCount = true
+    toComma(reader)
+    return true
+  }
+  if (partOfThem(reader)) return true
+  if (reader.take('as', 'before') || reader.take('no', 'change') || reader.take('same', 'as', 'before')) return true
+  if (!/^(counting|including|incl|not|excluding|without|from|per|with|ch|tch|the)$/.test(reader.word())) return false
+  if (reader.word() === 'counting' && /^(ch|chs|chain|chains|each)$/.test(reader.word(1))) {
+    const text = reader.all.slice(reader.at).map((token) => token.text.toLowerCase()).join(' ')
+    if (/counting (each )?chs? as/.test(text) && !/turning|beg/.test(text)) draft.chainsCount = /as (a |1 |one )?(st|sts|stitch)/.test(text)
+    const count = /there are (\d+)/.exec(text)
+    if (count) draft.count = { values: [Number(count[1])], start: reader.start, end: reader.end }
+    reader.at = reader.limit
+    return true
+  }
+  if (/^(ch|tch|the)$/.test(reader.word()) && reader.at === 0) return false
+  if (reader.word() === 'ch' && numberAhead(reader, 1) !== undefined) return false
+  toComma(reader)
+  return true
+}
+
+/** `34 sts, 4 of them between the markers`, `97 sc, 16 for each front`: how the count that was said is made up. */
+function partOfThem(reader: Reader): boolean {
+  if (reader.at === 0) return false
+  const { at } = reader
+  reader.take('and')
+  const part = takeNumber(reader) && (reader.take('of', 'them|these|those|which') || reader.take('for|on|in|at|to|along', 'each|every|either|both|the|a') || reader.take('between', 'the?', 'markers|sleeves|fronts'))
+  if (part) toComma(reader)
+  else reader.at = at
+  return Boolean(part)
+}
+
+function toComma(reader: Reader): void {
+  while (!reader.done && !/^[,;]$/.test(reader.word())) reader.at += 1
+}

@@ -1,0 +1,30 @@
+import { motifWords } from './motif-words.ts'
+import { teens, units } from './number-words.ts'
+
+/** Motifs beside one another, and below. */
+export interface GridInWords {
+  readonly across: number
+  readonly down: number
+}
+
+const numberWords = { ...units, ...teens }
+const number = String.raw`(\d{1,3}|${Object.keys(numberWords).join('|')})`
+const motif = String.raw`(?: (?:${motifWords}))?`
+const by = String.raw` ?(?:,|and|by|x|×)? ?`
+
+/** How designers tell the size of what they joined; each form gives two numbers, or one for a single row of motifs. */
+const forms: readonly RegExp[] = [
+  new RegExp(String.raw`\b${number}${motif} (?:wide|across)${by}(?:and )?${number}${motif} (?:long|deep|high|tall|down)\b`),
+  new RegExp(String.raw`\b${number} (?:by|x|×) ${number} (?:${motifWords})\b`),
+  new RegExp(String.raw`\b${number} (?:rows|strips|columns) of ${number}${motif}\b`),
+  new RegExp(String.raw`\b(?:strip|row|line|band|chain) of ${number} (?:${motifWords})\b`),
+]
+
+/** How many motifs a remark says were joined. */
+export function gridInWords(words: string): GridInWords | undefined {
+  const text = words.toLowerCase().replace(/\s+/g, ' ')
+  const found = forms.map((form) => form.exec(text)).find((match) => match !== null)
+  if (!found) return undefined
+  const [first = 1, second = 1] = found.slice(1).map((word) => numberWords[word] ?? Number(word))
+  return { across: first, down: second }
+}

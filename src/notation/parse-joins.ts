@@ -1,0 +1,31 @@
+import { motifWords } from './motif-words.ts'
+import { takePieceName } from './parse-piece-name.ts'
+import type { Reader } from './reader.ts'
+
+/** Takes what a border finds where two motifs meet: `joined corner sps`, `joined corners`, `join`, `join between the two hexagons`. */
+export function takeJoinName(reader: Reader): boolean {
+  if (!reader.take('joined', 'corner|corners', 'sp|sps|space|spaces|st|sts?') && !reader.take('join|joins')) return false
+  takeBetween(reader)
+  return true
+}
+
+/** Takes which of the places at a join is meant, or where along the edge: `before the join`, `either side of each join`, `after both joined corners`. */
+export function takeBesideJoin(reader: Reader): boolean {
+  const { at } = reader
+  const head = reader.take('on?', 'either|each|both', 'side|sides', 'of') || reader.take('just|immediately|directly?', 'before|after|beside|at|past')
+  reader.take('the|a|each|every|next?', 'next?')
+  if (head && (reader.take('join|joins|joining') || reader.take('both|two|last?', 'joined', 'corner|corners', 'sp|sps?'))) {
+    takeBetween(reader)
+    return true
+  }
+  reader.at = at
+  return false
+}
+
+/** `between the two hexagons`, `between First and Second square` */
+function takeBetween(reader: Reader): void {
+  const { at } = reader
+  if (!reader.take('between|of', 'the?', 'two|2|both?')) return
+  const named = takePieceName(reader) !== undefined && (!reader.take('and') || takePieceName(reader) !== undefined)
+  if (!named && !reader.take(motifWords)) reader.at = at
+}
