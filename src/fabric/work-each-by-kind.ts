@@ -45,11 +45,13 @@ export function eachByKind(walk: Walk, items: readonly Instruction[], from: numb
   return { items: items.slice(from, index), instructions, ...(between && { between }) }
 }
 
-/** `sc in each sc and 4 sc in the ch-4 sp`: the one space of that name, wherever it lies among the others. */
+/** `sc in each sc and 4 sc in the ch-4 sp`, `…, and 1 sc in each of the 2 ch`: the one space or chain, wherever it lies among the others. */
 function isOneAmong(walk: Walk, item: Instruction, after: readonly Instruction[]): item is Each {
-  if (item.node !== 'work' && item.node !== 'group' || item.target?.walk !== 'next' || item.target.thing?.kind !== 'space' || item.target.count) return false
-  const { thing } = item.target
-  return after.every(({ node }) => node === 'aside' || node === 'join' || node === 'turn') && walk.edge.slice(walk.at).filter((place) => isThing(walk, place, thing)).length === 1
+  if (item.node !== 'work' && item.node !== 'group' || item.target?.walk !== 'next') return false
+  const { thing, count } = item.target
+  const rest = walk.edge.slice(walk.at)
+  if (thing?.kind === 'chain' && count) return rest.filter(({ kind }) => kind === 'space').length === 1 && after.every(({ node }) => node === 'aside' || node === 'join' || node === 'turn')
+  return thing?.kind === 'space' && !count && after.every(({ node }) => node === 'aside' || node === 'join' || node === 'turn') && rest.filter((place) => isThing(walk, place, thing)).length === 1
 }
 
 /** `dc in each ch-1 sp and in each dc to ch-2 sp`, `… to last st`: all of them go as far as that. */

@@ -160,7 +160,7 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
     return true
   }
   if (!thing) {
-    const name = /^(corners?|sides?|picots?|petals?|v|points?|spokes?|ripples?|blocks?|squares?|leaves|groups?|bobbles?|loops?|arches|tiles?)$/i.exec(reader.word())
+    const name = /^(corners?|sides?|picots?|petals?|v|points?|spokes?|ripples?|blocks?|squares?|leaves|groups?|bobbles?|loops?|handles?|arches|tiles?)$/i.exec(reader.word())
     if (!name) return false
     reader.at += 1
     draft.groups.push({ name: blockNames[name[0].toLowerCase()] ?? name[0], count })
@@ -169,7 +169,8 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
     takeManner(reader, draft, count)
     return true
   }
-  if (thing.kind === 'space') {
+  if (thing.kind === 'space' && thing.where === 'corner' && !thing.chains && draft.spaces.length > 0) draft.corners = count
+  else if (thing.kind === 'space') {
     draft.spaces.push(spaceOf(thing.chains, count))
     // `2 ch-20 handles`, `2 ch-6 underarms`: a space by what it is for.
     if (thing.chains) takeNames(reader)
@@ -185,6 +186,8 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
     return true
   }
   if (changed(reader, draft, count)) return true
+  // `23 shells of 7 dc`
+  if (thing.stitch === 'sh' && reader.take('of') && takeNumber(reader)) takeThing(reader)
   if (/^(in|with|of)$/.test(reader.word())) {
     reader.at += 1
     if (!colour(reader, draft, count)) reader.at -= 1

@@ -93,7 +93,7 @@ function statement(reader: Reader): CountsAs | undefined {
     takeStitchName(reader)
     return {}
   }
-  if (!reader.take('to', 'stand', 'for') && !reader.take('stands|stand|standing', 'for') && !reader.take('to?', 'count|counts|counted|counting|is|are', 'as')) return reader.take('count|counts|counted') ? { stitch: 'this' } : undefined
+  if (!reader.take('=') && !reader.take('to', 'stand', 'for') && !reader.take('stands|stand|standing', 'for') && !reader.take('to?', 'count|counts|counted|counting|is|are', 'as')) return reader.take('count|counts|counted') ? { stitch: 'this' } : undefined
   return named(reader)
 }
 

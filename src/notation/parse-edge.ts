@@ -70,7 +70,7 @@ export function takeEdgeName(reader: Reader): EdgeName | undefined {
   const noun = words.some((word) => edgeNoun.test(word)) || words.at(-1) === 'end' && /^(short|long|narrow)$/.test(words.at(-2) ?? '')
   const next = reader.peek()
   const open = next === undefined || reader.done || next.kind === 'number' || next.kind === 'mark' || reader.vocabulary.stitchAt([reader.word()]) !== undefined || /^([,.;:()[\]]|of|evenly|to|from|and|with|at|for|per|work|working|placing|in|make|making)$/.test(reader.word())
-  if (!noun || !open || /^(top|bottom)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each)$/.test(reader.word(1)) && !(words.at(-1) === 'bottom' && /^(foundation|beg|beginning|starting|base)$/.test(reader.word(1)))) {
+  if (!noun || !open || isTopOfChain(reader, words) || /^(top|bottom)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each)$/.test(reader.word(1)) && !(words.at(-1) === 'bottom' && /^(foundation|beg|beginning|starting|base)$/.test(reader.word(1)))) {
     reader.at = at
     return undefined
   }
@@ -81,6 +81,11 @@ export function takeEdgeName(reader: Reader): EdgeName | undefined {
   if (words.some((word) => /^(outer|outside|entire|whole|all|edges|sides)$/.test(word)) && !words.includes('each')) return 'all'
   if (words.some((word) => /^(side|left|right|step|steps|stair|stairs|staircase|slope|sloping|slanting|slanted|diagonal)$/.test(word))) return 'side'
   return words.some((word) => /^(short|long|shorter|longer|next|other|remaining|last|second|third|fourth|opposite)$/.test(word)) ? 'next' : 'any'
+}
+
+/** `to the top of the ch-3`, `in top of the turning chain`: a place, and no edge. */
+function isTopOfChain(reader: Reader, words: readonly string[]): boolean {
+  return words.at(-1) === 'top' && reader.word() === 'of' && reader.word(1) === 'the' && (/^(ch|chain|tch|turning|starting)$/.test(reader.word(2)) || /^(beg|beginning|first)$/.test(reader.word(2)) && /^(ch|chain|-)$/.test(reader.word(3)) || numberAhead(reader, 2) !== undefined)
 }
 
 /** `down side of bib`, `along edge of the flap`: whatever the piece is called. */

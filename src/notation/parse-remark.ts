@@ -12,9 +12,23 @@ const work = new RegExp(`^(?:${working})$`)
  */
 const telling = new RegExp(`^(?:${working}|${placing})$`)
 
+/** Words that stand alone before an instruction and tell nothing. */
+const interjections = /^(?:ok|okay|right|well|great|hooray|hurray|phew|ready|done|voila|ta-da|yes|good|lovely|careful|carefully|almost|nearly|there)$/
+
+/** `Handle time!`, `Decrease!`: what is called out, with no number and no stitch. */
+function exclaimed(reader: Reader): boolean {
+  const { at } = reader
+  while (reader.peek()?.kind === 'word' && numberAhead(reader) === undefined && !resembles(reader) && reader.at - at < 8) reader.at += 1
+  if (reader.at > at && reader.word() === '!' && !/^(?:turn|join|repeat|rep|skip|sk)$/.test(reader.word(-1))) return true
+  reader.at = at
+  return false
+}
+
 /** Takes a clause that tells nothing to be counted; false and nothing taken where it may. */
 export function takeRemark(reader: Reader): boolean {
   const { at } = reader
+  if (interjections.test(reader.word()) && /^[,.!;:]?$/.test(reader.word(1))) return (reader.at += 1) > 0
+  if (exclaimed(reader)) return true
   let words = 0
   for (; !reader.done && !/^[,;.:!?()[\]{}]$/.test(reader.word()); reader.at += 1) {
     const token = reader.peek()!

@@ -29,7 +29,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   let from: Skip['from'] = 'next'
   let count: Num | undefined
   for (;;) {
-    if (reader.take('the') || reader.take('over') || reader.take('of') || reader.take('next|foll|following')) continue
+    if (reader.take('the') || reader.take('over') || reader.take('of') || reader.take('next|foll|following') || numberAhead(reader, 1) !== undefined && reader.take('all')) continue
     if (reader.take('first|1st|same')) from = 'first'
     else if (reader.take('last')) from = 'last'
     else if (!count && numberAhead(reader) !== undefined && reader.word(1) !== '-') count = takeNumber(reader)
@@ -81,7 +81,7 @@ function goesOn(reader: Reader): boolean {
 
 function finishSkip(reader: Reader, whole: Skip): Skip {
   const counts = takeCountsAs(reader)
-  if (!counts) reader.take(',?', 'leave', 'st?', 'behind', 'unworked')
+  if (!counts && !reader.take(',?', 'leave', 'st?', 'behind', 'unworked')) reader.take(',?', 'and?', 'leave|keep|put|place', 'them|these|those', 'unworked|waiting|on?', 'hold?', 'for?', 'later|now?')
   return { ...whole, ...(counts && { counts }), end: reader.end }
 }
 
@@ -92,7 +92,7 @@ function one(reader: Reader): Num {
 /** `skip next dc and ch-1`, `sk next ch-2 sp, next 26 dc and next ch-2 sp`: further things, named with no instruction of their own. */
 function also(reader: Reader, first: Thing | undefined): Skip['list'] {
   const at = reader.at
-  if (!first || !reader.take('and', 'the?', 'next|last|first?') && !reader.take(',', 'and?', 'next')) return undefined
+  if (!first || !reader.take('and', 'the?', 'next|last|first?') && !reader.take(',', 'and?', 'next') && !beforeSpace(reader, first)) return undefined
   const count = numberAhead(reader) !== undefined && reader.word(1) !== '-' ? takeNumber(reader) : undefined
   const thing = takeThing(reader)
   if (!thing || numberAhead(reader) !== undefined || /^(in|into|across|around)$/.test(reader.word())) {
@@ -100,6 +100,14 @@ function also(reader: Reader, first: Thing | undefined): Skip['list'] {
     return undefined
   }
   return [{ count: count ?? one(reader), thing }, ...(also(reader, thing) ?? [])]
+}
+
+/** `skip ch-1 sp, 22 dc and ch-1 sp`: the stitches between two spaces, with an `and` before the second. */
+function beforeSpace(reader: Reader, first: Thing): boolean {
+  const { at } = reader
+  const between = first.kind === 'space' && reader.take(',') && takeNumber(reader) !== undefined && takeThing(reader)?.kind === 'stitch' && reader.take('and', 'the?', 'next?') && takeThing(reader)?.kind === 'space'
+  reader.at = between ? at + 1 : at
+  return between
 }
 
 /** `(sc, ch-2 sp, sc)` after `sk`. */

@@ -59,6 +59,17 @@ function countTimes(reader: Reader, meaning: 'in-all' | 'either'): Times | undef
   return undefined
 }
 
+/** `until every loop has a sc`, `until all sts are worked`, `until you run out of stitches` */
+function untilAll(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('until|till', 'each|every|all', 'of?', 'the?') || reader.take('until|till', 'you?', 'run|reach|have|are|come')) {
+    while (!reader.done && !/^[,;.()]$/.test(reader.word()) && numberAhead(reader) === undefined) reader.at += 1
+    if (/^(worked|used|sc|dc|hdc|tr|st|sts|stitches|spaces|loops|end|round|row|joined|filled|start|beginning)$/.test(reader.word(-1)) && numberAhead(reader) === undefined) return true
+  }
+  reader.at = at
+  return false
+}
+
 function reach(reader: Reader): Times | undefined {
   const keepBack = takeKeepBack(reader)
   if (keepBack) return { kind: 'to-end', keepBack }
@@ -67,6 +78,7 @@ function reach(reader: Reader): Times | undefined {
   const until = takeUpTo(reader)
   if (until?.kind === 'space' && until.where === undefined) return { kind: 'to-end', until }
   reader.at = at
+  if (untilAll(reader)) return { kind: 'to-end' }
   if (!takeToEnd(reader)) return undefined
   // `across side`, `to corner`: as far as this edge goes.
   const edge = reader.all.slice(at, reader.at).some(({ text }) => /^(side|edge|corner|ends)$/i.test(text))

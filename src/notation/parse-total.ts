@@ -152,7 +152,7 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
     if (touches && (text === '-' || /^[—–]$/.test(text) && kept[at - 1]!.kind === 'number' && kept[at + 1]?.kind === 'number')) continue
     const total = parseCount(kept, at, kept.length, reader)
     if (text === ';' && (total?.kinds.length ?? 0) + (total?.spaces.length ?? 0) < 2) continue
-    if (!total || text !== '=' && total.count === undefined && total.kinds.length + total.groups.length === 0) return undefined
+    if (!total || !/^[=→]$/.test(text) && total.count === undefined && total.kinds.length + total.groups.length === 0) return undefined
     // A bare number may be anything; one number for each size can only be a count.
     const bySize = total.count !== undefined && total.count.values.length > 1 && total.count.values.length === reader.vocabulary.sizes
     if ((text === '.' || text === ':' || text === '-') && !kept.slice(at).some((token) => /^(st|sts|stitches)$/i.test(token.text)) && total.kinds.length + total.groups.length === 0 && !bySize) return undefined

@@ -9,7 +9,10 @@ const dropped: readonly (readonly RegExp[])[] = [
   [/^(?:carefully|neatly|firmly|gently|simply|just|please)$/],
 ]
 
-/** The tokens of a row without them; `your` is read as `the`. */
+/** Words that are read as another. */
+const readAs: Readonly<Record<string, string>> = { your: 'the', rd: 'rnd', rds: 'rnds' }
+
+/** The tokens of a row without them; `your` is read as `the`, `Rd 4` as `Rnd 4`, `every single ch` as `every ch`. */
 export function withoutPoliteWords(all: readonly Token[]): readonly Token[] {
   const out: Token[] = []
   for (let at = 0; at < all.length; ) {
@@ -19,7 +22,9 @@ export function withoutPoliteWords(all: readonly Token[]): readonly Token[] {
       continue
     }
     const token = all[at]!
-    out.push(/^your$/i.test(token.text) ? { ...token, text: 'the' } : token)
+    const other = readAs[token.text.toLowerCase()]
+    const single = /^single$/i.test(token.text) && /^(?:each|every)$/i.test(all[at - 1]?.text ?? '') && !/^cro/i.test(all[at + 1]?.text ?? '')
+    if (!single) out.push(other === undefined ? token : { ...token, text: other })
     at += 1
   }
   return out
