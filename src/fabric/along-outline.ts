@@ -158,10 +158,12 @@ function isOn(walk: Walk, place: Walk['edge'][number], named: EdgeName | undefin
 }
 
 /** `in first unworked st of Row 4`, `at the right-hand end of Row 2`. */
-export function isOfRow(walk: Walk, place: Walk['edge'][number], { ofRow, hand, walk: how }: Target): boolean {
+export function isOfRow(walk: Walk, place: Walk['edge'][number], { ofRow, hand, walk: how, thing }: Target): boolean {
   const stretch = walk.outline?.stretchOf.get(place)
   const row = stretch?.rows[stretch.edge === 'row-ends' ? stretch.places.indexOf(place) : 0]
-  if (!stretch || row?.number !== ofRow) return false
+  // `the 4 sl sts of Row 7` lie on the stitches that Row 6 has there, where slip stitches are no row of their own.
+  const under = thing?.stitch === 'sl st' && stretch?.edge === 'step' && row?.number !== undefined && row.number + 1 === ofRow
+  if (!stretch || row?.number !== ofRow && !under) return false
   if (how !== 'edge') return stretch.edge === 'step' || stretch.edge === 'top'
   if (stretch.edge !== 'row-ends') return false
   if (hand === undefined) return true

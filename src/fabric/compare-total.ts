@@ -175,6 +175,8 @@ export function saysOf(totals: readonly Total[], size: number): Says | undefined
   }
   const coloured = Object.values(colours)
   if (count === undefined && Object.keys(kinds).length === 0 && coloured.length > 0) count = coloured.reduce((all, each) => all + each, 0)
+  // `49 sts: 48 sc and the closing sl st`: the join is told with the stitches, and is none of them.
+  if (count !== undefined && totals.some(({ closing }) => closing)) count -= 1
   const changed = totals.find((total) => total.change)
   const span = { start: totals[0]!.start, end: totals.at(-1)!.end }
   return { span, kinds, spaces, ...(coloured.length > 0 && { colours }), ...(count !== undefined && { count }), ...(change !== undefined && changed && { change, changeSpan: { start: changed.start, end: changed.end } }), ...(rows !== undefined && { rows }) }

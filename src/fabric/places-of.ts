@@ -20,7 +20,7 @@ export type WorkInto = (index: number) => void
 export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over = 1, spikes = true): void {
   if (walk.inPlace !== undefined) return work(walk.inPlace)
   if (walk.held) return ofHeld(walk, target, span, rest, work, over)
-  if (target.ofPiece !== undefined) goToPiece(walk, target.ofPiece, span)
+  if (target.ofPiece !== undefined && !walk.outline) goToPiece(walk, target.ofPiece, span)
   if (walk.bridge > 0 && target.thing?.kind === 'chain') return overBridge(walk, target, span, work)
   backToOwn(walk, target)
   if (walk.outline && target.walk === 'edge' && target.ofRow !== undefined) return intoEndOfRow(walk, target, span, work)
@@ -68,9 +68,11 @@ function firstOnOutline(walk: Walk, { thing }: Target): boolean {
   return walk.outline !== undefined && (thing?.kind === 'chain' || thing?.kind === 'row-end' || walk.edge[walk.at]?.kind === 'row-end')
 }
 
-/** `12 unworked sts of Rnd 20` on the way along an outline: they are what it comes to next, or somewhere on. */
-function onOutline(walk: Walk, { ofRow }: Target): boolean {
-  return walk.outline?.stretches.some(({ edge, rows }) => edge !== 'row-ends' && rows[0]?.number === ofRow) === true
+/** `12 unworked sts of Rnd 20`, `8 sc of Row 9 of the Hearth` on the way along an outline: they are what it comes to next, or somewhere on. */
+function onOutline(walk: Walk, { ofRow, ofPiece, thing }: Target): boolean {
+  if (walk.outline && ofPiece !== undefined) return true
+  const below = thing?.stitch === 'sl st' && ofRow !== undefined ? ofRow - 1 : ofRow
+  return walk.outline?.stretches.some(({ edge, rows }) => edge !== 'row-ends' && (rows[0]?.number === ofRow || edge === 'step' && rows[0]?.number === below)) === true
 }
 
 /** The chain between two pieces: `3 sc in ch`, `sc in each of 3 ch`; both its sides are worked, one after the other. */

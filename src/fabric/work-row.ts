@@ -73,6 +73,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   joinNeighbours(walk)
   const idle = !items.some((item) => item.node !== 'aside' && item.node !== 'turn' && item.node !== 'join' && item.node !== 'unreadable')
   const left = idle ? 0 : leftPlaces(walk, lastSpan(items, text))
+  if (onlyLoop(items)) walk.leaves = true
   const looseBy = settleLoose(walk, saidBy(text, setting))
   if (left > 0 && left === keptBackAtEnd(items, setting.size)) walk.leaves = true
   if (left > 0 && closesItsStep(walk, left)) walk.leaves = true
@@ -118,6 +119,13 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     ...(looseBy !== 0 && walk.loose && { loose: { span: walk.loose.span, by: looseBy, holds: made.stitches - looseBy } }),
     comesOut: troubles.length === 0 && comparison.totalAgrees && comparison.kindsAgree && comparison.changeAgrees,
   }
+}
+
+/** `Ch 12 for the hanging loop, sl st in same st. Fasten off.`: a row that makes nothing else goes no farther. */
+function onlyLoop(items: readonly Instruction[]): boolean {
+  const worked = items.filter(({ node }) => node !== 'aside' && node !== 'turn')
+  const [chain, last] = worked
+  return worked.length === 2 && chain?.node === 'chain' && (chain.count.values[0] ?? 0) >= 4 && (last?.node === 'join' || last?.node === 'work' && last.stitch === 'sl st' && last.target?.walk === 'same')
 }
 
 /** `evenly` leaves it to the maker how the row-ends are used. */

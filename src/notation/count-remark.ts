@@ -5,6 +5,7 @@ import type { Num } from './syntax.ts'
 interface Draft {
   count?: Num
   chainsCount?: boolean
+  closing?: boolean
 }
 
 /** `counting tch`, `each ch counts as 1 st`, `not counting ch-3`: said about the count, and no count itself. */
@@ -15,6 +16,10 @@ export function takeCountRemark(reader: Reader, draft: Draft): boolean {
     return true
   }
   if (partOfThem(reader)) return true
+  if (reader.take('the?', 'closing|joining|final', 'sl', 'st') || reader.take('the?', 'closing|joining|final', 'ss|slst')) {
+    draft.closing = true
+    return true
+  }
   if (reader.take('as', 'before') || reader.take('no', 'change') || reader.take('same', 'as', 'before')) return true
   if (!/^(counting|including|incl|not|excluding|without|from|per|with|ch|tch|the)$/.test(reader.word())) return false
   if (reader.word() === 'counting' && /^(ch|chs|chain|chains|each)$/.test(reader.word(1))) {

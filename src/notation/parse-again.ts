@@ -10,7 +10,8 @@ import type { Instruction, Target } from './syntax.ts'
  *                         ^                                        ^
  */
 export function parseAgain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  const last = before.at(-1)
+  // `(those 2 skipped chains don't count!) and in every ch along`
+  const last = reader.word(-1) === 'and' && reader.word(-2) === ')' ? before.findLast(({ node }) => node !== 'aside') : before.at(-1)
   if (last?.node !== 'work' && last?.node !== 'group') return undefined
   const and = reader.word(-1) === 'and'
   const at = reader.at

@@ -11,6 +11,7 @@ interface Draft {
   change?: Num
   rows?: Num
   chainsCount?: boolean
+  closing?: boolean
   atRow?: number
   byRow?: readonly number[]
   readonly kinds: { kind: string; count: Num }[]

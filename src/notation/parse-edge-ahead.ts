@@ -37,6 +37,8 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
 /** The edge ends the clause, or what is worked there follows at once: `down the left-hand edge work 2 dc in …`, `up the edge with 2 sc in …`. */
 function atEnd(reader: Reader): boolean {
   if (reader.done || /^[,.:;)*[(]$/.test(reader.word()) || reader.peek()?.kind === 'mark') return true
+  // `down the side at a rate of 3 sc for every 2 rows`, `up the other side at the same rate, 3 sc to 2 rows`
+  if (reader.take('at', 'a|the', 'rate|ratio', 'of') || reader.take('at', 'the', 'same', 'rate|ratio') && /^[,:;]$/.test(reader.word())) return true
   // `along the bottom 3 sc in first ch`, `working up the front edge sc in end of Row 1`
   const stitch = numberAhead(reader) === undefined ? 0 : 1
   if (reader.vocabulary.stitchAt([reader.word(stitch)]) && /^(in|into)$/.test(reader.word(stitch + 1))) return true

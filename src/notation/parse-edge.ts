@@ -1,5 +1,6 @@
 import { isOpening, takeOpening } from './parse-held.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
+import { takePieceName } from './parse-piece-name.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takePlaceNoun, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
@@ -94,7 +95,7 @@ function ofNamed(reader: Reader): boolean {
   if (reader.take('of', 'the?')) {
     for (let words = 0; words < 3 && reader.peek()?.kind === 'word' && !/^(next|each|first|last|same|row|rnd|round|ch|chain|st|sts|beg|foundation)$/.test(reader.word()); words += 1) {
       reader.at += 1
-      if (/^([,.;:()]|evenly|to)?$/.test(reader.word())) return true
+      if (/^([,.;:()–—-]|evenly|to)?$/.test(reader.word())) return true
     }
   }
   reader.at = at
@@ -127,6 +128,7 @@ export function undersideNamed(reader: Reader): boolean {
 function underside(reader: Reader, start: number): Target | undefined {
   const { at } = reader
   reader.take('the')
+  const beneath = /^(underside|undersides)$/.test(reader.word())
   const loops = reader.take('underside|undersides|bottom|base', 'loop|loops?', 'of') || reader.take('free|unused|remaining|rem', 'loop|loops|lp|lps', 'of')
   const before = loops ? undefined : counted(reader)
   if (!loops && !reader.take('free|unused|base|bottom|underside', 'loop|loops|lp|lps', 'of', 'the?')) {
@@ -150,9 +152,11 @@ function underside(reader: Reader, start: number): Target | undefined {
     return undefined
   }
   const ofRow = takeRowNamed(reader, 'of|on|from|in')
+  const { at: piece } = reader
+  if (!reader.take('of|on|from') || takePieceName(reader) === undefined) reader.at = piece
   const toEnd = takeToEnd(reader)
   const count = before?.count ?? after.count
-  return { walk: count ? 'next' : 'each', ...(count ? { count } : { edge: 'underside' }), thing: { kind: 'chain' }, ...held, ...(ofRow !== undefined && { ofRow }), ...(toEnd && { toEnd }), start, end: reader.end }
+  return { walk: count ? 'next' : 'each', ...(count && { count }), ...((!count || beneath) && { edge: 'underside' as const }), thing: { kind: 'chain' }, ...held, ...(ofRow !== undefined && { ofRow }), ...(toEnd && { toEnd }), start, end: reader.end }
 }
 
 /** `in end of Row 2`, `in the other row-end of Row 7`, `at the right-hand end of Row 2`: one end of one row. */

@@ -14,7 +14,7 @@ const ringWords = ['to|and', 'form|make', 'a|the?', 'ring|circle|loop']
 export function parseJoin(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   const start = reader.start
   const at = reader.at
-  if (reader.take('join|joining|rejoin|rejoining|reattach') || reader.take('attach', 'yarn|thread') && (reader.at -= 1) > 0) return joinWord(reader, start, before)
+  if (reader.take('join|joining|rejoin|rejoining|reattach') || reader.take('attach', 'the|a?', 'new|main|contrast|contrasting|second|other|next|fresh?', 'yarn|thread|color|colour') && (reader.at -= 1) > 0) return joinWord(reader, start, before)
   if (reader.take('close', 'with|rnd|round?', 'sl?')) return closing(reader, start)
   if (!reader.take('with?', 'a|1|one?', 'sl', '-?', 'st|stitch') && !reader.take('with?', 'a|1|one?', 'ss|slst')) {
     reader.at = at
@@ -48,6 +48,10 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
     const aside: Instruction = { node: 'aside', ...(yarn !== undefined && { yarn }), start, end: reader.end }
     return target ? [aside, { node: 'start', target, start, end: reader.end }] : [aside]
   }
+  // `Join the yarn and work 1 sc into …`, `Join yarn, ch 1, …`
+  const { at: here } = reader
+  const yarnOnly = begins && /^(yarn|thread|color|colour)$/.test(reader.word(-1)) && (reader.done || /^([,;.:]|and|then)$/.test(reader.word()))
+  if (yarnOnly) return [{ node: 'aside', start, end: reader.all[here - 1]!.end }]
   toSeparator(reader)
   // `Join yarn at top of left neck edge`: where on the piece, in words.
   if (begins && reader.all.slice(piece, reader.at).some(({ text }) => /^(at|edge|neck|shoulder|seam|corner|centre|center|armhole|beginning|end)$/i.test(text))) return [{ node: 'aside', start, end: reader.end }]
@@ -91,7 +95,8 @@ function cornerInWords(reader: Reader): boolean {
 }
 
 function yarnLetter(reader: Reader): string | undefined {
-  reader.take('yarn|color|colour|new', 'color|colour?')
+  if (/^(yarn|thread|color|colour|new)$/.test(reader.word(1))) reader.take('the|a')
+  reader.take('yarn|thread|color|colour|new', 'yarn|color|colour?')
   const word = reader.peek()?.text ?? ''
   if (!reader.vocabulary.yarns.includes(word) && !/^[A-Z]$/.test(word)) return undefined
   reader.at += 1

@@ -1,4 +1,5 @@
 import { takeNumber } from './numbers.ts'
+import { takeSide } from './parse-row-ends.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Work } from './syntax.ts'
@@ -36,6 +37,7 @@ export function over(reader: Reader, draft: Draft): void {
     return
   }
   if (reader.take('row', '-?', 'ends|end')) {
+    takeSide(reader)
     draft.target = { walk: 'next', count, thing: { kind: 'row-end' }, start: count.start, end: reader.end }
     return
   }

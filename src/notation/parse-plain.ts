@@ -8,6 +8,9 @@ import { inPlace } from './parse-in-place.ts'
 import { parsePicot } from './parse-picot.ts'
 import { parseJoin, toSeparator } from './parse-join.ts'
 import { parseLeave } from './parse-leave.ts'
+import { parseLayers } from './parse-layers.ts'
+import { otherSide } from './parse-other-side.ts'
+import { parseTurn } from './parse-turn.ts'
 import { parseSkip } from './parse-skip.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeThing } from './parse-thing.ts'
@@ -17,30 +20,15 @@ import type { Chain, Instruction, Num } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return turnedToOtherSide(reader) ?? turn(reader) ?? inLoopsOf(reader) ?? returnTo(reader) ?? chartRows(reader) ?? layers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader, before) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
+  return definition(reader) ?? parseTurn(reader, before) ?? inLoopsOf(reader) ?? returnTo(reader) ?? chartRows(reader) ?? parseLayers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader, before) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
 }
 
-/** `turn to work along the other side of the chain`, `turn the work upside down and sc in the other side of`: the piece is turned by hand, and no row ends. */
-function turnedToOtherSide(reader: Reader): readonly Instruction[] | undefined {
+/** `inc = 2 sc in the same st.`: what a word stands for anyway. */
+function definition(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
-  if (reader.take('turn|rotate|flip') && reader.take('the?', 'work|piece?', 'upside?', 'down?', 'to|and', 'work?')) {
-    const { at: after } = reader
-    if (/^(along|in|into|on|across|down)$/.test(reader.word()) && reader.take('along|in|into|on|across|down', 'the?', 'other|opposite', 'side')) {
-      reader.at = after
-      return otherSide(reader)
-    }
-    if (reader.vocabulary.stitchAt([reader.word()]) && reader.all.slice(at, after).some(({ text }) => /^down$/i.test(text))) return [{ node: 'aside', start, end: reader.end }]
-  }
+  const by = reader.take('inc|increase|dec|decrease') && reader.take('=|means|is|:') && (reader.take('work?', '2|two') && reader.take('sc|hdc|dc|tr|htr|st|sts|stitches') && reader.take('in|into', 'the?', 'same|next|one|each', 'st|stitch|place?') || /^(sc|hdc|dc|tr|htr)2tog$/.test(reader.word()) && reader.take(reader.word()))
+  if (by && (reader.done || /^[,;.)]$/.test(reader.word()))) return [{ node: 'aside', start, end: reader.end }]
   reader.at = at
-  return undefined
-}
-
-function turn(reader: Reader): readonly Instruction[] | undefined {
-  const start = reader.start
-  if (reader.take('do', 'not|n’t', 'turn') || reader.take('don’t|don\'t', 'turn') || reader.take('without', 'turning')) {
-    return [{ node: 'turn', turns: false, start, end: reader.end }]
-  }
-  if (reader.take('turn', 'work|the?', 'work?') || reader.take('turning')) return [{ node: 'turn', turns: true, start, end: reader.end }]
   return undefined
 }
 
@@ -101,29 +89,6 @@ function chartRows(reader: Reader): readonly Instruction[] | undefined {
   return undefined
 }
 
-/** `Working through both layers,`: every stitch takes a place of each. */
-function layers(reader: Reader): readonly Instruction[] | undefined {
-  const start = reader.start
-  const at = reader.at
-  reader.take('inserting', 'the?', 'hook') || reader.take('working|work|going?', 'every|each|all', 'stitch|st|stitches|sts', 'of?', 'this?', 'round|rnd|row?') || reader.take('working|work|going')
-  if (!reader.take('through', 'both', 'layers|thicknesses|pieces|sides') && !throughTwoEdges(reader)) {
-    reader.at = at
-    return undefined
-  }
-  return [{ node: 'start', target: { walk: 'layers', start, end: reader.end }, start, end: reader.end }]
-}
-
-/** `through the sts of Row 28 and the foundation ch together`: two edges that are laid on one another. */
-function throughTwoEdges(reader: Reader): boolean {
-  const { at } = reader
-  if (reader.take('through|in|into', 'the?', 'sts|stitches', 'of')) {
-    while (!reader.done && !/^([,;:.()]|together)$/.test(reader.word())) reader.at += 1
-    if (reader.take('together') && reader.all.slice(at, reader.at).some(({ text }) => /^and$/i.test(text))) return true
-  }
-  reader.at = at
-  return false
-}
-
 /** `Magic ring, 9 sc in ring`, `Make a magic circle, ch 1, …`, `In a magic ring, ch 2, 10 dc`. */
 function ringStart(reader: Reader): readonly Instruction[] | undefined {
   const start = reader.start
@@ -135,32 +100,6 @@ function ringStart(reader: Reader): readonly Instruction[] | undefined {
     return undefined
   }
   return [{ node: 'start', target: { walk: 'ring', start, end: reader.end }, start, end: reader.end }]
-}
-
-/** `Working along opposite side of ch`, `other side:`: what follows goes into the underside of the foundation chain. */
-function otherSide(reader: Reader): readonly Instruction[] | undefined {
-  const start = reader.start
-  const at = reader.at
-  reader.take('rotate', 'the?', 'piece|work?', 'to|and?')
-  reader.take('now|continue|continuing')
-  reader.take('work|working|worked')
-  reader.take('in|along|on|up|down|around|across|into|over')
-  reader.take('the')
-  const side = reader.take('opposite|other|bottom|lower|under|second|2nd', 'side|edge|loops|lps') || reader.take('underside') || reader.take('unused|free|remaining|rem', 'loops|lps', 'of', 'the?', 'foundation|beg|starting|base?', 'ch|chain')
-  // `(second side)` beside a label names the side of a neck.
-  if (!side || reader.word(-1 - (reader.at - at)) === '(' && reader.word() === ')' || reader.take('of', 'the?', 'work|piece|row|square|motif|neck|head|body')) {
-    reader.at = at
-    return undefined
-  }
-  const { at: tail } = reader
-  const begins = at === 0 || /^([,.;:()]|and|then|now)$/.test(reader.word(at - 1 - reader.at))
-  const chain = reader.take('of|on', 'the?', 'foundation|beginning|beg|starting|initial|base|original?', 'ch|chain|chs', 'edge?')
-  if (!chain) reader.at = tail
-  const under = chain || reader.all.slice(at, tail).some(({ text }) => /^(underside|under|bottom|lower|loops|lps)$/i.test(text))
-  reader.take(':')
-  // `sc in each of next 18 ch on underside`: the words behind name where those were.
-  if (!begins && under && !chain) return [{ node: 'aside', start, end: reader.end }]
-  return [{ node: 'start', target: { walk: 'other-side', ...(under && { edge: 'underside' }), start, end: reader.end }, start, end: reader.end }]
 }
 
 function chain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {

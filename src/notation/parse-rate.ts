@@ -1,4 +1,4 @@
-import { takeNumber } from './numbers.ts'
+import { numberAhead, takeNumber } from './numbers.ts'
 import type { Reader } from './reader.ts'
 import type { Num, Target } from './syntax.ts'
 
@@ -9,9 +9,11 @@ export function takeRows(reader: Reader): Num | undefined {
   const { at, start } = reader
   const single = reader.take('per') || reader.take('for|to', 'every|each')
   const several = single || reader.take('in|over|into|along', 'every')
-  const said = several ? takeNumber(reader) : undefined
+  // `3 sc to 2 rows`
+  const to = !several && numberAhead(reader, 1) !== undefined && /^(rows|row)$/.test(reader.word(2)) && !/^(below|from|before)$/.test(reader.word(3)) && reader.take('to')
+  const said = several || to ? takeNumber(reader) : undefined
   reader.take('sc|dc|hdc|tr')
-  const rows = several && (said !== undefined || single) && (reader.take('row', '-?', 'end|ends') || reader.take('row|rows') || reader.take('end|ends', 'of', 'rows|row'))
+  const rows = (several || to) && (said !== undefined || single) && (reader.take('row', '-?', 'end|ends') || reader.take('row|rows') || reader.take('end|ends', 'of', 'rows|row'))
   if (rows) return said ?? { values: [1], start, end: reader.end }
   reader.at = at
   return undefined

@@ -1,5 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeEdgeName, toCorner } from './parse-edge.ts'
+import { takePieceName } from './parse-piece-name.ts'
 import { takeRate } from './parse-rate.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeOfStep } from './parse-tail.ts'
@@ -29,9 +30,7 @@ export function rowEnds(reader: Reader, start: number, evenly: boolean): Target 
   }
   const { each, count, rows } = named
   takeOfStep(reader)
-  if (reader.take('along|across|down|up|on|of|around')) {
-    if (!takeEdgeName(reader)) reader.at -= 1
-  }
+  takeSide(reader)
   const rate = evenly ? takeRate(reader) : undefined
   if (!rate) perRow(reader)
   const toEnd = takeToEnd(reader)
@@ -40,6 +39,12 @@ export function rowEnds(reader: Reader, start: number, evenly: boolean): Target 
   if (evenly && !count) return { walk: 'edge', edge: 'side', evenly: true, ...(rate && { rate }), start, end: reader.end }
   const around = toEnd && /^(around|round)$/.test(reader.word(-1))
   return { walk: count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end', ...(rows && { rows }) }, ...(evenly && { evenly: true }), ...(rate && { rate }), ...(around && { toEnd }), start, end: reader.end }
+}
+
+/** `along the left side`, `of the remaining side`, `of Log 1`: the side that row-ends lie on. */
+export function takeSide(reader: Reader): void {
+  const { at } = reader
+  if (reader.take('along|across|down|up|on|of|around') && !takeEdgeName(reader) && takePieceName(reader) === undefined) reader.at = at
 }
 
 /** `each of next 10 row-ends`, `30 dc row-ends`, `next row-end`. */

@@ -32,11 +32,13 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
     if (reader.take('the') || reader.take('over') || reader.take('of') || reader.take('next|foll|following') || numberAhead(reader, 1) !== undefined && reader.take('all')) continue
     if (reader.take('first|1st|same')) from = 'first'
     else if (reader.take('last')) from = 'last'
+    else if (reader.take('centre|center|middle|held') && (count || numberAhead(reader) !== undefined)) continue
     else if (!count && numberAhead(reader) !== undefined && reader.word(1) !== '-') count = takeNumber(reader)
     else break
   }
   reader.take('unworked|rem|remaining|centre|center')
   const thing = takeThing(reader)
+  reader.take('at|in', 'the?', 'centre|center|middle')
   // The stitches that are skipped were left by an older row.
   const ofRow = takeRowNamed(reader, 'of|on|from')
   if (reader.take('at', 'the?', 'base', 'of', 'the?', 'beg|beginning|turning?')) {

@@ -67,6 +67,7 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
     const { count: _, ...single } = work
     return [{ ...times2([single], count, start, reader.end), prefixed: true }]
   }
+  if (work.layers && !work.target && !work.count && reader.word() === ',' && numberAhead(reader, 1) !== undefined && reader.word(2) === 'times') reader.at += 1
   return [...passed, multiplied(reader, work)]
 }
 

@@ -7,7 +7,7 @@ import { ordinal } from './parse-ordinal.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeRate, takeRows } from './parse-rate.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
-import { chainWords, gluedSpace, takePlaceNoun, takeThing, thingHere } from './parse-thing.ts'
+import { chainWords, gluedSpace, takePlaceNoun, takeStitchName, takeThing, thingHere } from './parse-thing.ts'
 import { isMainOrContrast } from './parse-yarn.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
@@ -67,7 +67,16 @@ function atRate(reader: Reader, start: number): Target | undefined {
 
 /** Fills the draft with how the places are walked. */
 function fill(reader: Reader, draft: Draft): boolean {
-  reader.take('the')
+  // `in that st`, `in this very same stitch`
+  if (reader.take('that|this', 'very?', 'same?', 'st|stitch|place|one') && (reader.done || /^[,;.:()]|and$/.test(reader.word()))) {
+    draft.walk = 'same'
+    return true
+  }
+  if (withTheFirst(reader)) {
+    draft.walk = 'same'
+    return true
+  }
+  reader.take('the') || reader.word(1) === 'same' && reader.take('that|this')
   if (takeRing(reader)) {
     draft.walk = 'ring'
     return true
@@ -133,6 +142,14 @@ function ofCornerGroup(reader: Reader): void {
   const { at } = reader
   const told = takeNumber(reader) && takeThing(reader) && reader.take('at|in|of', 'the?')
   if (!told || !/^(each|every|all|next|same|first|last|corner)$/.test(reader.word())) reader.at = at
+}
+
+/** `in the ch that holds the first sc`, `in the st with the first dc`: where the first one stands. */
+function withTheFirst(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('the?', 'same?', 'ch|chain|st|stitch|place', 'that|which?', 'holds|held|has|contains|with|of', 'the?', 'first') && takeStitchName(reader) && (reader.done || /^[,;.:()]$/.test(reader.word()))) return true
+  reader.at = at
+  return false
 }
 
 /** `in other side of ch`, `in the other side of each of 3 ch`. */

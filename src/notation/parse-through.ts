@@ -11,7 +11,9 @@ function partsAhead(reader: Reader): boolean {
 
 /** `5 sc through both layers`, `sc through both layers in each of the 4 pairs of sts` */
 export function throughLayers(reader: Reader): boolean {
-  return reader.take('through', 'both', 'layers|thicknesses|pieces|sides|edges|together', 'together?')
+  if (reader.take('through', 'both', 'layers|thicknesses|pieces|sides|edges|together', 'together?')) return true
+  // `sl st through both, 8 times`
+  return /^[,;.]?$/.test(reader.word(2)) && reader.take('through', 'both')
 }
 
 /** `sc 4 through arm and body`: a part is worked in; it takes no more places of this edge. */

@@ -11,7 +11,7 @@ export function takeTotals(reader: Reader): { readonly totals: readonly Total[];
   for (;;) {
     // A count with more behind it is the row's only where no other stands at the end.
     const within = (): Found | undefined => (totals.length === 0 ? beforeTurn(all, reader) : undefined)
-    const found = sentence(all, reader) ?? atEnd(all, reader) ?? within() ?? afterSign(all, reader) ?? (totals.length === 0 ? beforeQuiet(all, reader) : undefined)
+    const found = sentence(all, reader) ?? atEnd(all, reader) ?? within() ?? afterSign(all, reader) ?? (totals.length === 0 || totals[0]!.closing ? beforeQuiet(all, reader) : undefined)
     if (!found) break
     totals.unshift(found.total)
     all = found.rest
@@ -128,7 +128,7 @@ function beforeQuiet(all: Reader['all'], reader: Reader): Found | undefined {
     if (all[stop]!.text !== '.') continue
     const items = parseItems(new Reader(all.slice(stop + 1, end), reader.vocabulary), () => false)
     if (!items.every(({ node }) => node === 'turn' || node === 'join' || node === 'aside')) return undefined
-    const found = atEnd(all.slice(0, stop), reader) ?? afterSign(all.slice(0, stop), reader)
+    const found = sentence(all.slice(0, stop), reader) ?? atEnd(all.slice(0, stop), reader) ?? afterSign(all.slice(0, stop), reader)
     if (found) return { ...found, rest: [...found.rest, ...all.slice(stop)] }
   }
   return undefined
@@ -148,7 +148,7 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
     }
     if (!/^[=—–:;.→•·-]$/.test(text)) continue
     // Within `ch-2 sps` the hyphen touches on both sides, and so does the dash of a range (`Rep Rows 1–2`).
-    const touches = kept[at - 1]!.end === kept[at]!.start
+    const touches = kept[at - 1]!.end === kept[at]!.start && kept[at - 1]!.text !== '-'
     if (touches && (text === '-' || /^[—–]$/.test(text) && kept[at - 1]!.kind === 'number' && kept[at + 1]?.kind === 'number')) continue
     const total = parseCount(kept, at, kept.length, reader)
     if (text === ';' && (total?.kinds.length ?? 0) + (total?.spaces.length ?? 0) < 2) continue

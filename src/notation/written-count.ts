@@ -17,6 +17,8 @@ export interface Total extends Span {
   readonly byRow?: readonly number[]
   /** `each ch counts as 1 st` */
   readonly chainsCount?: boolean
+  /** `49 sts: 48 sc and the closing sl st`: the join is told with the stitches. */
+  readonly closing?: boolean
   /** By yarn: `12 A, 6 B`. */
   readonly colours?: readonly { readonly yarn: string; readonly count: Num }[]
   /** Groups counted by name: `12 shells`, `4 corners`. */

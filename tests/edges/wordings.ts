@@ -71,4 +71,7 @@ export const otherWords: readonly OtherWords[] = [
   { name: 'what is held for later', from: left, to: 'hold $1 $2 for later' },
   { name: 'the final ones, for a step', from: new RegExp(left.source.replace('(last|rem)', 'last'), 'g'), to: 'leave final $1 unworked for the step' },
   { name: 'stopped before them', from: new RegExp(left.source.replace('(last|rem)', 'last'), 'g'), to: 'stop before the last $1' },
+  { name: 'turned on its side', from: /do not turn,/g, to: 'turn the work on its side and work along the edge,' },
+  { name: 'turned by a quarter', from: /do not turn,/g, to: 'turn the piece a quarter turn,' },
+  { name: 'the corner turned', from: /do not turn,/g, to: 'turn the corner,' },
 ]

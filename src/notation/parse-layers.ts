@@ -1,0 +1,36 @@
+import type { Reader } from './reader.ts'
+import type { Instruction } from './syntax.ts'
+
+/** `Working through both layers,`, `hook through BOTH layers:`, `going through both:`: every stitch takes a place of each. */
+export function parseLayers(reader: Reader): readonly Instruction[] | undefined {
+  const start = reader.start
+  const at = reader.at
+  reader.take('now|from', 'now|here?', 'on|onwards?')
+  reader.take('inserting|insert|putting|put?', 'the?', 'hook') || reader.take('working|work|going?', 'every|each|all', 'stitch|st|stitches|sts', 'of?', 'this?', 'round|rnd|row?') || reader.take('working|work|going')
+  if (!throughBoth(reader) && !throughTwoEdges(reader)) {
+    reader.at = at
+    return undefined
+  }
+  return [{ node: 'start', target: { walk: 'layers', start, end: reader.end }, start, end: reader.end }]
+}
+
+/** `through the sts of Row 28 and the foundation ch together`: two edges that are laid on one another. */
+function throughTwoEdges(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('through|in|into', 'the?', 'sts|stitches', 'of')) {
+    while (!reader.done && !/^([,;:.()]|together)$/.test(reader.word())) reader.at += 1
+    if (reader.take('together') && reader.all.slice(at, reader.at).some(({ text }) => /^and$/i.test(text))) return true
+  }
+  reader.at = at
+  return false
+}
+
+/** `through both layers again`, `into both pieces together`, `through both`. */
+function throughBoth(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('through|into', 'both')) {
+    if (reader.take('layers|thicknesses|pieces|sides|edges|parts', 'together|again|at?', 'once?') || reader.done || /^[,;:.]$/.test(reader.word())) return true
+  }
+  reader.at = at
+  return false
+}

@@ -1,0 +1,30 @@
+import type { Reader } from './reader.ts'
+import type { Instruction } from './syntax.ts'
+
+/** `Working along opposite side of ch`, `other side:`: what follows goes into the underside of the foundation chain. */
+export function otherSide(reader: Reader): readonly Instruction[] | undefined {
+  const start = reader.start
+  const at = reader.at
+  reader.take('rotate', 'the?', 'piece|work?', 'to|and?')
+  reader.take('now|continue|continuing')
+  reader.take('work|working|worked')
+  reader.take('in|along|on|up|down|around|across|into|over')
+  reader.take('the')
+  const side = reader.take('opposite|other|bottom|lower|under|second|2nd', 'side|edge|loops|lps') || reader.take('underside') || reader.take('unused|free|remaining|rem', 'loops|lps', 'of', 'the?', 'foundation|beg|starting|base?', 'ch|chain')
+  // `(second side)` beside a label names the side of a neck.
+  if (!side || reader.word(-1 - (reader.at - at)) === '(' && reader.word() === ')' || reader.take('of', 'the?', 'work|piece|row|square|motif|neck|head|body')) {
+    reader.at = at
+    return undefined
+  }
+  const { at: tail } = reader
+  const begins = at === 0 || /^([,.;:()]|and|then|now)$/.test(reader.word(at - 1 - reader.at))
+  const chain = reader.take('of|on', 'the?', 'foundation|beginning|beg|starting|initial|base|original?', 'ch|chain|chs', 'edge?')
+  if (!chain) reader.at = tail
+  const under = chain || reader.all.slice(at, tail).some(({ text }) => /^(underside|under|bottom|lower|loops|lps)$/i.test(text))
+  // `up the other side at the same rate, 3 sc to 2 rows`
+  reader.take('at', 'the', 'same', 'rate|ratio') || reader.take('at', 'a|the', 'rate|ratio', 'of')
+  reader.take(':')
+  // `sc in each of next 18 ch on underside`: the words behind name where those were.
+  if (!begins && under && !chain) return [{ node: 'aside', start, end: reader.end }]
+  return [{ node: 'start', target: { walk: 'other-side', ...(under && { edge: 'underside' }), start, end: reader.end }, start, end: reader.end }]
+}
