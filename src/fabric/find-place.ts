@@ -161,7 +161,9 @@ function indexBeforeSpaces(walk: Walk, keepBack: number): number {
 
 /** `ch 5, sc in last sc` of a round that began inside a shell: stitches of other kinds stand behind the last of that name. */
 export function isOnlyOneLeft(walk: Walk, thing: Thing | undefined): boolean {
-  if (!walk.round || walk.outline || thing?.kind !== 'stitch' || thing.stitch === undefined || isThing(walk, walk.edge.at(-1)!, thing)) return false
+  if (!walk.round || walk.outline || thing?.kind !== 'stitch' || thing.stitch === undefined) return false
+  const end = walk.edge.at(-1)
+  if (!end || isThing(walk, end, thing)) return false
   const index = walk.edge.findIndex((place, at) => at >= walk.at && isThing(walk, place, thing))
   return index >= 0 && !walk.edge.some((place, at) => at > index && isThing(walk, place, thing))
 }
