@@ -7,7 +7,7 @@ import { backToOwn, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
 import { joinAhead, tellSkipped } from './skipped-places.ts'
-import { below, everyNth, fromHook, gaps, layers, nth, ring, skipped, take } from './special-places.ts'
+import { below, everyNth, fromHook, gaps, lastSpace, layers, nth, ring, skipped, take } from './special-places.ts'
 import type { Walk } from './walk.ts'
 import { turnTheEnd } from './work-start.ts'
 import type { Rest } from './work-items.ts'
@@ -284,11 +284,9 @@ function last(walk: Walk, target: Target, span: Span, rest: Rest, count: number,
     walk.at = start
   }
   const passes = over > 1 ? Math.max(1, Math.floor(count / over)) : count
-  for (let pass = 0; pass < passes; pass += 1) take(walk, findNext(walk, walk.at, undefined), span, work, over)
-}
-
-function lastSpace(walk: Walk, target: Target, span: Span, work: WorkInto): void {
-  let index = walk.edge.length - 1
-  while (index >= walk.at && !isThing(walk, walk.edge[index]!, target.thing)) index -= 1
-  take(walk, index < walk.at ? walk.edge.length : index, span, work, 1)
+  const from = walk.at
+  for (let pass = 0; pass < passes; pass += 1) {
+    take(walk, findNext(walk, walk.at, undefined), span, work, over)
+    if (pass === 0) rowEndsPassed(walk, from, span)
+  }
 }

@@ -1,6 +1,6 @@
 import type { Target, Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
-import { findNext } from './find-place.ts'
+import { findNext, isThing } from './find-place.ts'
 import { isSpace } from './place.ts'
 import type { WorkInto } from './places-of.ts'
 import type { Walk } from './walk.ts'
@@ -109,4 +109,11 @@ export function nth(walk: Walk, target: Target, span: Span, work: WorkInto): voi
 function onlySpacesBetween(walk: Walk, turning: number): boolean {
   for (let index = walk.at; index < turning; index += 1) if (!isSpace(walk.edge[index]!)) return false
   return true
+}
+
+/** `in last ch-2 sp`: the last of its name, wherever the hook stands. */
+export function lastSpace(walk: Walk, target: Target, span: Span, work: WorkInto): void {
+  let index = walk.edge.length - 1
+  while (index >= walk.at && !isThing(walk, walk.edge[index]!, target.thing)) index -= 1
+  take(walk, index < walk.at ? walk.edge.length : index, span, work, 1)
 }

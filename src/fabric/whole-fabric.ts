@@ -61,11 +61,11 @@ export class Fabrics {
     return [...(this.wholes[on]?.ends.keys() ?? [])]
   }
 
-  /** What a piece's last row holds out beside the other pieces worked on it, in runs, those that come last first. */
+  /** What a piece's last row holds out beside the other pieces worked on it, in runs, those that come last first; those of a round end at its join. */
   beside(on: number): readonly Edge[] {
     const { edge, outline } = this.own[on]!
     const whole = this.wholes[on]
-    if (!whole || edge.round) return []
+    if (!whole) return []
     const taken = (place: Place): boolean => outline.has(place) && !whole.outline.has(place)
     if (!edge.places.some(taken)) return []
     const runs: Place[][] = [[]]

@@ -5,7 +5,7 @@ import type { Held } from './held.ts'
 import { gridEdges, type JoinedGrid } from './joined-grid.ts'
 import { joinedEdges } from './joined-motifs.ts'
 import { Outline } from './outline.ts'
-import { joinedAbove } from './joined-above.ts'
+import { beginsBehind, joinedAbove } from './joined-above.ts'
 import type { Edge, FinishedEdge } from './place.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
 import type { WorkedRow } from './worked-row.ts'
@@ -127,6 +127,8 @@ function beginOn({ edge }: PieceRun, beside: readonly Edge[], piece: PieceToWork
   const others = beside.map((run) => ({ edge: run, words: 'the row begins beside the piece that is worked on the same row' }))
   const [first] = piece.entries
   const more = pieces.slice(pieces.indexOf(piece) + 1).some(({ on, entries }) => on === piece.on && entries[0] && joinedAbove(entries[0]) && !alongEdges(entries[0].read.items))
+  // `skip 18 sts after the first flap`: the words tell how many lie between.
+  if (others.length > 0 && first && beginsBehind(first.read.items)) return { start: others[0]!.edge, otherStarts: others.slice(1) }
   if (others.length > 0 && first && joinedAbove(first)) return { start: others[0]!.edge, otherStarts: others.slice(1), beside: more ? 'next' : 'last' }
   return { start: edge, otherStarts: others }
 }

@@ -12,7 +12,7 @@ import { Outline } from './outline.ts'
 import type { PieceRun, PieceToWork } from './piece-run.ts'
 import { realRows, type RealRow, type WrittenEntry } from './real-rows.ts'
 import { bestOnOutline, leavesSide, onOutline, type OnOutline } from './other-borders.ts'
-import { joinedAbove } from './joined-above.ts'
+import { beginsBehind, joinedAbove } from './joined-above.ts'
 import { endsOf, type LaidRow } from './laid-row.ts'
 import { itemsOf, textFor, withoutOwnName, writtenOf } from './row-content.ts'
 import { settingOf } from './row-setting.ts'
@@ -52,7 +52,7 @@ export interface State {
   readonly turned: boolean
   /** The row below said at its end that the work is turned. */
   readonly turnsAfter: boolean
-  /** A row number is missing: the sides are in doubt. */
+  /** A row number is missing, or a row does not come out: the sides are in doubt. */
   readonly gap: boolean
   /** The written row that the row below came from. */
   readonly entry?: WrittenEntry
@@ -151,6 +151,8 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
     return there ? step(row, there, work, setting, { ...state, outline }, state.trust) : unreadable()
   }
   const { whole = [], sewn = [] } = piece.onFabric ?? {}
+  // A round has no sides: words that name some mean those of what hangs on it.
+  if (piece.onFabric && whole[0] && state.edge.round && state.entry === undefined && alongEdges(items)) return workOne({ ...piece, onFabric: { ...piece.onFabric, whole: [] } }, row, index, { ...state, outline: whole[0] }, room)
   const together = edge.held ? undefined : elsewhere(whole, toWork, setting, state, edgeOn)
   if (together && !leavesSide(together.tried)) return stepOn(together)
   const first = everyReading(toWork, setting)
@@ -176,7 +178,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const joined = chosen.comesOut || state.entry ? undefined : piece.joinedStarts?.(wantsMore(chosen))
   const round = joined && onLargerEdge(toWork, setting, chosen, joined.edges)
   if (round) return step(row, round, toWork, setting, state, !joined.sound)
-  return step(row, asItLies(chosen), toWork, setting, state, joined?.sound === false || state.trust && state.doubt !== row.entry || edge.outline !== undefined && (state.gap || piece.onFabric?.doubt === true && state.entry === undefined))
+  return step(row, asItLies(chosen), toWork, setting, state, joined?.sound === false || state.trust && state.doubt !== row.entry || (edge.outline !== undefined || beginsBehind(items)) && (state.gap || piece.onFabric?.doubt === true && state.entry === undefined))
 }
 
 /** A row that comes out on another outline than that of the piece it goes on from; the rows after it go on there. */
@@ -204,9 +206,9 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     agreement: { total: tried.comparison.totalAgrees || blamed, kinds: tried.comparison.kindsAgree || blamed, change: tried.comparison.changeAgrees || blamed, ...(tried.comparison.kindSlip && { kindSlip: tried.comparison.kindSlip }) },
     yarns: tried.yarns, fabric: tried.row, ...(tried.lies.steps && { steps: tried.lies.steps }), ...(tried.along && { along: tried.along }), ...(tried.loose && tried.comesOut && { loose: tried.loose }),
   }
-  remember(state.rowsBefore, row, tried)
+  remember(state, row, tried)
   const after: State = {
-    gap: state.gap || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
+    gap: state.gap || !tried.comesOut || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
     rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state, row.side),
     edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried.made, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
@@ -224,10 +226,11 @@ function fabricAfter(row: RealRow, tried: RowTry, { outline, laid, turned }: Sta
 }
 
 /** Keeps what a row made, and what it left of the row below, for rows that come back to them. */
-function remember(rows: State['rowsBefore'], row: RealRow, tried: RowTry): void {
+function remember({ rowsBefore: rows, number }: State, row: RealRow, tried: RowTry): void {
   if (row.number === undefined) return
-  const below = rows.get(row.number - 1)
-  if (below) rows.set(row.number - 1, { ...below, left: tried.row.left, above: tried.row.made })
+  const on = tried.onRow ?? (row.number === 1 ? number : row.number - 1)
+  const below = on === undefined ? undefined : rows.get(on)
+  if (on !== undefined && below) rows.set(on, { ...below, left: tried.row.left, above: tried.row.made, doubt: below.doubt || !tried.comesOut })
   rows.set(row.number, { made: tried.row.made, left: [], doubt: !tried.comesOut })
 }
 

@@ -42,6 +42,8 @@ export interface RowTry {
   readonly row: { readonly made: readonly Place[]; readonly left: readonly Place[]; readonly turned: boolean }
   /** It works in an older row, or along a piece, whose count is in doubt. */
   readonly onDoubt: boolean
+  /** The older row in which it works. */
+  readonly onRow?: number
   /** Stitches that it passed over and that wait. */
   readonly holds: readonly HeldRun[]
   /** Of a border: how many places of each edge it used. */
@@ -114,6 +116,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     row: { made: walk.made, left: walk.edge.slice(walk.at), turned },
     lies: liesOn(walk),
     holds: walk.holds,
+    ...(walk.onRow !== undefined && { onRow: walk.onRow }),
     onDoubt: walk.onRow !== undefined && setting.rowsBefore.get(walk.onRow)?.doubt === true || walk.onPiece !== undefined && setting.pieces.get(walk.onPiece.name.toLowerCase())?.sound === false,
     ...(walk.outline && { along: edgesUsed(walk) }),
     ...(looseBy !== 0 && walk.loose && { loose: { span: walk.loose.span, by: looseBy, holds: made.stitches - looseBy } }),

@@ -63,7 +63,7 @@ function joinTail(reader: Reader) {
   reader.take('yarn|rnd|round')
   reader.take('with|using|by', 'a|an?', 'sl|ss|slst|standing?', '-?', 'st?')
   reader.take('yarn')
-  if (/^(at|to|in|on)$/.test(reader.word()) && cornerInWords(reader)) return undefined
+  if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || centreInWords(reader))) return undefined
   const whereFirst = whereThenPlace(reader)
   const target = takeTarget(reader)
   if (target) takeBesideJoin(reader)
@@ -92,6 +92,15 @@ function cornerInWords(reader: Reader): boolean {
   const named = hand && (reader.take('corner|corners|end|edge|side', 'of?', 'the?', 'long|short|side|neck?', 'edge|side|piece?') || reader.take('of', 'the|one?', 'long|short|left|right|first|neck?', 'edge|side|row|neck'))
   if (!named || !reader.done && !/^[,.;:]$/.test(reader.word())) reader.at = at
   return named && reader.at !== at
+}
+
+/** `at centre back`, `in the middle of the nape`: where on a round, in words that name no stitch. */
+function centreInWords(reader: Reader): boolean {
+  const { at } = reader
+  reader.at += 1
+  if (reader.take('the?', 'centre|center|middle', '-?', 'of?', 'the?', 'back|front|nape|forehead|neck|chin', 'edge|neck|of?', 'the?', 'hat|crown|brim|neck?') && (reader.done || /^[,.;:(]$/.test(reader.word()))) return true
+  reader.at = at
+  return false
 }
 
 function yarnLetter(reader: Reader): string | undefined {

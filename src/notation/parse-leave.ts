@@ -1,4 +1,5 @@
 import { takeNumber } from './numbers.ts'
+import { takeOfPiece } from './parse-piece-name.ts'
 import { rowEnds } from './parse-row-ends.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
@@ -50,6 +51,7 @@ function left(reader: Reader): readonly Instruction[] | undefined {
   const rest = reader.take('the?', 'rem|remaining|last|final|other')
   const count = takeNumber(reader)
   if ((rest || count) && takeThing(reader)) {
+    takeOfPiece(reader)
     const said = rest ? reader.take('unworked|left') || reader.take('are|remain|stay', 'left|not?', 'unworked|worked|left|free') || reader.take('are', 'left|unworked') : reader.take('are?', 'left|rem|remain|remaining?', 'unworked')
     if (said) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
   }

@@ -26,3 +26,11 @@ function nameHere(reader: Reader): string | undefined {
   if (name !== undefined && reader.peek()?.kind === 'number' && (reader.peek()?.value ?? 9) < 5 && !reader.vocabulary.stitchAt([reader.word(1)])) reader.at += 1
   return name
 }
+
+/** `of Crown`, `on the body`: the piece that the row is worked on. */
+export function takeOfPiece(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('of|on|from|along') && takePieceName(reader) !== undefined) return true
+  reader.at = at
+  return false
+}

@@ -1,5 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { countsLater, takeCountsAs } from './parse-counts-as.ts'
+import { parseBehind } from './parse-behind.ts'
 import { takeHeldTail } from './parse-held.ts'
 import { takeLoop } from './parse-loop.ts'
 import { edgeAhead } from './parse-edge-ahead.ts'
@@ -20,7 +21,7 @@ import type { Chain, Instruction, Num } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return definition(reader) ?? parseTurn(reader, before) ?? inLoopsOf(reader) ?? returnTo(reader) ?? chartRows(reader) ?? parseLayers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader, before) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? inPlace(reader, before)
+  return definition(reader) ?? parseTurn(reader, before) ?? inLoopsOf(reader) ?? returnTo(reader) ?? chartRows(reader) ?? parseLayers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader, before) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? parseBehind(reader, before) ?? inPlace(reader, before)
 }
 
 /** `inc = 2 sc in the same st.`: what a word stands for anyway. */

@@ -61,6 +61,25 @@ export function takeKeepBack(reader: Reader): KeptBack | undefined {
   return undefined
 }
 
+/** Takes `until there are 14 dc`, `until you have 14 sts in all`, `until 14 sc have been worked`: so many in the row. */
+export function takeUntilMade(reader: Reader): Num | undefined {
+  const { at } = reader
+  if (reader.take('until|till', 'there', 'are|is') || reader.take('until|till', 'you|we', 'have', 'made|worked?')) {
+    const num = takeNumber(reader)
+    if (num && takeThing(reader)) {
+      reader.take('in', 'all|total') || reader.take('on', 'the?', 'flap|hook|row') || reader.take('altogether')
+      return num
+    }
+  }
+  reader.at = at
+  if (reader.take('until|till')) {
+    const num = takeNumber(reader)
+    if (num && takeThing(reader) && (reader.take('are', 'worked|made|done|complete') || reader.take('have', 'been', 'worked|made'))) return num
+  }
+  reader.at = at
+  return undefined
+}
+
 function ofThing(count: Num, of: Thing | undefined): KeptBack {
   return { ...count, ...(of && { of }) }
 }

@@ -56,7 +56,9 @@ function endsCounted(reader: Reader): Named | undefined {
   if (reader.take('row', '-?', 'end|ends') || reader.take('row', 'edge|edges|side|sides')) {
     // `the row-end`, `row end of the back`: one.
     const one = !how.count && !how.each && reader.word(-1) === 'end' && (reader.all[at]?.text.toLowerCase() === 'the' || ofOnePlace(reader)) ? { values: [1], start: reader.end, end: reader.end } : undefined
-    return one ? { ...how, count: one } : how
+    // `the other row ends`: all of them.
+    const others = reader.word(-1) === 'ends' && /^other$/.test(reader.word(reader.word(-2) === '-' ? -4 : -3))
+    return one ? { ...how, count: one } : others ? { each: how.each } : how
   }
   reader.at = at
   return undefined

@@ -1,6 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
 import { rowEnds } from './parse-row-ends.ts'
+import { takeOfPiece } from './parse-piece-name.ts'
 import { takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
@@ -41,6 +42,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   reader.take('at|in', 'the?', 'centre|center|middle')
   // The stitches that are skipped were left by an older row.
   const ofRow = takeRowNamed(reader, 'of|on|from')
+  if (ofRow === undefined) takeOfPiece(reader)
   if (reader.take('at', 'the?', 'base', 'of', 'the?', 'beg|beginning|turning?')) {
     takeNumber(reader)
     reader.take('ch|chain|tch', '-?')

@@ -3,8 +3,9 @@ import { alongEdge } from './parse-edge.ts'
 import { takeOpening } from './parse-held.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takePieceOrPart } from './parse-piece-name.ts'
-import { takeKeepBack, takeToEnd } from './parse-reach.ts'
+import { takeKeepBack, takeToEnd, takeUntilMade } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
+import { takeWhereabouts } from './parse-where.ts'
 import { takeUpTo } from './up-to.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
@@ -58,6 +59,11 @@ export function takeTail(reader: Reader, draft: Draft): void {
     if (ofPiece !== undefined) draft.ofPiece = ofPiece
     else reader.at = piece
   }
+  const untilMade = draft.walk === 'each' ? takeUntilMade(reader) : undefined
+  if (untilMade) {
+    draft.untilMade = untilMade
+    return
+  }
   if (takeUntil(reader, draft)) return
   // `dc in each dc across front`: a part of the piece ends where the next thing is named.
   if (draft.walk === 'each' && reader.take('across|along|over', 'the?', 'left|right|first|second?', 'front|back|sleeve|body|yoke|shoulder|panel')) {
@@ -104,6 +110,8 @@ function takeReach(reader: Reader, draft: Draft): void {
     draft.edge = edge.edge
   } else {
     reader.at = at
+    // `in each of 18 dc across the forehead`: so many, and words that tell where.
+    if (draft.count && /^(across|along)$/.test(reader.word()) && takeWhereabouts(reader)) return
     if (takeToEnd(reader)) {
       draft.toEnd = true
       if (reader.all.slice(at, reader.at).some(({ text }) => /^(across|along)$/i.test(text))) draft.across = true

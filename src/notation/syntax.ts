@@ -87,6 +87,8 @@ export interface Target extends Span {
   readonly across?: boolean
   /** `to centre ch-2 sp`: it ends before the next of these. */
   readonly until?: Thing
+  /** `until there are 14 dc`: so many in all. */
+  readonly untilMade?: Num
   /** `to marker`, `to 2 sts before m`: it ends at a marker, whose place the row does not tell. */
   readonly toMarker?: boolean
 }
@@ -272,6 +274,8 @@ export interface Aside extends Span {
   readonly leaves?: boolean
   readonly neighbour?: Neighbour
   readonly stated?: Stated
+  /** `after the first earflap`: the row begins behind another part. */
+  readonly behind?: boolean
 }
 
 export interface Unreadable extends Span {
