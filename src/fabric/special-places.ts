@@ -1,6 +1,7 @@
 import type { Target, Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, isThing } from './find-place.ts'
+import { openChains } from './open-chains.ts'
 import { isSpace } from './place.ts'
 import type { WorkInto } from './places-of.ts'
 import type { Walk } from './walk.ts'
@@ -40,6 +41,11 @@ export function gaps(walk: Walk, span: Span, work: WorkInto): void {
 }
 
 export function fromHook(walk: Walk, span: Span, nthFromHook: number, work: WorkInto): void {
+  // A chain that the row below made at its end: `…, ch 41.` and then `Turn, sc in 2nd ch from hook`.
+  if (walk.edge[0]?.kind === 'space' && walk.at === 0) {
+    openChains(walk)
+    walk.prefixed = walk.opened + 1
+  }
   if (walk.edge[0]?.kind !== 'ch') {
     walk.trouble({ kind: 'no-such-place', span, what: 'a foundation chain' })
     return

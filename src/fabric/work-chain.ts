@@ -25,6 +25,7 @@ export function workChain(walk: Walk, item: Chain, rest: Rest): void {
   }
   const starts = rest.group === undefined && !walk.begun
   if (starts && !walk.chain && entersItsOwnChain(rest.items)) return addAtStart(walk, count)
+  if (starts && isCord(walk, count)) return walk.makeChains(count, undefined)
   if (starts) return beginRow(walk, item, count, rest)
   if (beforeTurn(rest.items) || endsFlatRow(walk, rest)) {
     walk.carry = item
@@ -151,6 +152,11 @@ const ofLength = (stitch: string, count: number): string => `${stitch} of ${coun
 function liesOverSkipped(walk: Walk, count: number, items: readonly Instruction[]): boolean {
   const next = items.find(({ node }) => node !== 'aside')
   return count > tallest && next?.node === 'skip' && inSize(next.count, walk.setting.size) > 2
+}
+
+/** `Ch 40, sc in next 37 sts, ch 41.` of a flat row: a cord on either side of it. No turning chain with the space beside it is so long (common practice, no source). */
+function isCord(walk: Walk, count: number): boolean {
+  return !walk.round && !walk.chain && count > 2 * tallest
 }
 
 /** Chains of the tallest turning chain, that of a treble treble. */

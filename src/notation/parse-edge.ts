@@ -160,7 +160,7 @@ function underside(reader: Reader, start: number): Target | undefined {
 }
 
 /** `in end of Row 2`, `in the other row-end of Row 7`, `at the right-hand end of Row 2`: one end of one row. */
-function endOfRow(reader: Reader, start: number): Target | undefined {
+export function endOfRow(reader: Reader, start: number): Target | undefined {
   const { at } = reader
   if (reader.take('in|into|at|to', 'the|a?', 'other|opposite|same|second?')) {
     const left = reader.take('left', '-?', 'hand?')

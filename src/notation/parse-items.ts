@@ -1,5 +1,6 @@
 import { parseBlocks } from './parse-blocks.ts'
 import { parseBracket } from './parse-bracket.ts'
+import { parseEnding } from './parse-ending.ts'
 import { parseLoose } from './parse-loose.ts'
 import { parsePlain } from './parse-plain.ts'
 import { parseStar } from './parse-star.ts'
@@ -19,7 +20,9 @@ export const deepest = 60
 export function parseItems(reader: Reader, stop: (reader: Reader) => boolean): Instruction[] {
   const items: Instruction[] = []
   while (!reader.done && !stop(reader)) {
-    if (skipSeparators(reader)) continue
+    const ending = parseEnding(reader)
+    if (ending) items.push(ending)
+    if (ending || skipSeparators(reader)) continue
     const before = reader.at
     const item = parseItem(reader, items)
     items.push(...item.map((one) => (one.node === 'aside' && one.words === undefined ? { ...one, words: saidBetween(reader, before) } : one)))

@@ -1,3 +1,4 @@
+import { parseEnding } from './parse-ending.ts'
 import { deepest, parseItems, skipSeparators } from './parse-items.ts'
 import { takeTimes } from './parse-times.ts'
 import { Reader } from './reader.ts'
@@ -169,6 +170,11 @@ type Ending = Pick<Repeat, 'lastPass' | 'ending' | 'omit' | 'thenPass'>
 function takeEnding(reader: Reader, body: Body): Ending {
   const at = reader.at
   while (!reader.done && /^[,;.]$/.test(reader.word())) reader.at += 1
+  const { at: ending } = reader
+  if (parseEnding(reader)) {
+    reader.at = ending
+    return {}
+  }
   reader.take('and?', 'then')
   if (takePartial(reader)) {
     const to = reader.peek(-1)?.text ?? ''

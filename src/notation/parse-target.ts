@@ -1,6 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
+import { takeCornerNamed } from './parse-ending.ts'
 import { corner, takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
 import { takeLoop } from './parse-loop.ts'
 import { ordinal } from './parse-ordinal.ts'
@@ -91,13 +92,18 @@ function fill(reader: Reader, draft: Draft): boolean {
     reader.take('the')
     ofCornerGroup(reader)
     const every = reader.take('each|every|all', 'of?', 'the?')
-    reader.take('next|same|first|last')
+    // `centre sc of the first top corner`: the corner is sought, wherever the row begins.
+    const told = takeCornerNamed(reader)
     const corners = every && numberAhead(reader) !== undefined && /^corners?$/.test(reader.word(1)) ? takeNumber(reader) : undefined
     const inside = takeThing(reader)
     if (every && inside?.where === 'corner') {
       draft.walk = 'each'
       draft.thing = { kind: 'stitch', where: 'corner' }
       if (corners) draft.count = corners
+      return true
+    }
+    if (told && inside?.where === 'corner') {
+      Object.assign(draft, { walk: 'next', thing: { kind: 'stitch', where: 'corner' } })
       return true
     }
     draft.walk = 'nth'

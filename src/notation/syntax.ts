@@ -276,6 +276,8 @@ export interface Aside extends Span {
   readonly stated?: Stated
   /** `after the first earflap`: the row begins behind another part. */
   readonly behind?: boolean
+  /** `ending in end of Row 17`: the place of the stitch worked last. */
+  readonly endsIn?: Target
 }
 
 export interface Unreadable extends Span {

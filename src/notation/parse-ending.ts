@@ -1,0 +1,30 @@
+import { endOfRow } from './parse-edge.ts'
+import type { Reader } from './reader.ts'
+import type { Aside, Target } from './syntax.ts'
+
+/** `ending in end of Row 17`, `finishing in the centre sc of the second top corner`: which place the stitch worked last has gone into. */
+export function parseEnding(reader: Reader): Aside | undefined {
+  const { at, start } = reader
+  if (reader.take('and?', 'to?', 'ending|finishing|end|finish')) {
+    const endsIn = endOfRow(reader, start) ?? (reader.take('in|at', 'the?') ? centreOfCorner(reader, start) : undefined)
+    if (endsIn && (reader.done || /^[,;.:(*]$/.test(reader.word()))) return { node: 'aside', words: '', endsIn, start, end: reader.end }
+  }
+  reader.at = at
+  return undefined
+}
+
+/** `centre sc of the second top corner`, `middle st of next corner`. */
+function centreOfCorner(reader: Reader, start: number): Target | undefined {
+  if (!reader.take('center|centre|middle', 'st|stitch|sc|dc|hdc|tr|dtr', 'of|in|at', 'the?')) return undefined
+  takeCornerNamed(reader)
+  return reader.take('corner') ? { walk: 'next', thing: { kind: 'stitch', where: 'corner' }, start, end: reader.end } : undefined
+}
+
+/** `first top`, `lower left-hand`: which of the corners; says whether its place was told. */
+export function takeCornerNamed(reader: Reader): boolean {
+  reader.take('first|second|third|fourth|next|last|same|other|opposite')
+  const { at } = reader
+  reader.take('top|bottom|upper|lower')
+  reader.take('left|right', '-?', 'hand?')
+  return reader.at > at
+}
