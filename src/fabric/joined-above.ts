@@ -3,7 +3,7 @@ import type { WrittenEntry } from './real-rows.ts'
 
 /** `Note: With right side facing, rejoin yarn at the lower edge.` above a row: where it begins the row itself does not tell. */
 export function joinedAbove({ headed, heading = '' }: WrittenEntry): boolean {
-  return headed === true && /\b(?:re)?(?:join|attach)(?:ing)?\s+(?:the\s+|new\s+|main\s+)*(?:yarn|thread|ball|colou?r|[a-f])\b|\b(?:yarn|thread) (?:is )?(?:re)?(?:joined|attached)\b/.test(heading)
+  return headed === true && /\b(?:re)?(?:join|attach)(?:ing)?\s+(?:an?\s+|the\s+|new\s+|main\s+|second\s+)*(?:yarn|thread|ball|colou?r|[a-f])\b|\b(?:yarn|thread) (?:is )?(?:re)?(?:joined|attached)\b/.test(heading)
 }
 
 /** `skip 18 sts after the first flap`: it begins on what another part has left. */

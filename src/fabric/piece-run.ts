@@ -78,6 +78,8 @@ export interface PieceRun {
   readonly side?: 'RS' | 'WS'
   /** All rows add up, here and in the piece that it goes on from. */
   readonly sound: boolean
+  /** Its sides are in doubt. */
+  readonly gap: boolean
   /** Rows in it, those of the piece that it goes on from included. */
   readonly rowsInAll: number
   /** The pattern is too large; the rows up to there are given. */

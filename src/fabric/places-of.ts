@@ -9,7 +9,7 @@ import { isSpace, isStitch } from './place.ts'
 import { joinAhead, tellSkipped } from './skipped-places.ts'
 import { below, everyNth, fromHook, gaps, lastSpace, layers, nth, ring, skipped, take } from './special-places.ts'
 import type { Walk } from './walk.ts'
-import { turnTheEnd } from './work-start.ts'
+import { begin, turnTheEnd } from './work-start.ts'
 import type { Rest } from './work-items.ts'
 
 export type WorkInto = (index: number) => void
@@ -276,7 +276,9 @@ function last(walk: Walk, target: Target, span: Span, rest: Rest, count: number,
   // The last stitch of a border's edge is that of this edge, not of all.
   const start = walk.outline ? Math.max(walk.at, lastOfEdge(walk) - count) : indexBefore(walk, count)
   const gap = start - walk.at
-  if (gap > 0 && !walk.nothingNeeded(walk.at, walk.worksSpaces)) {
+  // `sc in each of last 8 sts` at the start of a part: what lies before them stays for other parts.
+  if (gap > 0 && walk.setting.beginsPart && !walk.round && !walk.outline && walk.made.length === 0 && walk.at === 0) begin(walk, start)
+  else if (gap > 0 && !walk.nothingNeeded(walk.at, walk.worksSpaces)) {
     let needed = 0
     for (let index = walk.at; index < start; index += 1) if (!isSpace(walk.edge[index]!)) needed += 1
     if (needed > 0) walk.trouble({ kind: 'left-over', span, count: needed })

@@ -1,4 +1,5 @@
 import type { Instruction } from '../notation/syntax.ts'
+import { joinedAbove } from './joined-above.ts'
 import type { Lexicon } from './lexicon.ts'
 import type { RealRow } from './real-rows.ts'
 import type { RowSetting } from './walk.ts'
@@ -12,6 +13,7 @@ export function settingOf(piece: PieceToWork, row: RealRow, index: number, state
   return {
     lexicon: piece.lexicon, size: piece.size, rowIndex: index, conventions: { ...piece.conventions, turningChains: { ...state.stated, ...piece.conventions.turningChains } }, readings: piece.readings, room, rowsBefore: state.rowsBefore, ...(state.number !== undefined && { below: state.number }), ...(state.yarn !== undefined && { yarn: state.yarn }), pieces: piece.pieceEdges ?? new Map(), hangsWith: piece.onFabric?.names ?? new Set(),
     base: plain.find((stitch) => stitch !== 'sl st') ?? state.kind, round: row.round, loop: row.loop, slipFabric: onlySlips && !hasChains(row.items), slipsFasten: onlySlips && hasChains(row.items),
+    ...((state.entry === undefined && piece.onFabric || row.anew || joinedAbove(row.entry)) && { beginsPart: true }),
     ...(piece.beside && state.entry === undefined && { beside: piece.beside }),
   }
 }

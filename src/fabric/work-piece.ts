@@ -52,7 +52,7 @@ export interface State {
   readonly turned: boolean
   /** The row below said at its end that the work is turned. */
   readonly turnsAfter: boolean
-  /** A row number is missing, or a row does not come out: the sides are in doubt. */
+  /** A row number is missing, a row does not come out, or it went on along another piece and closes an opening: the sides are in doubt. */
   readonly gap: boolean
   /** The written row that the row below came from. */
   readonly entry?: WrittenEntry
@@ -89,10 +89,10 @@ export function workPiece(piece: PieceToWork): PieceRun {
     }
   } catch (reason) {
     if (!(reason instanceof TooLarge)) throw reason
-    return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, stitches: mostStitches, edge: state.edge, outline: state.outline, laid: state.laid, ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: true }
+    return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, gap: true, stitches: mostStitches, edge: state.edge, outline: state.outline, laid: state.laid, ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: true }
   }
   const sound = piece.onFabric?.sound !== false && slips === 0 && inOrder(rows)
-  return { rows: worked, open: [...open.values()], slips, sound, ...(border && { border }), ...(side && { side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, laid: state.laid, ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: false }
+  return { rows: worked, open: [...open.values()], slips, sound, gap: state.gap, ...(border && { border }), ...(side && { side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, laid: state.laid, ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: false }
 }
 
 const isOpen = (point: ReadingPoint): boolean => point.name.startsWith('turning-chain ') || point.name === 'slip-stitches'
@@ -208,7 +208,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   }
   remember(state, row, tried)
   const after: State = {
-    gap: state.gap || !tried.comesOut || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
+    gap: state.gap || !tried.comesOut || !row.round && tried.onPiece !== undefined || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
     rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state, row.side),
     edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried.made, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),

@@ -44,6 +44,8 @@ export interface RowTry {
   readonly onDoubt: boolean
   /** The older row in which it works. */
   readonly onRow?: number
+  /** The other piece on whose edge it went on. */
+  readonly onPiece?: string
   /** Stitches that it passed over and that wait. */
   readonly holds: readonly HeldRun[]
   /** Of a border: how many places of each edge it used. */
@@ -117,6 +119,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     lies: liesOn(walk),
     holds: walk.holds,
     ...(walk.onRow !== undefined && { onRow: walk.onRow }),
+    ...(walk.onPiece !== undefined && { onPiece: walk.onPiece.name }),
     onDoubt: walk.onRow !== undefined && setting.rowsBefore.get(walk.onRow)?.doubt === true || walk.onPiece !== undefined && setting.pieces.get(walk.onPiece.name.toLowerCase())?.sound === false,
     ...(walk.outline && { along: edgesUsed(walk) }),
     ...(looseBy !== 0 && walk.loose && { loose: { span: walk.loose.span, by: looseBy, holds: made.stitches - looseBy } }),
