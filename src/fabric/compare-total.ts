@@ -87,7 +87,7 @@ function stitchSlip(kind: string, says: number, made: Made, lexicon: Lexicon, ch
   if (kind === 'tile' || kind === 'square') return blockSlip(kind, says, made)
   if (kind === 'picot') return picotSlip(says, made)
   const [own, byBase, groups] = [kindCount(kind, made, lexicon, chainsCounted), kindsByBase(kind, made, lexicon), groupCount(kind, made)]
-  if (own === says || byBase === says || groups.includes(says) || made.loose[kind] === says) return undefined
+  if (own === says || byBase === says || byBase + withinOwn(made, lexicon) === says || groups.includes(says) || made.loose[kind] === says) return undefined
   const group = own === 0 && byBase === 0 && groups.some((count) => count > 0)
   return { name: kind, says, makes: group ? Math.max(...groups) : byBase, sort: group ? 'group' : 'stitch' }
 }
@@ -116,6 +116,11 @@ function kindsByBase(kind: string, made: Made, lexicon: Lexicon): number {
   let count = 0
   for (const [name, number] of Object.entries(made.kinds)) if (name === kind || lexicon.stitch(name)?.base === kind) count += number
   return count
+}
+
+/** Stitches within those that the pattern defines itself, as the two sc of a picot stitch: what they are of, only its words tell. */
+function withinOwn(made: Made, lexicon: Lexicon): number {
+  return Object.entries(made.kinds).reduce((sum, [name, count]) => sum + (lexicon.owns(name) && (lexicon.stitch(name)?.makes ?? 1) > 1 ? count : 0), 0)
 }
 
 /** `6 V-sts`, `12 shells`: groups worked in one place. Full shells are the largest groups, half shells smaller ones. */

@@ -4,7 +4,7 @@ import type { Stretch } from './laid-row.ts'
 import type { Outline } from './outline.ts'
 import { alongEdges } from './edge-for.ts'
 import type { Edge } from './place.ts'
-import { everyReading } from './readable.ts'
+import { everyReading, type Readings } from './readable.ts'
 import type { RowSetting } from './walk.ts'
 import type { RowToWork, RowTry } from './work-row.ts'
 
@@ -63,7 +63,7 @@ function based(stretches: readonly Stretch[], { base, firstChain }: Outline): re
 }
 
 /** Where a border does not come out from where the hook stands, the other ways to meet the outline are tried. */
-export function bestOnOutline(first: ReturnType<typeof everyReading>, toWork: RowToWork, setting: RowSetting, outline: Outline): ReturnType<typeof everyReading> {
+export function bestOnOutline(first: Readings, toWork: RowToWork, setting: RowSetting, outline: Outline): Readings {
   if (!toWork.edge.outline || first.usual?.comesOut || first.others.length > 0) return first
   let best: ReturnType<typeof everyReading> | undefined
   for (const { edge, words } of otherBorders(toWork, outline, setting.round)) {

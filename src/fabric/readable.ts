@@ -24,8 +24,13 @@ export function withoutQuiet(unread: readonly Trouble[], tried: RowTry): RowTry 
   return { ...tried, troubles: unread.map((trouble) => (trouble.kind === 'unreadable' ? { kind: 'words-passed-over', span: trouble.span } : trouble)) }
 }
 
+export interface Readings {
+  readonly usual?: RowTry
+  readonly others: readonly RowTry[]
+}
+
 /** A row in every reading; nothing when its repeats stand too deep in one another to be worked. */
-export function everyReading(row: RowToWork, setting: RowSetting): { readonly usual?: RowTry; readonly others: readonly RowTry[] } {
+export function everyReading(row: RowToWork, setting: RowSetting): Readings {
   return ifNotTooDeep(() => workRowInEveryReading(row, setting)) ?? { others: [] }
 }
 

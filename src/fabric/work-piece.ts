@@ -22,7 +22,8 @@ import type { RowSetting } from './walk.ts'
 import type { ReadingPoint } from './noted.ts'
 import { otherReadings, type RowToWork, type RowTry } from './work-row.ts'
 import { mainKind } from './what-was-made.ts'
-import { atRowsEnd, everyReading, unreadIn, withoutQuiet } from './readable.ts'
+import { withItsTotal } from './total-or-work.ts'
+import { atRowsEnd, everyReading, unreadIn, withoutQuiet, type Readings } from './readable.ts'
 import type { Laid } from './whole-fabric.ts'
 import type { Trouble, Verdict, WorkedRow } from './worked-row.ts'
 
@@ -138,10 +139,12 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const mirrored = row.mirrored === true && !row.round && !state.edge.chain && state.edge.places.length > 0
   const edge = mirrored ? mirroredEdge(edgeFor(row, fabric)) : edgeFor(row, fabric)
   const asItLies = (tried: RowTry): RowTry => (mirrored ? mirroredBack(tried) : tried)
-  const toWork = atRowsEnd({ text: textFor(row), items, edge, before: state.before, joined: joinedAbove(row.entry) }, setting)
+  const inAnyReading = (it: RowToWork): Readings => bestOnOutline(everyReading(it, setting), it, setting, state.outline)
+  const told = withItsTotal({ text: textFor(row), items, edge, before: state.before, joined: joinedAbove(row.entry) }, row.copies !== undefined, inAnyReading)
+  const toWork = atRowsEnd(told, setting)
   if (row.missing !== undefined) return cannot(row, state, setting, toWork, `it refers to ${row.missing === 'itself' ? 'itself' : `row ${row.missing}`}`)
   if (state.unknown && state.edge.places.length === 0 && (index > 0 || piece.startUnknown)) return cannot(row, state, setting, toWork, 'the row below could not be counted')
-  const unread = unreadIn(items)
+  const unread = unreadIn(toWork.items)
   const unreadable = (): Step => cannot(row, state, setting, toWork, 'a part of it cannot be read', undefined, unread)
   if (!unread.every((trouble) => trouble.kind === 'unreadable' && trouble.quiet)) return unreadable()
   const read = (tried: RowTry): RowTry | undefined => (unread.length > 0 ? withoutQuiet(unread, tried) : tried)
@@ -155,8 +158,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   if (piece.onFabric && whole[0] && state.edge.round && state.entry === undefined && alongEdges(items)) return workOne({ ...piece, onFabric: { ...piece.onFabric, whole: [] } }, row, index, { ...state, outline: whole[0] }, room)
   const together = edge.held ? undefined : elsewhere(whole, toWork, setting, state, edgeOn)
   if (together && !leavesSide(together.tried)) return stepOn(together)
-  const first = everyReading(toWork, setting)
-  const { usual, others } = bestOnOutline(first, toWork, setting, state.outline)
+  const { usual, others } = inAnyReading(toWork)
   if (!usual) return cannot(row, state, setting, toWork, tooDeep, undefined, [{ kind: 'unreadable', span: row.entry.text, reason: tooDeep }])
   const best = usual.comesOut ? usual : (others[0] ?? usual)
   if (together && (!best.comesOut || leavesSide(best))) return stepOn(together)

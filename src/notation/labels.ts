@@ -135,7 +135,12 @@ function labelTail(text: string, from: number): { readonly at: number; readonly 
     const side = /^\s*[,:]?\s*[([]?\s*(RS|WS|right side|wrong side)(?:\s*facing|\s*row|\s*rnd)?(?:,\s*[\p{L} -]{3,24}(?=\)))?\s*[)\]]?(?![\p{L}])/iu.exec(text.slice(at))
     const rows = /^\s*[([]\s*(\d+)\s*(?:rows?|rnds?|rounds?)\s*(?:in all|total)?\s*[)\]]/i.exec(text.slice(at))
     const other = /^\s*\((?:(?:right|wrong|inc|dec|increase|decrease|eyelet|corner|divide|not shown)[^)]*|\p{L}[\p{L}’' -]{2,30})\)(?=\s*(?:[:.]|[-–—]\s))/iu.exec(text.slice(at))
-    const sizes = readSizesAfter(text.slice(at))
+    const inclusive = /^\s*,?\s*\(?incl(?:usive)?\b\.?\)?/i.exec(text.slice(at))
+    const sizes = inclusive ? undefined : readSizesAfter(text.slice(at))
+    if (inclusive) {
+      at += inclusive[0].length
+      continue
+    }
     if (sizes) {
       if (sizes.only) facts.onlySizes = sizes.only
       at += sizes.length

@@ -1,4 +1,4 @@
-import { numberAhead } from './numbers.ts'
+import { numberAhead, takeNumber } from './numbers.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeThing } from './parse-thing.ts'
@@ -12,6 +12,8 @@ import type { Instruction, Target } from './syntax.ts'
 export function parseAgain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   // `(those 2 skipped chains don't count!) and in every ch along`
   const last = reader.word(-1) === 'and' && reader.word(-2) === ')' ? before.findLast(({ node }) => node !== 'aside') : before.at(-1)
+  const counted = sameStitch(reader, before)
+  if (counted) return [counted]
   if (last?.node !== 'work' && last?.node !== 'group') return undefined
   const and = reader.word(-1) === 'and'
   const at = reader.at
@@ -33,6 +35,20 @@ function takeRest(reader: Reader): Target | undefined {
 }
 
 const isOnePlace = (target: Target | undefined): boolean => target !== undefined && !(target.walk !== 'from-hook' && target.count) && /^(from-hook|first|same|next)$/.test(target.walk)
+
+/** `3 dc in next ch, 1 in each of next 4 ch`: the stitch is not said again. */
+function sameStitch(reader: Reader, before: readonly Instruction[]): Instruction | undefined {
+  const last = before.findLast(({ node }) => node !== 'aside' && node !== 'start' && node !== 'turn')
+  const { at, start } = reader
+  const count = last?.node === 'work' && numberAhead(reader) !== undefined && /^(in|into)$/.test(reader.word(1)) ? takeNumber(reader) : undefined
+  const target = count && takeTarget(reader)
+  if (last?.node === 'work' && target && !startsWork(reader)) {
+    const { counts: _, over: __, numberLast: ___, joins: ____, ...same } = last
+    return { ...same, count, target, start, end: reader.end }
+  }
+  reader.at = at
+  return undefined
+}
 
 /** After `in each dc and`: a space, which is meant as one of each. A stitch would be an instruction of its own. */
 function takeEachSpace(reader: Reader): Target | undefined {

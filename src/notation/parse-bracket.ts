@@ -5,7 +5,8 @@ import { takeTarget } from './parse-target.ts'
 import { bodyOf } from './parse-star.ts'
 import { takeTimes } from './parse-times.ts'
 import { Reader } from './reader.ts'
-import type { Instruction, Repeat } from './syntax.ts'
+import { takeStitchName } from './parse-thing.ts'
+import { inSize, type Instruction, type Num, type Repeat } from './syntax.ts'
 
 const closing: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' }
 
@@ -29,9 +30,14 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
   if (end === undefined) return unclosed(reader, start)
   const counts = takeCountsAs(reader)
   if (counts) return [attach(before, start, reader.end)]
-  if (isRate(reader, end) || tellsWhatWasMade(reader, end)) {
+  if (isRate(reader, end) || tellsWhatWasMade(reader, end) || isOneMade(reader, end)) {
     reader.at = end + 1
     return [{ node: 'aside', start, end: reader.end }]
+  }
+  const parts = partsOfCount(reader, end, before)
+  if (parts) {
+    reader.at = end + 1
+    return [{ node: 'aside', stated: { count: parts, scope: 'either' }, start, end: reader.end }]
   }
   const unitStart = reader.start
   reader.at += 1
@@ -50,7 +56,32 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
 /** `(1 sc per row)`, `(2 for each dc row)`, `(1 sc in the end of each of Rows 14 to 1)`: how the stitches before lie along the edge. */
 function isRate(reader: Reader, end: number): boolean {
   const inside = reader.all.slice(reader.at + 1, end).map(({ text }) => text.toLowerCase()).join(' ')
-  return /^(?:that is |about |working )?\d+ .*\b(?:per|each|every)\b(?: \w+)? (?:rows?|row - ends?|row ends?)$/.test(inside) || /^\d+ \w+ (?:in|into) (?:the )?(?:ends?|sides?) of .*\brows?\b/.test(inside)
+  return /^(?:that is |about |working )?\d+ .*\b(?:per|each|every)\b(?: \w+)? (?:rows?|row - ends?|row ends?)$/.test(inside) || /^(?:1|one) \w+ (?:in|into) each (?:row(?: -)? end|row)(?: and (?:(?:1|one) \w+ )?(?:in |into )?each st(?:itch)? of (?:the |both |all )?(?:the )?(?:\w+ )?(?:steps?|stairs?))?$/.test(inside) || /^\d+ \w+ (?:in|into) (?:the )?(?:ends?|sides?) of .*\brows?\b/.test(inside)
+}
+
+/** `22 sc down the side (14 in the row-ends, 8 in the sts of the steps)`: the parts of the count before it; gives their sum. */
+function partsOfCount(reader: Reader, end: number, before: readonly Instruction[]): Num | undefined {
+  const last = before.at(-1)
+  const follows = !/^[,;.:*]$/.test(reader.word(-1)) && /^[,;.]?$/.test(reader.all[end + 1]?.text ?? '')
+  if (!follows || last?.node !== 'work' || !last.count || last.target?.walk !== 'edge') return undefined
+  const inside = new Reader(reader.all.slice(reader.at + 1, end), reader.vocabulary)
+  const parts: Num[] = []
+  while (!inside.done) {
+    const count = takeNumber(inside)
+    if (count) takeStitchName(inside)
+    if (!count || !inside.take('in|into|on|along|across|over|for|from|at|down|up')) return undefined
+    parts.push(count)
+    if (/^(each|every)$/.test(inside.word())) return undefined
+    while (!inside.done && inside.peek()?.kind !== 'number' && !inside.take(',|;|+')) inside.at += 1
+  }
+  const values = Array.from({ length: Math.max(...parts.map((part) => part.values.length)) }, (_, size) => parts.reduce((sum, part) => sum + inSize(part, size), 0))
+  return parts.length > 1 ? { values, start: parts[0]!.start, end: parts.at(-1)!.end } : undefined
+}
+
+/** `(1 inc made)`, `(there's your increase)`, `(dec completed)`: what the stitches before it were for. */
+function isOneMade(reader: Reader, end: number): boolean {
+  const inside = reader.all.slice(reader.at + 1, end).map(({ text }) => text.toLowerCase()).join(' ')
+  return /^(?:there[’']s |here[’']s |that[’']s |this is )?(?:1 |one |an? |the |first |second |last )?(?:st |stitch )?(?:inc|dec|increased?|decreased?)(?: (?:made|worked|done|complete|completed|formed))?$/.test(inside) && !/^(?:inc|dec|1 inc|1 dec|one inc|one dec|increase|decrease)$/.test(inside)
 }
 
 /** `(another shell made)`, `(first corner complete)`, `(two sides joined)`: what the stitches before have come to. */

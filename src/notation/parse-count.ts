@@ -1,6 +1,7 @@
-import { takeNumber } from './numbers.ts'
+import { numberAhead, takeNumber } from './numbers.ts'
 import { takeThing } from './parse-thing.ts'
 import { rowsByComma, sizesByComma } from './numbers-by-comma.ts'
+import { takeRowNamed } from './row-named.ts'
 import { Reader } from './reader.ts'
 import { takeCountRemark } from './count-remark.ts'
 import type { Num } from './syntax.ts'
@@ -100,7 +101,7 @@ function part(reader: Reader, draft: Draft): boolean {
   const count = sizes ?? takeNumber(reader) ?? takeArticle(reader)
   if (count) return counted(reader, draft, count)
   const thing = takeThing(reader)
-  if (thing?.kind === 'space' && draft.kinds.length > 0) {
+  if (thing?.kind === 'space' && (draft.kinds.length > 0 || draft.count)) {
     draft.spaces.push(spaceOf(thing.chains, { values: [1], start: reader.end, end: reader.end }))
     return true
   }
@@ -128,7 +129,7 @@ function counted(reader: Reader, draft: Draft, count: Num): boolean {
   if (colour(reader, draft, count)) return true
   const plain = reader.take('st|sts|stitch|stitches')
   if (plain && colour(reader, draft, count)) return true
-  if (plain || reader.done || /^[,;:.=]$/.test(reader.word()) || /^(in|at|from|total|per|each|altogether)$/.test(reader.word()) || /^(to|on|along|for)$/.test(reader.word()) && /^(a|each|every)$/.test(reader.word(1))) {
+  if (plain || reader.done || /^[,;:.=]$/.test(reader.word()) || spacesFollow(reader) || /^(in|at|from|total|per|each|altogether)$/.test(reader.word()) || /^(to|on|along|for)$/.test(reader.word()) && /^(a|each|every)$/.test(reader.word(1))) {
     if (changed(reader, draft, count)) return true
     if (reader.take('from')) takeNumber(reader)
     takeManner(reader, draft, count)
@@ -137,6 +138,12 @@ function counted(reader: Reader, draft: Draft, count: Num): boolean {
   }
   if (changed(reader, draft, count)) return true
   return kind(reader, draft, count)
+}
+
+/** `10 + ch-2 sp`, `24 and 3 ch-1 sps`: a bare count of stitches, and spaces beside them. */
+function spacesFollow(reader: Reader): boolean {
+  const chain = numberAhead(reader, 1) === undefined ? 1 : 2
+  return /^(?:[+&]|and|plus)$/.test(reader.word()) && /^(?:ch|chain)$/.test(reader.word(chain)) && /^[-–]$/.test(reader.word(chain + 1))
 }
 
 /** Blocks that are counted: tiles from corner to corner, squares of filet. */
@@ -148,7 +155,7 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   reader.take('x|×')
   if (reader.peek(1) && reader.word(1) !== 'of') reader.take('underarm|sleeve|thumb|neck|armhole|buttonhole|handle')
   const half = !/^(double|treble|-)$/.test(reader.word(1)) && reader.take('half')
-  reader.take('full|whole|complete')
+  while (reader.take('full|whole|complete|little|small|tiny|big|large')) continue
   if (reader.take('joined', 'corner|corners', 'sp|sps|space|spaces?')) {
     draft.groups.push({ name: joinedCorner, count })
     return true
@@ -241,6 +248,13 @@ function takeManner(reader: Reader, draft: Draft, count: Num): void {
     draft.ofOneSide.push(count)
     return
   }
+  const { at } = reader
+  const ofRow = reader.take('at|after|on|in', 'the?', 'end?', 'of?') ? takeRowNamed(reader, 'the?') : undefined
+  if (ofRow !== undefined) {
+    draft.atRow = ofRow
+    return
+  }
+  reader.at = at
   reader.take('at', 'the?', 'end|ends', 'of?', 'the|every|each?', 'last|final?', 'row|rnd|round?') && atRow(reader, draft) || reader.take('after|by|on|in', 'the?', 'last|final?', 'row|rnd|round') && atRow(reader, draft) || reader.take('in', 'all|total') || reader.take('total') || reader.take('each') || reader.take('around|altogether|across|remaining|rem|remain|remains|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
     || reader.take('each|per', 'corner') || reader.take('in', 'the?', 'ring')
 }

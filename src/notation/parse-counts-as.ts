@@ -86,24 +86,38 @@ function closes(reader: Reader, bracket: string): boolean {
 }
 
 function statement(reader: Reader): CountsAs | undefined {
-  takeSubject(reader)
+  if (reader.take('that’s|that\'s|it’s|it\'s')) return named(reader)
+  const subject = takeSubject(reader)
   if (reader.take('do|does', 'not', 'count|counts') || reader.take('don’t|doesn’t|doesn\'t|don\'t', 'count') || reader.take('not', 'counted|counting')
     || reader.take('not', 'a|as?', 'a?', 'st|stitch|sc|dc|hdc') || reader.take('never', 'counts|count') || reader.take('is|are', 'not', 'counted|a|as?', 'a?', 'st|stitch?')) {
     reader.take('as', 'a|an|the?', 'st|stitch|sts?')
     takeStitchName(reader)
     return {}
   }
+  if (subject && /^(is|are|makes?|forms?|equals?)$/.test(reader.word()) && reader.word(1) !== 'as') {
+    reader.at += 1
+    return named(reader)
+  }
   if (!reader.take('=') && !reader.take('to', 'stand', 'for') && !reader.take('stands|stand|standing', 'for') && !reader.take('to?', 'count|counts|counted|counting|is|are', 'as')) return reader.take('count|counts|counted') ? { stitch: 'this' } : undefined
   return named(reader)
 }
 
-function takeSubject(reader: Reader): void {
+/** `the 3 skipped ch`, `turning ch`, `ch-3`, `these`: what the words speak of. */
+function takeSubject(reader: Reader): boolean {
   const at = reader.at
-  reader.take('the?', 'beg|beginning|first|missed|skipped|unworked?')
+  if (/^(this|that|they|these|those|it)$/.test(reader.word()) && /^(do|does|counts?|is|are|makes?|forms?|equals?|stands?)$/.test(reader.word(1))) {
+    reader.at += 1
+    return true
+  }
+  reader.take('the|those|these?', 'beg|beginning|first|missed|skipped|unworked?')
   takeNumber(reader)
   reader.take('skipped|missed|unworked?')
-  if (!reader.take('ch|chs|chain|chains', '-?') && !reader.take('turning', 'ch|chain') && !reader.take('tch') && !reader.take('this')) reader.at = at
-  else takeNumber(reader)
+  if (!reader.take('ch|chs|chain|chains', '-?') && !reader.take('turning', 'ch|chain') && !reader.take('tch') && !reader.take('this')) {
+    reader.at = at
+    return false
+  }
+  takeNumber(reader)
+  return true
 }
 
 /** After `counts as`: `dc`, `first dc`, `1 dc`, `a st`, `dc, ch 2`, `dc + ch-1 sp`, `first tr and ch 3`. */
@@ -116,6 +130,7 @@ function named(reader: Reader): CountsAs | undefined {
     return {}
   }
   const stitch = takeStitchName(reader)
+  reader.take('number|no', '.?', 'one|1')
   return stitch === undefined ? undefined : { stitch, ...tail(reader) }
 }
 

@@ -50,13 +50,22 @@ function edgeOfTiles(reader: Reader, start: number): Target | undefined {
   return undefined
 }
 
-/** `to the corner`, `to next corner`, `to the top`: as far as the edge goes. */
+/** `to the corner`, `to the top`, `down to the foundation ch`, `as far as the neck`: as far as the edge goes. */
 export function toCorner(reader: Reader): void {
+  const { at } = reader
+  reader.take(',?', 'ending|stopping?')
+  if ((reader.take('up|down|along|back|right?', 'to|at') || reader.take('as', 'far', 'as')) && reader.take('the?', 'front|back|lower|upper|left|right?') && landmark(reader)) return
+  reader.at = at
   reader.take('to', 'the?', 'next|opposite|other|top|bottom|upper|lower?', 'corner|corners') || reader.take('to', 'the?', 'top|bottom', 'edge?')
 }
 
-const edgeWord = /^(steps|step|each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|end|all|four|neck|neckline|armhole|front|back|center|centre|foundation|remaining|last|sloping|slanting|slanted|curved|stepped|slope|stair|stairs|staircase|diagonal|-)$/
-const edgeNoun = /^(steps|step|stair|stairs|staircase|slope|diagonal|side|sides|edge|edges|bottom|top|neck|neckline|armhole)$/
+/** `foundation ch`, `neck edge`, `shoulder`: where an edge ends. */
+function landmark(reader: Reader): boolean {
+  return reader.take('foundation|starting|beginning|base', 'ch|chain|edge|row') || reader.take('foundation|neck|neckline|shoulder|hem|armhole|underarm|waist|cuff', 'edge|line|step|shaping?')
+}
+
+const edgeWord = /^(steps|step|each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|base|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|end|all|four|neck|neckline|armhole|front|back|center|centre|foundation|remaining|last|final|sloping|slanting|slanted|curved|stepped|slope|stair|stairs|staircase|diagonal|-)$/
+const edgeNoun = /^(steps|step|stair|stairs|staircase|slope|diagonal|side|sides|edge|edges|bottom|base|top|neck|neckline|armhole)$/
 const pieceWord = 'piece|work|blanket|panel|rows|row|square|rectangle|scarf|front|back|body|strip|cloth|mat|rug|motif|half|shawl|cowl|runner|afghan|edge'
 
 /** Takes `the left side`, `short edge`, `bottom`, `the entire piece`; not `side sp`, `top of ch-3`. */
@@ -71,17 +80,17 @@ export function takeEdgeName(reader: Reader): EdgeName | undefined {
   const noun = words.some((word) => edgeNoun.test(word)) || words.at(-1) === 'end' && /^(short|long|narrow)$/.test(words.at(-2) ?? '')
   const next = reader.peek()
   const open = next === undefined || reader.done || next.kind === 'number' || next.kind === 'mark' || reader.vocabulary.stitchAt([reader.word()]) !== undefined || /^([,.;:()[\]]|of|evenly|to|from|and|with|at|for|per|work|working|placing|in|make|making)$/.test(reader.word())
-  if (!noun || !open || isTopOfChain(reader, words) || /^(top|bottom)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each)$/.test(reader.word(1)) && !(words.at(-1) === 'bottom' && /^(foundation|beg|beginning|starting|base)$/.test(reader.word(1)))) {
+  if (!noun || !open || isTopOfChain(reader, words) || /^(top|bottom|base)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each)$/.test(reader.word(1)) && !(words.at(-1) === 'bottom' && /^(foundation|beg|beginning|starting|base)$/.test(reader.word(1)))) {
     reader.at = at
     return undefined
   }
   const { at: tail } = reader
   if (!reader.take('of', 'the|this?', 'first|second|main|foundation?', pieceWord) && !ofNamed(reader) && !reader.take('of', 'the|beg|beginning|foundation|starting?', 'beg|beginning|foundation|starting?', 'ch|chain')) reader.at = tail
-  if (words.some((word) => /^(bottom|lower|foundation)$/.test(word))) return 'underside'
+  if (words.some((word) => /^(bottom|base|lower|foundation)$/.test(word))) return 'underside'
   if (words.some((word) => /^(top|upper)$/.test(word))) return 'top'
   if (words.some((word) => /^(outer|outside|entire|whole|all|edges|sides)$/.test(word)) && !words.includes('each')) return 'all'
   if (words.some((word) => /^(side|left|right|step|steps|stair|stairs|staircase|slope|sloping|slanting|slanted|diagonal)$/.test(word))) return 'side'
-  return words.some((word) => /^(short|long|shorter|longer|next|other|remaining|last|second|third|fourth|opposite)$/.test(word)) ? 'next' : 'any'
+  return words.some((word) => /^(short|long|shorter|longer|next|other|remaining|last|final|second|third|fourth|opposite)$/.test(word)) ? 'next' : 'any'
 }
 
 /** `to the top of the ch-3`, `in top of the turning chain`: a place, and no edge. */
@@ -135,6 +144,7 @@ function underside(reader: Reader, start: number): Target | undefined {
     reader.at = at
     return undefined
   }
+  if (reader.take('the?', 'same', 'foundation|base?', 'ch|chain')) return { walk: 'same', start, end: reader.end }
   const after = counted(reader)
   const { at: noun } = reader
   const opening = takePlaceNoun(reader)
@@ -156,7 +166,8 @@ function underside(reader: Reader, start: number): Target | undefined {
   if (!reader.take('of|on|from') || takePieceName(reader) === undefined) reader.at = piece
   const toEnd = takeToEnd(reader)
   const count = before?.count ?? after.count
-  return { walk: count ? 'next' : 'each', ...(count && { count }), ...((!count || beneath) && { edge: 'underside' as const }), thing: { kind: 'chain' }, ...held, ...(ofRow !== undefined && { ofRow }), ...(toEnd && { toEnd }), start, end: reader.end }
+  const each = before?.each || after.each
+  return { walk: count ? 'next' : 'each', ...(count && { count }), ...((!count || beneath) && { edge: 'underside' as const }), ...(!count && !each && { across: true }), thing: { kind: 'chain' }, ...held, ...(ofRow !== undefined && { ofRow }), ...(toEnd && { toEnd }), start, end: reader.end }
 }
 
 /** `in end of Row 2`, `in the other row-end of Row 7`, `at the right-hand end of Row 2`: one end of one row. */
@@ -177,7 +188,7 @@ export function endOfRow(reader: Reader, start: number): Target | undefined {
 /** `each`, `each of the next 12`, `next 12`, `12`. */
 function counted(reader: Reader): { readonly each: boolean; readonly count?: NonNullable<Target['count']> } {
   reader.take('the')
-  const each = reader.take('each')
+  const each = reader.take('each|ea|every|all')
   reader.take('of')
   reader.take('the')
   reader.take('rem|remaining')

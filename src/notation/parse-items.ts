@@ -59,7 +59,7 @@ export function skipSeparators(reader: Reader): boolean {
     reader.at += 1
     return true
   }
-  if (filler.has(reader.word()) && reader.peek()?.text !== 'A' && !(reader.word() === 'work' && /^(even|straight|in|row|rows|rnd|rnds)$/.test(reader.word(1))) && !(reader.word() === 'working')) {
+  if (filler.has(reader.word()) && reader.peek()?.text !== 'A' && !(reader.word() === 'so' && reader.word(1) === 'that') && !(reader.word() === 'work' && /^(even|straight|in|row|rows|rnd|rnds)$/.test(reader.word(1))) && !(reader.word() === 'working')) {
     reader.at += 1
     return true
   }
@@ -68,12 +68,14 @@ export function skipSeparators(reader: Reader): boolean {
 
 /** `1 dc in each dc around, but 3 dc in the centre dc of each corner`: what follows the word is worked as it says. */
 function exception(reader: Reader): boolean {
-  return /^(but|except)$/.test(reader.word()) && (reader.peek(1)?.kind === 'number' || /^(work|working|with|in|[([])$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined)
+  return /^(but|except)$/.test(reader.word()) && (reader.peek(1)?.kind === 'number' || /^(work|working|with|in|ch|chain|turn|join|[([])$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined)
 }
+
+const noWork = /^(?:skipping|missing|omitting|leaving|repeating|ending|finishing|joining|turning|counting|including|beginning|starting|following|ring)$/
 
 /** `working 3 sc in each corner`, `with (sc, ch 2, sc) in corners`: the word before is none of the row's work. */
 function leadsToCorner(reader: Reader): boolean {
-  if (!/^(working|placing|making|putting|adding|with)$/.test(reader.word()) || reader.peek(1)?.kind !== 'number' && !/^[([]$/.test(reader.word(1))) return false
+  if (!/^(?:with|[a-z]{2,}ing)$/.test(reader.word()) || noWork.test(reader.word()) || reader.peek(1)?.kind !== 'number' && !/^[([]$/.test(reader.word(1))) return false
   let depth = 0
   for (let ahead = 1; ahead < 30 && reader.peek(ahead); ahead += 1) {
     const word = reader.word(ahead)

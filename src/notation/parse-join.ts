@@ -6,7 +6,7 @@ import { takeTarget } from './parse-target.ts'
 import { takeStitchName } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
-import type { Aside, Instruction, Join } from './syntax.ts'
+import type { Aside, Instruction, Join, Target } from './syntax.ts'
 
 const ringWords = ['to|and', 'form|make', 'a|the?', 'ring|circle|loop']
 
@@ -46,7 +46,7 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
   const begins = !before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat' || item.node === 'chain' || item.node === 'shape')
   if (begins && (target || yarn !== undefined)) {
     const aside: Instruction = { node: 'aside', ...(yarn !== undefined && { yarn }), start, end: reader.end }
-    return target ? [aside, { node: 'start', target, start, end: reader.end }] : [aside]
+    return target ? [aside, { node: 'start', target: fromTheEnd(reader, piece, target), start, end: reader.end }] : [aside]
   }
   // `Join the yarn and work 1 sc into …`, `Join yarn, ch 1, …`
   const { at: here } = reader
@@ -58,11 +58,16 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
   return [{ node: 'join', ...(ring && { ring }), start, end: reader.end }]
 }
 
+/** `join yarn in end ch`: the row goes on from there, so it is the first one. */
+function fromTheEnd(reader: Reader, from: number, target: Target): Target {
+  return target.walk === 'last' && !target.count && reader.all.slice(from, reader.at).some(({ text }) => /^end$/i.test(text)) ? { ...target, walk: 'first' } : target
+}
+
 /** After `join`: `with sl st`, `in first sc`, `to top of ch-3`, `being careful not to twist`. */
 function joinTail(reader: Reader) {
-  reader.take('yarn|rnd|round')
+  reader.take('yarn|thread|wool|cotton|rnd|round')
   reader.take('with|using|by', 'a|an?', 'sl|ss|slst|standing?', '-?', 'st?')
-  reader.take('yarn')
+  reader.take('yarn|thread|wool|cotton')
   if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || centreInWords(reader))) return undefined
   const whereFirst = whereThenPlace(reader)
   const target = takeTarget(reader)
@@ -89,6 +94,11 @@ function cornerInWords(reader: Reader): boolean {
   reader.take('the|any?')
   const hand = reader.take('top|bottom|upper|lower|right|left|other|opposite|next|first|beginning|beg|end|start|one')
   while (reader.take('top|bottom|upper|lower|right|left|-|hand|side')) continue
+  // `at the corner where Row 17 finished`
+  if (reader.take('corner|corners|end|edge|side|point|tip', 'where')) {
+    toSeparator(reader)
+    return true
+  }
   const named = hand && (reader.take('corner|corners|end|edge|side', 'of?', 'the?', 'long|short|side|neck?', 'edge|side|piece?') || reader.take('of', 'the|one?', 'long|short|left|right|first|neck?', 'edge|side|row|neck'))
   if (!named || !reader.done && !/^[,.;:]$/.test(reader.word())) reader.at = at
   return named && reader.at !== at

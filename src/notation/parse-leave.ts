@@ -3,7 +3,7 @@ import { takeOfPiece } from './parse-piece-name.ts'
 import { rowEnds } from './parse-row-ends.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Instruction } from './syntax.ts'
+import type { Instruction, Num } from './syntax.ts'
 
 /** Which stitches are left. */
 const those = 'last|next|rem|remaining|other|final'
@@ -45,18 +45,37 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
   return undefined
 }
 
-/** `rem sts unworked`, `4 sts left unworked`, `10 sts remain unworked` */
+/** `6 sts short of the end`, `4 sts before end of row`, `2 sc from the end` */
+export function takeShortOfEnd(reader: Reader): Num | undefined {
+  const count = takeNumber(reader)
+  if (!count || !takeThing(reader)) return undefined
+  return reader.take('short', 'of', 'the?', 'end|edge') || reader.take('before|from', 'the?', 'end|edge') ? (reader.take('of', 'the?', 'row|rnd|round'), count) : undefined
+}
+
+/** `rem sts unworked`, `4 sts left unworked`, `10 sts remain unworked`, `so that 8 are left over at the end` */
 function left(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
+  const so = reader.take('so|with', 'that?')
   const rest = reader.take('the?', 'rem|remaining|last|final|other')
   const count = takeNumber(reader)
-  if ((rest || count) && takeThing(reader)) {
+  if ((rest || count) && (takeThing(reader) || so)) {
     takeOfPiece(reader)
-    const said = rest ? reader.take('unworked|left') || reader.take('are|remain|stay', 'left|not?', 'unworked|worked|left|free') || reader.take('are', 'left|unworked') : reader.take('are?', 'left|rem|remain|remaining?', 'unworked')
+    const said = rest ? reader.take('unworked|left') || reader.take('are|remain|stay', 'left|not?', 'unworked|worked|left|free') || reader.take('are', 'left|unworked') : reader.take('are?', 'left|rem|remain|remaining?', 'unworked') || !rest && isLeft(reader)
     if (said) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
   }
   reader.at = at
   return undefined
+}
+
+/** `are left over at the end`, `are left`, `remain at the end of the row` */
+function isLeft(reader: Reader): boolean {
+  const { at } = reader
+  const are = reader.take('are|is')
+  const over = reader.take('left', '-?', 'over') || are && reader.take('left|free') || reader.take('remain|remains|remaining|free')
+  const atEnd = over && reader.take('at', 'the?', 'end', 'of?', 'the?', 'row?')
+  if (over && (are || atEnd || reader.word(-1) === 'over') && (reader.done || /^[,.;:()]$/.test(reader.word()))) return true
+  reader.at = at
+  return false
 }
 
 function notWorked(reader: Reader): readonly Instruction[] | undefined {
@@ -97,10 +116,10 @@ function stopping(reader: Reader): readonly Instruction[] | undefined {
       if (thing) return [{ node: 'leave', ...(count && { count }), ...(thing.stitch === 'sl st' && { slips: true }), ...span, end: reader.end }]
     }
     reader.at = at + 1
-    const count = takeNumber(reader)
-    if (count && takeThing(reader) && reader.take('before|from', 'the?', 'end')) return [{ node: 'leave', count, ...span, end: reader.end }]
+    const count = takeShortOfEnd(reader)
+    if (count) return [{ node: 'leave', count, ...span, end: reader.end }]
     reader.at = at + 1
-    if (reader.word(-1) === 'stop' && (reader.take('there|here') || reader.done || /^[,;.]$/.test(reader.word()))) return [{ node: 'leave', ...span, end: reader.end }]
+    if (/^stop(?:ping)?$/.test(reader.word(-1)) && (reader.take('there|here') || reader.done || /^([,;.]|turn|turning)$/.test(reader.word()))) return [{ node: 'leave', ...span, end: reader.end }]
   }
   reader.at = at
   return undefined

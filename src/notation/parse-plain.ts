@@ -4,7 +4,7 @@ import { parseBehind } from './parse-behind.ts'
 import { takeHeldTail } from './parse-held.ts'
 import { takeLoop } from './parse-loop.ts'
 import { edgeAhead } from './parse-edge-ahead.ts'
-import { takeRing } from './parse-target.ts'
+import { takeRing } from './parse-ring.ts'
 import { inPlace } from './parse-in-place.ts'
 import { parsePicot } from './parse-picot.ts'
 import { parseJoin, toSeparator } from './parse-join.ts'
@@ -143,7 +143,7 @@ function chain(reader: Reader, before: readonly Instruction[]): readonly Instruc
     reader.take('the?', 'cl|cluster|st|popcorn|puff')
     return [{ node: 'aside', start, end: reader.end }]
   }
-  if (reader.take('joined')) toSeparator(reader)
+  if (reader.take('joined') || reader.take(',?', 'to?', 'measure|measuring')) toSeparator(reader)
   const counts = chainCounts(reader, begins(before), count)
   const between = reader.take('between')
   if (between) toSeparator(reader)

@@ -1,10 +1,11 @@
 import { numberAhead, takeNumber } from './numbers.ts'
+import { takeShortOfEnd } from './parse-leave.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { KeptBack, Num, Thing } from './syntax.ts'
 
 const ends: readonly (readonly string[])[] = [
-  ['across', 'the?', 'row?'], ['around'], ['round'], ['all', 'around'], ['all', 'across'], ['all', 'round'], ['all', 'the', 'way', 'around|across|round'],
+  ['across', 'the?', 'row?'], ['around'], ['round'], ['all', 'around'], ['all', 'across'], ['all', 'round'], ['all|right', 'along|across|around|round'], ['all', 'the', 'way', 'around|across|round|along'], ['the', 'whole', 'way', 'around|across|round|along'], ['all', 'the', 'way', 'to', 'the', 'end'],
   ['to', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?'], ['until', 'the?', 'end'], ['along'], ['to', 'the?', 'beg|beginning'], ['thereafter'], ['after', 'that|it'], ['from', 'there', 'on|onwards?'], ['onwards'],
 ]
 
@@ -53,7 +54,7 @@ export function takeKeepBack(reader: Reader): KeptBack | undefined {
     const num = takeNumber(reader)
     if (num) {
       const thing = takeThing(reader)
-      if (reader.take('rem|remain|remains|remaining|left', 'unworked?') || reader.take('of|before|from', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?')
+      if (reader.take('rem|remain|remains|remaining|left', 'unworked?') || reader.take('short?', 'of|before|from', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?')
         || reader.take('are', 'left|unworked')) return ofThing(num, thing)
     }
   }
@@ -109,8 +110,9 @@ export function leftLater(reader: Reader): Num | undefined {
   reader.take('turn') && reader.take(',|;')
   const left = reader.take('leave|leaving', 'the?', 'last|rem|remaining') ? takeNumber(reader) : undefined
   const said = left !== undefined && takeThing(reader) !== undefined && reader.take('unworked|free')
+  const short = left === undefined && reader.take('and?', 'stop|stopping') ? takeShortOfEnd(reader) : undefined
   reader.at = at
-  return said ? left : undefined
+  return said ? left : short
 }
 
 function one(reader: Reader): Num {

@@ -12,6 +12,7 @@ import { takeReference, type RowReference } from './row-reference.ts'
 import { stripesIn } from './stripes.ts'
 import type { Instruction, Num, RowText } from './syntax.ts'
 import type { Total } from './written-count.ts'
+import { nextByTheOneBefore } from './that-one.ts'
 import { tokens, withoutGaps, type Token } from './tokens.ts'
 
 /** A row's text, read, and the rows it points at when it is told by pointing. */
@@ -25,7 +26,7 @@ export interface ReadRow extends RowText {
 
 /** Reads a row's text from `start` to `end` of the source. Never fails; what cannot be read is kept as such. */
 export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary): ReadRow {
-  const written = consecutiveChains(countSigns(slipStitches(numbersInWords(withoutPoliteWords(pluralsInOne(withoutGaps(tokens(text, start, end))))))))
+  const written = consecutiveChains(countSigns(slipStitches(numbersInWords(nextByTheOneBefore(withoutPoliteWords(pluralsInOne(withoutGaps(tokens(text, start, end)))))))))
   const all = new Reader(vocabulary.phrases ? intoEnglish(written, vocabulary.phrases) : written, vocabulary)
   const { totals, rest } = takeTotals(all)
   rest.tiles = vocabulary.tiles === true || totals.some(({ groups }) => groups.some(({ name }) => name === 'tile'))
@@ -44,7 +45,7 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const reference = schedule ?? takeReference(rest) ?? referenceBehind(rest)
   if (schedule) return { items: [], totals, reference: schedule, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
   const own = reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)
-  const { items, total } = trailingCount(rest.tiles ? own.map(onLoop) : own, totals)
+  const { items, total } = trailingCount(rest.tiles ? own.map(onLoop) : own, totals, text)
   return { items, totals: total ? [...totals, total] : totals, ...(round && { round }), ...(stripes && { stripes }), ...(loop && { loop }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
 }
 
@@ -115,16 +116,18 @@ function takeRowLoop(reader: Reader): 'back' | 'front' | 'third' | undefined {
 
 /**
  * `Sc in each st around; 35 sc`, `…, join; 12 dc`: a bare number of stitches where the row is at its end already is its total. Only where
- * no other total is written.
+ * no other total is written. Behind a semicolon or full stop the fabric tells: `rep from * 5 times more; 66 sc. Break off.`
  */
-function trailingCount(items: readonly Instruction[], totals: readonly Total[]): { readonly items: readonly Instruction[]; readonly total?: Total } {
-  const last = items.at(-1)
+function trailingCount(items: readonly Instruction[], totals: readonly Total[], text: string): { readonly items: readonly Instruction[]; readonly total?: Total } {
+  const at = items.findLastIndex(({ node }) => node !== 'aside')
+  const last = items[at]
   if (totals.length > 0 || last?.node !== 'work' || !last.count || last.target || last.numberLast || last.stitch === 'inc' || last.stitch === 'dec') return { items }
-  const before = items.slice(0, -1)
+  const before = items.slice(0, at)
   const worked = before.findIndex(({ node }) => node === 'work' || node === 'group' || node === 'repeat')
   const joined = worked !== -1 && before.some(({ node }, index) => node === 'join' && index > worked)
-  if (!joined && !before.some(endsRow)) return { items }
-  return { items: before, total: { kinds: [{ kind: last.stitch, count: last.count }], spaces: [], groups: [], start: last.start, end: last.end } }
+  if (joined || before.some(endsRow)) return { items: items.toSpliced(at, 1), total: { kinds: [{ kind: last.stitch, count: last.count }], spaces: [], groups: [], start: last.start, end: last.end } }
+  const apart = worked !== -1 && before.at(-1)!.node !== 'start' && /[;.:—–]\s*$/.test(text.slice(0, last.start))
+  return { items: apart ? items.with(at, { ...last, maybeTotal: true }) : items }
 }
 
 /** Whether nothing is left of the row below after it, or the row says that it stops. */

@@ -37,7 +37,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
     else if (!count && numberAhead(reader) !== undefined && reader.word(1) !== '-') count = takeNumber(reader)
     else break
   }
-  reader.take('unworked|rem|remaining|centre|center')
+  reader.take('unworked|rem|remaining|centre|center|middle|central')
   const thing = takeThing(reader)
   reader.take('at|in', 'the?', 'centre|center|middle')
   // The stitches that are skipped were left by an older row.

@@ -87,7 +87,7 @@ function takeRepeatFrom(reader: Reader): { readonly from: string; readonly to?: 
       reader.take('s|’s|\'s')
       if (reader.take('to|and|through|until|-|–|—|…', 'second|next?')) {
         const to = reader.peek()
-        if (to?.kind === 'mark' && plainly) {
+        if (to?.kind === 'mark' && (plainly || to.text === from.text)) {
           reader.at += 1
           return { from: from.text, to: to.text }
         }

@@ -1,6 +1,7 @@
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import { skippedCountLater, takeCountsAs } from './parse-counts-as.ts'
 import { parseAgain } from './parse-again.ts'
+import { endsSide, takeEdgeCount } from './parse-edge-count.ts'
 import { takeRows } from './parse-rate.ts'
 import { leftLater } from './parse-reach.ts'
 import { parseShape } from './parse-shape.ts'
@@ -62,6 +63,9 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
     }
     draft.about = true
   }
+  const edge = before.at(-1)
+  // `along base, 24 dc; up side, 28 dc`: those of the edge that was named.
+  if (draft.count && !draft.target && !draft.over && edge?.node === 'start' && edge.target.walk === 'edge' && edge.target.ofRow === undefined && endsSide(reader)) draft.target = edge.target
   const work = { ...(draft as Work), start, end: reader.end }
   if (times && count) {
     const { count: _, ...single } = work
@@ -261,24 +265,16 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   if (target && to && target.thing && target.walk !== 'each' && draft.stitch !== 'sl st') place(draft, { walk: 'each', until: target.thing, start: target.start, end: target.end })
   else if (target) {
     // `sc in each st across, leaving last 4 sts unworked`: across goes as far as those.
-    const left = target.walk === 'each' && target.toEnd && !target.keepBack && !target.every ? leftLater(reader) : undefined
+    const left = target.walk === 'each' && (target.toEnd || target.thing?.kind === 'stitch') && !target.keepBack && !target.until && !target.every ? leftLater(reader) : undefined
     place(draft, left ? { ...target, keepBack: left } : target)
   }
-  countBehindEdge(reader, draft)
+  if (draft.target?.walk === 'edge' && !draft.count) {
+    const count = takeEdgeCount(reader, draft.stitch)
+    if (count) draft.count = count
+  }
   // `over next 2 sts` may follow the place, and `across` may follow `over`.
   over(reader, draft)
   inColour(reader, draft)
-}
-
-/** `sc evenly down side (20), …`: the number in brackets is that of this edge, unless it ends the row. */
-function countBehindEdge(reader: Reader, draft: Draft): void {
-  if (draft.target?.walk !== 'edge' || draft.count || reader.word() !== '(' || numberAhead(reader, 1) === undefined) return
-  const { at } = reader
-  reader.at += 1
-  const count = takeNumber(reader)
-  reader.take('sc|hdc|dc|tr|st|sts')
-  if (count && reader.take(')') && !reader.done && /^[,;.]$/.test(reader.word()) && reader.at + 1 < reader.all.length) draft.count = count
-  else reader.at = at
 }
 
 /** The number before the stitch says how many in each place when the place is told. */
@@ -286,5 +282,7 @@ function place(draft: Draft, target: Target): void {
   if (!draft.loop && target.loop && target.loop !== 'free') draft.loop = target.loop
   // `18 sc in BLO`: the loop is said, and no place.
   if (draft.count && target.loop && target.walk === 'next' && !target.thing && !target.count && target.ofRow === undefined) return
-  draft.target = target
+  // `36 sc along the underside of the foundation ch`: so many in all.
+  const inAll = draft.count !== undefined && target.edge === 'underside' && target.across && target.held === undefined && target.ofRow === undefined
+  draft.target = inAll ? { walk: 'edge', edge: 'underside', start: target.start, end: target.end } : target
 }

@@ -122,12 +122,14 @@ function takeReach(reader: Reader, draft: Draft): void {
 
 /** `4 sts of the next step`, `row-end of the step`: the step that comes next anyway. */
 export function takeOfStep(reader: Reader): void {
-  reader.take('of|on', 'the|each|this?', 'first|second|third|next|last|same|other?', 'step|steps')
+  reader.take('of|on', 'the|each|this?', 'first|second|third|fourth|next|last|same|other?', 'step|steps|stair|stairs')
 }
 
 /** `ch of foundation`, `ch on opposite side of foundation ch`, `ch of the underside`: which chains these are. */
 function takeFoundation(reader: Reader): void {
   const { at } = reader
+  if (reader.take('along|across|on|of', 'the?', 'foundation|base') && (reader.take('ch|chain|edge|row') || reader.done || /^[,;.:()]$/.test(reader.word()))) return
+  reader.at = at
   const side = reader.take('of|along|on|at', 'the?', 'underside|bottom|other|opposite', 'edge|side?')
   const { at: tail } = reader
   const chain = reader.take('of', 'the?', 'foundation|beginning|beg|starting|base?', 'ch|chain|chs') || reader.take('of', 'the?', 'foundation', 'edge|row?')

@@ -7,9 +7,9 @@ import { takeLoop } from './parse-loop.ts'
 import { ordinal } from './parse-ordinal.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeRate, takeRows } from './parse-rate.ts'
+import { takeRing } from './parse-ring.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
 import { chainWords, gluedSpace, takePlaceNoun, takeStitchName, takeThing, thingHere } from './parse-thing.ts'
-import { isMainOrContrast } from './parse-yarn.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import type { Num, Target } from './syntax.ts'
@@ -172,13 +172,6 @@ function otherSideOfChain(reader: Reader, draft: Draft): boolean {
   return false
 }
 
-/** Takes `ring`, `a magic ring`, `an adjustable loop`, `MR`, `a loop`. */
-export function takeRing(reader: Reader): boolean {
-  if (isMainOrContrast(reader, reader.peek()?.text ?? '')) return false
-  return reader.take('a|an?', 'magic|adjustable|yarn|slip|sliding', 'ring|circle|loop') || reader.take('ring|circle') || reader.take('a|an?', 'mr|ar|mc')
-    || reader.take('a', 'ring|circle|loop') || reader.take('center|centre|middle', 'of?', 'the?', 'ring') || reader.take('beginning|beg|starting|start|first|original', 'ring')
-}
-
 function same(reader: Reader, draft: Draft): boolean {
   draft.walk = 'same'
   takeThing(reader)
@@ -193,7 +186,7 @@ function same(reader: Reader, draft: Draft): boolean {
   return true
 }
 
-const things = /^(next|foll|following|each|ea|every|first|1st|last|final|all|any|rem|remaining|further|subsequent|center|centre|middle|other|previous|prev)$/
+const things = /^(next|foll|following|each|ea|every|first|1st|last|final|all|any|rem|remaining|further|subsequent|center|centre|middle|single|only|lone|other|previous|prev)$/
 
 /** `next 3 dc`, `each of the next 4 sts`, `each st`, `first 2`, `last st`, `a ch-2 sp`. */
 function counted(reader: Reader, draft: Draft): boolean {
@@ -252,7 +245,7 @@ function counted(reader: Reader, draft: Draft): boolean {
     Object.assign(draft, { walk: 'skipped', held: `held ${tail?.words ?? ''}`, ...(count && { count }), ...(tail?.ofRow !== undefined && { ofRow: tail.ofRow }) })
     return true
   }
-  reader.take('unworked|free|unused')
+  reader.take('unworked|free|unused|leftover') || reader.take('left', '-?', 'over')
   reader.take('post|posts', 'of', 'the?', 'next?')
   const row = takeRowPrefix(reader)
   if (row !== undefined) draft.ofRow = row

@@ -12,12 +12,12 @@ import { takeUpTo } from './up-to.ts'
 export function takeTimes(reader: Reader, meaning: 'in-all' | 'either' = 'in-all'): Times | undefined {
   const at = reader.at
   const repeated = reader.take('rep|repeat|repeated|work|worked|do', 'this|that|these|it?')
-  reader.take('a', 'total', 'of')
+  const total = reader.take('a', 'total', 'of')
   const times = countTimes(reader, meaning) ?? reach(reader)
   if (times) {
     const told = times.kind === 'to-end' && !times.until ? countBehind(reader) : undefined
     if (told) return { kind: 'in-all', count: told }
-    const all = inAll(reader)
+    const all = inAll(reader) || total
     return all && times.kind === 'either' ? { ...times, kind: 'in-all' } : times
   }
   if (repeated && (reader.done || /^[,.;)\]([{]$/.test(reader.word()))) return { kind: 'to-end' }
@@ -33,6 +33,7 @@ function countBehind(reader: Reader): Num | undefined {
   const bracket = reader.take('(')
   if (!bracket) reader.take(',|;|-|–|—')
   reader.take('so|making|that|or|i', 'is|.?', 'e?', '.?')
+  reader.take('a', 'total', 'of')
   const count = takeNumber(reader)
   if (count && reader.take('times|repeats|reps')) {
     inAll(reader)

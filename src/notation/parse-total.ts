@@ -25,7 +25,7 @@ interface Found {
   readonly rest: Reader['all'][number][]
 }
 
-const trailing = new Set(['.', ',', ';', ':', '-', '–', '—', '=', '→'])
+const trailing = new Set(['!', '.', ',', ';', ':', '-', '–', '—', '=', '→'])
 
 function withoutTrailing(all: Reader['all']): Reader['all'][number][] {
   let end = all.length
@@ -38,7 +38,7 @@ const opens: Readonly<Record<string, string>> = { ')': '(', ']': '[', '}': '{', 
 const intro = String.raw`(?:(?:and|now|so) )?(?:(?:at|by) (?:the )?(?:end|this point)(?: of)?(?: the| this)?(?: (?:row|rnd|round))?(?: \d+)? ?,? ?)?`
 const has = String.raw`(?:(?:you|we|there) (?:(?:should|will|must|now|still) )*|(?:you|there)[’']ll (?:now |still )?|you[’']ve (?:now )?(?:got )?)(?:have|are|be)?(?: now| still)?(?: a total of)?`
 const named = String.raw`(?:the )?(?:(?:total )?(?:stitch|st) count|total)(?: is| of)? ?[:=]?|(?:sts|stitches) ?:`
-const comes = String.raw`(?:that|this|it|which) (?:(?:should|will|now) )*(?:makes?|gives?|comes? to|is|adds up to)(?: you| us)?(?: (?:with|a total of|still))*|(?:that|this|it)[’']s(?: still| now)?|(?:still|for|making|giving)(?: you)?(?: a total of)?`
+const comes = String.raw`(?:that|this|it|which) (?:(?:should|will|now) )*(?:makes?|gives?|comes? to|is|adds up to)(?: you| us)?(?: (?:with|a total of|still))*|(?:that|this|it)[’']s(?: still| now)?|(?:still|again|for|making|giving)(?: you)?(?: a total of)?`
 const ends = String.raw`(?:you (?:[a-z]+ )*)?(?:finish|end|end up) with(?: a total of)?`
 const lead = new RegExp(`^${intro}(?:${has}|${named}|for a total of|leaving you with|${ends}|${comes})$`)
 /** `You will gain 2 dc in every row and finish with`: by how much each row changes. */
@@ -51,7 +51,7 @@ function sentence(all: Reader['all'], reader: Reader): Found | undefined {
     if (/^[.;]$/.test(kept[number]!.text)) return undefined
     if (kept[number]!.kind !== 'number') continue
     for (let from = Math.max(0, number - 16); from < number; from += 1) {
-      if (from > 0 && !/^[.;,]$/.test(kept[from - 1]!.text)) continue
+      if (from > 0 && !/^[.;,!—–]$/.test(kept[from - 1]!.text)) continue
       const words = kept.slice(from, number).map(({ text }) => text.toLowerCase()).join(' ')
       const gain = gains.exec(words)
       if (!gain && !lead.test(words)) continue

@@ -11,15 +11,20 @@ const counting = /^(each|ea|every|next|st|sts|stitch|stitches|ch|chs|chain|chain
  * edge`, `at the corner`. They change no count.
  */
 export function takeWhere(reader: Reader, last: Instruction | undefined): boolean {
-  if (!heads.test(reader.word()) || !isWhole(last)) return false
+  if (!isWhole(last)) return false
+  if (reader.take('in', 'the', 'same', 'way|manner|fashion') || reader.take('likewise|similarly')) return true
+  if (!heads.test(reader.word())) return false
   const { at } = reader
   reader.at += 1
-  while (!reader.done && isQuiet(reader)) reader.at += 1
+  while (!reader.done && (isQuiet(reader) || isOneEnd(reader))) reader.at += 1
   const ends = reader.done || /^([,.;:()[\]]|and|then|while)$/.test(reader.word())
   if (ends && reader.at - at > 1 && reader.at - at < 9) return true
   reader.at = at
   return false
 }
+
+/** `at the far end`: a place of the piece, where `at end` would be one of the row. */
+const isOneEnd = (reader: Reader): boolean => reader.word() === 'end' && /^(far|other|opposite|top|bottom|left|right|hand|narrow|wide|first|second)$/.test(reader.word(-1))
 
 /** Words of a place that is none of the edge's own. */
 const places = /^(each|ea|every|any|next|same|sp|sps|space|spaces|shell|cl|group|skipped|missed|hook|in|into|work|to)$/

@@ -9,31 +9,41 @@ const dropped: readonly (readonly RegExp[])[] = [
   [/^so$/, /^that$/, /^you$/, /^(?:can|are|will|may)$/],
   [/^so$/, /^you$/, /^(?:can|are|will|may)$/],
   [/^you$/, /^will$/, /^now$/],
+  [/^as$/, /^you$/, /^(?:come|get)$/, /^to$/, /^each$/, /^one$/],
+  [/^as$/, /^you$/, /^(?:come|get)$/, /^to$/, /^(?:it|them|each)$/],
+  [/^as$/, /^you$/, /^(?:reach|meet|pass)$/, /^(?:it|them|each)$/],
   [/^as$/, /^you$/, /^go$/],
   [/^we$/, /^(?:go|work|come)$/],
   [/^(?:very|carefully|neatly|firmly|gently|simply|just|please)$/],
 ]
+/** Words that only stress the one behind them: `the very last st`, `exactly as Row 2`. */
+const stressing: readonly (readonly [RegExp, RegExp])[] = [
+  [/^very$/, /^(?:first|last|next|same)$/],
+  [/^(?:exactly|precisely|much)$/, /^(?:as|the|like)$/],
+]
 
 /** Words that are read as another. */
-const readAs: Readonly<Record<string, string>> = { your: 'the', rd: 'rnd', rds: 'rnds' }
+const readAs: Readonly<Record<string, string>> = { your: 'the', its: 'the', rd: 'rnd', rds: 'rnds' }
 
-/** The tokens of a row without them; `your` is read as `the`, `Rd 4` as `Rnd 4`, `every single ch` as `every ch`. */
+/** The tokens of a row without them; `your` and `its` are read as `the`, `Rd 4` as `Rnd 4`, `every single ch` as `every ch`. */
 export function withoutPoliteWords(all: readonly Token[]): readonly Token[] {
   const out: Token[] = []
+  const wordAt = (at: number): string => all[at]?.text.toLowerCase() ?? ''
   for (let at = 0; at < all.length; ) {
-    if (playful.test(all[at]!.text.toLowerCase()) && amount.test(all[at + 1]?.text ?? '')) {
+    if (playful.test(wordAt(at)) && amount.test(all[at + 1]?.text ?? '')) {
       at += 1
       continue
     }
-    const words = dropped.find((polite) => polite.every((word, ahead) => word.test(all[at + ahead]?.text.toLowerCase() ?? '')))
+    const words = dropped.find((polite) => polite.every((word, ahead) => word.test(wordAt(at + ahead))))
     if (words) {
       at += words.length
       continue
     }
     const token = all[at]!
-    const other = readAs[token.text.toLowerCase()]
-    const single = /^single$/i.test(token.text) && /^(?:each|every)$/i.test(all[at - 1]?.text ?? '') && !/^cro/i.test(all[at + 1]?.text ?? '')
-    if (!single) out.push(other === undefined ? token : { ...token, text: other })
+    const other = readAs[wordAt(at)]
+    const stresses = stressing.some(([word, next]) => word.test(wordAt(at)) && next.test(wordAt(at + 1)))
+    const single = wordAt(at) === 'single' && /^(?:each|every)$/.test(wordAt(at - 1)) && !/^cro/.test(wordAt(at + 1))
+    if (!stresses && !single) out.push(other === undefined ? token : { ...token, text: other })
     at += 1
   }
   return out

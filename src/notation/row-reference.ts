@@ -2,6 +2,7 @@ import { takePieceName } from './parse-piece-name.ts'
 import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import type { Schedule } from './parse-schedule.ts'
+import { takeReversing } from './reversing.ts'
 import type { Reader } from './reader.ts'
 import type { Num } from './syntax.ts'
 
@@ -81,7 +82,7 @@ function pointing(reader: Reader, start: number): RowReference | undefined {
 
 /** `Rep`, `Do`, `As`, `Work as given for`, `Same again as`, `In the same way as`: how the rows are pointed at. */
 function takeLead(reader: Reader): 'rep' | 'as' | 'work' | undefined {
-  if (reader.take('keep|continue|go?', 'on?', 'rep|repeat|repeating')) return 'rep'
+  if (reader.take('keep|continue|go?', 'on?', 'rep|repeat|repeating') || reader.take('keep|continue|carry|go', 'on?', 'going?', 'doing|working|with')) return 'rep'
   const { at } = reader
   reader.take('work|worked|working|make|do|continue|carry', 'on?')
   reader.take('in')
@@ -248,7 +249,8 @@ function takeTimes(reader: Reader): { readonly count?: Num; readonly more?: bool
   const count = takeNumber(reader)
   if (count) {
     const more = reader.take('more|further') || another
-    if (reader.take('times|time|x') || sign || more) return { count, more }
+    // `Rep Rows 4 and 5, one more dc every row`: the stitches are more, and not the rows.
+    if (reader.take('times|time|x') || sign || more && !reader.vocabulary.stitchAt([reader.word(), reader.word(1), reader.word(2)]) && !/^(?:sts?|stitch|stitches)$/.test(reader.word())) return { count, more }
   }
   reader.at = at
   return {}
@@ -277,17 +279,19 @@ function ofPiece(reader: Reader, blocks: readonly Block[], start: number): RowRe
 
 function piece(reader: Reader, start: number): RowReference | undefined {
   const words: string[] = []
-  while (!reader.done && !/^[,;.()]$/.test(reader.word()) && !(reader.word() === 'to' && /^(row|rnd|round)$/.test(reader.word(1)))) {
+  const { at } = reader
+  while (!reader.done && !/^(?:[,;.()!]|but|except|reversing)$/.test(reader.word()) && !(reader.word() === 'to' && /^(row|rnd|round)$/.test(reader.word(1)))) {
     words.push(reader.peek()!.text)
     reader.at += 1
   }
-  if (words.length === 0 || words.length > 5 || !/^[A-Z]/.test(words[0]!)) return undefined
+  const capital = words.length > 0 && words.length <= 5 && /^[A-Z]/.test(words[0]!)
+  if (!capital) reader.at = at
+  const name = capital ? words.join(' ') : takePieceName(reader)
+  if (name === undefined) return undefined
   let to: number | undefined
   if (reader.take('to|through', rowWords)) {
     to = numberAhead(reader)
     reader.at += 1
   }
-  reader.take(',')
-  const reversing = reader.take('reversing|reverse', 'all?', 'shaping|shapings')
-  return { kind: 'piece', name: words.join(' '), ...(to !== undefined && { to }), reversing, start, end: reader.end }
+  return { kind: 'piece', name, ...(to !== undefined && { to }), reversing: takeReversing(reader), start, end: reader.end }
 }

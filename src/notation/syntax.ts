@@ -101,20 +101,7 @@ export interface CountsAs {
   readonly chains?: Num
 }
 
-export type Instruction =
-  | Work
-  | Chain
-  | Skip
-  | Group
-  | Repeat
-  | Shape
-  | Blocks
-  | Turn
-  | Join
-  | Start
-  | Leave
-  | Aside
-  | Unreadable
+export type Instruction = Work | Chain | Skip | Group | Repeat | Shape | Blocks | Turn | Join | Start | Leave | Aside | Unreadable
 
 /** Stitches of one kind. */
 export interface Work extends Span {
@@ -124,6 +111,8 @@ export interface Work extends Span {
   readonly unknown?: boolean
   /** The stitch's name as it is written. */
   readonly name?: Span
+  /** `…; 66 sc` at the row's end: work to do, or its total where nothing is left to work. */
+  readonly maybeTotal?: boolean
   /** `dc in first sc to join`: it closes the round. */
   readonly joins?: boolean
   /** `2 sc in next st`: 2. `Sc in next 2 sts`: undefined. `2 sc`: 2, and no target. */

@@ -4,11 +4,12 @@ import type { BaseRow } from './base-row.ts'
 import { flatRows } from './flat-rows.ts'
 import { plainTalk } from './plain-talk.ts'
 import { rounds } from './rounds.ts'
+import { saidInPassing } from './said-in-passing.ts'
 import { shapedRows } from './shaped-rows.ts'
 import { texturedRows } from './textured-rows.ts'
 import { ukRows } from './uk-rows.ts'
 
-const all: readonly BaseRow[] = [...flatRows, ...shapedRows, ...texturedRows, ...rounds, ...ukRows, ...plainTalk]
+const all: readonly BaseRow[] = [...flatRows, ...shapedRows, ...texturedRows, ...rounds, ...ukRows, ...plainTalk, ...saidInPassing]
 
 function worked({ on = '', before = [] }: BaseRow, wording: string, total: number): Worked {
   return workRows([...before, wording.replace('@', `${total}`)].join('\n'), on)

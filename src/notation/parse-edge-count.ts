@@ -1,0 +1,25 @@
+import { numberAhead, takeNumber } from './numbers.ts'
+import { takeStitchName } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+import type { Num } from './syntax.ts'
+
+/** `dc down side, 28 dc; …`, `sc evenly down side (20), …`: the number behind an edge is that of its stitches; one in brackets that ends the row is its total. */
+export function takeEdgeCount(reader: Reader, stitch: string | undefined): Num | undefined {
+  if (numberAhead(reader, 1) === undefined) return undefined
+  const { at } = reader
+  if (reader.take(',|:|–|—')) {
+    const count = takeNumber(reader)
+    if (count && takeStitchName(reader) === stitch && endsSide(reader)) return count
+  } else if (reader.take('(')) {
+    const count = takeNumber(reader)
+    reader.take('sc|hdc|dc|tr|st|sts')
+    if (count && reader.take(')') && !reader.done && /^[,;.]$/.test(reader.word()) && reader.at + 1 < reader.all.length) return count
+  }
+  reader.at = at
+  return undefined
+}
+
+/** Whether nothing more is worked along this side: the sentence ends, or another side is named. */
+export function endsSide(reader: Reader): boolean {
+  return reader.done || /^[;.)]$/.test(reader.word()) || reader.word() === ',' && /^(along|across|up|down|then|turn|join|now)$/.test(reader.word(1))
+}
