@@ -1,3 +1,4 @@
+import { takeCornerNamed } from './parse-centre.ts'
 import { endOfRow } from './parse-edge.ts'
 import type { Reader } from './reader.ts'
 import type { Aside, Target } from './syntax.ts'
@@ -18,13 +19,4 @@ function centreOfCorner(reader: Reader, start: number): Target | undefined {
   if (!reader.take('center|centre|middle', 'st|stitch|sc|dc|hdc|tr|dtr', 'of|in|at', 'the?')) return undefined
   takeCornerNamed(reader)
   return reader.take('corner') ? { walk: 'next', thing: { kind: 'stitch', where: 'corner' }, start, end: reader.end } : undefined
-}
-
-/** `first top`, `lower left-hand`: which of the corners; says whether its place was told. */
-export function takeCornerNamed(reader: Reader): boolean {
-  reader.take('first|second|third|fourth|next|last|same|other|opposite')
-  const { at } = reader
-  reader.take('top|bottom|upper|lower')
-  reader.take('left|right', '-?', 'hand?')
-  return reader.at > at
 }

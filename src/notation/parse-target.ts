@@ -1,7 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
-import { takeCornerNamed } from './parse-ending.ts'
+import { takeCentre } from './parse-centre.ts'
 import { corner, takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
 import { takeLoop } from './parse-loop.ts'
 import { ordinal } from './parse-ordinal.ts'
@@ -88,28 +88,7 @@ function fill(reader: Reader, draft: Draft): boolean {
     draft.walk = 'same'
     return true
   }
-  if (reader.take('center|centre|middle', 'ch|st|stitch|sc|dc|hdc|htr|tr|dtr', 'of|in|at')) {
-    reader.take('the')
-    ofCornerGroup(reader)
-    const every = reader.take('each|every|all', 'of?', 'the?')
-    // `centre sc of the first top corner`: the corner is sought, wherever the row begins.
-    const told = takeCornerNamed(reader)
-    const corners = every && numberAhead(reader) !== undefined && /^corners?$/.test(reader.word(1)) ? takeNumber(reader) : undefined
-    const inside = takeThing(reader)
-    if (every && inside?.where === 'corner') {
-      draft.walk = 'each'
-      draft.thing = { kind: 'stitch', where: 'corner' }
-      if (corners) draft.count = corners
-      return true
-    }
-    if (told && inside?.where === 'corner') {
-      Object.assign(draft, { walk: 'next', thing: { kind: 'stitch', where: 'corner' } })
-      return true
-    }
-    draft.walk = 'nth'
-    if (inside) draft.thing = inside
-    return true
-  }
+  if (takeCentre(reader, draft)) return true
   if (otherSideOfChain(reader, draft)) return true
   if (reader.take('top|tops', 'of')) {
     reader.take('the')
@@ -141,13 +120,6 @@ function fill(reader: Reader, draft: Draft): boolean {
     return true
   }
   return counted(reader, draft)
-}
-
-/** `centre dc of the 3 dc at each corner`: the stitches of the corner are told as well. */
-function ofCornerGroup(reader: Reader): void {
-  const { at } = reader
-  const told = takeNumber(reader) && takeThing(reader) && reader.take('at|in|of', 'the?')
-  if (!told || !/^(each|every|all|next|same|first|last|corner)$/.test(reader.word())) reader.at = at
 }
 
 /** `in the ch that holds the first sc`, `in the st with the first dc`: where the first one stands. */

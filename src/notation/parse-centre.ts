@@ -1,0 +1,45 @@
+import { numberAhead, takeNumber } from './numbers.ts'
+import type { Draft } from './parse-tail.ts'
+import { takeThing } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+
+/** `centre sc of next corner`, `middle ch of ch-3`, `centre sc of the first top corner`: the middle one of several. */
+export function takeCentre(reader: Reader, draft: Draft): boolean {
+  if (!reader.take('center|centre|middle', 'ch|st|stitch|sc|dc|hdc|htr|tr|dtr', 'of|in|at')) return false
+  reader.take('the')
+  ofCornerGroup(reader)
+  const every = reader.take('each|every|all', 'of?', 'the?')
+  // `centre sc of the first top corner`: the corner is sought, wherever the row begins.
+  const told = takeCornerNamed(reader)
+  const corners = every && numberAhead(reader) !== undefined && /^corners?$/.test(reader.word(1)) ? takeNumber(reader) : undefined
+  const inside = takeThing(reader)
+  if (every && inside?.where === 'corner') {
+    draft.walk = 'each'
+    draft.thing = { kind: 'stitch', where: 'corner' }
+    if (corners) draft.count = corners
+    return true
+  }
+  if (told && inside?.where === 'corner') {
+    Object.assign(draft, { walk: 'next', thing: { kind: 'stitch', where: 'corner' } })
+    return true
+  }
+  draft.walk = 'nth'
+  if (inside) draft.thing = inside
+  return true
+}
+
+/** `centre dc of the 3 dc at each corner`: the stitches of the corner are told as well. */
+function ofCornerGroup(reader: Reader): void {
+  const { at } = reader
+  const told = takeNumber(reader) && takeThing(reader) && reader.take('at|in|of', 'the?')
+  if (!told || !/^(each|every|all|next|same|first|last|corner)$/.test(reader.word())) reader.at = at
+}
+
+/** `first top`, `lower left-hand`: which of the corners; says whether its place was told. */
+export function takeCornerNamed(reader: Reader): boolean {
+  reader.take('first|second|third|fourth|next|last|same|other|opposite')
+  const { at } = reader
+  reader.take('top|bottom|upper|lower')
+  reader.take('left|right', '-?', 'hand?')
+  return reader.at > at
+}
