@@ -1,6 +1,7 @@
 import type { Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import type { Place } from './place.ts'
+import type { Rest } from './work-items.ts'
 import type { Walk } from './walk.ts'
 
 /** A row that a later one may come back to. */
@@ -62,8 +63,14 @@ function leaveForPiece(walk: Walk, span: Span): void {
   walk.trouble({ kind: 'left-over', span, count: left })
 }
 
-/** `sc around Leg 1`: the hook goes on along the edge that another piece ended with. */
-export function goToPiece(walk: Walk, name: string, span: Span): void {
+/** `sc in last st of First leg, sc in each of the other 14 sts of First leg`: the ring is begun with its last stitch. */
+export function goesOnAlong({ items }: Rest, name: string): boolean {
+  const next = items.find(({ node }) => node !== 'aside')
+  return next?.node === 'work' && next.target?.ofPiece === name
+}
+
+/** `sc around Leg 1`: the hook goes on along the edge that another piece ended with, from its last stitch where the row begins there. */
+export function goToPiece(walk: Walk, name: string, span: Span, fromLast = false): void {
   // `the 20 unworked sts of the leg` that this piece stands on: they lie on the way along the outline.
   if (walk.outline && walk.setting.hangsWith.has(name.toLowerCase())) return
   const piece = walk.setting.pieces.get(name.toLowerCase())
@@ -74,7 +81,7 @@ export function goToPiece(walk: Walk, name: string, span: Span): void {
   leaveForPiece(walk, span)
   walk.onPiece = { name, copies: copies + 1 }
   if (walk.made.length === 0 && walk.bridge > 0) walk.own = walk.edge
-  walk.edge = [...walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at), ...piece.places]
+  walk.edge = [...walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at), ...(fromLast ? [...piece.places.slice(-1), ...piece.places.slice(0, -1)] : piece.places)]
   if (walk.made.length === 0) walk.at = 0
   walk.noneFrom.clear()
 }

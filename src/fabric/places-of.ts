@@ -3,7 +3,7 @@ import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
 import { endOfEdge, endOfSide, intoEndOfRow, lastOfEdge, leftBefore, onEdgeOfStitches, evenly, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
-import { backToOwn, goToPiece, goToRow } from './older-row.ts'
+import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
 import { joinAhead, tellSkipped } from './skipped-places.ts'
@@ -20,7 +20,11 @@ export type WorkInto = (index: number) => void
 export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over = 1, spikes = true): void {
   if (walk.inPlace !== undefined) return work(walk.inPlace)
   if (walk.held) return ofHeld(walk, target, span, rest, work, over)
-  if (target.ofPiece !== undefined && !walk.outline) goToPiece(walk, target.ofPiece, span)
+  if (target.ofPiece !== undefined && !walk.outline) {
+    const begins = target.walk === 'last' && goesOnAlong(rest, target.ofPiece)
+    goToPiece(walk, target.ofPiece, span, begins)
+    if (begins) return next(walk, { ...target, walk: 'next' }, span, rest, 1, work, over)
+  }
   if (walk.bridge > 0 && target.thing?.kind === 'chain') return overBridge(walk, target, span, work)
   backToOwn(walk, target)
   if (walk.outline && target.walk === 'edge' && target.ofRow !== undefined) return intoEndOfRow(walk, target, span, work)

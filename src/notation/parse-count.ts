@@ -179,7 +179,8 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   }
   if (thing.kind === 'space' && thing.where === 'corner' && !thing.chains && draft.spaces.length > 0) draft.corners = count
   else if (thing.kind === 'space') {
-    draft.spaces.push(spaceOf(thing.chains, count))
+    // `2 loops of 8 ch`
+    draft.spaces.push(spaceOf(thing.chains ?? chainsOf(reader), count))
     // `2 ch-20 handles`, `2 ch-6 underarms`: a space by what it is for.
     if (thing.chains) takeNames(reader)
   }

@@ -87,6 +87,8 @@ export function takeEdgeName(reader: Reader): EdgeName | undefined {
   const { at: tail } = reader
   if (!reader.take('of', 'the|this?', 'first|second|main|foundation?', pieceWord) && !ofNamed(reader) && !reader.take('of', 'the|beg|beginning|foundation|starting?', 'beg|beginning|foundation|starting?', 'ch|chain')) reader.at = tail
   if (words.some((word) => /^(bottom|base|lower|foundation)$/.test(word))) return 'underside'
+  // The top of a strip that was closed to a tube is one of its sides.
+  if (/^(tube|ring|cuff|circle)$/.test(reader.word(-1))) return 'any'
   if (words.some((word) => /^(top|upper)$/.test(word))) return 'top'
   if (words.some((word) => /^(outer|outside|entire|whole|all|edges|sides)$/.test(word)) && !words.includes('each')) return 'all'
   if (words.some((word) => /^(side|left|right|step|steps|stair|stairs|staircase|slope|sloping|slanting|slanted|diagonal)$/.test(word))) return 'side'

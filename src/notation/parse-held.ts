@@ -5,7 +5,7 @@ import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 
 const sides = 'left|right|first|second|other|front|back|same'
-const openings = 'underarm|armhole|underarms|thumb|thumbhole|armpit|opening'
+const openings = 'bridge|underarm|armhole|underarms|thumb|thumbhole|armpit|opening'
 
 /** Whether a noun names an opening: \`underarm\`, \`thumb\`. */
 export const isOpening = (noun: string): boolean => openings.split('|').includes(noun)

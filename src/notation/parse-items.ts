@@ -51,6 +51,11 @@ export function skipSeparators(reader: Reader): boolean {
   }
   // `pick up and work 14 sc along the side`
   if (reader.take('pick|picking', 'up', 'and', 'work|working|make|crochet?') || reader.word() === 'pick' && reader.word(1) === 'up' && reader.peek(2)?.kind === 'number' && reader.take('pick', 'up')) return true
+  // `work the next 4 sc through arm and body together`
+  if (reader.word() === 'the' && reader.word(1) === 'next' && reader.peek(2)?.kind === 'number' && reader.vocabulary.stitchAt([reader.word(3)]) && reader.word(4) === 'through') {
+    reader.at += 2
+    return true
+  }
   if (exception(reader)) {
     reader.at += 1
     return true

@@ -14,12 +14,14 @@ const ringWords = ['to|and', 'form|make', 'a|the?', 'ring|circle|loop']
 export function parseJoin(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   const start = reader.start
   const at = reader.at
-  if (reader.take('join|joining|rejoin|rejoining|reattach') || reader.take('attach', 'the|a?', 'new|main|contrast|contrasting|second|other|next|fresh?', 'yarn|thread|color|colour') && (reader.at -= 1) > 0) return joinWord(reader, start, before)
+  if (reader.take('join|joining|rejoin|rejoining|reattach') || reader.take('attach', 'the|a|one?', 'new|main|contrast|contrasting|second|other|next|fresh?', 'yarn|thread|strand|wool|cotton|color|colour') && (reader.at -= 1) > 0) return joinWord(reader, start, before)
   if (reader.take('close', 'with|rnd|round?', 'sl?')) return closing(reader, start)
   if (!reader.take('with?', 'a|1|one?', 'sl', '-?', 'st|stitch') && !reader.take('with?', 'a|1|one?', 'ss|slst')) {
     reader.at = at
     return undefined
   }
+  // `slip stitch the two ends together, one slip stitch through each pair`: what is done is told behind.
+  if (reader.take('the', 'two|2?', 'ends|edges|sides|halves', 'together')) return [{ node: 'aside', start, end: reader.end }]
   const sideways = ontoBody(reader, start)
   if (sideways) return [sideways]
   const join = slipJoin(reader, start, before)
@@ -65,7 +67,7 @@ function fromTheEnd(reader: Reader, from: number, target: Target): Target {
 
 /** After `join`: `with sl st`, `in first sc`, `to top of ch-3`, `being careful not to twist`. */
 function joinTail(reader: Reader) {
-  reader.take('yarn|thread|wool|cotton|rnd|round')
+  reader.take('yarn|thread|strand|wool|cotton|rnd|round')
   reader.take('with|using|by', 'a|an?', 'sl|ss|slst|standing?', '-?', 'st?')
   reader.take('yarn|thread|wool|cotton')
   if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || centreInWords(reader))) return undefined

@@ -96,7 +96,8 @@ export function takeToMarker(reader: Reader): boolean {
         return false
       }
       reader.take('the|each|next')
-    } else reader.take('next|first|the|st', 'before?')
+    } else if (reader.take('st|stitch|last', 'st|stitch?', 'before')) reader.take('the|next?', 'next|first|second|last|other?')
+    else reader.take('next|first|the|st', 'before?')
     if (reader.take('marker|m|marked|markers', 'st|stitch|sc|dc|hdc?')) return true
   }
   reader.at = at

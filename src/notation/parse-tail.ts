@@ -25,9 +25,11 @@ export function takeRowPrefix(reader: Reader): number | undefined {
 /** `of Rnd 2`, `of the previous row` */
 export function takeRowOf(reader: Reader, draft: Draft): void {
   if (reader.take('of|on|from', 'the?', 'prev|previous|last', 'row|rnd|round')) return
+  reader.take('that|which?', 'you|were|was', 'skipped|missed|held|left') && (reader.at -= 1)
   const skipped = takeRowNamed(reader, 'skipped|missed|held|left', 'on|of|in|from|at|by', 'the?')
+    ?? takeRowNamed(reader, 'skipped|missed|held|left', 'for|under|behind|below|beneath|at', 'the|a|each|one?', 'first|second|left|right?', 'handle|thumb|sleeve|strap|buttonhole|opening|gap|armhole', 'in|of|on|from')
   if (skipped !== undefined) draft.held = 'skipped'
-  const ofRow = skipped ?? takeRowNamed(reader, 'left', 'unworked', 'on|of|in|from') ?? takeRowNamed(reader, 'unworked|left?', 'of|on|from|left|in', 'of|on|from?')
+  const ofRow = skipped ?? takeRowNamed(reader, 'left', 'unworked|empty|free|open', 'on|of|in|from') ?? takeRowNamed(reader, 'unworked|left?', 'of|on|from|left|in', 'of|on|from?')
   if (ofRow !== undefined) draft.ofRow = ofRow
 }
 

@@ -26,6 +26,8 @@ export function takeTarget(reader: Reader, needsWord = true): Target | undefined
     if (ofPiece !== undefined) return { walk: 'each', ofPiece, toEnd: true, start, end: reader.end }
     reader.at = at
   }
+  const bridge = otherSideOfBridge(reader, start)
+  if (bridge) return bridge
   if (takeToMarker(reader)) return { walk: 'each', toMarker: true, start, end: reader.end }
   const back = takeKeepBack(reader)
   if (back) return { walk: 'each', keepBack: back, start, end: reader.end }
@@ -66,11 +68,17 @@ function atRate(reader: Reader, start: number): Target | undefined {
   return undefined
 }
 
+/** `sc to the stitch before the marker, 2 sc in that one`: the stitches before end short of it. */
+function beforeMarker(reader: Reader): boolean {
+  const said = reader.all.slice(0, reader.at).map(({ text }) => text.toLowerCase()).join(' ')
+  return /\bbefore (?:the )?(?:\w+ )?(?:marker|m) [,;] [^,;]*$/.test(said)
+}
+
 /** Fills the draft with how the places are walked. */
 function fill(reader: Reader, draft: Draft): boolean {
   // `in that st`, `in this very same stitch`
   if (reader.take('that|this', 'very?', 'same?', 'st|stitch|place|one') && (reader.done || /^[,;.:()]|and$/.test(reader.word()))) {
-    draft.walk = 'same'
+    draft.walk = beforeMarker(reader) ? 'next' : 'same'
     return true
   }
   if (withTheFirst(reader)) {
@@ -130,6 +138,15 @@ function withTheFirst(reader: Reader): boolean {
   return false
 }
 
+/** `along the other side of the 3 ch`: so many chains, each from below. */
+function otherSideOfBridge(reader: Reader, start: number): Target | undefined {
+  const { at } = reader
+  const count = reader.take('along|down|up|across|on', 'the', 'other|opposite|second', 'side', 'of', 'the|these|those') ? takeNumber(reader) : undefined
+  if (count && reader.take('ch|chs|chain|chains')) return { walk: 'next', count, eachOf: true, thing: { kind: 'chain' }, edge: 'underside', start, end: reader.end }
+  reader.at = at
+  return undefined
+}
+
 /** `in other side of ch`, `in the other side of each of 3 ch`. */
 function otherSideOfChain(reader: Reader, draft: Draft): boolean {
   const { at } = reader
@@ -170,7 +187,7 @@ function counted(reader: Reader, draft: Draft): boolean {
   let first = false
   let count: Num | undefined
   for (;;) {
-    if (reader.take('of') || reader.take('the')) continue
+    if (reader.take('of') || reader.take('the|these|those')) continue
     // `end st`, `end ch`: the last one.
     const word = reader.word() === 'end' && /^(st|stitch|ch|chain|sc|hdc|dc|tr)$/.test(reader.word(1)) ? 'last' : reader.word()
     if (!things.test(word)) {

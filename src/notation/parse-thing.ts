@@ -38,7 +38,7 @@ function takeHand(reader: Reader): void {
   if (reader.word() !== 'corner' || !place) reader.at = at
 }
 
-const placeNouns = new Set(['neck', 'neckline', 'strap', 'handle', 'underarm', 'sleeve', 'thumb', 'armhole', 'brim', 'body', 'collar', 'shoulder', 'waist', 'hem', 'cuff', 'toe', 'heel', 'crown', 'yoke', 'flap', 'leg', 'arm', 'tail', 'rim', 'band'])
+const placeNouns = new Set(['neck', 'neckline', 'strap', 'handle', 'underarm', 'sleeve', 'thumb', 'armhole', 'brim', 'body', 'collar', 'shoulder', 'waist', 'hem', 'cuff', 'toe', 'heel', 'crown', 'yoke', 'flap', 'bridge', 'gap', 'leg', 'arm', 'tail', 'rim', 'band'])
 
 /** \`38 neck ch\`, \`24 strap chs\`, \`20 skipped sleeve dc\`: where the stitches or chains lie. Gives the noun. */
 export function takePlaceNoun(reader: Reader): string | undefined {
@@ -93,7 +93,8 @@ export function thingHere(reader: Reader): Thing | undefined {
   const group = takeGroupName(reader)
   if (group) return { kind: 'group', stitch: group }
   if (reader.take('ring') || reader.take('circle')) return { kind: 'ring' }
-  return undefined
+  // `through each of the 10 pairs`: of two layers a pair is one place.
+  return reader.take('pair|pairs') ? { kind: 'stitch' } : undefined
 }
 
 /** `shell`, `clusters`: a group by its name. */

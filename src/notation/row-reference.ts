@@ -1,7 +1,7 @@
 import { takePieceName } from './parse-piece-name.ts'
-import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import type { Schedule } from './parse-schedule.ts'
+import { rowWords, takeRowNumbers } from './row-numbers.ts'
 import { takeReversing } from './reversing.ts'
 import type { Reader } from './reader.ts'
 import type { Num } from './syntax.ts'
@@ -24,8 +24,6 @@ export interface Block {
   /** `5 more times` */
   readonly more?: boolean
 }
-
-const rowWords = 'row|rows|rnd|rnds|round|rounds|r|rd|rds'
 
 /**
  * Takes a reference to other rows at the head of a row's text:
@@ -143,7 +141,7 @@ function takeChains(reader: Reader): readonly { readonly row: number; readonly c
     reader.at += 1
     reader.take('sp|sps|lp|lps|loops?')
     if (!reader.take('on|in|for')) break
-    const rows = takeRows(reader) ?? []
+    const rows = takeRowNumbers(reader) ?? []
     found.push(...rows.map((row) => ({ row, chains })))
     reader.take(',|and|;', 'and?')
   }
@@ -154,7 +152,7 @@ function takeChains(reader: Reader): readonly { readonly row: number; readonly c
 function takeBlocks(reader: Reader): readonly Block[] | undefined {
   const blocks: Block[] = []
   for (;;) {
-    const rows = takeRows(reader)
+    const rows = takeRowNumbers(reader)
     if (!rows) break
     const { count, more } = takeTimes(reader)
     blocks.push({ rows, ...(count && { times: count }), ...(more && { more }) })
@@ -167,61 +165,6 @@ function takeBlocks(reader: Reader): readonly Block[] | undefined {
     reader.at -= 1
   }
   return blocks.length > 0 ? blocks : undefined
-}
-
-/** `Rows 3 and 4`, `Rows 3–6`, `Row 3`, `Rows 2, 3 and 4`, `3rd row`. */
-function takeRows(reader: Reader): readonly number[] | undefined {
-  const { at: first } = reader
-  const values: number[] = []
-  for (let value = ordinalAhead(reader); value !== undefined; value = ordinalAhead(reader)) {
-    values.push(value)
-    reader.at += 1
-    reader.take(',|and|&', 'and?', 'the?')
-  }
-  if (values.length > 0) {
-    if (reader.take(rowWords)) return values
-    reader.at = first
-    return undefined
-  }
-  if (!reader.take(rowWords)) return undefined
-  const rows: number[] = []
-  for (;;) {
-    const value = numberAhead(reader)
-    if (value === undefined) break
-    reader.at += 1
-    rows.push(value)
-    const before = reader.at
-    if (reader.take('-|–|—|−|to|thru|through', `${rowWords}?`)) {
-      const last = numberAhead(reader)
-      if (last === undefined || isCount(reader)) {
-        // `Rep Row 3 to desired length`, `As Row 3 - 92 htr`
-        reader.at = before
-        break
-      }
-      reader.at += 1
-      for (let row = value + 1; row <= last && last - value < 20_000; row += 1) rows.push(row)
-      if (last < value) rows.push(last)
-    }
-    const at = reader.at
-    if (!reader.take(',|and|&', 'and?', `${rowWords}?`)) break
-    // `Row 2, four more times`
-    if (numberAhead(reader) === undefined || /^(more|further|times)$/.test(reader.word(1))) {
-      reader.at = at
-      break
-    }
-  }
-  return rows.length > 0 ? rows : undefined
-}
-
-/** `3rd`, `third` */
-function ordinalAhead(reader: Reader): number | undefined {
-  return reader.peek()?.kind === 'ordinal' ? (reader.peek()?.value ?? 0) : ordinals[reader.word()]
-}
-
-/** `Row 2 - 30 dc`: the number after the dash is a total. */
-function isCount(reader: Reader): boolean {
-  const words = [1, 2, 3].map((ahead) => reader.word(ahead))
-  return /^(?:st|sts|stitch|stitches)$/.test(words[0]!) || reader.vocabulary.stitchAt(words) !== undefined
 }
 
 /** `Repeat 3 and 4 seven more times`, `repeat 3-6 twice`: rows by nothing but their numbers. */
