@@ -17,7 +17,9 @@ export function takeCountRemark(reader: Reader, draft: Draft): boolean {
   }
   if (partOfThem(reader)) return true
   if (reader.take('the?', 'closing|joining|final', 'sl', 'st') || reader.take('the?', 'closing|joining|final', 'ss|slst')) {
-    draft.closing = true
+    // `42 sts, the closing sl st being one of them`: the number holds it already.
+    if (reader.take('being|is|included|counted')) toComma(reader)
+    else draft.closing = true
     return true
   }
   if (reader.take('as', 'before') || reader.take('no', 'change') || reader.take('same', 'as', 'before')) return true
