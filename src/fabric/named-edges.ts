@@ -12,18 +12,22 @@ export interface EdgePlaces {
 /** The places of an edge by its name; without one those that the last row or round made. None where the piece does not tell. */
 export function placesOfEdge(edge: SeamEdge, named: NamedEdge | undefined): EdgePlaces {
   if (edge.round) return { counts: named !== undefined && edge.sides.length > 0 ? edge.sides.map(({ stitches }) => stitches) : [edge.stitches], are: 'stitch' }
-  const of = (kind: Section['edge']): readonly Section[] => edge.sections.filter((section) => section.edge === kind)
+  // A part that goes on from another piece has edges of its own; those of the whole are in their order.
+  const sections = sum(edge.own) === sum(edge.sections) ? edge.sections : edge.own
+  const of = (kind: Section['edge']): readonly Section[] => sections.filter((section) => section.edge === kind)
   if (named === undefined || named === 'top') return { counts: choices([of('top')]), are: 'stitch' }
   if (named === 'bottom') return { counts: choices([of('underside')]), are: 'stitch' }
-  if (named === 'any') return { counts: choices([edge.sections]), are: 'stitch' }
-  const [left, right] = sidesOf(edge.sections)
+  if (named === 'any') return { counts: choices([sections]), are: 'stitch' }
+  const [left, right] = sidesOf(sections)
   const sides = !edge.sided || edge.inParts || named === 'side' ? [left, right] : [named === 'left' ? left : right]
   return { counts: choices(sides.flatMap((side) => [side, side.filter((section) => section.edge === 'row-ends')])), are: 'row-end' }
 }
 
+const sum = (sections: readonly Section[]): number => sections.reduce((all, { stitches }) => all + stitches, 0)
+
 /** One stretch alone, or all of them. */
 function choices(groups: readonly (readonly Section[])[]): readonly number[] {
-  const counts = groups.flatMap((group) => [...group.map(({ stitches }) => stitches), group.reduce((sum, { stitches }) => sum + stitches, 0)])
+  const counts = groups.flatMap((group) => [...group.map(({ stitches }) => stitches), sum(group)])
   return [...new Set(counts)].filter((count) => count > 0)
 }
 
