@@ -20,8 +20,16 @@ export function compareStated(walk: Walk, { count, kind, scope }: Stated, span: 
   const soFar = numbers(made)
   const last = step ? [...numbers(made.slice(step.from, step.to)), step.worksOver] : soFar
   const side = numbers(made.slice(sinceCorner(made)))
-  const fits = scope === 'so-far' ? soFar : [...last, ...side, ...soFar, ...(scope === 'side' ? withCorner(made, side[0]!) : [])]
+  const edge = numbers(made.slice(sinceEdge(walk)))
+  const fits = scope === 'so-far' ? soFar : [...last, ...side, ...edge, ...soFar, ...(scope === 'side' ? withCorner(made, side[0]!) : [])]
   if (!fits.includes(says)) walk.trouble({ kind: 'stated-apart', span, says, makes: (scope === 'so-far' ? soFar : scope === 'side' ? side : last)[0]!, scope })
+}
+
+/** Of a border: index of the first stitch on the edge that the hook stands at, as along a side of rows of several kinds. */
+function sinceEdge({ made, outline }: Walk): number {
+  const stretch = (place: Place | undefined) => place?.into && outline?.stretchOf.get(place.into)
+  const here = stretch(made.at(-1))
+  return here ? made.findLastIndex((place) => stretch(place) !== here) + 1 : made.length
 }
 
 /** Index behind the last corner: a chain space, or stitches that stand together in one place. */

@@ -74,7 +74,7 @@ export function takeTail(reader: Reader, draft: Draft): void {
   }
   takeReach(reader, draft)
   if (draft.walk === 'next' && draft.thing && draft.toEnd && !draft.count) draft.walk = 'each'
-  if (takeBelow(reader)) draft.walk = 'below'
+  if (takeBelow(reader) && draft.walk !== 'skipped') draft.walk = 'below'
 }
 
 /** `loop just formed`, `last st that you made in Row 12`: the one at which the hook stands. */

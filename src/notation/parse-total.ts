@@ -111,6 +111,8 @@ function beforeTurn(all: Reader['all'], reader: Reader): Found | undefined {
     if (open === undefined) return undefined
     const total = endsSizeList(all.slice(0, close + 1), open, reader) ? undefined : parseCount(all, open, close, reader)
     if (!total || !worksBefore(all.slice(0, open), reader) && takeReference(new Reader(all.slice(0, open), reader.vocabulary)) === undefined) return undefined
+    // `(19 dc); close with 1 ss in first dc = 82 dc`: the row's own total stands behind.
+    if (all.some(({ text }, at) => at > close && /^[=→]$/.test(text) && all[at + 1]?.kind === 'number')) return undefined
     const after = new Reader(all.slice(close + 1), reader.vocabulary)
     const items = parseItems(after, () => false)
     const quiet = items.every((item) => item.node === 'turn' || item.node === 'join' || item.node === 'aside' || item.node === 'leave' || item.node === 'chain' || item.node === 'start' || item.node === 'work' && item.stitch === 'sl st')
