@@ -23,7 +23,7 @@ export function seamMismatch({ seams, pieces }: PatternFacts): readonly Diagnost
       code: words.eased ? 'seam-eased' : words.corners ? 'seam-corners-apart' : 'seam-mismatch',
       message: `${words.message}${names[size] === undefined ? '' : ` in size ${names[size]}`}`,
       primary: { span: seam.span, text: words.short },
-      secondary: edges.flatMap(({ rows }) => rows.at(-1)?.says ?? []).map((says) => ({ span: says.span, text: 'this edge' })),
+      secondary: words.edges ?? edges.flatMap(({ rows }) => rows.at(-1)?.says ?? []).map((says) => ({ span: says.span, text: 'this edge' })),
       ...(held.length < Math.max(1, names.length) && { sizes: held }),
       ...(words.note && { note: words.note }),
     }

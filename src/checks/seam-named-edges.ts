@@ -1,5 +1,6 @@
+import type { Label } from '../diagnostics/diagnostic.ts'
 import { counted, listOf } from '../diagnostics/words.ts'
-import { placesOfEdge, type EdgePlaces } from '../fabric/named-edges.ts'
+import { placesOfEdge, type EdgePlaces, type NamedEdge } from '../fabric/named-edges.ts'
 import type { PieceFacts, SeamFacts } from './facts.ts'
 import type { SeamWords } from './seam-words.ts'
 
@@ -17,11 +18,20 @@ export function byNamedEdges(seam: SeamFacts, pieces: readonly PieceFacts[]): Se
   if (!nearest || nearest.apart === 0 || nearest.apart > meantToMeet(Math.max(nearest.a, nearest.b))) return undefined
   const { a, b, apart } = nearest
   const each = listOf([told(one, ours, a), told(other, theirs, b)])
-  if (seam.ease) return { eased: true, message: `${counted(apart, 'stitch')} ${apart === 1 ? 'is' : 'are'} to be eased in: ${each}`, short: `eases in ${apart}` }
-  return { message: `the edges to be joined do not match: ${each}`, short: `${a} against ${b}` }
+  const edges = [...where(one.piece, ours), ...where(other.piece, theirs)]
+  if (seam.ease) return { edges, eased: true, message: `${counted(apart, 'stitch')} ${apart === 1 ? 'is' : 'are'} to be eased in: ${each}`, short: `eases in ${apart}` }
+  return { edges, message: `the edges to be joined do not match: ${each}`, short: `${a} against ${b}` }
 }
 
-function told({ name, edge }: { readonly name: string; readonly edge: string | undefined }, { are }: EdgePlaces, count: number): string {
-  const what = edge === undefined ? name : edge === 'any' || edge === 'side' ? `the edge of ${name}` : `the ${edge} of ${name}`
-  return `${what} has ${counted(count, are)}`
+const names: Readonly<Record<NamedEdge, string>> = { top: 'top', bottom: 'lower edge', left: 'left side', right: 'right side', side: 'side', any: 'edge' }
+
+function told({ name, edge }: { readonly name: string; readonly edge: NamedEdge | undefined }, { are }: EdgePlaces, count: number): string {
+  return `${edge === undefined ? name : `the ${names[edge]} of ${name}`} has ${counted(count, are)}`
+}
+
+/** Row-ends are as many as the rows; stitches are those of the last row's total. */
+function where({ rows }: PieceFacts, { are }: EdgePlaces): readonly Label[] {
+  const last = rows.at(-1)
+  if (!last) return []
+  return are === 'row-end' ? [{ span: last.written.label, text: 'its last row' }] : last.says ? [{ span: last.says.span, text: 'this edge' }] : []
 }
