@@ -35,6 +35,11 @@ function byPieces(seam: Seam, pieces: readonly PieceFacts[]): Words | undefined 
   // A row that does not add up makes the edge wrong too: that is the same slip.
   if (pieces.length < 2 || !pieces.every(({ sound, edge }) => sound && edge.stitches > 0)) return undefined
   if (new Set(pieces.map(({ fabric }) => fabric)).size < pieces.length && pieces.every(({ edge }) => edge.own.length > 0)) return byTops(seam, pieces)
+  // Shoulders, bands and edgings meet by their tops, whatever they are worked on.
+  const tops = pieces.every(isSmallPart) && new Set(pieces.map(topOf)).size
+  if (tops === 1) return undefined
+  const apart = tops ? byTops(seam, pieces) : undefined
+  if (apart) return apart
   // Fronts and backs with necks of their own meet along sides and shoulders.
   if (pieces.some(({ edge }) => edge.inParts)) return bySides(seam, pieces)
   const counts = pieces.map(({ edge }) => edge.stitches)
@@ -70,13 +75,20 @@ function bySides({ ease }: Seam, pieces: readonly PieceFacts[]): Words | undefin
   return { message: `the sides to be joined do not match: ${pieces[0]!.name} has ${counted(a, 'row')} and ${pieces[1]!.name} has ${b}`, short: `${a} rows against ${b}` }
 }
 
+const topOf = ({ edge }: PieceFacts): number => edge.own.find((section) => section.edge === 'top')?.stitches ?? 0
+
+/** A piece whose own rows make less than half of the outline of all that it hangs on. */
+function isSmallPart(piece: PieceFacts): boolean {
+  const { edge } = piece
+  return topOf(piece) > 0 && 2 * edge.own.reduce((sum, { stitches }) => sum + stitches, 0) < edge.stitches
+}
+
 /** Parts of one fabric, such as a front and a shoulder of the back that both go on from the body, meet by their tops, or by sides of their own. */
 function byTops({ ease }: Seam, pieces: readonly PieceFacts[]): Words | undefined {
   const [one, other] = pieces
   if (ease || pieces.length !== 2 || !one || !other) return undefined
-  const top = ({ edge }: PieceFacts): number => edge.own.find((section) => section.edge === 'top')?.stitches ?? 0
   const sides = ({ edge }: PieceFacts): readonly number[] => edge.own.filter((section) => section.edge === 'row-ends' && section.stitches > rowsApart).map(({ stitches }) => stitches)
-  const [a, b] = [top(one), top(other)]
+  const [a, b] = [topOf(one), topOf(other)]
   if (a === b || Math.abs(a - b) > 2 || sides(one).some((rows) => sides(other).includes(rows))) return undefined
   return { message: `the edges to be joined do not match: ${one.name} has ${counted(a, 'stitch')} at its top and ${other.name} has ${b}`, short: `${a} against ${b}` }
 }

@@ -6,7 +6,7 @@ export function joinedAbove({ headed, heading = '' }: WrittenEntry): boolean {
   return headed === true && /\b(?:re)?(?:join|attach)(?:ing)?\s+(?:an?\s+|the\s+|new\s+|main\s+|second\s+)*(?:yarn|thread|ball|colou?r|[a-f])\b|\b(?:yarn|thread) (?:is )?(?:re)?(?:joined|attached)\b/.test(heading)
 }
 
-/** `skip 18 sts after the first flap`: it begins on what another part has left. */
+/** `skip 18 sts after the first flap`, `skip next 20 unworked hdc`: it begins on what another part has left. */
 export function beginsBehind(items: readonly Instruction[]): boolean {
-  return items.some((item) => item.node === 'aside' && item.behind === true)
+  return items.some((item) => item.node === 'aside' && item.behind === true || item.node === 'skip' && item.unworked === true)
 }

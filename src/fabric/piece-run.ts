@@ -38,9 +38,10 @@ export interface PieceToWork {
   readonly beside?: 'next' | 'last'
   /**
    * The outline of the piece that it goes on from; that of all that hangs together with it, if there is more, without and with its seams;
-   * the names of those pieces, and whether a row of any of them does not come out; how many rows it has.
+   * the names of those pieces, and whether a row of any of them does not come out; how many rows it has, and the
+   * number of its last one.
    */
-  readonly onFabric?: { readonly outline: Outline; readonly whole: readonly Outline[]; readonly sewn: readonly Outline[]; readonly names: ReadonlySet<string>; readonly doubt: boolean; readonly rows: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
+  readonly onFabric?: { readonly outline: Outline; readonly whole: readonly Outline[]; readonly sewn: readonly Outline[]; readonly names: ReadonlySet<string>; readonly doubt: boolean; readonly rows: number; readonly below?: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
   /** Edges that the pieces before it ended with. */
   readonly pieceEdges?: ReadonlyMap<string, FinishedEdge>
   /** Written rows of the whole pattern that do not come out: a piece that copies them is wrong with them. */
@@ -71,6 +72,8 @@ export interface PieceRun {
   readonly laid: readonly Laid[]
   /** Index of the piece that it goes on from. */
   readonly on?: number
+  /** Number of its last row. */
+  readonly number?: number
   /** Its rows by number, for rows that come back to them. */
   readonly rowsBefore: ReadonlyMap<number, OlderRow>
   /** The outline that the last border went round, and the side of the piece that it was worked on. */

@@ -3,6 +3,7 @@ import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
 import { endOfEdge, endOfSide, intoEndOfRow, lastOfEdge, leftBefore, onEdgeOfStitches, evenly, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
+import { heldToRows } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
@@ -38,8 +39,11 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (target.thing?.kind === 'space' || target.thing?.kind === 'gap') walk.worksSpaces = true
   if (walk.outline && target.thing?.where === 'corner' && target.walk === 'next' && !target.count) return intoCorner(walk, target, span, work)
   const count = target.count ? inSize(target.count, walk.setting.size) : 1
+  const { at } = walk
   switch (target.walk) {
-    case 'next': return next(walk, target, span, rest, count, work, over)
+    case 'next':
+      next(walk, target, span, rest, count, work, over)
+      return heldToRows(walk, target, span, at)
     case 'each': return each(walk, target, span, rest, work, over)
     case 'same': return same(walk, span, work)
     case 'first': return backAtFirst(walk, target, work) ? undefined : target.thing?.kind === 'space' || firstOnOutline(walk, target) ? next(walk, target, span, rest, count, work, over) : first(walk, span, count, work, over)

@@ -8,6 +8,7 @@ import type { Span } from '../text/span.ts'
 import type { Lexicon } from './lexicon.ts'
 import { partStarts } from './part-starts.ts'
 import { planRows, type PlannedRow } from './plan-rows.ts'
+import { shiftedRows } from './shifted-rows.ts'
 
 /** A row as it is written, read once for all sizes. */
 export interface WrittenEntry {
@@ -156,7 +157,8 @@ function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<numbe
     case 'schedule': return { items: [], even: false, change: reference.changes.length === 0 ? 'as-set' : (reference.changes[index] ?? (reference.until === undefined ? 0 : reference.changes[0]!)) }
     case 'last': {
       const count = inSize(reference.count, size)
-      return copied(rows[rows.length - count], 'a row before')
+      const first = rows[rows.length - count]
+      return furtherOn(copied(first, 'a row before'), number, first?.number, first?.number)
     }
     case 'piece': return ofPiece(reference, index, number, (name) => others(name) ?? ofPart(rows, name, entry))
     case 'copy': return copyOf(reference, entry, index, number, known, own, size)
@@ -191,11 +193,16 @@ function copyOf(reference: Extract<RowReference, { kind: 'copy' }>, entry: Writt
   const found = wanted === undefined ? undefined : known.get(wanted)
   // `As Rnd 7, but (5 sc, inc) x 6`: the change is worked instead.
   if (found && own.items.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')) return own
-  const source = copied(found, `${wanted ?? 'no row'}`)
+  const source = furtherOn(copied(found, `${wanted ?? 'no row'}`), number, wanted, sequence.length > 1 ? Math.min(...sequence) : undefined)
   const chains = reference.chains?.find(({ row }) => row === number)?.chains
   const undecided = own.items.filter((item) => item.node === 'unreadable')
   if (undecided.length > 0) return { ...source, items: [...source.items, ...undecided] }
   return chains === undefined ? source : { ...source, items: withChains(source.items, chains) }
+}
+
+/** Rows of a block that is repeated from a row on: the older rows that they name are as much further on. */
+function furtherOn(source: Source, number: number | undefined, copies: number | undefined, from: number | undefined): Source {
+  return number === undefined || copies === undefined || from === undefined ? source : { ...source, items: shiftedRows(source.items, number - copies, from) }
 }
 
 function repeated(rows: readonly number[], times: number): readonly number[] {

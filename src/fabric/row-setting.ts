@@ -10,8 +10,9 @@ import type { State } from './work-piece.ts'
 export function settingOf(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): RowSetting {
   const plain = plainStitches(row.items, piece.lexicon)
   const onlySlips = plain.length > 0 && plain.every((stitch) => stitch === 'sl st')
+  const below = state.entry === undefined ? piece.onFabric?.below : state.number
   return {
-    lexicon: piece.lexicon, size: piece.size, rowIndex: index, conventions: { ...piece.conventions, turningChains: { ...state.stated, ...piece.conventions.turningChains } }, readings: piece.readings, room, rowsBefore: state.rowsBefore, ...(state.number !== undefined && { below: state.number }), ...(state.yarn !== undefined && { yarn: state.yarn }), pieces: piece.pieceEdges ?? new Map(), hangsWith: piece.onFabric?.names ?? new Set(),
+    lexicon: piece.lexicon, size: piece.size, rowIndex: index, conventions: { ...piece.conventions, turningChains: { ...state.stated, ...piece.conventions.turningChains } }, readings: piece.readings, room, rowsBefore: state.rowsBefore, ...(below !== undefined && { below }), ...(state.yarn !== undefined && { yarn: state.yarn }), pieces: piece.pieceEdges ?? new Map(), hangsWith: piece.onFabric?.names ?? new Set(),
     base: plain.find((stitch) => stitch !== 'sl st') ?? state.kind, round: row.round, loop: row.loop, slipFabric: onlySlips && !hasChains(row.items), slipsFasten: onlySlips && hasChains(row.items),
     ...((state.entry === undefined && piece.onFabric || row.anew || joinedAbove(row.entry)) && { beginsPart: true }),
     ...(piece.beside && state.entry === undefined && { beside: piece.beside }),

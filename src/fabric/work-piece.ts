@@ -90,10 +90,10 @@ export function workPiece(piece: PieceToWork): PieceRun {
     }
   } catch (reason) {
     if (!(reason instanceof TooLarge)) throw reason
-    return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, gap: true, stitches: mostStitches, edge: state.edge, outline: state.outline, laid: state.laid, ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: true }
+    return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, gap: true, stitches: mostStitches, edge: state.edge, outline: state.outline, laid: state.laid, ...(state.number !== undefined && { number: state.number }), ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: true }
   }
   const sound = piece.onFabric?.sound !== false && slips === 0 && inOrder(rows)
-  return { rows: worked, open: [...open.values()], slips, sound, gap: state.gap, ...(border && { border }), ...(side && { side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, laid: state.laid, ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: false }
+  return { rows: worked, open: [...open.values()], slips, sound, gap: state.gap, ...(border && { border }), ...(side && { side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, laid: state.laid, ...(state.number !== undefined && { number: state.number }), ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: false }
 }
 
 const isOpen = (point: ReadingPoint): boolean => point.name.startsWith('turning-chain ') || point.name === 'slip-stitches'

@@ -1,6 +1,7 @@
 import { numberAhead } from './numbers.ts'
 import { takeEdgeName, toCorner, undersideNamed } from './parse-edge.ts'
 import type { Reader } from './reader.ts'
+import { rowEndsAhead } from './row-ends-ahead.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { EdgeName, Instruction } from './syntax.ts'
 
@@ -23,7 +24,7 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   if (named) toCorner(reader)
   // `working along top edge in ends of rows,`: what is the top of a shawl is a side of its rows.
   const ofRows = named !== undefined && reader.take('in|into') && rowsEnds(reader)
-  const name = ofRows ? 'side' : named
+  const name = ofRows || named === 'top' && rowEndsAhead(reader) ? 'side' : named
   const from = named || !along ? wayAlong(reader) : undefined
   if (!name && !from || !atEnd(reader)) {
     reader.at = at

@@ -1,4 +1,5 @@
 import type { Reader } from './reader.ts'
+import { rowEndsAhead } from './row-ends-ahead.ts'
 import type { Instruction } from './syntax.ts'
 
 /** `Working along opposite side of ch`, `other side:`: what follows goes into the underside of the foundation chain. */
@@ -25,6 +26,8 @@ export function otherSide(reader: Reader): readonly Instruction[] | undefined {
   reader.take('at', 'the', 'same', 'rate|ratio') || reader.take('at', 'a|the', 'rate|ratio', 'of')
   reader.take(':')
   // `sc in each of next 18 ch on underside`: the words behind name where those were.
+  const named = !chain && /^edge$/i.test(reader.word(tail - 1 - reader.at))
+  if (begins && named && rowEndsAhead(reader)) return [{ node: 'start', target: { walk: 'edge', edge: 'side', start, end: reader.end }, start, end: reader.end }]
   if (!begins && under && !chain) return [{ node: 'aside', start, end: reader.end }]
   return [{ node: 'start', target: { walk: 'other-side', ...(under && { edge: 'underside' }), start, end: reader.end }, start, end: reader.end }]
 }

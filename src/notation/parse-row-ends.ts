@@ -6,6 +6,7 @@ import { takeToEnd } from './parse-reach.ts'
 import { takeOfStep } from './parse-tail.ts'
 import { takeGroupName, takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
+import { takeOfRows } from './row-named.ts'
 import type { Num, Target } from './syntax.ts'
 
 /** Row-ends as they are named: how many, and by which stitch their rows are told. */
@@ -13,6 +14,7 @@ interface Named {
   readonly each: boolean
   readonly count?: Num
   readonly rows?: readonly string[]
+  readonly ofRows?: Target['ofRows']
 }
 
 /**
@@ -28,8 +30,10 @@ export function rowEnds(reader: Reader, start: number, evenly: boolean): Target 
     reader.at = at
     return undefined
   }
-  const { each, count, rows } = named
+  const { each, rows } = named
   takeOfStep(reader)
+  const ofRows = named.ofRows ?? takeOfRows(reader)
+  const count = named.count ?? (ofRows && rowsBetween(ofRows))
   takeSide(reader)
   const rate = evenly ? takeRate(reader) : undefined
   if (!rate) perRow(reader)
@@ -38,7 +42,14 @@ export function rowEnds(reader: Reader, start: number, evenly: boolean): Target 
   // `2 sc evenly along the row-ends`: 2 in all.
   if (evenly && !count) return { walk: 'edge', edge: 'side', evenly: true, ...(rate && { rate }), start, end: reader.end }
   const around = toEnd && /^(around|round)$/.test(reader.word(-1))
-  return { walk: count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end', ...(rows && { rows }) }, ...(evenly && { evenly: true }), ...(rate && { rate }), ...(around && { toEnd }), start, end: reader.end }
+  return { walk: count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end', ...(rows && { rows }) }, ...(ofRows && { ofRows }), ...(evenly && { evenly: true }), ...(rate && { rate }), ...(around && { toEnd }), start, end: reader.end }
+}
+
+/** How many rows lie from the first to the last of a range, in each size. */
+function rowsBetween({ first, last }: NonNullable<Target['ofRows']>): Num {
+  const sizes = Math.max(first.values.length, last.values.length)
+  const at = ({ values }: Num, size: number): number => values[size] ?? values[0]!
+  return { values: Array.from({ length: sizes }, (_, size) => Math.abs(at(last, size) - at(first, size)) + 1), start: first.start, end: last.end }
 }
 
 /** `along the left side`, `of the remaining side`, `of Log 1`: the side that row-ends lie on. */
@@ -74,8 +85,10 @@ function endsOfRows(reader: Reader): Named | undefined {
   const { at } = reader
   reader.take('the|both')
   if (reader.take('end|ends|edge|side|sides', 'of')) {
-    const range = rowsFromTo(reader)
-    if (range) return range
+    reader.at -= 1
+    const range = takeOfRows(reader)
+    if (range) return { each: true, count: rowsBetween(range), ofRows: range }
+    reader.at += 1
     const how = counted(reader)
     const first = rowsNamed(reader, how)
     if (first) {
@@ -86,23 +99,6 @@ function endsOfRows(reader: Reader): Named | undefined {
       const each = how.each || more?.kind !== undefined
       const count = more?.kind ? undefined : (how.count ?? (!how.each && first.one ? { values: [1], start: reader.end, end: reader.end } : undefined))
       return { each, ...(count && { count }), ...(rows && { rows }) }
-    }
-  }
-  reader.at = at
-  return undefined
-}
-
-/** `the ends of Rows 6 to 1` */
-function rowsFromTo(reader: Reader): Named | undefined {
-  const { at, start } = reader
-  const first = reader.take('rows|rnds') ? numberAhead(reader) : undefined
-  if (first !== undefined) {
-    reader.at += 1
-    reader.take('down|up')
-    const last = reader.take('-|–|to|through|and') ? numberAhead(reader) : undefined
-    if (last !== undefined) {
-      reader.at += 1
-      return { each: true, count: { values: [Math.abs(last - first) + 1], start, end: reader.end } }
     }
   }
   reader.at = at

@@ -37,7 +37,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
     else if (!count && numberAhead(reader) !== undefined && reader.word(1) !== '-') count = takeNumber(reader)
     else break
   }
-  reader.take('unworked|rem|remaining|centre|center|middle|central')
+  const unworked = reader.take('unworked|rem|remaining|centre|center|middle|central') && reader.word(-1) === 'unworked'
   const thing = takeThing(reader)
   reader.take('at|in', 'the?', 'centre|center|middle')
   // The stitches that are skipped were left by an older row.
@@ -51,7 +51,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   }
   reader.take('behind', 'it|post?', 'st?')
   const more = also(reader, thing)
-  const whole: Skip = { node: 'skip', count: count ?? one(reader), ...(thing && { thing }), ...(ofRow !== undefined && { ofRow }), from, start, end: reader.end,
+  const whole: Skip = { node: 'skip', count: count ?? one(reader), ...(thing && { thing }), ...(ofRow !== undefined && { ofRow }), ...(unworked && { unworked }), from, start, end: reader.end,
     ...(more && { list: [{ count: count ?? one(reader), thing: thing! }, ...more] }) }
   return [finishSkip(reader, whole)]
 }

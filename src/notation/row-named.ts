@@ -1,4 +1,6 @@
+import { takeNumber } from './numbers.ts'
 import type { Reader } from './reader.ts'
+import type { Num } from './syntax.ts'
 
 /** Takes the words before it and a row by its number: with `of|on` the `of Row 4` of `sts of Row 4`. Nothing is taken where no number stands. */
 export function takeRowNamed(reader: Reader, ...before: readonly string[]): number | undefined {
@@ -15,4 +17,26 @@ export function takeRowNamed(reader: Reader, ...before: readonly string[]): numb
   }
   reader.at = at
   return undefined
+}
+
+/** `of Rows 1 to 6`, `from Rows 18–13`, `of Row 7 through Row 12`, `of the 1st to 6th rows`: rows in the order in which they are come to. */
+export function takeOfRows(reader: Reader): { readonly first: Num; readonly last: Num } | undefined {
+  const { at } = reader
+  if (reader.take('of|from|on|along|at', 'the?')) {
+    const named = reader.take('rows|row|rnds|rounds')
+    const first = rowNumber(reader)
+    if (first && reader.take('down|up?', '-|–|—|to|thru|through', 'row|rnd|round|rows?')) {
+      const last = rowNumber(reader)
+      if (last && (named || reader.take('rows'))) return { first, last }
+    }
+  }
+  reader.at = at
+  return undefined
+}
+
+function rowNumber(reader: Reader): Num | undefined {
+  const token = reader.peek()
+  if (token?.kind !== 'ordinal') return takeNumber(reader)
+  reader.at += 1
+  return { values: [token.value ?? 0], start: token.start, end: token.end }
 }

@@ -4,22 +4,19 @@ import type { Reader } from './reader.ts'
 
 export const rowWords = 'row|rows|rnd|rnds|round|rounds|r|rd|rds'
 
-/** `Rows 3 and 4`, `Rows 3–6`, `Row 3`, `Rows 2, 3 and 4`, `3rd row`. */
-export function takeRowNumbers(reader: Reader): readonly number[] | undefined {
+/** `Rows 3 and 4`, `Rows 3–6`, `Row 3`, `Rows 2, 3 and 4`, `3rd row`, `1st to 33rd rows`. */
+export function takeRows(reader: Reader): readonly number[] | undefined {
   const { at: first } = reader
   const values: number[] = []
+  let through = false
   for (let value = ordinalAhead(reader); value !== undefined; value = ordinalAhead(reader)) {
-    reader.at += 1
-    const { at: here } = reader
-    const last = reader.take('to|-|–|—|through', 'the?') ? ordinalAhead(reader) : undefined
-    if (last !== undefined && last > value && last - value < 20_000) {
-      reader.at += 1
-      for (let row = value; row <= last; row += 1) values.push(row)
-      continue
-    }
-    reader.at = here
+    const first = values.at(-1)
+    // `1st to 33rd rows`
+    if (through && first !== undefined) for (let row = first + 1; row < value && value - first < 20_000; row += 1) values.push(row)
     values.push(value)
-    reader.take(',|and|&', 'and?', 'the?')
+    reader.at += 1
+    through = reader.take('-|–|—|−|to|thru|through', 'the?')
+    if (!through) reader.take(',|and|&', 'and?', 'the?')
   }
   if (values.length > 0) {
     if (reader.take(rowWords)) return values

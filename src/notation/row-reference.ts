@@ -1,9 +1,9 @@
 import { takePieceName } from './parse-piece-name.ts'
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import type { Schedule } from './parse-schedule.ts'
-import { rowWords, takeRowNumbers } from './row-numbers.ts'
 import { takeReversing } from './reversing.ts'
 import type { Reader } from './reader.ts'
+import { rowWords, takeRows } from './row-numbers.ts'
 import type { Num } from './syntax.ts'
 
 /** A row that is told by pointing at others. */
@@ -141,7 +141,7 @@ function takeChains(reader: Reader): readonly { readonly row: number; readonly c
     reader.at += 1
     reader.take('sp|sps|lp|lps|loops?')
     if (!reader.take('on|in|for')) break
-    const rows = takeRowNumbers(reader) ?? []
+    const rows = takeRows(reader) ?? []
     found.push(...rows.map((row) => ({ row, chains })))
     reader.take(',|and|;', 'and?')
   }
@@ -152,7 +152,7 @@ function takeChains(reader: Reader): readonly { readonly row: number; readonly c
 function takeBlocks(reader: Reader): readonly Block[] | undefined {
   const blocks: Block[] = []
   for (;;) {
-    const rows = takeRowNumbers(reader)
+    const rows = takeRows(reader)
     if (!rows) break
     const { count, more } = takeTimes(reader)
     blocks.push({ rows, ...(count && { times: count }), ...(more && { more }) })

@@ -65,6 +65,8 @@ export interface Target extends Span {
   readonly loop?: 'back' | 'front' | 'third' | 'free'
   /** `of Rnd 2`: the row whose places are meant; else the row below. */
   readonly ofRow?: number
+  /** `row-ends of Rows 18 to 13`: the rows that they belong to, in the order in which they are come to. */
+  readonly ofRows?: { readonly first: Num; readonly last: Num }
   /** `3 sc for every 2 rows`: as many rows to so many stitches; those that were named before, unless it says its own. */
   readonly rate?: { readonly stitches?: Num; readonly rows: Num; readonly about: boolean }
   /** `60 sc evenly along 30 row-ends`: the number before is that of the stitches in all. */
@@ -153,6 +155,8 @@ export interface Skip extends Span {
   readonly count: Num
   readonly thing?: Thing
   readonly from: 'next' | 'first' | 'same' | 'last'
+  /** `skip next 6 unworked sc`: what another row of the same edge has left. */
+  readonly unworked?: boolean
   /** The older row whose places are skipped. */
   readonly ofRow?: number
   /** `Skip 3 ch (count as 1 tr)` */

@@ -13,8 +13,10 @@ export function makeMismatch(facts: SenseFacts): readonly Diagnostic[] {
   return pieces.flatMap(({ name, make }, index): readonly Diagnostic[] => {
     const plain = name.replace(/^the /i, '')
     const made = labelOfMake(facts, index)
-    for (const { join, span } of seams) {
-      const times = join.filter((joined) => joined === name).length
+    for (const { join, edges, span } of seams) {
+      // The top edge and the foundation edge of a piece that is sewn to itself are those of one.
+      const own = join.flatMap((joined, part) => (joined === name ? [edges?.[part]] : []))
+      const times = own.includes(undefined) ? own.length : Math.max(0, ...own.map((edge) => own.filter((other) => other === edge).length))
       if (times > make) return [{ code: 'make-mismatch', message: `${counted(times, plain)} are joined, but ${plain} is made ${timesInWords(make)}`, primary: { span, text: `${times} of them` }, secondary: made }]
     }
     // `Ear 1` and `Ear 2` are pieces of their own.

@@ -10,7 +10,7 @@ export function sizesEndApart(facts: SenseFacts): readonly Diagnostic[] {
   const { pattern } = facts
   if (pattern.sizes.length < 2) return []
   return pattern.pieces.flatMap(({ name }, index): readonly Diagnostic[] => {
-    const after = pattern.pieces.find(({ on }) => on === name)
+    const after = pattern.pieces.find((piece) => piece.on === name && !joinedAnew(facts, piece.name))
     const ends = Array.from({ length: sizeCount(facts) }, (_, size) => inSizeAt(facts, size)[index]?.rows ?? [])
     if (!after || ends.some((rows) => rows.length === 0 || rows.some(({ word, verdict }) => word !== 'row' || verdict === 'cannot-tell'))) return []
     const counts = ends.map((rows) => rows.filter(({ number }) => number !== undefined).length)
@@ -26,4 +26,10 @@ export function sizesEndApart(facts: SenseFacts): readonly Diagnostic[] {
       secondary: [{ span: after.nameSpan, text: 'goes on from there' }],
     }]
   })
+}
+
+/** `With RS facing, rejoin yarn to first foundation ch`: the maker turns the piece as she is told. */
+function joinedAnew({ facts }: SenseFacts, name: string): boolean {
+  const [first] = facts.find((piece) => piece.name === name)?.entries ?? []
+  return first?.read.items.some(({ node }) => node === 'start') === true
 }
