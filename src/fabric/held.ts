@@ -1,6 +1,6 @@
 import { inSize, type Instruction, type Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
-import type { Edge, Place } from './place.ts'
+import { isSpace, type Edge, type Place } from './place.ts'
 
 /** Stitches that a row passed over with a chain or for later: a sleeve, a thumb. They wait until a row takes them up. */
 export interface HeldRun {
@@ -38,15 +38,21 @@ export function heldEdge(items: readonly Instruction[], round: boolean, held: re
   const run = choose(held, ofHeld.map(({ target }) => target), piece)
   if (!run) return undefined
   const working = named.filter((name) => name.working)
+  const places = working.some(({ target }) => target.thing?.kind === 'space') ? run.places : withoutEndSpaces(run.places)
   const onChain = ({ target }: Named): boolean => target.thing?.kind === 'chain' || target.walk === 'edge' && target.ofRow === undefined
   const chains = working.filter(onChain)
-  if (chains.length === 0) return { places: run.places, round, chain: false, held: run }
+  if (chains.length === 0) return { places, round, chain: false, held: run }
   const first = chains[0]!.target.count
   // The chain may be worked half before and half after the stitches.
   const begins = named.find(({ target }) => target.walk !== 'same')
   const before = begins && !onChain(begins) ? 0 : chains.length === 1 || !first ? run.bridge.length : Math.min(run.bridge.length, inSize(first, size))
   const cut = run.bridge.length - before
-  return { places: [...run.bridge.slice(cut), ...run.places, ...run.bridge.slice(0, cut)], round, chain: false, held: run }
+  return { places: [...run.bridge.slice(cut), ...places, ...run.bridge.slice(0, cut)], round, chain: false, held: run }
+}
+
+/** Corner spaces that were skipped with a sleeve are worked where the row names them. */
+function withoutEndSpaces(places: readonly Place[]): readonly Place[] {
+  return places.slice(isSpace(places[0]!) ? 1 : 0, isSpace(places.at(-1)!) ? -1 : undefined)
 }
 
 /** Targets in the order of the row; none once the row itself has skipped: then what was skipped is its own. */

@@ -107,6 +107,8 @@ export class Walk {
   readonly held: boolean
   /** Runs of stitches that this row passes over, and that wait. */
   readonly holds: HeldRun[] = []
+  /** The space that was skipped last: it may wait with the stitches beside it. */
+  spaceSkipped: Place | undefined
   /** Of an outline: the places that were taken. */
   readonly taken = new Set<Place>()
   /** Stitches along an edge whose number is left to the maker. */

@@ -164,10 +164,10 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   if (together && (!best.comesOut || leavesSide(best))) return stepOn(together)
   const apart = best.comesOut ? undefined : elsewhere(sewn, toWork, setting, state, edgeOn)
   if (apart) return stepOn(apart)
-  // `24 chains along the opening, 6 row-ends of the flap`: it goes along an edge, and not along what waits under a buttonhole.
-  if (edge.held && !best.comesOut && edgeOn(state.outline).outline) {
+  // `24 chains along the opening, 6 row-ends of the flap`, `in each hdc and in each underarm ch around`: it does not go along what waits.
+  if (edge.held && !best.comesOut) {
     const along = workOne({ ...piece, held: [] }, row, index, state, room)
-    if (along.fine || alongEdges(items) && best.troubles.some(({ kind }) => kind === 'overrun')) return along
+    if (along.fine || edgeOn(state.outline).outline && alongEdges(items) && best.troubles.some(({ kind }) => kind === 'overrun')) return along
   }
   const chosen = read(best)
   if (!chosen) return unreadable()

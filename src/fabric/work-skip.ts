@@ -1,7 +1,7 @@
 import { inSize, type Skip, type Thing } from '../notation/syntax.ts'
 import { findNext, isThing } from './find-place.ts'
 import { goToRow } from './older-row.ts'
-import { isSpace } from './place.ts'
+import { isSpace, type Place } from './place.ts'
 import type { Walk } from './walk.ts'
 import type { Rest } from './work-items.ts'
 
@@ -17,16 +17,28 @@ const opening = 4
 const openingOnce = 2
 const waitsFor = /sleeve|thumb|hold|held|later|armhole|underarm/
 
-/** `Ch 8, skip next 36 sts (left sleeve)`: the stitches wait, and so does the underside of the chain. */
+/** `Ch 8, skip next 36 sts (left sleeve)`: the stitches wait, and so does the underside of the chain. Spaces skipped on either side wait with them. */
 function holdSkipped(walk: Walk, item: Skip, rest: Rest): void {
   const places = walk.skipped.flatMap((index) => walk.place(index) ?? [])
   const after = rest.items[0]?.node === 'aside' ? (rest.items[0].words ?? '') : ''
+  const before = walk.place((walk.skipped[0] ?? 0) - 1)
+  if (isOneSpace(places)) waitBeside(walk, places[0]!, before)
   if (places.length < (rest.quiet ? opening : openingOnce) && !waitsFor.test(after) || places.slice(1, -1).some(isSpace) || walk.holds.length > 200) return
   const tail = walk.made.at(-1)
-  const next = rest.items.find(({ node }) => node !== 'aside')
+  const next = rest.items.find((one) => one.node !== 'aside' && !(one.node === 'skip' && one.thing?.kind === 'space'))
   const chains = tail?.kind === 'space' && tail.group === undefined ? (tail.chains ?? 0) : next?.node === 'chain' ? inSize(next.count, walk.setting.size) : 0
   if (chains === 0 && !waitsFor.test(after)) return
-  walk.holds.push({ places, bridge: Array.from({ length: chains }, () => ({ kind: 'ch', row: walk.setting.rowIndex })), words: after, span: { start: item.start, end: item.end } })
+  const lead = before && before === walk.spaceSkipped ? [before] : []
+  walk.holds.push({ places: [...lead, ...places], bridge: Array.from({ length: chains }, () => ({ kind: 'ch', row: walk.setting.rowIndex })), words: after, span: { start: item.start, end: item.end } })
+}
+
+const isOneSpace = (places: readonly Place[]): boolean => places.length === 1 && isSpace(places[0]!)
+
+/** `sk next ch-2 sp, sk next 30 hdc for sleeve, sk next ch-2 sp`: the corner spaces beside a sleeve. */
+function waitBeside(walk: Walk, space: Place, before: Place | undefined): void {
+  walk.spaceSkipped = space
+  const last = walk.holds.at(-1)
+  if (last && before && last.places.at(-1) === before) walk.holds[walk.holds.length - 1] = { ...last, places: [...last.places, space] }
 }
 
 function skip(walk: Walk, item: Skip): void {

@@ -1,4 +1,5 @@
 import type { Reader } from './reader.ts'
+import type { Instruction } from './syntax.ts'
 
 /** `in the back loop only of`, `BLO`, `in front lps of`. */
 export function takeLoop(reader: Reader, draft: { loop?: 'back' | 'front' | 'third' | 'free' }): void {
@@ -13,4 +14,15 @@ export function takeLoop(reader: Reader, draft: { loop?: 'back' | 'front' | 'thi
   }
   reader.take('only')
   draft.loop = side
+}
+
+const forTheRow = /^(?:work(?:ing)? )?(?:this (?:row|rnd|round) )?(?:in|into|through) (?:the )?(?:(?<back>blo|bl|(?:back|rear) (?:loops?|lps?))|(?<front>flo|fl|front (?:loops?|lps?))|(?<third>(?:third|3rd) (?:loops?|lps?)))(?: only)?(?: of (?:each|every|all) (?:sts?|stitch|stitches|sc|hdc|dc|tr))?(?: throughout| around| across)?$/
+
+/** `Ch 1, working in back loops only, sc in each st around`: said for the whole row before its first stitch. */
+export function loopSaid(items: readonly Instruction[]): 'back' | 'front' | 'third' | undefined {
+  const first = items.findIndex(({ node }) => node !== 'aside' && node !== 'chain' && node !== 'turn' && node !== 'start' && node !== 'join')
+  const said = items.slice(0, Math.max(0, first)).flatMap((item) => (item.node === 'aside' && item.words !== undefined ? [forTheRow.exec(item.words)?.groups ?? {}] : []))
+  if (said.some(({ back }) => back)) return 'back'
+  if (said.some(({ front }) => front)) return 'front'
+  return said.some(({ third }) => third) ? 'third' : undefined
 }

@@ -1,7 +1,7 @@
 import { consecutiveChains } from './consecutive-chains.ts'
 import { countSigns } from './count-signs.ts'
 import { parseItems } from './parse-items.ts'
-import { takeLoop } from './parse-loop.ts'
+import { loopSaid, takeLoop } from './parse-loop.ts'
 import { takeTotals } from './parse-total.ts'
 import { intoEnglish } from './phrases.ts'
 import { readSchedule } from './parse-schedule.ts'
@@ -45,8 +45,9 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const reference = schedule ?? takeReference(rest) ?? referenceBehind(rest)
   if (schedule) return { items: [], totals, reference: schedule, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
   const own = reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)
+  const held = loop ?? loopSaid(own)
   const { items, total } = trailingCount(rest.tiles ? own.map(onLoop) : own, totals, text)
-  return { items, totals: total ? [...totals, total] : totals, ...(round && { round }), ...(stripes && { stripes }), ...(loop && { loop }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
+  return { items, totals: total ? [...totals, total] : totals, ...(round && { round }), ...(stripes && { stripes }), ...(held && { loop: held }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
 }
 
 /** `slip stitch` and `slip stitches` are read as `sl st` and `sl sts`, each word in its own place. */
