@@ -32,9 +32,21 @@ function otherBorders({ items, edge, joined }: RowToWork, outline: Outline, roun
   if (!joined && !joinsAnew(items)) return [...withBase, ...ring, ...unturned]
   const starts = [turned, !turned].flatMap((way) => {
     const walk = outline.walk(way)
-    return walk.length > mostStarts ? [] : walk.map((_, index) => ({ edge: made([...walk.slice(index), ...walk.slice(0, index)], way), words: 'the row begins where its words fit the edge' }))
+    const parted = walk.flatMap(whereNumbersBegin)
+    return [walk, ...(parted.length > walk.length ? [parted] : [])].flatMap((all) => (all.length > mostStarts ? [] : all.map((_, index) => ({ edge: made([...all.slice(index), ...all.slice(0, index)], way), words: 'the row begins where its words fit the edge' }))))
   })
   return [...withBase, ...ring, ...starts]
+}
+
+/** A side that goes on from a bag to its flap: where the rows are numbered anew, another piece begins. */
+function whereNumbersBegin(stretch: Stretch): readonly Stretch[] {
+  const { edge, rows, places } = stretch
+  if (edge !== 'row-ends' || rows.length !== places.length) return [stretch]
+  const cuts = rows.flatMap(({ number }, index) => {
+    const before = rows[index - 1]?.number
+    return before !== undefined && number !== undefined && (number === 1 || before === 1) && Math.abs(number - before) !== 1 ? [index] : []
+  })
+  return cuts.length === 0 ? [stretch] : [0, ...cuts].map((cut, part) => ({ ...stretch, rows: rows.slice(cut, cuts[part]), places: places.slice(cut, cuts[part]) }))
 }
 
 /** A band worked sideways is closed to a ring before a round goes along its row-ends: cuff, brim, waistband. Either side may be meant. */
