@@ -9,6 +9,7 @@ import { numbersInWords, pluralsInOne } from './plain-numbers.ts'
 import { withoutPoliteWords } from './polite-words.ts'
 import { Reader, type Vocabulary } from './reader.ts'
 import { takeReference, type RowReference } from './row-reference.ts'
+import { chainAtFarEnd } from './separate-chain.ts'
 import { stripesIn } from './stripes.ts'
 import type { Instruction, Num, RowText } from './syntax.ts'
 import type { Total } from './written-count.ts'
@@ -44,7 +45,7 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const schedule = rest.done ? undefined : readSchedule(text, rest.start, rest.all.at(-1)!.end)
   const reference = schedule ?? takeReference(rest) ?? referenceBehind(rest)
   if (schedule) return { items: [], totals, reference: schedule, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
-  const own = reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)
+  const own = chainAtFarEnd(reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest))
   const held = loop ?? loopSaid(own)
   const { items, total } = trailingCount(rest.tiles ? own.map(onLoop) : own, totals, text)
   return { items, totals: total ? [...totals, total] : totals, ...(round && { round }), ...(stripes && { stripes }), ...(held && { loop: held }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }

@@ -1,0 +1,21 @@
+import type { Instruction } from './syntax.ts'
+
+const separate = /\b(?:separate|spare|extra|another|new|second|short) (?:length|strand|ball|piece|end|bit|oddment)\b/
+const ended = /\b(?:fasten(?:ed)? off|cut|break|end off|set aside|leave it)\b/
+
+/**
+ * `With a separate length of yarn, join with sl st in first hdc (the far end), ch 12, fasten off.` before the row itself: the chain lies where
+ * the row comes to it at its end, and is made there: `hdc in each of the 12 ch`.
+ */
+export function chainAtFarEnd(items: readonly Instruction[]): readonly Instruction[] {
+  const from = items.findIndex((item) => item.node === 'aside' && separate.test(item.words ?? ''))
+  const chain = items.findIndex((item, index) => index > from && item.node === 'chain')
+  const end = items.findIndex((item, index) => index > chain && item.node === 'aside' && ended.test(item.words ?? ''))
+  if (from < 0 || chain < 0 || end < 0) return items
+  const made = items.slice(from, end + 1)
+  const plain = made.every(({ node }, index) => node === 'aside' || node === 'start' || node === 'join' || from + index === chain) && items.slice(0, from).every(({ node }) => node === 'aside')
+  const into = items.findLastIndex((item) => item.node === 'work' && item.target?.thing?.kind === 'chain' && item.target.count !== undefined)
+  const worksBefore = items.slice(end, into).some(({ node }) => node === 'work')
+  if (!plain || !worksBefore) return items
+  return [...made.filter(({ node }) => node === 'aside'), ...items.slice(end + 1, into), items[chain]!, ...items.slice(into)]
+}
