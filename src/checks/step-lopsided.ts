@@ -33,8 +33,9 @@ function ofWholePiece({ name, symmetrical, edge }: PieceFacts): readonly Diagnos
 
 function inRows({ source, rows }: PieceFacts): readonly Diagnostic[] {
   const told = new Set<number>()
+  const next = nextPairs(rows)
   return rows.flatMap((row, index) => {
-    const pair = ofOneRow(row) ?? ofTwoRows(rows[index - 1], row)
+    const pair = ofOneRow(row) ?? (next.has(row) ? undefined : ofTwoRows(rows[index - 1], row))
     if (!pair || told.has(row.written.span.start)) return []
     told.add(row.written.span.start)
     return [{
@@ -44,6 +45,34 @@ function inRows({ source, rows }: PieceFacts): readonly Diagnostic[] {
       secondary: pair.other ? [{ span: withoutStop(source, pair.other.written.text), text: pair.there }] : [],
     }]
   })
+}
+
+/** Of rows that step in one after another two and two are a pair: the next pair may step in by less, so that both edges are curves. */
+function nextPairs(rows: readonly WorkedRow[]): ReadonlySet<WorkedRow> {
+  return new Set(runsOfSteps(rows).flatMap((run) => {
+    // Of an uneven number of them the first may stand alone.
+    const from = run.length % 2 === 1 && !inPairs(run) && inPairs(run.slice(1)) ? 1 : 0
+    return run.filter((_, index) => index >= from && (index - from) % 2 === 0)
+  }))
+}
+
+const inPairs = (run: readonly WorkedRow[]): boolean => run.every((row, index) => index % 2 === 0 || oneStep(row) === oneStep(run[index - 1]!))
+
+/** Rows after one another that step in on the same end of the row each. */
+function runsOfSteps(rows: readonly WorkedRow[]): readonly (readonly WorkedRow[])[] {
+  const runs: WorkedRow[][] = []
+  for (const [index, row] of rows.entries()) {
+    const before = rows[index - 1]
+    if (oneStep(row) === undefined) continue
+    if (before && oneStep(before) !== undefined && before.fabric.turned && (before.steps!.start > 0) === (row.steps!.start > 0)) runs.at(-1)!.push(row)
+    else runs.push([row])
+  }
+  return runs
+}
+
+/** How far a row steps in that does so on one side alone. */
+function oneStep({ steps }: WorkedRow): number | undefined {
+  return steps && (steps.start > 0) !== (steps.end > 0) ? Math.max(steps.start, steps.end) : undefined
 }
 
 interface Pair {

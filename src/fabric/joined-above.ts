@@ -10,3 +10,9 @@ export function joinedAbove({ headed, heading = '' }: WrittenEntry): boolean {
 export function beginsBehind(items: readonly Instruction[]): boolean {
   return items.some((item) => item.node === 'aside' && item.behind === true || item.node === 'skip' && item.unworked === true)
 }
+
+/** `skip next 14 sts of Row 25, rejoin yarn`: counted from where the part before it ended. */
+export function skipsFirst(items: readonly Instruction[]): boolean {
+  const first = items.find(({ node }) => node !== 'aside' && node !== 'turn')
+  return first?.node === 'skip' && first.from === 'next'
+}

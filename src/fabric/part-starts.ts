@@ -48,7 +48,7 @@ function joinsYarn({ read }: WrittenEntry): boolean {
 }
 
 /** Numbers of the older rows that a row is worked on. */
-function rowsNamed(items: readonly Instruction[]): readonly number[] {
+export function rowsNamed(items: readonly Instruction[]): readonly number[] {
   return items.flatMap((item) => {
     const on = item.node === 'skip' ? item.ofRow : 'target' in item ? item.target?.ofRow : undefined
     return on === undefined ? [] : [on]

@@ -42,6 +42,8 @@ export interface PieceToWork {
    * number of its last one.
    */
   readonly onFabric?: { readonly outline: Outline; readonly whole: readonly Outline[]; readonly sewn: readonly Outline[]; readonly names: ReadonlySet<string>; readonly doubt: boolean; readonly rows: number; readonly below?: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
+  /** Rows of which later pieces on this one take up what is left. */
+  readonly takenUpLater?: ReadonlySet<number>
   /** Edges that the pieces before it ended with. */
   readonly pieceEdges?: ReadonlyMap<string, FinishedEdge>
   /** Written rows of the whole pattern that do not come out: a piece that copies them is wrong with them. */

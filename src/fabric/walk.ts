@@ -36,6 +36,8 @@ export interface RowSetting {
   readonly readings: ReadonlyMap<string, number>
   /** It is joined anew beside another piece on the same row, and is the last one there or not. */
   readonly beside?: 'next' | 'last'
+  /** A later piece takes up what is left of the row below. */
+  readonly takenUpLater?: boolean
   /** It is the first row of a part: it begins at the stitches that it names, wherever they lie. */
   readonly beginsPart?: boolean
   /** Stitches that may still be made. */

@@ -5,7 +5,8 @@ import type { Held } from './held.ts'
 import { gridEdges, type JoinedGrid } from './joined-grid.ts'
 import { joinedEdges } from './joined-motifs.ts'
 import { Outline } from './outline.ts'
-import { beginsBehind, joinedAbove } from './joined-above.ts'
+import { rowsNamed } from './part-starts.ts'
+import { beginsBehind, joinedAbove, skipsFirst } from './joined-above.ts'
 import type { Edge, FinishedEdge } from './place.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
 import type { WorkedRow } from './worked-row.ts'
@@ -113,7 +114,7 @@ function workAll(pieces: readonly PieceToWork[], seams: readonly Seam[], reading
     rows.set(piece.name.toLowerCase(), realRows(piece.entries, piece.size, piece.sizeNames, 100_000, others))
     const hanging = below ? fabrics.hangingWith(piece.on!) : []
     const onFabric = below && { outline: below.outline, ...fabrics.seenFrom(piece.on!, seams), names: new Set(hanging.map((index) => pieces[index]!.name.toLowerCase())), doubt: hanging.some((index) => !runs[index]!.sound || runs[index]!.gap), rows: below.rowsInAll, ...(below.number !== undefined && { below: below.number }), sound: below.sound, rowsBefore: below.rowsBefore, turnsAfter: below.turnsAfter, ...(below.side && { side: below.side }) }
-    const run = workPiece({ ...piece, others, held, wrong, pieceEdges: new Map(pieceEdges), readings, room, joinedStarts: (wants: number) => joinedEdges(runs, pieces, piece, wants), ...(piece.onGrid && beginOnGrid(runs, piece.onGrid)), ...(below && beginOn(below, fabrics.beside(piece.on!), piece, pieces)), ...(onFabric && { onFabric }) })
+    const run = workPiece({ ...piece, takenUpLater: takenUpLater(piece, pieces), others, held, wrong, pieceEdges: new Map(pieceEdges), readings, room, joinedStarts: (wants: number) => joinedEdges(runs, pieces, piece, wants), ...(piece.onGrid && beginOnGrid(runs, piece.onGrid)), ...(below && beginOn(below, fabrics.beside(piece.on!), piece, pieces)), ...(onFabric && { onFabric }) })
     room = Math.max(0, room - run.stitches)
     runs.push(run)
     fabrics.add(run, piece.on)
@@ -130,7 +131,14 @@ function beginOn({ edge }: PieceRun, beside: readonly Edge[], piece: PieceToWork
   // `skip 18 sts after the first flap`: the words tell how many lie between.
   if (others.length > 0 && first && beginsBehind(first.read.items)) return { start: others[0]!.edge, otherStarts: others.slice(1) }
   if (others.length > 0 && first && joinedAbove(first)) return { start: others[0]!.edge, otherStarts: others.slice(1), beside: more ? 'next' : 'last' }
+  if (others.length > 0 && first && skipsFirst(first.read.items)) return { start: others[0]!.edge, otherStarts: [...others.slice(1), { edge, words: 'the stitches are counted from the beginning of the row' }] }
   return { start: edge, otherStarts: others }
+}
+
+/** `Second shoulder: skip next 16 sts of row 23`: a row on row 23 that turns early leaves them for it. */
+function takenUpLater(piece: PieceToWork, pieces: readonly PieceToWork[]): ReadonlySet<number> {
+  const index = pieces.indexOf(piece)
+  return new Set(pieces.slice(index + 1).filter(({ on }) => on === index).flatMap(({ entries }) => (entries[0] ? rowsNamed(entries[0].read.items) : [])))
 }
 
 /** A border round joined motifs. */

@@ -84,7 +84,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   // A row along one edge of a piece leaves the others as they are; a round goes along all of them.
   // A flat row that is joined anew to a round is a strap or a flap: it takes the stitches that it names.
   if (edge.round && !setting.round && items.some((item) => item.node === 'start' && item.target.walk !== 'layers')) walk.leaves = true
-  if (setting.beside && !setting.round) walk.leaves = true
+  if ((setting.beside || setting.takenUpLater) && !setting.round) walk.leaves = true
   if (walk.outline && !setting.round) {
     if (!walk.leaves && !evenlySaid(items)) stopsOneShort(walk, lastSpan(items, text))
     walk.leaves = true
