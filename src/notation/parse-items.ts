@@ -1,3 +1,4 @@
+import { parseAllIn } from './parse-all-in.ts'
 import { parseBlocks } from './parse-blocks.ts'
 import { parseBracket } from './parse-bracket.ts'
 import { parseEnding } from './parse-ending.ts'
@@ -23,6 +24,9 @@ export function parseItems(reader: Reader, stop: (reader: Reader) => boolean): I
     const ending = parseEnding(reader)
     if (ending) items.push(ending)
     if (ending || skipSeparators(reader)) continue
+    const allIn = parseAllIn(reader, items)
+    if (allIn) items.splice(0, items.length, ...allIn)
+    if (allIn) continue
     const before = reader.at
     const item = parseItem(reader, items)
     items.push(...item.map((one) => (one.node === 'aside' && one.words === undefined ? { ...one, words: saidBetween(reader, before) } : one)))

@@ -14,6 +14,14 @@ export function parseLayers(reader: Reader): readonly Instruction[] | undefined 
   return [{ node: 'start', target: { walk: 'layers', start, end: reader.end }, start, end: reader.end }]
 }
 
+/** Whether such words come next: `flatten the opening and work through both layers`. */
+export function layersAhead(reader: Reader): boolean {
+  const { at } = reader
+  const found = parseLayers(reader) !== undefined
+  reader.at = at
+  return found
+}
+
 /** `through the sts of Row 28 and the foundation ch together`: two edges that are laid on one another. */
 function throughTwoEdges(reader: Reader): boolean {
   const { at } = reader

@@ -1,4 +1,5 @@
 import { numberAhead } from './numbers.ts'
+import { layersAhead } from './parse-layers.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
@@ -9,7 +10,7 @@ import type { Instruction } from './syntax.ts'
 
 /** Openings of phrases that change no count. Each takes the words up to the next comma, full stop or bracket. */
 const asides: readonly (readonly string[])[] = [
-  ['do?', 'not?', 'fo'], ['flatten|fold|press|pinch'], ['to', 'make|form|be', 'a|the', 'hanging|button|small?', 'loop'], ['hanging|button', 'loop'], ['for', 'hanging|button', 'loop'], ['working|work', 'through', 'the?', 'last|first|foundation|beginning|starting'], ['upside', 'down'],
+  ['do?', 'not?', 'fo'], ['flatten|fold|press|pinch|squash|lay'], ['to', 'make|form|be', 'a|the', 'hanging|button|small?', 'loop'], ['hanging|button', 'loop'], ['for', 'hanging|button', 'loop'], ['working|work', 'through', 'the?', 'last|first|foundation|beginning|starting'], ['upside', 'down'],
   ['fasten', 'off'], ['finish', 'off'], ['cut'], ['break'], ['weave'], ['change'], ['changing'], ['switch'], ['using'], ['with'], ['drop'], ['carry'],
   ['pick', 'up', 'a|b|c|d|e|f'], ['pm'], ['place'], ['move'], ['moving'], ['sm'], ['rm'], ['remove'], ['slip', 'marker'], ['sl', 'm'], ['stuff'], ['begin'], ['commence'], ['start'],
   ['insert'], ['do', 'not', 'join|fasten|cut|tighten|stuff|stretch'], ['note'], ['see'], ['mark'], ['marking'], ['continue', 'in|with|as'], ['being|taking|bringing|matching|lining'], ['pull'], ['draw'],
@@ -89,10 +90,10 @@ function aside(reader: Reader, words: readonly string[], start: number): readonl
   let yarn: string | undefined
   const naming = /^(with|change|changing|using|switch|colour|color|yarn|attach|drop|cut|break|fasten|carry|pick)$/.test(words[0] ?? '')
   // `working last sc in top of tch` tells where a stitch of the row went that is counted already.
-  const mayWork = naming || /^(begin|commence|start|now|working|bring|bringing|hold|holding|flatten\|fold\|press\|pinch|rotate)$/.test(words[0] ?? '') && words.at(-1) !== 'last'
+  const mayWork = naming || /^(begin|commence|start|now|working|bring|bringing|hold|holding|flatten\|fold\|press\|pinch\|squash\|lay|rotate)$/.test(words[0] ?? '') && words.at(-1) !== 'last'
   // `place 3 dc in next st`: whatever word stands before them, they are worked.
   const from = /^(count|mark|marking|pm|sm|rm|remove|move|if|when)$/.test(words[0] ?? '') || words.at(-1) === 'last' ? -1 : reader.at
-  while (!reader.done && !/^[,;.()[\]{}:*]$/.test(reader.word()) && !((mayWork || reader.at === from) && stitchesStart(reader)) && !(/^(ch|chain)$/.test(reader.word()) && (numberAhead(reader, 1) ?? (reader.word(1) === 'of' ? numberAhead(reader, 2) : undefined)) !== undefined) && !(mayWork && reader.peek()?.kind === 'number' && /^(ch|chs|chain|chains)$/.test(reader.word(1)))) {
+  while (!reader.done && !/^[,;.()[\]{}:*]$/.test(reader.word()) && !((mayWork || reader.at === from) && (stitchesStart(reader) || layersAhead(reader))) && !(/^(ch|chain)$/.test(reader.word()) && (numberAhead(reader, 1) ?? (reader.word(1) === 'of' ? numberAhead(reader, 2) : undefined)) !== undefined) && !(mayWork && reader.peek()?.kind === 'number' && /^(ch|chs|chain|chains)$/.test(reader.word(1)))) {
     const text = reader.peek()?.text ?? ''
     if (naming && isYarn(reader, text)) yarn = text
     reader.at += 1

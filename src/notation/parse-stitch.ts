@@ -243,8 +243,11 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   }
   if (!draft.loop) takeLoop(reader, draft)
   if (numberAhead(reader) !== undefined && !/^(x|×|times|time)$/.test(reader.word(1)) && !(reader.word(1) === 'more' && /^times?$/.test(reader.word(2))) && draft.count === undefined) {
+    const { at } = reader
     const count = takeNumber(reader)
-    if (count) {
+    // `dc2tog 6 (9) times`: in sizes too.
+    if (/^times?$/.test(reader.word())) reader.at = at
+    else if (count) {
       draft.count = count
       draft.numberLast = true
     }

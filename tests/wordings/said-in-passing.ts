@@ -65,4 +65,16 @@ export const saidInPassing: readonly BaseRow[] = [
       'Row 1: Dc in fourth ch from hook (the missed ch equals one dc) and in every ch all the way along. @ stitches',
     ],
   },
+  {
+    name: '24 flat, two and two together: 12', on: 'lastround=24', over: 24, makes: 12, kinds: { sc: 12 },
+    wordings: [
+      'Rnd 2: Flatten the opening and work through both layers, 12 sc. (@)',
+      'Rnd 2: Fold flat and, working through both layers, 12 sc. (@)',
+      'Rnd 2: Press the tube flat and, going through both thicknesses, sc 12. (@)',
+      'Rnd 2: Squash it flat, then work through both sides: 12 sc. (@)',
+      'Rnd 2: Lay flat and work 12 sc through both layers. (@)',
+      'Rnd 2: Flatten the top and insert the hook through both layers, 12 sc. (@)',
+      'Rnd 2: Flatten opening and sc 12 through both layers. (@)',
+    ],
+  },
 ]
