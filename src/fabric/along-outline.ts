@@ -181,3 +181,8 @@ export function intoEndOfRow(walk: Walk, target: Target, span: Span, work: WorkI
   walk.take(index, span)
   work(index)
 }
+
+/** On an outline the first chain, row-end or stitch is the one that comes next, wherever the hook stands. */
+export function firstOnOutline(walk: Walk, { thing }: Target): boolean {
+  return walk.outline !== undefined && (thing?.kind === 'chain' || thing?.kind === 'row-end' || walk.edge[walk.at]?.kind === 'row-end')
+}

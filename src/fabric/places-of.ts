@@ -1,7 +1,7 @@
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
-import { endOfEdge, endOfSide, intoEndOfRow, lastOfEdge, leftBefore, onEdgeOfStitches, evenly, intoCorner, rowEndsPassed } from './along-outline.ts'
+import { endOfEdge, endOfSide, intoEndOfRow, lastOfEdge, leftBefore, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
 import { heldToRows } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
@@ -69,11 +69,6 @@ function backAtFirst(walk: Walk, { thing }: Target, work: WorkInto): boolean {
   walk.last = index
   work(index)
   return true
-}
-
-/** On an outline the first chain, row-end or stitch is the one that comes next, wherever the hook stands. */
-function firstOnOutline(walk: Walk, { thing }: Target): boolean {
-  return walk.outline !== undefined && (thing?.kind === 'chain' || thing?.kind === 'row-end' || walk.edge[walk.at]?.kind === 'row-end')
 }
 
 /** `12 unworked sts of Rnd 20`, `8 sc of Row 9 of the Hearth` on the way along an outline: they are what it comes to next, or somewhere on. */
