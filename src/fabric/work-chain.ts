@@ -148,10 +148,11 @@ function stateFor(walk: Walk, stitch: string, count: number, counts: boolean): v
 
 const ofLength = (stitch: string, count: number): string => `${stitch} of ${count}`
 
-/** `Rnd 19: Ch 16, skip next 16 sts`: an opening at the round's start, and no turning chain, which is never so long. */
+/** `Rnd 19: Ch 16, skip next 16 sts`: an opening at the round's start, and no turning chain, which is never so long; for sc it is one chain. */
 function liesOverSkipped(walk: Walk, count: number, items: readonly Instruction[]): boolean {
   const next = items.find(({ node }) => node !== 'aside')
-  return count > tallest && next?.node === 'skip' && inSize(next.count, walk.setting.size) > 2
+  if (next?.node !== 'skip' || inSize(next.count, walk.setting.size) <= 2) return false
+  return count > tallest || count > 2 && nextStitch(walk, items.slice(items.indexOf(next) + 1)) === 'sc'
 }
 
 /** `Ch 40, sc in next 37 sts, ch 41.` of a flat row: a cord on either side of it. No turning chain with the space beside it is so long (common practice, no source). */

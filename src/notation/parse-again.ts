@@ -18,7 +18,10 @@ export function parseAgain(reader: Reader, before: readonly Instruction[]): read
   const and = reader.word(-1) === 'and'
   const at = reader.at
   const start = reader.start
-  const placed = /^(in|into|on)$/.test(reader.word()) || and && /^(next|each|every|last|first|foll|following)$/.test(reader.word())
+  // `in the back loop of the same stitch and of each stitch around`
+  const of = and && reader.word() === 'of' && /^(each|every|next)$/.test(reader.word(1))
+  const placed = /^(in|into|on)$/.test(reader.word()) || of || and && /^(next|each|every|last|first|foll|following)$/.test(reader.word())
+  if (of) reader.at += 1
   const target = placed ? takeTarget(reader) : and && last.target?.walk === 'each' ? takeEachSpace(reader) : and && isOnePlace(last.target) ? takeRest(reader) : undefined
   if (!target || target.thing === undefined && target.walk === 'next' && target.loop !== undefined || startsWork(reader)) {
     reader.at = at

@@ -62,6 +62,7 @@ export function toCorner(reader: Reader): void {
 /** `foundation ch`, `neck edge`, `shoulder`: where an edge ends. */
 function landmark(reader: Reader): boolean {
   return reader.take('foundation|starting|beginning|base', 'ch|chain|edge|row') || reader.take('foundation|neck|neckline|shoulder|hem|armhole|underarm|waist|cuff', 'edge|line|step|shaping?')
+    || reader.take('center|centre|middle|held|skipped|waiting', 'neck?', 'st|sts|stitch|stitches')
 }
 
 const edgeWord = /^(steps|step|each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|base|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|end|all|four|neck|neckline|armhole|front|back|center|centre|foundation|remaining|last|final|sloping|slanting|slanted|curved|stepped|slope|stair|stairs|staircase|diagonal|-)$/

@@ -12,8 +12,10 @@ export function otherSide(reader: Reader): readonly Instruction[] | undefined {
   reader.take('in|along|on|up|down|around|across|into|over')
   reader.take('the')
   const side = reader.take('opposite|other|bottom|lower|under|second|2nd', 'side|edge|loops|lps') || reader.take('underside') || reader.take('unused|free|remaining|rem', 'loops|lps', 'of', 'the?', 'foundation|beg|starting|base?', 'ch|chain')
+  // `sc in same place and in underside of each of next 14 ch`: the same stitch again, in those chains.
+  const places = /^(in|into)$/i.test(reader.all[at]!.text) && reader.word() === 'of' && /^(each|every|next|first|last)$/.test(reader.word(1))
   // `(second side)` beside a label names the side of a neck.
-  if (!side || reader.word(-1 - (reader.at - at)) === '(' && reader.word() === ')' || reader.take('of', 'the?', 'work|piece|row|square|motif|neck|head|body')) {
+  if (!side || places || reader.word(-1 - (reader.at - at)) === '(' && reader.word() === ')' || reader.take('of', 'the?', 'work|piece|row|square|motif|neck|head|body')) {
     reader.at = at
     return undefined
   }

@@ -259,6 +259,8 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   inColour(reader, draft)
   const layers = throughLayers(reader)
   throughParts(reader)
+  // `sc2tog beginning in the same st as joining`: where its first leg goes.
+  if (reader.take('beginning|starting', 'in|at|with', 'the?', 'same|next', 'st|stitch|place', 'as?')) reader.take('the?', 'joining|join')
   const to = reader.word() === 'to'
   const target = draft.target ? undefined : takeTarget(reader)
   if (throughLayers(reader) || layers) draft.layers = true

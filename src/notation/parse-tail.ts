@@ -60,6 +60,9 @@ export function takeTail(reader: Reader, draft: Draft): void {
     const ofPiece = takePieceOrPart(reader)
     if (ofPiece !== undefined) draft.ofPiece = ofPiece
     else reader.at = piece
+    // `13 sc of Log 1 Row 7`
+    const ofRow = ofPiece === undefined || draft.ofRow !== undefined ? undefined : takeRowNamed(reader, ',?')
+    if (ofRow !== undefined) draft.ofRow = ofRow
   }
   const untilMade = draft.walk === 'each' ? takeUntilMade(reader) : undefined
   if (untilMade) {

@@ -171,8 +171,21 @@ function same(reader: Reader, draft: Draft): boolean {
   takeThing(reader)
   if (numberAhead(reader) !== undefined && reader.word(-1) === '-') reader.at += 1
   reader.take('was', 'made')
-  if (reader.take('at', 'the?', 'base', 'of', 'the?', 'beg|beginning|turning|starting?', 'ch|chain|tch', '-?')) takeNumber(reader)
+  takeBaseOfChain(reader)
   return true
+}
+
+/** `at base of turning ch`, `as the base of ch-3`, `at the foot of 3 ch`: the stitch under the chain that begins the row. */
+function takeBaseOfChain(reader: Reader): void {
+  const { at } = reader
+  if (reader.take('at?', 'the?', 'base|foot|bottom', 'of', 'the?', 'beg|beginning|turning|starting|first?')) {
+    const before = takeNumber(reader)
+    if (reader.take('-?', 'ch|chain|tch', '-?')) {
+      if (!before) takeNumber(reader)
+      return
+    }
+  }
+  reader.at = at
 }
 
 const things = /^(next|foll|following|each|ea|every|first|1st|last|final|all|any|rem|remaining|further|subsequent|center|centre|middle|single|only|lone|other|previous|prev)$/
