@@ -3,7 +3,7 @@ import type { Span } from '../text/span.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
-/** `in each of the 6 row-ends of Rows 7 to 12`: the ends that are worked are those of these rows, in this order. */
+/** `in each of the 6 row-ends of Rows 7 to 12`: the ends that are worked are those of these rows, whichever of them is named first. */
 export function heldToRows(walk: Walk, { ofRows }: Target, span: Span, from: number): void {
   if (!ofRows || walk.overrun) return
   const [first, last] = [inSize(ofRows.first, walk.setting.size), inSize(ofRows.last, walk.setting.size)]
@@ -11,8 +11,7 @@ export function heldToRows(walk: Walk, { ofRows }: Target, span: Span, from: num
   const numbers = ends.map((place) => rowOf(walk, place))
   // Rows without a number are not told from one another.
   if (numbers.includes(undefined)) return
-  const step = last < first ? -1 : 1
-  const meant = numbers.length === Math.abs(last - first) + 1 && numbers.every((number, index) => number === first + step * index)
+  const meant = numbers.length === Math.abs(last - first) + 1 && new Set([...numbers, first, last]).size === numbers.length && numbers.every((number) => number! >= Math.min(first, last) && number! <= Math.max(first, last))
   if (!meant) walk.trouble({ kind: 'no-such-place', span, what: `the ends of rows ${first} to ${last}` })
 }
 

@@ -8,6 +8,14 @@ import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Aside, Instruction, Num, Skip, Thing } from './syntax.ts'
 
+const left = 'unworked|unused|free|leftover|unmade'
+
+/** `20 sts of Row 46 left unworked`, `20 sts left unworked at Row 46`, `the 20 sts that were left` */
+function leftBehind(reader: Reader): boolean {
+  reader.take('that|which', 'were|are|you')
+  return reader.take('left', 'unworked|over|free?') || reader.take('unworked')
+}
+
 const skipWords = new Set(['skip', 'sk', 'miss', 'skipping', 'missing', 'skp', 'omit'])
 
 /** `Sk 2 sts`, `miss next dc`, `skip first st`, `skip next dc and ch-1`, `sk (sc, ch-2 sp, sc)`. */
@@ -37,12 +45,15 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
     else if (!count && numberAhead(reader) !== undefined && reader.word(1) !== '-') count = takeNumber(reader)
     else break
   }
-  const unworked = reader.take('unworked|rem|remaining|centre|center|middle|central') && reader.word(-1) === 'unworked'
+  const before = reader.take(left) || reader.take('rem|remaining|centre|center|middle|central') && reader.take(left)
   const thing = takeThing(reader)
   reader.take('at|in', 'the?', 'centre|center|middle')
   // The stitches that are skipped were left by an older row.
-  const ofRow = takeRowNamed(reader, 'of|on|from')
-  if (ofRow === undefined) takeOfPiece(reader)
+  const named = takeRowNamed(reader, 'left?', 'of|on|from|in|at')
+  if (named === undefined) takeOfPiece(reader)
+  const behind = leftBehind(reader)
+  const ofRow = named ?? (behind ? takeRowNamed(reader, 'of|on|from|in|at|by') : undefined)
+  const unworked = before || behind
   if (reader.take('at', 'the?', 'base', 'of', 'the?', 'beg|beginning|turning?')) {
     takeNumber(reader)
     reader.take('ch|chain|tch', '-?')
@@ -69,10 +80,14 @@ function passedBy(reader: Reader, start: number): Aside | undefined {
 /** `Place next 16 sts on hold for sleeve`, `leave next 16 sts unworked for thumb`: they are skipped, and wait. */
 function onHold(reader: Reader, start: number): Skip | undefined {
   const { at } = reader
-  if (reader.take('place|put|slip|move|leave|leaving', 'the?', 'next|foll|following')) {
+  if (reader.take('place|put|slip|move|leave|leaving', 'the?', 'next|foll|following|centre|center|middle')) {
     const count = takeNumber(reader)
+    const before = reader.take(left)
     const thing = takeThing(reader)
-    if (count && thing && (reader.take('on|onto', 'a|to?', 'hold|holder|st|stitch?', 'marker|holder?') || reader.take('unworked') && goesOn(reader))) return { node: 'skip', count, thing, from: 'next', start, end: reader.end }
+    const ofRow = takeRowNamed(reader, 'of|on|from')
+    const named = ofRow === undefined ? {} : { ofRow, unworked: true }
+    if (count && thing && before && (reader.take('free|unworked|alone|as', 'they?', 'are?') || true) && goesOn(reader)) return { node: 'skip', count, thing, ...named, unworked: true, from: 'next', start, end: reader.end }
+    if (count && thing && (reader.take('on|onto', 'a|to?', 'hold|holder|st|stitch?', 'marker|holder?') || reader.take('unworked|free') && goesOn(reader))) return { node: 'skip', count, thing, ...named, from: 'next', start, end: reader.end }
   }
   reader.at = at
   return undefined

@@ -19,19 +19,30 @@ export function takeRowNamed(reader: Reader, ...before: readonly string[]): numb
   return undefined
 }
 
-/** `of Rows 1 to 6`, `from Rows 18–13`, `of Row 7 through Row 12`, `of the 1st to 6th rows`: rows in the order in which they are come to. */
+/** `of Rows 1 to 6`, `from Rows 18–13`, `(Rows 1, 2 and 3)`, `of Row 7 through Row 12`, `of the 1st to 6th rows`: rows in the order in which they are come to. */
 export function takeOfRows(reader: Reader): { readonly first: Num; readonly last: Num } | undefined {
   const { at } = reader
-  if (reader.take('of|from|on|along|at', 'the?')) {
+  const bracket = reader.take('(')
+  if (bracket || reader.take(',', 'from') || reader.take('of|from|on|along|at|for', 'the?')) {
     const named = reader.take('rows|row|rnds|rounds')
     const first = rowNumber(reader)
-    if (first && reader.take('down|up?', '-|–|—|to|thru|through', 'row|rnd|round|rows?')) {
-      const last = rowNumber(reader)
-      if (last && (named || reader.take('rows'))) return { first, last }
-    }
+    const last = first && rangeEnd(reader, first)
+    if (first && last && (named || reader.take('rows')) && (!bracket || reader.take(')'))) return { first, last }
   }
   reader.at = at
   return undefined
+}
+
+/** `to 6`, `down to Row 1`, `, 2 and 3`: the last row. Rows that are listed follow one another. */
+function rangeEnd(reader: Reader, first: Num): Num | undefined {
+  if (reader.take('down|up|back?', '-|–|—|to|thru|through', 'row|rnd|round|rows?')) return rowNumber(reader)
+  let last = first
+  while (reader.take(',|and|&', 'and?', 'row|rnd|round?')) {
+    const next = rowNumber(reader)
+    if (!next || Math.abs(next.values[0]! - last.values[0]!) !== 1) return undefined
+    last = next
+  }
+  return last === first ? undefined : last
 }
 
 function rowNumber(reader: Reader): Num | undefined {

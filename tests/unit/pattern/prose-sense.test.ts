@@ -90,6 +90,9 @@ describe('sentences that are not true', () => {
     ['It takes 20 g of A and 5 g of C.', 'prose-name-unknown'],
     ['Work 2 scx in each st.', 'prose-name-unknown'],
     ['2 × 10 is 22.', 'sum-wrong'],
+    // 50 + 8 = 58, 36 − 6 = 30.
+    ['A side has 5 × 10 + 4 × 2 = 60 stitches.', 'sum-wrong'],
+    ['A side has 3 × 12 − 6 = 36 stitches.', 'sum-wrong'],
     ['The head is 4 in (12 cm) across.', 'conversion-wrong'],
     ['The head is 10 cm (6 in) across.', 'conversion-wrong'],
     ['The ball holds 110 yds (110 m).', 'conversion-wrong'],

@@ -104,6 +104,8 @@ function told(front: string, body: string): readonly string[] {
 describe('a toy', () => {
   test.each([
     'You need 1 ball of A and 1 ball of B.',
+    'A side has 5 × 11 + 4 × 2 = 63 stitches between its corners, 3 × 12 − 6 = 30 at the top.',
+    'All round that is 2 × (3 + 63 + 3 + 50) = 238, or (2 + 3) × 4 + 5 = 25.',
     'One ball of A makes three heads.',
     'Worked in worsted (aran) yarn.',
     'Any DK or worsted yarn will do.',
