@@ -35,7 +35,8 @@ function otherBorders({ items, edge, joined }: RowToWork, outline: Outline, roun
     const parted = walk.flatMap(whereNumbersBegin)
     return [walk, ...(parted.length > walk.length ? [parted] : [])].flatMap((all) => (all.length > mostStarts ? [] : all.map((_, index) => ({ edge: made([...all.slice(index), ...all.slice(0, index)], way), words: 'the row begins where its words fit the edge' }))))
   })
-  return [...withBase, ...ring, ...starts]
+  const heel = outline.opened ? [turned, !turned].map((way) => ({ edge: made(sidesUp(outline.walk(way)), way), words: 'the edge that the piece began with is folded and sewn together' })) : []
+  return [...withBase, ...ring, ...starts, ...heel]
 }
 
 /** A side that goes on from a bag to its flap: where the rows are numbered anew, another piece begins. */
@@ -54,6 +55,12 @@ function closedStrip(stretches: readonly Stretch[]): readonly Stretch[] {
   // The row of slip stitches that joins the ends is a seam, and no row whose end is worked.
   const sides = stretches.filter(({ edge }) => edge === 'row-ends').map((side) => ({ ...side, places: side.places.filter(({ into }) => into?.kind !== 'sl st') }))
   return stretches.length === 4 && sides.length === 2 ? sides : []
+}
+
+/** The two sides of an opening below a tube, from its lower end up and down again. */
+function sidesUp(stretches: readonly Stretch[]): readonly Stretch[] {
+  const under = stretches.findIndex(({ edge }) => edge === 'underside')
+  return [...stretches.slice(under + 1), ...stretches.slice(0, Math.max(0, under))]
 }
 
 /** `Working down the first side,` before anything is worked, and no word of a turn in the row: the edge is told. */

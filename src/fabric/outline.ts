@@ -9,6 +9,8 @@ interface Node extends Part {
 
 type Way = 'next' | 'before'
 
+const backwards = ({ edge, rows, places }: Stretch): Stretch => ({ edge, rows: rows.toReversed(), places: places.toReversed() })
+
 /** A place of an outline at which the hook stood, and which way the work went. */
 export interface Mark {
   readonly place: Place
@@ -42,11 +44,14 @@ export class Outline {
   firstChain: Place | undefined
   /** The other edge of a tube: undersides of the chain that its first round was worked into. */
   bottom: readonly Place[] = []
+  /** The edges of flat rows that a round on their top has closed to a tube: a heel, a slit. */
+  private opening: readonly Stretch[] = []
 
   /** The same outline, to go on with apart from this one. */
   copy(): Outline {
     const copy = new Outline()
     copy.bottom = this.bottom
+    copy.opening = this.opening
     copy.base = this.base
     copy.firstChain = this.firstChain
     copy.flatRows = this.flatRows
@@ -55,6 +60,11 @@ export class Outline {
     const along = (places: readonly Place[]): readonly Place[] => (this.way === 'next' ? places : places.toReversed())
     copy.close(this.ring().map(({ edge, row, places }) => ({ edge, row, places: along(places) })))
     return copy
+  }
+
+  /** Whether a tube has an opening below its first round. */
+  get opened(): boolean {
+    return this.flatRows === 0 && this.opening.length > 0
   }
 
   get empty(): boolean {
@@ -111,6 +121,7 @@ export class Outline {
 
   /** Along the outline from the last stitch worked, in the direction of work; after a turn the other way round. */
   walk(turned: boolean): readonly Stretch[] {
+    if (this.opened) return turned ? this.opening.toReversed().map(backwards) : this.opening
     const found: { edge: Stretch['edge']; rows: LaidRow[]; places: Place[] }[] = []
     for (const { edge, row, places } of this.ring()) {
       if (edge === 'seam') continue
@@ -121,11 +132,12 @@ export class Outline {
         before.places.push(...along)
       } else found.push({ edge: edge === 'top' && this.covered.has(row) ? 'step' : edge, rows: [row], places: [...along] })
     }
-    return turned ? found.toReversed().map(({ edge, rows, places }) => ({ edge, rows: rows.toReversed(), places: places.toReversed() })) : found
+    return turned ? found.toReversed().map(backwards) : found
   }
 
   private layRound(row: LaidRow): void {
     if (!this.hook) this.bottom = row.foundation
+    if (row.tube) this.opening = this.walk(false).filter(({ edge }) => edge !== 'top')
     this.base = undefined
     this.byRow.clear()
     this.covered.clear()

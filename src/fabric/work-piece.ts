@@ -177,10 +177,19 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   // The rows of one range are no witnesses of one another: they say the same by being written once.
   const there = chosen.comesOut || state.entry === row.entry ? undefined : onOtherEdge(toWork, setting, state.others)
   if (there) return step(row, asItLies(there), toWork, setting, state, false)
+  const tube = chosen.comesOut ? undefined : closedToTube(toWork, setting, state)
+  if (tube) return step(row, tube, { ...toWork, edge: state.edge }, setting, state, state.trust)
   const joined = chosen.comesOut || state.entry ? undefined : piece.joinedStarts?.(wantsMore(chosen))
   const round = joined && onLargerEdge(toWork, setting, chosen, joined.edges)
   if (round) return step(row, round, toWork, setting, state, !joined.sound)
   return step(row, asItLies(chosen), toWork, setting, state, joined?.sound === false || state.trust && state.doubt !== row.entry || (edge.outline !== undefined || beginsBehind(items)) && (state.gap || piece.onFabric?.doubt === true && state.entry === undefined))
+}
+
+/** `Join with sl st in first sc to form a round`: a round on the top of flat rows, and not along all their edges. */
+function closedToTube(toWork: RowToWork, setting: RowSetting, { edge }: State): RowTry | undefined {
+  if (!setting.round || edge.round || !toWork.edge.outline || alongEdges(toWork.items)) return undefined
+  const found = onOtherEdge({ ...toWork, edge }, setting, [{ edge, words: 'the round is worked on the last row, and closes the rows to a tube' }])
+  return found && { ...found, tube: true }
 }
 
 /** A row that comes out on another outline than that of the piece it goes on from; the rows after it go on there. */
@@ -222,7 +231,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
 function fabricAfter(row: RealRow, tried: RowTry, { outline, laid, turned }: State, side: RealRow['side']): Pick<State, 'outline' | 'laid' | 'turned' | 'turnsAfter'> {
   const turnsAfter = turnAfter(row.items) === true
   if (tried.row.made.length === 0) return { outline, laid, turned, turnsAfter }
-  const lies: LaidRow = { name: row.label, ...(row.number !== undefined && { number: row.number }), ...(side && { side }), round: row.round, ends: endsOf(tried.lies.places), ...tried.lies }
+  const lies: LaidRow = { name: row.label, ...(row.number !== undefined && { number: row.number }), ...(side && { side }), round: row.round, ...(tried.tube && { tube: true }), ends: endsOf(tried.lies.places), ...tried.lies }
   outline.lay(lies, turned)
   return { outline, laid: [...laid, { row: lies, turned }], turned: tried.row.turned, turnsAfter }
 }

@@ -53,6 +53,8 @@ export interface RowTry {
   readonly loose?: WorkedRow['loose']
   /** Letter of the yarn in hand at its end. */
   readonly yarn?: string | undefined
+  /** It closes the flat rows below it to a tube. */
+  readonly tube?: boolean
   /** How it lies on the fabric. */
   readonly lies: Lies
   /** Nothing is wrong with it. */

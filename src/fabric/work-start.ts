@@ -1,4 +1,4 @@
-import type { Start } from '../notation/syntax.ts'
+import type { Start, Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { expectEdge, isOfRow } from './along-outline.ts'
 import { findNext, isThing } from './find-place.ts'
@@ -25,9 +25,20 @@ export function workStart(walk: Walk, item: Start): void {
     if (item.target.passing) begin(walk, Math.min(item.target.passing, walk.end - 1))
     return
   }
-  const index = item.target.walk === 'last' ? walk.edge.length - 1 : findNext(walk, walk.at, item.target.thing)
+  const index = item.target.walk === 'last' ? walk.edge.length - 1 : cornerMeant(walk, item.target) ?? findNext(walk, walk.at, item.target.thing)
   if (index < 0 || index >= walk.edge.length) return
   begin(walk, index)
+}
+
+/** More corners than these are not tried one by one. */
+const mostCorners = 6
+
+/** `Join yarn in centre dc of first top corner`: a flat row on a border that was worked round; which corner lies there the border does not tell. */
+function cornerMeant(walk: Walk, { thing, walk: how }: Target): number | undefined {
+  if (how !== 'next' || thing?.where !== 'corner' || thing.kind !== 'stitch' || walk.setting.round || walk.at > 0) return undefined
+  const found = walk.edge.flatMap((place, index) => (isThing(walk, place, thing) ? [index] : []))
+  if (found.length < 2 || found.length > mostCorners) return undefined
+  return found[walk.choose('corner-meant', found.map((_, nth) => `of the corners of the border the ${nth === 0 ? 'first one' : `one ${nth + 1} in its order`} is meant`))]
 }
 
 /** A border is joined anywhere on the outline, or told which edge comes next. */

@@ -31,8 +31,10 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
 /** `centre dc of the 3 dc at each corner`: the stitches of the corner are told as well. */
 function ofCornerGroup(reader: Reader): void {
   const { at } = reader
-  const told = takeNumber(reader) && takeThing(reader) && reader.take('at|in|of', 'the?')
-  if (!told || !/^(each|every|all|next|same|first|last|corner)$/.test(reader.word())) reader.at = at
+  reader.take('next|first|last|group|cluster|set', 'of?')
+  const group = takeNumber(reader) && (reader.take('-?') || true) && takeThing(reader)
+  const told = group && (reader.take('group|cluster|shell|set|corner?') || true) && reader.take('at|in|of|on', 'the?')
+  if (!told || !/^(each|every|all|next|same|first|second|third|fourth|last|other|opposite|top|bottom|upper|lower|left|right|corner)$/.test(reader.word())) reader.at = at
 }
 
 /** `first top`, `lower left-hand`: which of the corners; says whether its place was told. */

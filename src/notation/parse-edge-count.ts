@@ -1,7 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Num } from './syntax.ts'
+import type { Num, Target } from './syntax.ts'
 
 /** `dc down side, 28 dc; …`, `sc evenly down side (20), …`: the number behind an edge is that of its stitches; one in brackets that ends the row is its total. */
 export function takeEdgeCount(reader: Reader, stitch: string | undefined): Num | undefined {
@@ -22,4 +22,15 @@ export function takeEdgeCount(reader: Reader, stitch: string | undefined): Num |
 /** Whether nothing more is worked along this side: the sentence ends, or another side is named. */
 export function endsSide(reader: Reader): boolean {
   return reader.done || /^[;.)]$/.test(reader.word()) || reader.word() === ',' && /^(along|across|up|down|then|turn|join|now)$/.test(reader.word(1))
+}
+
+/** More than so many stitches do not go into one row-end. */
+const mostInOne = 3
+
+/** `8 dc along the row ends of the flap`: without `each` so many are all of them together. */
+export function inAllAlong(reader: Reader, from: number, count: Num | undefined, target: Target): Target {
+  const words = reader.all.slice(from, reader.at).map(({ text }) => text.toLowerCase())
+  const along = /^(?:along|across|down|up|over)$/.test(words[0] ?? '') && !words.some((word) => /^(?:each|every|all)$/.test(word))
+  if (!along || !count || Math.min(...count.values) <= mostInOne || target.walk !== 'each' || target.thing?.kind !== 'row-end' || target.thing.rows) return target
+  return { walk: 'edge', edge: 'side', start: target.start, end: target.end }
 }

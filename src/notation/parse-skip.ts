@@ -49,7 +49,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const thing = takeThing(reader)
   reader.take('at|in', 'the?', 'centre|center|middle')
   // The stitches that are skipped were left by an older row.
-  const named = takeRowNamed(reader, 'left?', 'of|on|from|in|at')
+  const named = fromJoin(reader) ?? takeRowNamed(reader, 'left?', 'of|on|from|in|at')
   if (named === undefined) takeOfPiece(reader)
   const behind = leftBehind(reader)
   const ofRow = named ?? (behind ? takeRowNamed(reader, 'of|on|from|in|at|by') : undefined)
@@ -65,6 +65,18 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const whole: Skip = { node: 'skip', count: count ?? one(reader), ...(thing && { thing }), ...(ofRow !== undefined && { ofRow }), ...(unworked && { unworked }), from, start, end: reader.end,
     ...(more && { list: [{ count: count ?? one(reader), thing: thing! }, ...more] }) }
   return [finishSkip(reader, whole)]
+}
+
+/** `miss 7 sts from the join of Round 15`: a round is counted from there anyway. Gives the round. */
+function fromJoin(reader: Reader): number | undefined {
+  const { at } = reader
+  if (reader.take('counting|counted?', 'from|after|past|beyond', 'the?', 'join|joining|seam|beginning|beg|start')) {
+    const ofRow = takeRowNamed(reader, 'of|in')
+    if (ofRow === undefined) reader.take('of', 'the?', 'round|rnd')
+    if (reader.done || /^[,;.:]$/.test(reader.word())) return ofRow
+  }
+  reader.at = at
+  return undefined
 }
 
 /** `missing each dc`, `skip all sts of sleeve`, `skip the sleeve`: what is worked next is named, and lies behind them. */

@@ -1,7 +1,7 @@
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import { skippedCountLater, takeCountsAs } from './parse-counts-as.ts'
 import { parseAgain } from './parse-again.ts'
-import { endsSide, takeEdgeCount } from './parse-edge-count.ts'
+import { endsSide, inAllAlong, takeEdgeCount } from './parse-edge-count.ts'
 import { takeRows } from './parse-rate.ts'
 import { leftLater } from './parse-reach.ts'
 import { parseShape } from './parse-shape.ts'
@@ -262,7 +262,9 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   // `sc2tog beginning in the same st as joining`: where its first leg goes.
   if (reader.take('beginning|starting', 'in|at|with', 'the?', 'same|next', 'st|stitch|place', 'as?')) reader.take('the?', 'joining|join')
   const to = reader.word() === 'to'
-  const target = draft.target ? undefined : takeTarget(reader)
+  const { at: where } = reader
+  const told = draft.target ? undefined : takeTarget(reader)
+  const target = told && inAllAlong(reader, where, draft.count, told)
   if (throughLayers(reader) || layers) draft.layers = true
   throughParts(reader)
   // `dc to centre ch-2 sp` ends before it; `sl st to first sc` goes into it.

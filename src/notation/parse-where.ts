@@ -16,7 +16,7 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
   if (!heads.test(reader.word())) return false
   const { at } = reader
   reader.at += 1
-  while (!reader.done && (isQuiet(reader) || isOneEnd(reader))) reader.at += 1
+  while (!reader.done && (isQuiet(reader) || isOneEnd(reader) || isTold(last) && isItsEnd(reader))) reader.at += 1
   const ends = reader.done || /^([,.;:()[\]]|and|then|while)$/.test(reader.word())
   if (ends && reader.at - at > 1 && reader.at - at < 9) return true
   reader.at = at
@@ -25,6 +25,11 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
 
 /** `at the far end`: a place of the piece, where `at end` would be one of the row. */
 const isOneEnd = (reader: Reader): boolean => reader.word() === 'end' && /^(far|other|opposite|top|bottom|left|right|hand|narrow|wide|first|second)$/.test(reader.word(-1))
+
+/** `5 sc at its end`, `each of 5 sts at end of First Strap`: so many stitches are told, and where they lie. */
+const isItsEnd = (reader: Reader): boolean => /^ends?$/.test(reader.word()) && /^(at|on|the)$/.test(reader.word(-1)) && /^([,.;:)]|of|)$/.test(reader.word(1))
+
+const isTold = (item: Instruction | undefined): boolean => item?.node === 'work' && item.target?.count !== undefined
 
 /** Words of a place that is none of the edge's own. */
 const places = /^(each|ea|every|any|next|same|sp|sps|space|spaces|shell|cl|group|skipped|missed|hook|in|into|work|to)$/
