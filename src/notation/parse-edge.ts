@@ -183,6 +183,10 @@ export function endOfRow(reader: Reader, start: number): Target | undefined {
     if (ofRow !== undefined) {
       return { walk: 'edge', ofRow, ...((left || right) && { hand: left ? 'left' as const : 'right' as const }), start, end: reader.end }
     }
+    // `in the end of the foundation edging`: a piece of one row has one row-end there.
+    if (reader.take('end|row-end', 'of') && takePieceName(reader) !== undefined && (reader.done || /^[,;.:]$/.test(reader.word()))) {
+      return { walk: 'next', count: { values: [1], start, end: reader.end }, thing: { kind: 'row-end' }, start, end: reader.end }
+    }
   }
   reader.at = at
   return undefined

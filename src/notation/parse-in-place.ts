@@ -15,6 +15,9 @@ export function inPlace(reader: Reader, before: readonly Instruction[]): readonl
   const at = reader.at
   if (!/^(in|into|working)$/.test(reader.word())) return undefined
   const target = takeTarget(reader)
+  // `Join yarn at the opposite corner, in the end of the edging;`: where the row begins, told once more.
+  const last = before.at(-1)
+  if (target && last?.node === 'aside' && /\b(?:re)?(?:join|attach)/.test(last.words ?? '') && (reader.done || /^[;.,]$/.test(reader.word()))) return [{ node: 'start', target, start, end: reader.end }]
   const placed = before.at(-1)?.node === 'work' || before.at(-1)?.node === 'group'
   const colon = reader.take(placed ? ':' : ':|,')
   const worked = reader.take('work|make')
