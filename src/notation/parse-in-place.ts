@@ -30,6 +30,12 @@ export function inPlace(reader: Reader, before: readonly Instruction[]): readonl
     reader.at += 1
     const items = parseItems(reader, (inner) => inner.word() === open)
     reader.take(open)
+    // `and in each of next 5 sts (4 sts left unworked)`: nothing is worked in the bracket.
+    const stitch = before.at(-1)
+    if (stitch?.node === 'work' && items.every(({ node }) => node === 'leave' || node === 'aside' || node === 'turn')) {
+      const { counts: _, over: __, joins: ___, ...same } = stitch
+      return [{ ...same, target, start, end: reader.end }, ...items]
+    }
     takeToEnd(reader)
     return [{ node: 'group', items, target, start, end: reader.end }]
   }
