@@ -39,14 +39,7 @@ export function withoutTravel(made: readonly Place[]): readonly Place[] {
 function withoutSlips(walk: Walk): readonly Place[] {
   if (walk.setting.slipFabric || walk.setting.slipsFasten || walk.round) return withoutTravel(walk.made)
   const from = walk.made.findIndex((place) => !isSlip(place))
-  if (from === 0 && finishesWithSlip(walk)) return walk.made
   return from < 0 ? withoutTravel(walk.made) : walk.made.slice(from, walk.made.findLastIndex((place) => !isSlip(place)) + 1)
-}
-
-/** `Sl st in the last sc to finish off`, counted with the others: the one stitch of a flat row's end that is lower than they are. */
-function finishesWithSlip({ made, at, edge, outline }: Walk): boolean {
-  const last = made.at(-1)
-  return last !== undefined && isSlip(last) && !last.travel && made.length > 2 && !isSlip(made.at(-2)!) && at === edge.length && outline === undefined
 }
 
 const isSlip = ({ kind }: Place): boolean => kind === 'sl st'
@@ -61,9 +54,8 @@ function coveredFrom({ made, edge, begunAt, setting }: Walk): number {
   return made[stitch]!.into === slip ? at : at + 1
 }
 
-function coveredTo(walk: Walk): number {
-  const { made, edge, at, setting } = walk
-  if (setting.slipFabric || setting.slipsFasten || finishesWithSlip(walk)) return at
+function coveredTo({ made, edge, at, setting }: Walk): number {
+  if (setting.slipFabric || setting.slipsFasten) return at
   const stitch = made.findLastIndex((place) => !isSlip(place))
   const slip = made[stitch + 1]?.into
   return slip && stitch >= 0 ? edge.indexOf(slip) : at

@@ -47,7 +47,7 @@ test('a page shows what is wrong while a pattern is being written, and mends its
 
   writeFileSync(file, right)
   await until(async () => (await page()).includes('Tarpaulin Cap') && !(await page()).includes('To mend before this can be published'))
-}, 60_000)
+}, 120_000)
 
 test('a file that is no pattern at all has a page that says so, and goes with the file', async () => {
   const file = join(copy.folder, 'patterns/flotsam.md')
@@ -58,15 +58,15 @@ test('a file that is no pattern at all has a page that says so, and goes with th
   expect(await (await fetch(`${origin}/`)).text()).toContain('flotsam')
   rmSync(file)
   await until(async () => (await fetch(`${origin}/patterns/flotsam/`)).status === 404)
-}, 60_000)
+}, 120_000)
 
 test('the paper is printed when it is asked for', async () => {
   const paper = await fetch(`${origin}/patterns/tarpaulin-cap/tarpaulin-cap-1.1.0.pdf`)
   expect(paper.headers.get('content-type')).toBe('application/pdf')
   expect(Buffer.from(await paper.arrayBuffer()).subarray(0, 5).toString()).toBe('%PDF-')
-}, 60_000)
+}, 120_000)
 
-async function until(holds: () => Promise<boolean>, within = 25_000): Promise<void> {
+async function until(holds: () => Promise<boolean>, within = 50_000): Promise<void> {
   const end = Date.now() + within
   for (;;) {
     if (await holds().catch(() => false)) return

@@ -9,5 +9,7 @@ export default defineConfig({
     hookTimeout: 180_000,
     // Two at a time, on a machine of two cores as well: files of tests wait for builds and browsers as often as they work.
     maxWorkers: 2,
+    // Nothing is mocked and nothing global is changed, so files of tests may share what they import.
+    isolate: false,
   },
 })
