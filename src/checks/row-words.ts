@@ -21,6 +21,12 @@ export function withoutStop(source: Source, span: Span): Span {
   return { start: span.start, end: span.start + text.replace(/[\s.,;]+$/, '').length }
 }
 
+/** Words of a row as a message quotes them: on one line, and not more than 60 signs. */
+export function shortened(source: Source, span: Span): string {
+  const words = textOf(source, span).replace(/\s+/g, ' ')
+  return words.length > 60 ? `${words.slice(0, 57)}…` : words
+}
+
 /** The row's arithmetic as it is shown under a message. */
 export function tallyOf(source: Source, row: WorkedRow): readonly TallyLine[] {
   return row.tally.map(({ span, worksOver, makes, soFar, times }) => ({

@@ -1,16 +1,14 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
-import { textOf } from '../text/source.ts'
 import type { RowFacts } from './facts.ts'
-import { rowName } from './row-words.ts'
+import { rowName, shortened } from './row-words.ts'
 
 /** Words that say where, in a way that is not known: the row comes out without them, which proves the count but not the place. */
 export function wordsPassedOver({ source, row }: RowFacts): Diagnostic | undefined {
   const trouble = row.troubles.find((found) => found.kind === 'words-passed-over')
   if (!trouble) return undefined
-  const words = textOf(source, trouble.span).replace(/\s+/g, ' ')
   return {
     code: 'words-passed-over',
-    message: `${rowName(row)} comes out without these words, which are not understood: \`${words.length > 60 ? `${words.slice(0, 57)}…` : words}\``,
+    message: `${rowName(row)} comes out without these words, which are not understood: \`${shortened(source, trouble.span)}\``,
     primary: { span: trouble.span, text: 'passed over' },
     secondary: [],
     note: 'they hold no number and no stitch; if they tell where the row lies, that was not looked at',

@@ -1,6 +1,7 @@
 import type { EdgeName, Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext } from './find-place.ts'
+import type { Stretch } from './laid-row.ts'
 import { isStitch } from './place.ts'
 import type { WorkInto } from './places-of.ts'
 import type { Walk } from './walk.ts'
@@ -157,10 +158,16 @@ function isOn(walk: Walk, place: Walk['edge'][number], named: EdgeName | undefin
   return named === 'side' ? edge === 'row-ends' || edge === 'step' : edge === named
 }
 
+/** The row that a place of the outline belongs to: each row-end is another row's. */
+export function rowAt(walk: Walk, place: Walk['edge'][number]): Stretch['rows'][number] | undefined {
+  const stretch = walk.outline?.stretchOf.get(place)
+  return stretch?.rows[stretch.edge === 'row-ends' ? stretch.places.indexOf(place) : 0]
+}
+
 /** `in first unworked st of Row 4`, `at the right-hand end of Row 2`. */
 export function isOfRow(walk: Walk, place: Walk['edge'][number], { ofRow, hand, walk: how, thing }: Target): boolean {
   const stretch = walk.outline?.stretchOf.get(place)
-  const row = stretch?.rows[stretch.edge === 'row-ends' ? stretch.places.indexOf(place) : 0]
+  const row = rowAt(walk, place)
   // `the 4 sl sts of Row 7` lie on the stitches that Row 6 has there, where slip stitches are no row of their own.
   const under = thing?.stitch === 'sl st' && stretch?.edge === 'step' && row?.number !== undefined && row.number + 1 === ofRow
   if (!stretch || row?.number !== ofRow && !under) return false

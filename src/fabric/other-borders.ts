@@ -84,13 +84,14 @@ function based(stretches: readonly Stretch[], { base, firstChain }: Outline): re
 /** Where a border does not come out from where the hook stands, the other ways to meet the outline are tried. */
 export function bestOnOutline(first: Readings, toWork: RowToWork, setting: RowSetting, outline: Outline): Readings {
   if (!toWork.edge.outline || first.usual?.comesOut || first.others.length > 0) return first
-  let best: ReturnType<typeof everyReading> | undefined
+  let best: Readings | undefined
   for (const { edge, words } of otherBorders(toWork, outline, setting.round)) {
     const there = everyReading({ ...toWork, edge }, setting)
     const found = there.usual?.comesOut ? there.usual : there.others[0]
     if (!found) continue
-    best ??= { usual: { ...found, assumed: [...found.assumed, words] }, others: [] }
-    if (!leavesSide(found)) return { usual: { ...found, assumed: [...found.assumed, words] }, others: [] }
+    const readings: Readings = { usual: { ...found, assumed: [...found.assumed, words] }, others: [] }
+    if (!leavesSide(found)) return readings
+    best ??= readings
   }
   return best ?? first
 }

@@ -1,11 +1,8 @@
-import type { Target, Thing } from '../notation/syntax.ts'
+import { corner, type Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { isThing } from './find-place.ts'
 import { isSpace, isStitch, type Place } from './place.ts'
 import type { Walk } from './walk.ts'
-
-/** Where a side ends. */
-const corner: Thing = { kind: 'space', where: 'corner' }
 
 /** From one index to before another; the first of several places that are asked for. */
 interface Way {

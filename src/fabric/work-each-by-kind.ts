@@ -49,9 +49,10 @@ export function eachByKind(walk: Walk, items: readonly Instruction[], from: numb
 function isOneAmong(walk: Walk, item: Instruction, after: readonly Instruction[]): item is Each {
   if (item.node !== 'work' && item.node !== 'group' || item.target?.walk !== 'next') return false
   const { thing, count } = item.target
+  if (!after.every(({ node }) => node === 'aside' || node === 'join' || node === 'turn')) return false
   const rest = walk.edge.slice(walk.at)
-  if (thing?.kind === 'chain' && count) return rest.filter(({ kind }) => kind === 'space').length === 1 && after.every(({ node }) => node === 'aside' || node === 'join' || node === 'turn')
-  return thing?.kind === 'space' && !count && after.every(({ node }) => node === 'aside' || node === 'join' || node === 'turn') && rest.filter((place) => isThing(walk, place, thing)).length === 1
+  if (thing?.kind === 'chain' && count) return rest.filter(({ kind }) => kind === 'space').length === 1
+  return thing?.kind === 'space' && !count && rest.filter((place) => isThing(walk, place, thing)).length === 1
 }
 
 /** `dc in each ch-1 sp and in each dc to ch-2 sp`, `… to last st`: all of them go as far as that. */

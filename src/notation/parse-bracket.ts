@@ -7,6 +7,7 @@ import { takeTimes } from './parse-times.ts'
 import { Reader } from './reader.ts'
 import { takeStitchName } from './parse-thing.ts'
 import { inSize, type Instruction, type Num, type Repeat } from './syntax.ts'
+import type { Token } from './tokens.ts'
 
 const closing: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' }
 
@@ -30,7 +31,8 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
   if (end === undefined) return unclosed(reader, start)
   const counts = takeCountsAs(reader)
   if (counts) return [attach(before, start, reader.end)]
-  if (isRate(reader, end) || tellsWhatWasMade(reader, end) || isOneMade(reader, end)) {
+  const inBracket = reader.all.slice(reader.at + 1, end)
+  if (isRate(inBracket) || tellsWhatWasMade(inBracket) || isOneMade(inBracket)) {
     reader.at = end + 1
     return [{ node: 'aside', start, end: reader.end }]
   }
@@ -54,8 +56,8 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
 }
 
 /** `(1 sc per row)`, `(2 for each dc row)`, `(1 sc in the end of each of Rows 14 to 1)`: how the stitches before lie along the edge. */
-function isRate(reader: Reader, end: number): boolean {
-  const inside = reader.all.slice(reader.at + 1, end).map(({ text }) => text.toLowerCase()).join(' ')
+function isRate(inBracket: readonly Token[]): boolean {
+  const inside = wordsOf(inBracket)
   return /^(?:that is |about |working )?\d+ .*\b(?:per|each|every)\b(?: \w+)? (?:rows?|row - ends?|row ends?)$/.test(inside) || /^(?:1|one) \w+ (?:in|into) each (?:row(?: -)? end|row)(?: and (?:(?:1|one) \w+ )?(?:in |into )?each st(?:itch)? of (?:the |both |all )?(?:the )?(?:\w+ )?(?:steps?|stairs?))?$/.test(inside) || /^\d+ \w+ (?:in|into) (?:the )?(?:ends?|sides?) of .*\brows?\b/.test(inside)
 }
 
@@ -79,17 +81,18 @@ function partsOfCount(reader: Reader, end: number, before: readonly Instruction[
 }
 
 /** `(1 inc made)`, `(there's your increase)`, `(dec completed)`: what the stitches before it were for. */
-function isOneMade(reader: Reader, end: number): boolean {
-  const inside = reader.all.slice(reader.at + 1, end).map(({ text }) => text.toLowerCase()).join(' ')
+function isOneMade(inBracket: readonly Token[]): boolean {
+  const inside = wordsOf(inBracket)
   return /^(?:there[’']s |here[’']s |that[’']s |this is )?(?:1 |one |an? |the |first |second |last )?(?:st |stitch )?(?:inc|dec|increased?|decreased?)(?: (?:made|worked|done|complete|completed|formed))?$/.test(inside) && !/^(?:inc|dec|1 inc|1 dec|one inc|one dec|increase|decrease)$/.test(inside)
 }
 
 /** `(another shell made)`, `(first corner complete)`, `(two sides joined)`: what the stitches before have come to. */
-function tellsWhatWasMade(reader: Reader, end: number): boolean {
-  const inside = reader.all.slice(reader.at + 1, end)
-  const words = inside.map(({ text }) => text.toLowerCase()).join(' ')
-  return inside.length > 1 && inside.every(({ kind, text }) => kind === 'word' || text === '-') && /\b(?:made|complete|completed|formed|done|joined)$/.test(words) && !/\b(?:in|into|each|just|last)\b/.test(words)
+function tellsWhatWasMade(inBracket: readonly Token[]): boolean {
+  const words = wordsOf(inBracket)
+  return inBracket.length > 1 && inBracket.every(({ kind, text }) => kind === 'word' || text === '-') && /\b(?:made|complete|completed|formed|done|joined)$/.test(words) && !/\b(?:in|into|each|just|last)\b/.test(words)
 }
+
+const wordsOf = (tokens: readonly Token[]): string => tokens.map(({ text }) => text.toLowerCase()).join(' ')
 
 /** The instructions up to the closing bracket; steps over it. */
 function inside(reader: Reader, end: number): readonly Instruction[] {

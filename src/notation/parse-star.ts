@@ -102,7 +102,7 @@ function takeRepeatFrom(reader: Reader): { readonly from: string; readonly to?: 
 
 /** `rep from`, `work from`, `go back to`, `from`: whether the word to repeat is among them, without which `from * to **` is a part of a pass. */
 function leadsBack(reader: Reader): boolean | undefined {
-  reader.take('keep|keep', 'on?')
+  reader.take('keep', 'on?')
   if (reader.take('rep|repeat|repeating|reps', 'the?', 'instructions|pattern?', 'from|between?', 'first|the?')) return true
   if (reader.take('go|going', 'back', 'to', 'the?') || reader.take('return|returning', 'to', 'the?')) return false
   return reader.take('work|working|do|continue|continuing|again?', 'this|again?', 'from', 'first|the?') ? false : undefined

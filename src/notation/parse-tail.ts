@@ -9,7 +9,7 @@ import { takeWhereabouts } from './parse-where.ts'
 import { takeUpTo } from './up-to.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { Target, Thing } from './syntax.ts'
+import { corner, type Target } from './syntax.ts'
 
 /** A target while it is read. */
 export type Draft = { -readonly [K in keyof Target]?: Target[K] }
@@ -32,9 +32,6 @@ export function takeRowOf(reader: Reader, draft: Draft): void {
   const ofRow = skipped ?? takeRowNamed(reader, 'left', 'unworked|empty|free|open', 'on|of|in|from') ?? takeRowNamed(reader, 'unworked|left?', 'of|on|from|left|in', 'of|on|from?')
   if (ofRow !== undefined) draft.ofRow = ofRow
 }
-
-/** Where a side ends: the corner space, or the corner stitch of an edge without spaces. */
-export const corner: Thing = { kind: 'space', where: 'corner' }
 
 /** What may follow: `across`, `of next tile` (which has one space), `to last 3 sts`, `of ch-3`, `around`, `below`, `BLO`. */
 export function takeTail(reader: Reader, draft: Draft): void {

@@ -2,7 +2,7 @@ import { numberAhead, takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
 import { takeCentre } from './parse-centre.ts'
-import { corner, takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
+import { takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
 import { takeLoop } from './parse-loop.ts'
 import { ordinal } from './parse-ordinal.ts'
 import { alongEdge } from './parse-edge.ts'
@@ -12,7 +12,7 @@ import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
 import { chainWords, gluedSpace, takePlaceNoun, takeStitchName, takeThing, thingHere } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
-import type { Num, Target } from './syntax.ts'
+import { corner, type Num, type Target } from './syntax.ts'
 
 const intoWords = new Set(['in', 'into', 'on', 'around', 'round', 'under', 'through', 'over', 'along', 'at', 'to', 'from', 'evenly', 'across'])
 

@@ -16,9 +16,8 @@ const dropped: readonly (readonly RegExp[])[] = [
   [/^we$/, /^(?:go|work|come)$/],
   [/^(?:very|carefully|neatly|firmly|gently|simply|just|please)$/],
 ]
-/** Words that only stress the one behind them: `the very last st`, `exactly as Row 2`. */
+/** Words that only stress the one behind them: `exactly as Row 2`. */
 const stressing: readonly (readonly [RegExp, RegExp])[] = [
-  [/^very$/, /^(?:first|last|next|same)$/],
   [/^(?:exactly|precisely|much)$/, /^(?:as|the|like)$/],
 ]
 

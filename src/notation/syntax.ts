@@ -27,6 +27,9 @@ export interface Thing {
   readonly ofGroup?: { readonly nth: number; readonly size: number }
 }
 
+/** Where a side ends: the corner space, or the corner stitch of an edge without spaces. */
+export const corner: Thing = { kind: 'space', where: 'corner' }
+
 /** Which edge of a piece a row names: a side made of row-ends, the underside of its foundation, its top, any one, or all round. */
 export type EdgeName = 'side' | 'underside' | 'top' | 'next' | 'any' | 'all'
 
