@@ -8,7 +8,7 @@ import type { OlderRow } from './older-row.ts'
 import type { Outline } from './outline.ts'
 import type { Edge, FinishedEdge } from './place.ts'
 import type { OtherPieces, WrittenEntry } from './real-rows.ts'
-import type { Conventions } from './walk.ts'
+import type { Conventions } from './conventions.ts'
 import type { Laid } from './whole-fabric.ts'
 import type { WorkedRow } from './worked-row.ts'
 

@@ -1,6 +1,7 @@
 import type { Chain, Instruction } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import type { BorderEdge } from './border-edge.ts'
+import type { Conventions } from './conventions.ts'
 import type { HeldRun } from './held.ts'
 import type { NotedNeighbour } from './join-neighbours.ts'
 import type { NotedStep, ReadingPoint } from './noted.ts'
@@ -10,14 +11,6 @@ import { TooDeep, TooLarge } from './limits.ts'
 import type { OlderRow } from './older-row.ts'
 import type { Loose } from './work-along-edge.ts'
 import type { Trouble } from './worked-row.ts'
-
-/** What a pattern says, or is taken to say, about what its rows leave open. */
-export interface Conventions {
-  /** By stitch (US word): whether the turning chain of its height counts as one. */
-  readonly turningChains: Readonly<Record<string, boolean>>
-  readonly slipStitchesCount?: boolean
-  readonly chainsCount?: boolean
-}
 
 export interface RowSetting {
   readonly lexicon: Lexicon

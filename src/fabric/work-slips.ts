@@ -1,4 +1,5 @@
 import { inSize, type Work } from '../notation/syntax.ts'
+import { isStitch } from './place.ts'
 import { placesOf } from './places-of.ts'
 import { begin } from './work-start.ts'
 import type { Walk } from './walk.ts'
@@ -38,7 +39,15 @@ function stitch(walk: Walk, item: Work, rest: Rest): void {
 /** The round now begins at the place of the last slip stitch; the places before it wait at the round's end. */
 function moveStart(walk: Walk, item: Work, rest: Rest): void {
   let reached = -1
+  if (onFromTheJoin(walk, item)) walk.at = 1
   placesOf(walk, targetOf(walk, item), item, rest, (index) => { reached = index })
   if (reached < 0 || reached >= walk.end) return
   begin(walk, reached)
+}
+
+/** The round below was joined in its first stitch: `ss in next dc` goes into that one once more, or into the one after it, which shows at the corners. */
+function onFromTheJoin(walk: Walk, { target }: Work): boolean {
+  const [first, second] = walk.edge
+  if (walk.outline || walk.at > 0 || target?.walk !== 'next' || target.thing?.kind !== 'stitch' || !first || !second || !isStitch(first) || !isStitch(second)) return false
+  return walk.choose('on-from-the-join', ['the slip stitches begin in the stitch of the join', 'the slip stitches begin in the stitch after the join']) === 1
 }

@@ -181,7 +181,8 @@ export function skippedChains(walk: Walk, item: Work | Group, kind: string): voi
   const stitch = walk.setting.lexicon.stitch(kind)?.base ?? kind
   const height = walk.setting.lexicon.stitch(kind)?.height ?? 0
   const habit = stitch !== 'hdc' && stitch !== 'sc' && skipped >= height
-  const declared = walk.setting.conventions.turningChains[stitch] ?? (stitch === 'sc' ? false : undefined)
+  const { turningChains, denied } = walk.setting.conventions
+  const declared = turningChains[stitch] ?? (stitch === 'sc' || !habit && denied?.has(stitch) ? false : undefined)
   const yes = `the ${skipped} skipped chains count as ${stitch}`
   const no = `the ${skipped} skipped chains are not a stitch`
   const counts = declared ?? (walk.choose(`turning-chain ${stitch}`, habit ? [yes, no] : [no, yes], item) === 0 ? habit : !habit)

@@ -1,7 +1,7 @@
 import { lexicon } from '../../src/fabric/lexicon.ts'
 import type { Stretch } from '../../src/fabric/laid-row.ts'
 import { readRows } from '../../src/fabric/real-rows.ts'
-import type { Conventions } from '../../src/fabric/walk.ts'
+import type { Conventions } from '../../src/fabric/conventions.ts'
 import type { PieceRun } from '../../src/fabric/piece-run.ts'
 import { workPiece } from '../../src/fabric/work-piece.ts'
 
