@@ -235,7 +235,8 @@ function named(walk: Walk, thing: Thing | undefined, limit: number, span: Span):
   for (let index = walk.at; index < limit; index += 1) {
     const place = walk.edge[index]!
     if (isThing(walk, place, thing)) some = true
-    else if (isStitch(place)) others = true
+    // A chain is no dc, whatever else lies among them.
+    else if (isStitch(place) && place.kind !== 'ch') others = true
     if (some && others) break
   }
   if (!some && (thing.kind === 'space' || thing.kind === 'turning-chain' || thing.kind === 'chain') && walk.at < walk.edge.length) {
