@@ -137,7 +137,10 @@ const rowsApart = 2
 
 /** Whether two edges turn at the same stitches, from the top on. */
 function meet(one: SeamEdge['sections'], other: SeamEdge['sections']): boolean {
-  const [ours, theirs] = [withoutShortSides(one), withoutShortSides(other)]
+  return turnAlike(one, other) || turnAlike(withoutShortSides(one), withoutShortSides(other))
+}
+
+function turnAlike(ours: SeamEdge['sections'], theirs: SeamEdge['sections']): boolean {
   return ours.length === theirs.length && ours.every(({ edge, stitches }, index) => {
     const there = theirs[index]!
     return edge === there.edge && (edge === 'row-ends' ? Math.abs(stitches - there.stitches) <= rowsApart : stitches === there.stitches)

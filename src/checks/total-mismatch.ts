@@ -7,11 +7,14 @@ import { rowName, tallyOf } from './row-words.ts'
 export function totalMismatch({ source, row }: RowFacts): Diagnostic | undefined {
   const { says } = row
   if (!says || row.agreement.total) return undefined
-  const count = says.count ?? Object.values(says.kinds).reduce((sum, number) => sum + number, 0)
+  const said = says.count ?? Object.values(says.kinds).reduce((sum, number) => sum + number, 0)
+  // A total that tells the closing slip stitch with the stitches is answered in its own terms.
+  const closing = says.closing && says.count !== undefined ? 1 : 0
+  const [count, makes] = [said + closing, row.makes + closing]
   return {
     code: 'total-mismatch',
-    message: `${rowName(row)} makes ${counted(row.makes, 'stitch')}, but its total says ${count}`,
-    primary: { span: says.span, text: `says ${count}, makes ${row.makes}` },
+    message: `${rowName(row)} makes ${counted(makes, 'stitch')}${closing ? ' with the closing slip stitch' : ''}, but its total says ${count}`,
+    primary: { span: says.span, text: `says ${count}, makes ${makes}` },
     secondary: [],
     tally: tallyOf(source, row),
   }

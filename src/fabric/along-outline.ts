@@ -179,6 +179,11 @@ export function isOfRow(walk: Walk, place: Walk['edge'][number], { ofRow, hand, 
   return hand === ((row?.side === 'WS') === atStart ? 'left' : 'right')
 }
 
+/** `Rejoin yarn in last st of Row 6`: the last one that the row made, whichever way its edge is met now. */
+export function isLastOfRow(walk: Walk, place: Walk['edge'][number], target: Target): boolean {
+  return isOfRow(walk, place, target) && place === rowAt(walk, place)?.places.at(-1)
+}
+
 /** `1 dc in the side of Row 1`: the next end of that row. */
 export function intoEndOfRow(walk: Walk, target: Target, span: Span, work: WorkInto): void {
   const from = walk.at

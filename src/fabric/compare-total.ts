@@ -48,7 +48,7 @@ export interface KindSlip {
 
 /** Compares a row's written totals with what it made. `before` is what the row before made. */
 export function compareTotal(totals: readonly Total[], made: Made, size: number, before: number | undefined, chainsCount: boolean | undefined, lexicon: Lexicon): Comparison {
-  const says = saysOf(totals, size)
+  const says = withWrongOne(saysOf(totals, size), totals, size, made.stitches)
   if (!says) return { says, totalAgrees: true, kindsAgree: true, changeAgrees: true, chainsCounted: chainsCount === true }
   const counted = chainsCount ?? totals.some((total) => total.chainsCount === true)
   const withChains = made.stitches + made.chains
@@ -69,6 +69,14 @@ export function compareTotal(totals: readonly Total[], made: Made, size: number,
     changeAgrees: says.change === undefined || before === undefined || makes - before === says.change,
     chainsCounted,
   }
+}
+
+/** `35 sts (34 sts + closing ss)`: of two numbers that should be one, the wrong one is held to the row. */
+function withWrongOne(says: Says | undefined, totals: readonly Total[], size: number, made: number): Says | undefined {
+  if (!says?.closing) return says
+  const counts = totals.flatMap(({ count }) => (count ? [inSize(count, size) - 1] : []))
+  const wrong = counts.find((count) => count !== made)
+  return wrong === undefined ? says : { ...says, count: wrong }
 }
 
 /** Kinds that are stitches of the row, each counted once: a list of them is the whole row. Groups (V-sts, shells) are not. */
@@ -181,8 +189,9 @@ export function saysOf(totals: readonly Total[], size: number): Says | undefined
   const coloured = Object.values(colours)
   if (count === undefined && Object.keys(kinds).length === 0 && coloured.length > 0) count = coloured.reduce((all, each) => all + each, 0)
   // `49 sts: 48 sc and the closing sl st`: the join is told with the stitches, and is none of them.
-  if (count !== undefined && totals.some(({ closing }) => closing)) count -= 1
+  const closing = totals.some((total) => total.closing)
+  if (closing && count !== undefined) count -= 1
   const changed = totals.find((total) => total.change)
   const span = { start: totals[0]!.start, end: totals.at(-1)!.end }
-  return { span, kinds, spaces, ...(coloured.length > 0 && { colours }), ...(count !== undefined && { count }), ...(change !== undefined && changed && { change, changeSpan: { start: changed.start, end: changed.end } }), ...(rows !== undefined && { rows }) }
+  return { span, kinds, spaces, ...(coloured.length > 0 && { colours }), ...(count !== undefined && { count }), ...(closing && { closing }), ...(change !== undefined && changed && { change, changeSpan: { start: changed.start, end: changed.end } }), ...(rows !== undefined && { rows }) }
 }

@@ -1,6 +1,6 @@
 import type { Start, Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
-import { expectEdge, isOfRow } from './along-outline.ts'
+import { expectEdge, isLastOfRow, isOfRow } from './along-outline.ts'
 import { findNext, isThing } from './find-place.ts'
 import { goToRow, isBelow } from './older-row.ts'
 import type { Place } from './place.ts'
@@ -47,7 +47,8 @@ function alongOutline(walk: Walk, { target, start, end }: Start): void {
     return expectEdge(walk, target.edge, { start, end })
   }
   const named = (place: Place): boolean => (target.ofRow === undefined || isBelow(walk, target) && target.walk !== 'edge' ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
-  const index = target.walk === 'last' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : 0) && named(place))
+  const lastOfRow = target.walk === 'last' && target.ofRow !== undefined ? walk.edge.findIndex((place) => isLastOfRow(walk, place, target)) : -1
+  const index = lastOfRow >= 0 ? lastOfRow : target.walk === 'last' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : 0) && named(place))
   if (index >= 0) begin(walk, index)
   else if (target.ofRow !== undefined) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `row ${target.ofRow} on the edge` })
 }

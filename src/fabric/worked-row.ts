@@ -84,6 +84,8 @@ export interface Says {
   readonly span: Span
   /** Stitches in all, when said. */
   readonly count?: number
+  /** The slip stitch that closes the round is told with its stitches; `count` is without it. */
+  readonly closing?: boolean
   /** By kind, when said: `{ dc: 16 }`; US words. */
   readonly kinds: Readonly<Record<string, number>>
   /** Chain spaces by kind, when said: `{ 'ch-1': 8 }`; a bare `sps` stands under `ch`. */

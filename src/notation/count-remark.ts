@@ -6,6 +6,7 @@ interface Draft {
   count?: Num
   chainsCount?: boolean
   closing?: boolean
+  readonly kinds: readonly unknown[]
 }
 
 /** `counting tch`, `each ch counts as 1 st`, `not counting ch-3`: said about the count, and no count itself. */
@@ -16,12 +17,7 @@ export function takeCountRemark(reader: Reader, draft: Draft): boolean {
     return true
   }
   if (partOfThem(reader)) return true
-  if (reader.take('the?', 'closing|joining|final', 'sl', 'st') || reader.take('the?', 'closing|joining|final', 'ss|slst')) {
-    // `42 sts, the closing sl st being one of them`: the number holds it already.
-    if (reader.take('being|is|included|counted')) toComma(reader)
-    else draft.closing = true
-    return true
-  }
+  if (closingSlip(reader, draft)) return true
   if (reader.take('as', 'before') || reader.take('no', 'change') || reader.take('same', 'as', 'before')) return true
   if (!/^(counting|including|incl|not|excluding|without|from|per|with|ch|tch|the)$/.test(reader.word())) return false
   if (reader.word() === 'counting' && /^(ch|chs|chain|chains|each)$/.test(reader.word(1))) {
@@ -35,6 +31,25 @@ export function takeCountRemark(reader: Reader, draft: Draft): boolean {
   if (/^(ch|tch|the)$/.test(reader.word()) && reader.at === 0) return false
   if (reader.word() === 'ch' && numberAhead(reader, 1) !== undefined) return false
   toComma(reader)
+  return true
+}
+
+/** `17 sts: 16 sc and the closing sl st`, `7 sts, including closing sl st`, `16 sts + closing ss`: the join is told with the stitches. */
+function closingSlip(reader: Reader, draft: Draft): boolean {
+  const { at } = reader
+  const beside = /^(?:[+&]|and|plus)$/.test(reader.word(-1))
+  const apart = reader.take('not|excluding|without', 'counting|including?')
+  if (!apart) reader.take('counting|including|includes|incl|with|plus', 'of?')
+  if (!reader.take('the|1|one|a?', 'closing|joining|final', 'sl', 'st') && !reader.take('the|1|one|a?', 'closing|joining|final', 'ss|slst')) {
+    reader.at = at
+    return false
+  }
+  const said = reader.word()
+  if (/^(?:being|is|included|counted|not)$/.test(said)) toComma(reader)
+  if (apart || said === 'not') return true
+  draft.closing = true
+  // `35 sts (34 sts + closing ss)`: it is told beside the number.
+  if (beside && draft.count && draft.kinds.length === 0) draft.count = { ...draft.count, values: draft.count.values.map((value) => value + 1) }
   return true
 }
 

@@ -244,7 +244,16 @@ function atRow(reader: Reader, draft: Draft): true {
   return true
 }
 
+/** `22 sts along the neck`: where they lie. */
+function takePlaceWords(reader: Reader): void {
+  const { at } = reader
+  if (!reader.take('along|across|around|round|over|up|down', 'the|this|its')) return
+  while (reader.peek()?.kind === 'word' && numberAhead(reader) === undefined && !/^(?:and|plus|each)$/.test(reader.word())) reader.at += 1
+  if (!reader.done && !/^[,;.:]$/.test(reader.word())) reader.at = at
+}
+
 function takeManner(reader: Reader, draft: Draft, count: Num): void {
+  takePlaceWords(reader)
   if (reader.take('on|for|along|to|at?', 'each|per|every|a', 'side|edge')) {
     draft.ofOneSide.push(count)
     return

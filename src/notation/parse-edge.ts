@@ -153,7 +153,7 @@ function underside(reader: Reader, start: number): Target | undefined {
   const opening = takePlaceNoun(reader)
   reader.at = noun
   const held = opening && isOpening(opening) ? { held: `${opening} ch` } : {}
-  reader.take('foundation|beginning|beg|starting|initial|base|original')
+  reader.take('foundation|beginning|beg|starting|initial|base|original|added|extra|new')
   const base = reader.all.slice(at, reader.at).some(({ text }) => /^(base|bottom)$/i.test(text))
   if (base && after.count && reader.take('st|sts|stitch|stitches|sc|hdc|dc|tr')) {
     takeRowNamed(reader, 'of|on|from|in')

@@ -48,8 +48,12 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const own = chainAtFarEnd(reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest))
   const held = loop ?? loopSaid(own)
   const { items, total } = trailingCount(rest.tiles ? own.map(onLoop) : own, totals, text)
-  return { items, totals: total ? [...totals, total] : totals, ...(round && { round }), ...(stripes && { stripes }), ...(held && { loop: held }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
+  const joins = reference !== undefined || items.some(({ node }) => node === 'join')
+  return { items, totals: total ? [...totals, total] : joins ? totals : totals.map(withoutClosing), ...(round && { round }), ...(stripes && { stripes }), ...(held && { loop: held }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
 }
+
+/** `12 sts, the closing sl st being one of them`: where nothing is joined, it is one of the row's own stitches. */
+const withoutClosing = ({ closing: _, ...total }: Total): Total => total
 
 /** `slip stitch` and `slip stitches` are read as `sl st` and `sl sts`, each word in its own place. */
 function slipStitches(all: readonly Token[]): readonly Token[] {

@@ -247,7 +247,7 @@ function counted(reader: Reader, draft: Draft): boolean {
     Object.assign(draft, { walk: 'skipped', held: `held ${tail?.words ?? ''}`, ...(count && { count }), ...(tail?.ofRow !== undefined && { ofRow: tail.ofRow }) })
     return true
   }
-  reader.take('unworked|free|unused|leftover') || reader.take('left', '-?', 'over')
+  takeState(reader)
   reader.take('post|posts', 'of', 'the?', 'next?')
   const row = takeRowPrefix(reader)
   if (row !== undefined) draft.ofRow = row
@@ -270,6 +270,12 @@ function counted(reader: Reader, draft: Draft): boolean {
   if (first && count === undefined && each) draft.walk = 'each'
   if (draft.every && !count) draft.walk = 'each'
   return true
+}
+
+/** `5 unworked sts`, `4 slip-stitched sts`, `6 added ch`: how they came to lie there. */
+function takeState(reader: Reader): void {
+  if (reader.take('unworked|free|unused|leftover|slipped|added|extra') || reader.take('left', '-?', 'over')) return
+  reader.take('slip|sl|ss', '-?', 'stitched')
 }
 
 /** `in the rest`, `in all the others`, `in the remainder of the ch`: every place that is left. */

@@ -13,7 +13,7 @@ const counting = /^(each|ea|every|next|st|sts|stitch|stitches|ch|chs|chain|chain
 export function takeWhere(reader: Reader, last: Instruction | undefined): boolean {
   if (!isWhole(last)) return false
   if (reader.take('in', 'the', 'same', 'way|manner|fashion') || reader.take('likewise|similarly')) return true
-  if (!heads.test(reader.word())) return false
+  if (!heads.test(reader.word()) && !(reader.word() === 'between' && reader.word(1) === 'the' && isTold(last))) return false
   const { at } = reader
   reader.at += 1
   while (!reader.done && (isQuiet(reader) || isOneEnd(reader) || isTold(last) && isItsEnd(reader))) reader.at += 1
@@ -56,7 +56,7 @@ export function takeWhereabouts(reader: Reader): readonly string[] | undefined {
 
 /** An instruction that says how many it makes or where they go: nothing that follows can add to that. */
 function isWhole(item: Instruction | undefined): boolean {
-  if (item?.node === 'work') return item.count !== undefined || item.target !== undefined
+  if (item?.node === 'work') return item.count !== undefined || item.target !== undefined || /tog$/.test(item.stitch)
   return item?.node === 'group' || item?.node === 'chain' || item?.node === 'repeat' || item?.node === 'join' || item?.node === 'start' || item?.node === 'leave'
 }
 

@@ -1,4 +1,5 @@
 import { takeNumber } from './numbers.ts'
+import { takePieceName } from './parse-piece-name.ts'
 import type { Reader } from './reader.ts'
 import type { Num } from './syntax.ts'
 
@@ -6,6 +7,12 @@ import type { Num } from './syntax.ts'
 export function takeRowNamed(reader: Reader, ...before: readonly string[]): number | undefined {
   const { at } = reader
   if (reader.take(...before, 'row|rnd|round|r') && (reader.word(-1) !== 'r' || reader.touches(0)) && reader.peek()?.kind === 'number') {
+    reader.at += 1
+    return reader.peek(-1)?.value
+  }
+  reader.at = at
+  // `of Front Row 3`
+  if (reader.take(...before) && takePieceName(reader) !== undefined && reader.take('row|rnd|round') && reader.peek()?.kind === 'number') {
     reader.at += 1
     return reader.peek(-1)?.value
   }

@@ -48,7 +48,8 @@ function saysAndMakes(row: WorkedRow, { diagnostic, checked, piece }: Slip): { r
     const before = rows[rows.indexOf(row) - 1]
     return says.change === undefined || !before ? undefined : { says: Math.abs(says.change), makes: Math.abs(row.makes - before.makes) }
   }
-  if (says.count !== undefined) return { says: says.count, makes: row.makes }
+  const closing = says.closing ? 1 : 0
+  if (says.count !== undefined) return { says: says.count + closing, makes: row.makes + closing }
   const kinds = Object.entries(says.kinds)
   const off = kinds.filter(([kind, count]) => (row.kinds[kind] ?? 0) !== count)
   const [only] = off.length > 0 ? off : kinds
