@@ -36,8 +36,9 @@ function byPieces(seam: Seam, pieces: readonly PieceFacts[]): Words | undefined 
   if (pieces.length < 2 || !pieces.every(({ sound, edge }) => sound && edge.stitches > 0)) return undefined
   if (new Set(pieces.map(({ fabric }) => fabric)).size < pieces.length && pieces.every(({ edge }) => edge.own.length > 0)) return byTops(seam, pieces)
   // Shoulders, bands and edgings meet by their tops, whatever they are worked on.
-  const tops = pieces.every(isSmallPart) && new Set(pieces.map(topOf)).size
+  const tops = pieces.every((piece) => isSmallPart(piece) || isEdging(piece)) && new Set(pieces.map(topOf)).size
   if (tops === 1) return undefined
+  if (tops && pieces.every(isEdging)) return topsApart(pieces)
   const apart = tops ? byTops(seam, pieces) : undefined
   if (apart) return apart
   // Fronts and backs with necks of their own meet along sides and shoulders.
@@ -81,6 +82,15 @@ const topOf = ({ edge }: PieceFacts): number => edge.own.find((section) => secti
 function isSmallPart(piece: PieceFacts): boolean {
   const { edge } = piece
   return topOf(piece) > 0 && 2 * edge.own.reduce((sum, { stitches }) => sum + stitches, 0) < edge.stitches
+}
+
+/** A flat piece that was begun along edges of another one: only its last row is an edge of its own. */
+const isEdging = (piece: PieceFacts): boolean => !piece.edge.round && piece.rows[0]?.along !== undefined && topOf(piece) > 0
+
+function topsApart(pieces: readonly PieceFacts[]): Words {
+  const tops = pieces.map(topOf)
+  const each = pieces.map(({ name }, index) => `${name} has ${index === 0 ? counted(tops[0]!, 'stitch') : tops[index]} at its top`)
+  return { message: `the edges to be joined do not match: ${listOf(each)}`, short: tops.join(' against ') }
 }
 
 /** Parts of one fabric, such as a front and a shoulder of the back that both go on from the body, meet by their tops, or by sides of their own. */

@@ -179,6 +179,17 @@ export function isOfRow(walk: Walk, place: Walk['edge'][number], { ofRow, hand, 
   return hand === ((row?.side === 'WS') === atStart ? 'left' : 'right')
 }
 
+/** `3 sc in the 5th unworked st`: stitches of the step before it are passed over. */
+export function toNthOfStep(walk: Walk, { nthOfStep }: Target, span: Span): void {
+  const next = walk.edge[findNext(walk, walk.at, undefined)]
+  const step = nthOfStep !== undefined && next ? walk.outline?.stretchOf.get(next) : undefined
+  if (!step) return
+  const index = walk.edge.indexOf(step.places[nthOfStep! - 1]!)
+  if (index < walk.at) return walk.trouble({ kind: 'no-such-place', span, what: `a stitch ${nthOfStep} of the step` })
+  leftBefore(walk, index, span)
+  walk.at = index
+}
+
 /** `Rejoin yarn in last st of Row 6`: the last one that the row made, whichever way its edge is met now. */
 export function isLastOfRow(walk: Walk, place: Walk['edge'][number], target: Target): boolean {
   return isOfRow(walk, place, target) && place === rowAt(walk, place)?.places.at(-1)

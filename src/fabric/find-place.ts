@@ -73,11 +73,20 @@ function corners(edge: readonly Place[]): Corners {
       else groups.set(place.group, [place])
     }
   }
+  const parted = edge[0]?.group
+  if (parted !== undefined && edge.at(-1)!.group === parted) groups.set(parted, roundTheStart(edge, parted))
   const together = new Map([...groups.values()].map((members) => withChain(edge, members)).flatMap((members) => members.map((place, index) => [place, { nth: index + 1, size: members.length }] as const)))
   const middle = [...groups.values()].filter((members) => members.length > 1 && members.length % 2 === 1).map((members) => members[(members.length - 1) / 2]!)
   const found = { spacesMade, longest, joins: edge.some(({ kind }) => kind === 'join'), stitches: new Set(middle), together }
   cornersOf.set(edge, found)
   return found
+}
+
+/** A round that begins inside a corner has its first stitches at the end: they come first in the corner all the same. */
+function roundTheStart(edge: readonly Place[], group: number): Place[] {
+  const begins = Math.max(0, edge.findIndex((place) => place.group !== group))
+  const isMember = (place: Place): boolean => place.group === group && isStitch(place)
+  return [...edge.slice(begins), ...edge.slice(0, begins)].filter(isMember)
 }
 
 /** A counted beginning chain stands in the same place as the stitches that follow in it. */

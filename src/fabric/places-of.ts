@@ -1,7 +1,7 @@
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
-import { endOfEdge, endOfSide, intoEndOfRow, lastOfEdge, leftBefore, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
+import { endOfEdge, endOfSide, intoEndOfRow, toNthOfStep, lastOfEdge, leftBefore, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
 import { heldToRows } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
@@ -42,6 +42,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   const { at } = walk
   switch (target.walk) {
     case 'next':
+      toNthOfStep(walk, target, span)
       next(walk, target, span, rest, count, work, over)
       return heldToRows(walk, target, span, at)
     case 'each': return each(walk, target, span, rest, work, over)
@@ -217,7 +218,7 @@ function lastOf(walk: Walk, index: number, over: number): number {
 
 /** Where a fill stops: before what is kept back, or before what the rest of the row needs. */
 function limitOf(walk: Walk, target: Target, rest: Rest): number {
-  if (target.until) return Math.min(walk.edge.length, findNext(walk, walk.at, target.until))
+  if (target.until) return Math.min(walk.edge.length, findNext(walk, walk.at, target.until) + (target.including ? 1 : 0))
   // `to last ch` of a border's edge: of this edge, not of all.
   if (target.keepBack && onEdgeOfStitches(walk)) return Math.max(walk.at, lastOfEdge(walk) - inSize(target.keepBack, walk.setting.size))
   if (target.keepBack) return indexBefore(walk, inSize(target.keepBack, walk.setting.size), target.keepBack.of)

@@ -54,6 +54,8 @@ export class Walk {
   readonly setting: RowSetting
   edge: readonly Place[]
   readonly round: boolean
+  /** The row below closed on itself. */
+  readonly onRing: boolean
   foundation: readonly Place[] | undefined
   /** Index of the next place; past the edge's end once the row overruns. */
   at = 0
@@ -168,10 +170,11 @@ export class Walk {
     this.setting = setting
     this.yarn = setting.yarn
     this.edge = edge.places
-    this.round = edge.round
+    this.round = setting.round
+    this.onRing = edge.round
     this.foundation = edge.foundation
     this.chain = edge.chain
-    this.closedChain = edge.chain && edge.round
+    this.closedChain = edge.chain && setting.round
     this.outline = edge.outline
     this.held = edge.held !== undefined
     this.closedInFirst = edge.closedInFirst === true

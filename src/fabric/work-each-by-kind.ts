@@ -28,6 +28,8 @@ export interface EachByKind {
 export function eachByKind(walk: Walk, items: readonly Instruction[], from: number): EachByKind | undefined {
   const mixed = countsByKind(walk, items[from], items[from + 1])
   if (mixed) return { ...mixed, items: items.slice(from, from + 2) }
+  const allOfOne = allAmongSpaces(walk, items.slice(from, from + 2))
+  if (allOfOne) return { items: items.slice(from, from + 2), instructions: allOfOne }
   const instructions: Each[] = []
   let between: Chain | undefined
   let index = from
@@ -43,6 +45,17 @@ export function eachByKind(walk: Walk, items: readonly Instruction[], from: numb
   }
   if (instructions.length === 0 || instructions.length === 1 && !between) return undefined
   return { items: items.slice(from, index), instructions, ...(between && { between }) }
+}
+
+/** `1 dc in each of the 66 dc and 3 dc in each ch-2 sp around`: all the stitches that are left, told with their number, among the spaces. */
+function allAmongSpaces(walk: Walk, pair: readonly Instruction[]): readonly Each[] | undefined {
+  const told = pair.find((item): item is Work => item.node === 'work' && item.target?.walk === 'next' && item.target.eachOf === true && item.target.thing?.kind === 'stitch')
+  const spaces = pair.find((item): item is Each => isEach(item) && item.target?.thing?.kind === 'space')
+  const { thing, count } = told?.target ?? {}
+  if (!told || !spaces || !count || walk.inPlace !== undefined || walk.outline) return undefined
+  const left = walk.edge.slice(walk.at)
+  if (left.filter((place) => isThing(walk, place, thing)).length !== inSize(count, walk.setting.size) || !left.some(({ kind }, index) => kind === 'space' && index > 0 && index < left.length - 1)) return undefined
+  return pair.map((item) => (item === told ? { ...told, target: { ...told.target!, walk: 'each' as const } } : spaces))
 }
 
 /** `sc in each sc and 4 sc in the ch-4 sp`, `…, and 1 sc in each of the 2 ch`: the one space or chain, wherever it lies among the others. */

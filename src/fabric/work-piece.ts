@@ -49,6 +49,8 @@ export interface State {
   readonly outline: Outline
   /** Rows that the piece itself has laid. */
   readonly laid: readonly Laid[]
+  /** Side that the row below was worked on, told or by turning. */
+  readonly side?: 'RS' | 'WS' | undefined
   /** The row below turned the work. */
   readonly turned: boolean
   /** The row below said at its end that the work is turned. */
@@ -69,18 +71,17 @@ export function workPiece(piece: PieceToWork): PieceRun {
   const rowsInAll = rowsBelow + rows.length
   const worked: WorkedRow[] = []
   const open = new Map<string, ReadingPoint>()
-  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: piece.startUnknown === true, others: piece.otherStarts ?? [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), laid: [], turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, gap: false }
+  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: piece.startUnknown === true, others: piece.otherStarts ?? [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), laid: [], side: piece.onFabric?.side, turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, gap: false }
   let room = piece.room ?? mostStitches
   let slips = 0
-  let side: 'RS' | 'WS' | undefined = piece.onFabric?.side
   let border: BorderEdge | undefined
   try {
     for (const [index, row] of rows.entries()) {
       const step = workOne(piece, row, rowsBelow + index, state, room)
       for (const point of step.points) if (isOpen(point)) open.set(point.name, point)
-      side = row.side ?? turnedSide(side, step.border ? step.border.turned : step.turned)
       if (step.border && row.round) border = step.border
       noteHeld(piece, step, row)
+      const { side } = step.state
       worked.push({ ...step.worked, ...(side && { side }) })
       if (!step.fine) piece.wrong?.add(row.entry)
       if (!step.fine || row.copies && piece.wrong?.has(row.copies)) slips += 1
@@ -93,7 +94,7 @@ export function workPiece(piece: PieceToWork): PieceRun {
     return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, gap: true, stitches: mostStitches, edge: state.edge, outline: state.outline, laid: state.laid, ...(state.number !== undefined && { number: state.number }), ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: true }
   }
   const sound = piece.onFabric?.sound !== false && slips === 0 && inOrder(rows)
-  return { rows: worked, open: [...open.values()], slips, sound, gap: state.gap, ...(border && { border }), ...(side && { side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, laid: state.laid, ...(state.number !== undefined && { number: state.number }), ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: false }
+  return { rows: worked, open: [...open.values()], slips, sound, gap: state.gap, ...(border && { border }), ...(state.side && { side: state.side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, laid: state.laid, ...(state.number !== undefined && { number: state.number }), ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: false }
 }
 
 const isOpen = (point: ReadingPoint): boolean => point.name.startsWith('turning-chain ') || point.name === 'slip-stitches'
@@ -218,9 +219,11 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     yarns: tried.yarns, fabric: tried.row, ...(tried.lies.steps && { steps: tried.lies.steps }), ...(tried.along && { along: tried.along }), ...(tried.loose && tried.comesOut && { loose: tried.loose }),
   }
   remember(state, row, tried)
+  const side = row.side ?? turnedSide(state.side, toWork.edge.outline ? toWork.edge.outline.turned : tried.row.turned)
   const after: State = {
+    side,
     gap: state.gap || !tried.comesOut || !row.round && tried.onPiece !== undefined || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
-    rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state, row.side),
+    rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state, side),
     edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried.made, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
@@ -282,6 +285,6 @@ function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWo
   }
   return {
     holds: [], below: undefined, worked, points: [], fine: false, stitches: 0, turned: tried?.row.turned ?? !row.round,
-    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, outline: new Outline(), laid: state.laid, turned: true, turnsAfter: false, gap: true },
+    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, outline: new Outline(), laid: state.laid, side: row.side ?? turnedSide(state.side, tried?.row.turned ?? !row.round), turned: true, turnsAfter: false, gap: true },
   }
 }

@@ -72,7 +72,7 @@ export interface RowToWork {
 
 /** Works a row on an edge in the reading that the setting asks for. */
 export function workRow({ text, items, edge, before }: RowToWork, setting: RowSetting): RowTry {
-  const walk = new Walk({ ...edge, round: setting.round }, setting)
+  const walk = new Walk(edge, setting)
   if (edge.carry) beginWithCarried(walk, edge.carry, items)
   workItems(walk, items, { uses: 0, items: [] })
   settleSlips(walk)

@@ -25,7 +25,9 @@ export function workStart(walk: Walk, item: Start): void {
     if (item.target.passing) begin(walk, Math.min(item.target.passing, walk.end - 1))
     return
   }
-  const index = item.target.walk === 'last' ? walk.edge.length - 1 : cornerMeant(walk, item.target) ?? findNext(walk, walk.at, item.target.thing)
+  const corner = cornerMeant(walk, item.target)
+  if (corner !== undefined && walk.onRing) return beginOnRing(walk, corner)
+  const index = item.target.walk === 'last' ? walk.edge.length - 1 : corner ?? findNext(walk, walk.at, item.target.thing)
   if (index < 0 || index >= walk.edge.length) return
   begin(walk, index)
 }
@@ -88,6 +90,13 @@ export function turnTheEnd(walk: Walk, span: Span): void {
   walk.edge = [...walk.edge.slice(0, walk.at), ...under]
   walk.noneFrom.clear()
   walk.lastMayWait = true
+}
+
+/** A flat row that begins at a corner of a round: what it goes along may lie on either side of the place where the round began. */
+function beginOnRing(walk: Walk, index: number): void {
+  walk.edge = [...walk.edge.slice(index), ...walk.edge.slice(0, index)]
+  walk.noneFrom.clear()
+  walk.last = 0
 }
 
 /** Makes the place at `index` the row's first place. */

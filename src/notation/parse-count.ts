@@ -247,7 +247,11 @@ function atRow(reader: Reader, draft: Draft): true {
 /** `22 sts along the neck`: where they lie. */
 function takePlaceWords(reader: Reader): void {
   const { at } = reader
-  if (!reader.take('along|across|around|round|over|up|down', 'the|this|its')) return
+  reader.take('in', 'all')
+  if (!reader.take('all?', 'along|across|around|round|over|up|down', 'the|this|its')) {
+    reader.at = at
+    return
+  }
   while (reader.peek()?.kind === 'word' && numberAhead(reader) === undefined && !/^(?:and|plus|each)$/.test(reader.word())) reader.at += 1
   if (!reader.done && !/^[,;.:]$/.test(reader.word())) reader.at = at
 }

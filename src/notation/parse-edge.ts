@@ -143,6 +143,8 @@ function underside(reader: Reader, start: number): Target | undefined {
   const beneath = /^(underside|undersides)$/.test(reader.word())
   const loops = reader.take('underside|undersides|bottom|base', 'loop|loops?', 'of') || reader.take('free|unused|remaining|rem', 'loop|loops|lp|lps', 'of')
   const before = loops ? undefined : counted(reader)
+  const bare = before && baseLoops(reader, before, start)
+  if (bare) return bare
   if (!loops && !reader.take('free|unused|base|bottom|underside', 'loop|loops|lp|lps', 'of', 'the?')) {
     reader.at = at
     return undefined
@@ -171,6 +173,17 @@ function underside(reader: Reader, start: number): Target | undefined {
   const count = before?.count ?? after.count
   const each = before?.each || after.each
   return { walk: count ? 'next' : 'each', ...(count && { count }), ...((!count || beneath) && { edge: 'underside' as const }), ...(!count && !each && { across: true }), thing: { kind: 'chain' }, ...held, ...(ofRow !== undefined && { ofRow }), ...(toEnd && { toEnd }), start, end: reader.end }
+}
+
+/** `in each of 18 base loops of Row 1`, `in 18 bottom loops`: those under the stitches of a row that made its own chain. */
+function baseLoops(reader: Reader, { each, count }: ReturnType<typeof counted>, start: number): Target | undefined {
+  const { at } = reader
+  if ((each || count) && reader.take('base|bottom', 'loop|loops|lp|lps')) {
+    takeRowNamed(reader, 'of|on|from|in', 'the?')
+    if (reader.done || /^([,.;:()]|around|across|and)$/.test(reader.word())) return { walk: count ? 'next' : 'each', ...(count && { count }), edge: 'underside', ...(!count && !each && { across: true }), thing: { kind: 'chain' }, start, end: reader.end }
+  }
+  reader.at = at
+  return undefined
 }
 
 /** `in end of Row 2`, `in the other row-end of Row 7`, `at the right-hand end of Row 2`: one end of one row. */

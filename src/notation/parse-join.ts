@@ -6,6 +6,7 @@ import { takeTarget } from './parse-target.ts'
 import { takeStitchName } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
 import type { Aside, Instruction, Join, Target } from './syntax.ts'
 
 const ringWords = ['to|and', 'form|make', 'a|the?', 'ring|circle|loop']
@@ -70,14 +71,17 @@ function joinTail(reader: Reader) {
   reader.take('yarn|thread|strand|wool|cotton|rnd|round')
   reader.take('with|using|by', 'a|an?', 'sl|ss|slst|standing?', '-?', 'st?')
   reader.take('yarn|thread|wool|cotton')
-  if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || centreInWords(reader))) return undefined
+  if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || centreInWords(reader) || endInWords(reader))) return undefined
   const whereFirst = whereThenPlace(reader)
   const target = takeTarget(reader)
   if (target) takeBesideJoin(reader)
   const where = whereFirst ?? (target && takeWhereabouts(reader))
   // `in the end of Row 1 at the right-hand edge`
   const hand = target?.walk === 'edge' && target.ofRow !== undefined ? where?.find((word) => word === 'left' || word === 'right') : undefined
-  return target && hand ? { ...target, hand: hand as 'left' | 'right' } : target
+  if (target && hand) return { ...target, hand: hand as 'left' | 'right' }
+  // `in the hdc of the top right corner`
+  const atCorner = target !== undefined && target.walk === 'next' && target.thing?.kind === 'stitch' && target.thing.stitch !== undefined && where?.includes('corner') === true
+  return atCorner ? { ...target, thing: { kind: 'stitch', where: 'corner' } } satisfies Target : target
 }
 
 /** `at the right-hand edge of the foundation, in the end of Row 1`: the place behind the words that tell where it lies. Takes and gives those words. */
@@ -111,6 +115,18 @@ function centreInWords(reader: Reader): boolean {
   const { at } = reader
   reader.at += 1
   if (reader.take('the?', 'centre|center|middle', '-?', 'of?', 'the?', 'back|front|nape|forehead|neck|chin', 'edge|neck|of?', 'the?', 'hat|crown|brim|neck?') && (reader.done || /^[,.;:(]$/.test(reader.word()))) return true
+  reader.at = at
+  return false
+}
+
+/** `at heel end of Row 6`: which end that is, the piece tells and not the row. */
+function endInWords(reader: Reader): boolean {
+  const { at } = reader
+  reader.take('at', 'the?')
+  if (reader.peek()?.kind === 'word' && !/^(left|right|end)$/.test(reader.word()) && reader.word(1) === 'end') {
+    reader.at += 2
+    if (takeRowNamed(reader, 'of') !== undefined && (reader.done || /^[,.;:(]$/.test(reader.word()))) return true
+  }
   reader.at = at
   return false
 }

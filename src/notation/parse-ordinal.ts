@@ -1,7 +1,7 @@
 import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeLoop } from './parse-loop.ts'
-import { takeRowOf, type Draft } from './parse-tail.ts'
+import { takeOfStep, takeRowOf, type Draft } from './parse-tail.ts'
 import { chainWords, takeStitchName, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 
@@ -13,7 +13,7 @@ export function ordinal(reader: Reader, draft: Draft): boolean {
   if (!token || value === undefined) return false
   reader.at += 1
   const num = { values: [value], start: token.start, end: token.end }
-  if (nthOfRow(reader, draft, value)) return true
+  if (nthOfRow(reader, draft, value) || nthOfStep(reader, draft, value)) return true
   const thing = takeThing(reader)
   // `3rd of 4 ch`: of the chain that begins the round.
   if (!thing && reader.word() === 'of' && numberAhead(reader, 1) !== undefined && chainWords.has(reader.word(2))) {
@@ -60,6 +60,21 @@ function ofEveryGroup(reader: Reader): number | undefined {
   }
   reader.at = at
   return undefined
+}
+
+/** `the 5th unworked st`, `the 2nd st of the step`: told from where the step begins. */
+function nthOfStep(reader: Reader, draft: Draft, value: number): boolean {
+  const { at } = reader
+  const left = reader.take('unworked|free|unused|leftover')
+  const thing = takeThing(reader)
+  const { at: tail } = reader
+  takeOfStep(reader)
+  if (thing?.kind === 'stitch' && (left || reader.at > tail) && (reader.done || /^([,.;:()]|and)$/.test(reader.word()))) {
+    Object.assign(draft, { walk: 'next', thing: { kind: 'stitch' }, nthOfStep: value })
+    return true
+  }
+  reader.at = at
+  return false
 }
 
 /** `8th front loop of Row 10`, `5th skipped st of Rnd 3`: so many places of an older row are passed first. */

@@ -49,11 +49,18 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const held = loop ?? loopSaid(own)
   const { items, total } = trailingCount(rest.tiles ? own.map(onLoop) : own, totals, text)
   const joins = reference !== undefined || items.some(({ node }) => node === 'join')
-  return { items, totals: total ? [...totals, total] : joins ? totals : totals.map(withoutClosing), ...(round && { round }), ...(stripes && { stripes }), ...(held && { loop: held }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
+  return { items, totals: total ? [...totals, total] : totals.map(joins ? withClosing(items) : withoutClosing), ...(round && { round }), ...(stripes && { stripes }), ...(held && { loop: held }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
 }
 
 /** `12 sts, the closing sl st being one of them`: where nothing is joined, it is one of the row's own stitches. */
 const withoutClosing = ({ closing: _, ...total }: Total): Total => total
+
+/** `(66 dc, 1 ss)`, `(8 sc, 1 sl st: 9 sts)` of a round that works no slip stitches: the one that closes it is told. */
+const withClosing = (items: readonly Instruction[]) => (total: Total): Total => {
+  const slip = total.kinds.find(({ kind }) => kind === 'sl st')
+  if (slip?.count.values.join() !== '1' || total.kinds.length + (total.count ? 1 : 0) < 2 || items.some((item) => item.node === 'work' && item.stitch === 'sl st')) return total
+  return { ...total, kinds: total.kinds.filter((kind) => kind !== slip), ...(total.count && { closing: true }) }
+}
 
 /** `slip stitch` and `slip stitches` are read as `sl st` and `sl sts`, each word in its own place. */
 function slipStitches(all: readonly Token[]): readonly Token[] {

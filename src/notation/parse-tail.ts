@@ -7,6 +7,7 @@ import { takeKeepBack, takeToEnd, takeUntilMade } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import { takeUpTo } from './up-to.ts'
+import { takeUpToAndIn } from './up-to-and-in.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import { corner, type Target } from './syntax.ts'
@@ -66,13 +67,14 @@ export function takeTail(reader: Reader, draft: Draft): void {
     draft.untilMade = untilMade
     return
   }
-  if (takeUntil(reader, draft)) return
+  if (takeIncluded(reader, draft) || takeUntil(reader, draft)) return
   // `dc in each dc across front`: a part of the piece ends where the next thing is named.
   if (draft.walk === 'each' && reader.take('across|along|over', 'the?', 'left|right|first|second?', 'front|back|sleeve|body|yoke|shoulder|panel')) {
     draft.until = { kind: 'space' }
     return
   }
   takeReach(reader, draft)
+  if (takeIncluded(reader, draft)) return
   if (draft.walk === 'next' && draft.thing && draft.toEnd && !draft.count) draft.walk = 'each'
   if (takeBelow(reader) && draft.walk !== 'skipped') draft.walk = 'below'
 }
@@ -136,6 +138,12 @@ function takeFoundation(reader: Reader): void {
   const { at: tail } = reader
   const chain = reader.take('of', 'the?', 'foundation|beginning|beg|starting|base?', 'ch|chain|chs') || reader.take('of', 'the?', 'foundation', 'edge|row?')
   if (!chain) reader.at = side ? tail : at
+}
+
+function takeIncluded(reader: Reader, draft: Draft): boolean {
+  const until = draft.walk === 'each' ? takeUpToAndIn(reader) : undefined
+  if (until) Object.assign(draft, { until, including: true })
+  return until !== undefined
 }
 
 /** `sc in each sc to ch-2 sp`, `to next corner`: it ends before that. */

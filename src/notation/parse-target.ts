@@ -1,5 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
+import { otherSideOfBridge, otherSideOfChain } from './parse-chain-below.ts'
 import { isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
 import { takeCentre } from './parse-centre.ts'
 import { takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
@@ -134,29 +135,6 @@ function fill(reader: Reader, draft: Draft): boolean {
 function withTheFirst(reader: Reader): boolean {
   const { at } = reader
   if (reader.take('the?', 'same?', 'ch|chain|st|stitch|place', 'that|which?', 'holds|held|has|contains|with|of', 'the?', 'first') && takeStitchName(reader) && (reader.done || /^[,;.:()]$/.test(reader.word()))) return true
-  reader.at = at
-  return false
-}
-
-/** `along the other side of the 3 ch`: so many chains, each from below. */
-function otherSideOfBridge(reader: Reader, start: number): Target | undefined {
-  const { at } = reader
-  const count = reader.take('along|down|up|across|on', 'the', 'other|opposite|second', 'side', 'of', 'the|these|those') ? takeNumber(reader) : undefined
-  if (count && reader.take('ch|chs|chain|chains')) return { walk: 'next', count, eachOf: true, thing: { kind: 'chain' }, edge: 'underside', start, end: reader.end }
-  reader.at = at
-  return undefined
-}
-
-/** `in other side of ch`, `in the other side of each of 3 ch`. */
-function otherSideOfChain(reader: Reader, draft: Draft): boolean {
-  const { at } = reader
-  if (reader.take('other|opposite', 'side', 'of', 'the|each?', 'of?', 'the|next?', 'next?')) {
-    const count = takeNumber(reader)
-    if (reader.take('ch|chain|chs|chains')) {
-      Object.assign(draft, { walk: 'next', thing: { kind: 'chain' }, edge: 'underside', ...(count && { count }) })
-      return true
-    }
-  }
   reader.at = at
   return false
 }

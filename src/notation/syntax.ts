@@ -78,6 +78,8 @@ export interface Target extends Span {
   readonly held?: string
   /** `8th front loop of Row 10`: so many are passed before it. */
   readonly passing?: number
+  /** `the 5th unworked st`: which stitch of the step that comes next. */
+  readonly nthOfStep?: number
   /** `at the right-hand end of Row 2`: the end that is meant. */
   readonly hand?: 'left' | 'right'
   /** `around Leg 1`: the piece whose edge is worked. */
@@ -92,6 +94,8 @@ export interface Target extends Span {
   readonly across?: boolean
   /** `to centre ch-2 sp`: it ends before the next of these. */
   readonly until?: Thing
+  /** `up to and including the hdc of the next corner`: the place at which it ends is worked too. */
+  readonly including?: boolean
   /** `until there are 14 dc`: so many in all. */
   readonly untilMade?: Num
   /** `to marker`, `to 2 sts before m`: it ends at a marker, whose place the row does not tell. */

@@ -1,0 +1,25 @@
+import { takeCentre, takeCornerNamed } from './parse-centre.ts'
+import type { Draft } from './parse-tail.ts'
+import { takeThing } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+import type { Thing } from './syntax.ts'
+
+/** Takes `up to and including the hdc of the top left corner`, `, ending in the center sc of the next corner`: the place with which something ends. */
+export function takeUpToAndIn(reader: Reader): Thing | undefined {
+  const { at } = reader
+  const ends = reader.take('across?', 'up?', 'to', 'and', 'including', 'the?') || reader.take(',?', 'ending|finishing|stopping', 'in|at', 'the?')
+  const thing = ends ? placeNamed(reader) : undefined
+  if (!thing) reader.at = at
+  return thing
+}
+
+function placeNamed(reader: Reader): Thing | undefined {
+  const centre: Draft = {}
+  if (takeCentre(reader, centre)) return centre.thing?.where === 'corner' ? centre.thing : undefined
+  const thing = takeThing(reader)
+  if (thing?.where === 'corner') return thing.kind === 'space' ? thing : { kind: 'stitch', where: 'corner' }
+  const { at } = reader
+  const corner = reader.take('of|in|at', 'the?') && (takeCornerNamed(reader) || true) && reader.take('corner')
+  if (!corner) reader.at = at
+  return corner && thing?.kind === 'stitch' && thing.stitch !== undefined ? thing : undefined
+}
