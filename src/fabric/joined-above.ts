@@ -1,5 +1,5 @@
 import type { Instruction } from '../notation/syntax.ts'
-import type { WrittenEntry } from './real-rows.ts'
+import type { RealRow, WrittenEntry } from './real-rows.ts'
 
 /** `Note: With right side facing, rejoin yarn at the lower edge.` above a row: where it begins the row itself does not tell. */
 export function joinedAbove({ headed, heading = '' }: WrittenEntry): boolean {
@@ -15,4 +15,24 @@ export function beginsBehind(items: readonly Instruction[]): boolean {
 export function skipsFirst(items: readonly Instruction[]): boolean {
   const first = items.find(({ node }) => node !== 'aside' && node !== 'turn')
   return first?.node === 'skip' && first.from === 'next'
+}
+
+/** It skips stitches that others have left, and the yarn is joined behind them. */
+export function rejoinsFartherOn(items: readonly Instruction[]): boolean {
+  return skipsFirst(items) && items.some(({ node }) => node === 'start')
+}
+
+/** What an entry tells of its row, where a remark over it joins the yarn included. */
+export function wordsOf({ opening = [], read }: WrittenEntry): readonly Instruction[] {
+  return [...opening, ...read.items]
+}
+
+/** The row with what the remark over it tells of its beginning. */
+export function withOpening(row: RealRow): RealRow {
+  return row.opening ? { ...row, items: [...row.opening, ...row.items] } : row
+}
+
+/** The row joins the yarn itself, or begins with what it skips. */
+export function tellsItsBeginning(items: readonly Instruction[]): boolean {
+  return items.some((item) => item.node === 'start' || item.node === 'join' && item.piece === true) || skipsFirst(items)
 }

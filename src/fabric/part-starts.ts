@@ -1,4 +1,5 @@
 import type { Instruction } from '../notation/syntax.ts'
+import { wordsOf } from './joined-above.ts'
 import type { WrittenEntry } from './real-rows.ts'
 
 /** No range that a person writes is longer. */
@@ -38,7 +39,7 @@ export function partStarts(entries: readonly WrittenEntry[], size: number): Read
 
 function beginsAgain(entry: WrittenEntry, first: number, last: number, firsts: ReadonlySet<number>, worked: ReadonlySet<number>): boolean {
   if (!worked.has(first) && first !== 1) return false
-  const on = rowsNamed(entry.read.items)
+  const on = rowsNamed(wordsOf(entry))
   if (on.length > 0) return on.includes(first - 1) || firsts.has(first) && on.some((row) => row < first)
   return firsts.has(first) || first !== last && worked.has(first - 1)
 }

@@ -1,11 +1,13 @@
 import type { RowLabel } from '../notation/labels.ts'
 import { pieceWords } from '../notation/piece-words.ts'
+import { parseJoinNote, type Opening } from '../notation/parse-join-note.ts'
 import { parseRow, type ReadRow } from '../notation/parse-row.ts'
 import type { RowReference } from '../notation/row-reference.ts'
 import { splitRows } from '../notation/split-rows.ts'
 import { inSize, type Instruction } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import type { Lexicon } from './lexicon.ts'
+import { tellsItsBeginning } from './joined-above.ts'
 import { partStarts } from './part-starts.ts'
 import { planRows, type PlannedRow } from './plan-rows.ts'
 import { shiftedRows } from './shifted-rows.ts'
@@ -20,6 +22,8 @@ export interface WrittenEntry {
   readonly headed?: boolean
   /** Words of the heading over its part of the piece. */
   readonly heading?: string
+  /** A remark over it tells where the yarn is joined, and the row itself does not. */
+  readonly opening?: readonly Instruction[]
 }
 
 /** A remark between rows: printed, not counted. */
@@ -36,9 +40,19 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
   const words = pieceWords(text.slice(block.start, block.end), lexicon)
   for (const part of splitRows(text, block, lexicon.sizes)) {
     if (part.kind === 'between') remarks.push({ span: part.span, after: entries.length })
-    else entries.push({ ...headingOf(text, remarks, entries.length), ...(part.label && { label: part.label }), read: parseRow(text, part.text.start, part.text.end, words), span: part.span, text: part.text })
+    else {
+      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...(part.label && { label: part.label }), read: parseRow(text, part.text.start, part.text.end, words), span: part.span, text: part.text }
+      const above = remarks.filter(({ after }) => after === entries.length)
+      entries.push(opened(entry, above.map(({ span }) => parseJoinNote(text, span.start, span.end, words)).findLast((opening) => opening !== undefined)))
+    }
   }
   return { entries, remarks }
+}
+
+/** `Note: With RS facing, skip next 11 sts and join yarn in the next st.`: the row begins there, unless it tells its own beginning. */
+function opened(entry: WrittenEntry, opening: Opening | undefined): WrittenEntry {
+  if (!opening || tellsItsBeginning(entry.read.items)) return entry
+  return { ...entry, opening: opening.items, read: { ...entry.read, sizeLists: [...entry.read.sizeLists, ...opening.sizeLists] } }
 }
 
 function headingOf(text: string, remarks: readonly Remark[], before: number): Pick<WrittenEntry, 'headed' | 'heading'> {
@@ -72,6 +86,8 @@ export interface RealRow {
   readonly index: number
   /** The written row that it copies. */
   readonly copies?: WrittenEntry
+  /** What a remark over it tells of its beginning; a copy of the row in another piece begins in the same way. */
+  readonly opening?: readonly Instruction[]
   /** Of the rows on the way there, the nearest with a total. */
   readonly totalled?: WrittenEntry
 }
@@ -96,6 +112,7 @@ export function realRows(entries: readonly WrittenEntry[], size: number, sizeNam
       entry, ...source, round, last: planned.last, index: planned.index,
       label: number === undefined ? (source.label ?? entry.label?.name ?? startName(entry, rows)) : `${prefixOf(entry.label, round)} ${number}`,
       ...(number !== undefined && { number }), ...(planned.index === 0 && starts.has(entry) && { anew: true }), ...(entry.label?.side && planned.index === 0 && { side: entry.label.side }),
+      ...(entry.opening && planned.index === 0 && !source.mirrored && { opening: entry.opening }),
     }
     rows.push(row)
     if (number !== undefined) known.set(number, row)
@@ -141,7 +158,7 @@ function inRounds(items: readonly Instruction[]): boolean {
     || item.node === 'repeat' && inRounds(item.items))
 }
 
-type Source = Pick<RealRow, 'items' | 'loop' | 'even' | 'change' | 'missing' | 'mirrored' | 'copies' | 'totalled' | 'side'> & { readonly round?: boolean; readonly label?: string }
+type Source = Pick<RealRow, 'items' | 'opening' | 'loop' | 'even' | 'change' | 'missing' | 'mirrored' | 'copies' | 'totalled' | 'side'> & { readonly round?: boolean; readonly label?: string }
 
 /** What a planned row works: its own words, or those of the row that it points at. */
 function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<number, RealRow>, rows: readonly RealRow[], others: OtherPieces, size: number): Source {
@@ -182,7 +199,7 @@ function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, index: num
   const named = reference.rows?.[index % reference.rows.length]
   const row = named !== undefined ? rows?.find((other) => other.number === named) : number === undefined ? rows?.[index] : (rows?.find((other) => other.number === number) ?? (rows?.some((other) => other.number !== undefined) ? undefined : rows?.[index]))
   const source = copied(row, `of ${reference.name}`)
-  return { ...source, ...(row && { round: row.round, ...(row.number === undefined && { label: row.label }) }), ...(reference.reversing && { mirrored: true }) }
+  return { ...source, ...(row?.opening && !reference.reversing && { opening: row.opening }), ...(row && { round: row.round, ...(row.number === undefined && { label: row.label }) }), ...(reference.reversing && { mirrored: true }) }
 }
 
 function copyOf(reference: Extract<RowReference, { kind: 'copy' }>, entry: WrittenEntry, index: number, number: number | undefined, known: ReadonlyMap<number, RealRow>, own: Source, size: number): Source {

@@ -6,7 +6,7 @@ import { gridEdges, type JoinedGrid } from './joined-grid.ts'
 import { joinedEdges } from './joined-motifs.ts'
 import { Outline } from './outline.ts'
 import { rowsNamed } from './part-starts.ts'
-import { beginsBehind, joinedAbove, skipsFirst } from './joined-above.ts'
+import { beginsBehind, joinedAbove, skipsFirst, wordsOf } from './joined-above.ts'
 import type { Edge, FinishedEdge } from './place.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
 import type { WorkedRow } from './worked-row.ts'
@@ -127,18 +127,18 @@ function workAll(pieces: readonly PieceToWork[], seams: readonly Seam[], reading
 function beginOn({ edge }: PieceRun, beside: readonly Edge[], piece: PieceToWork, pieces: readonly PieceToWork[]): Pick<PieceToWork, 'start' | 'otherStarts' | 'beside'> {
   const others = beside.map((run) => ({ edge: run, words: 'the row begins beside the piece that is worked on the same row' }))
   const [first] = piece.entries
-  const more = pieces.slice(pieces.indexOf(piece) + 1).some(({ on, entries }) => on === piece.on && entries[0] && joinedAbove(entries[0]) && !alongEdges(entries[0].read.items))
+  const more = pieces.slice(pieces.indexOf(piece) + 1).some(({ on, entries }) => on === piece.on && entries[0] && joinedAbove(entries[0]) && !alongEdges(wordsOf(entries[0])))
   // `skip 18 sts after the first flap`: the words tell how many lie between.
-  if (others.length > 0 && first && beginsBehind(first.read.items)) return { start: others[0]!.edge, otherStarts: others.slice(1) }
+  if (others.length > 0 && first && beginsBehind(wordsOf(first))) return { start: others[0]!.edge, otherStarts: others.slice(1) }
+  if (others.length > 0 && first && skipsFirst(wordsOf(first))) return { start: others[0]!.edge, otherStarts: [...others.slice(1), { edge, words: 'the stitches are counted from the beginning of the row' }] }
   if (others.length > 0 && first && joinedAbove(first)) return { start: others[0]!.edge, otherStarts: others.slice(1), beside: more ? 'next' : 'last' }
-  if (others.length > 0 && first && skipsFirst(first.read.items)) return { start: others[0]!.edge, otherStarts: [...others.slice(1), { edge, words: 'the stitches are counted from the beginning of the row' }] }
   return { start: edge, otherStarts: others }
 }
 
 /** `Second shoulder: skip next 16 sts of row 23`: a row on row 23 that turns early leaves them for it. */
 function takenUpLater(piece: PieceToWork, pieces: readonly PieceToWork[]): ReadonlySet<number> {
   const index = pieces.indexOf(piece)
-  return new Set(pieces.slice(index + 1).filter(({ on }) => on === index).flatMap(({ entries }) => (entries[0] ? rowsNamed(entries[0].read.items) : [])))
+  return new Set(pieces.slice(index + 1).filter(({ on }) => on === index).flatMap(({ entries }) => (entries[0] ? rowsNamed(wordsOf(entries[0])) : [])))
 }
 
 /** A border round joined motifs. */

@@ -12,7 +12,7 @@ import { Outline } from './outline.ts'
 import type { PieceRun, PieceToWork } from './piece-run.ts'
 import { realRows, type RealRow, type WrittenEntry } from './real-rows.ts'
 import { bestOnOutline, leavesSide, onOutline, type OnOutline } from './other-borders.ts'
-import { beginsBehind, joinedAbove } from './joined-above.ts'
+import { beginsBehind, joinedAbove, rejoinsFartherOn, withOpening } from './joined-above.ts'
 import { endsOf, type LaidRow } from './laid-row.ts'
 import { itemsOf, textFor, withoutOwnName, writtenOf } from './row-content.ts'
 import { settingOf } from './row-setting.ts'
@@ -66,7 +66,7 @@ export interface State {
 
 /** Works all rows of a piece in one size, in one set of conventions. */
 export function workPiece(piece: PieceToWork): PieceRun {
-  const rows = realRows(piece.entries, piece.size, piece.sizeNames, 100_000, piece.others)
+  const rows = realRows(piece.entries, piece.size, piece.sizeNames, 100_000, piece.others).map(withOpening)
   const rowsBelow = piece.onFabric?.rows ?? 0
   const rowsInAll = rowsBelow + rows.length
   const worked: WorkedRow[] = []
@@ -183,7 +183,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const joined = chosen.comesOut || state.entry ? undefined : piece.joinedStarts?.(wantsMore(chosen))
   const round = joined && onLargerEdge(toWork, setting, chosen, joined.edges)
   if (round) return step(row, round, toWork, setting, state, !joined.sound)
-  return step(row, asItLies(chosen), toWork, setting, state, joined?.sound === false || state.trust && state.doubt !== row.entry || (edge.outline !== undefined || beginsBehind(items)) && (state.gap || piece.onFabric?.doubt === true && state.entry === undefined))
+  return step(row, asItLies(chosen), toWork, setting, state, joined?.sound === false || state.trust && state.doubt !== row.entry || (edge.outline !== undefined || beginsBehind(items) || rejoinsFartherOn(items)) && (state.gap || piece.onFabric?.doubt === true && state.entry === undefined))
 }
 
 /** `Join with sl st in first sc to form a round`: a round on the top of flat rows, and not along all their edges. */

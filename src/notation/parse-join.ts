@@ -68,7 +68,7 @@ function fromTheEnd(reader: Reader, from: number, target: Target): Target {
 
 /** After `join`: `with sl st`, `in first sc`, `to top of ch-3`, `being careful not to twist`. */
 function joinTail(reader: Reader) {
-  reader.take('yarn|thread|strand|wool|cotton|rnd|round')
+  reader.take('yarn|thread|strand|wool|cotton|rnd|round') || reader.take('ball|skein', 'of?', 'yarn|thread?')
   reader.take('with|using|by', 'a|an?', 'sl|ss|slst|standing?', '-?', 'st?')
   reader.take('yarn|thread|wool|cotton')
   if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || centreInWords(reader) || endInWords(reader))) return undefined

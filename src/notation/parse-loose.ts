@@ -94,12 +94,18 @@ function aside(reader: Reader, words: readonly string[], start: number): readonl
   const mayWork = naming || /^(begin|commence|start|now|working|bring|bringing|hold|holding|flatten\|fold\|press\|pinch\|squash\|lay|rotate)$/.test(words[0] ?? '') && words.at(-1) !== 'last'
   // `place 3 dc in next st`: whatever word stands before them, they are worked.
   const from = /^(count|mark|marking|pm|sm|rm|remove|move|if|when)$/.test(words[0] ?? '') || words.at(-1) === 'last' ? -1 : reader.at
-  while (!reader.done && !/^[,;.()[\]{}:*]$/.test(reader.word()) && !((mayWork || reader.at === from) && (stitchesStart(reader) || layersAhead(reader))) && !(/^(ch|chain)$/.test(reader.word()) && (numberAhead(reader, 1) ?? (reader.word(1) === 'of' ? numberAhead(reader, 2) : undefined)) !== undefined) && !(mayWork && reader.peek()?.kind === 'number' && /^(ch|chs|chain|chains)$/.test(reader.word(1)))) {
+  const ends = (): boolean => /^[,;.()[\]{}:*]$/.test(reader.word()) || words[0] === 'for' && thenJoins(reader)
+  while (!reader.done && !ends() && !((mayWork || reader.at === from) && (stitchesStart(reader) || layersAhead(reader))) && !(/^(ch|chain)$/.test(reader.word()) && (numberAhead(reader, 1) ?? (reader.word(1) === 'of' ? numberAhead(reader, 2) : undefined)) !== undefined) && !(mayWork && reader.peek()?.kind === 'number' && /^(ch|chs|chain|chains)$/.test(reader.word(1)))) {
     const text = reader.peek()?.text ?? ''
     if (naming && isYarn(reader, text)) yarn = text
     reader.at += 1
   }
   return [{ node: 'aside', ...(yarn !== undefined && { yarn }), start, end: reader.end }]
+}
+
+/** `for the centre back and rejoin yarn in next dc`: what it is for ends here. */
+function thenJoins(reader: Reader): boolean {
+  return /^(and|then)$/.test(reader.word()) && /^(?:re)?(?:join|attach)$/.test(reader.word(1))
 }
 
 /** `with B 13 sc`, `using A sc in next 4`: what is worked begins here. */

@@ -1,7 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
 import { rowEnds } from './parse-row-ends.ts'
-import { takeOfPiece } from './parse-piece-name.ts'
+import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
@@ -47,10 +47,11 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   }
   const before = reader.take(left) || reader.take('rem|remaining|centre|center|middle|central') && reader.take(left)
   const thing = takeThing(reader)
-  reader.take('at|in', 'the?', 'centre|center|middle')
+  reader.take('at|in', 'the?', 'centre|center|middle', 'front|back|neck|top?')
   // The stitches that are skipped were left by an older row.
   const named = fromJoin(reader) ?? takeRowNamed(reader, 'left?', 'of|on|from|in|at')
-  if (named === undefined) takeOfPiece(reader)
+  if (named === undefined) takeOfLastRow(reader)
+  takeOfPiece(reader)
   const behind = leftBehind(reader)
   const ofRow = named ?? (behind ? takeRowNamed(reader, 'of|on|from|in|at|by') : undefined)
   const unworked = before || behind
@@ -87,6 +88,16 @@ function passedBy(reader: Reader, start: number): Aside | undefined {
   if (reader.take('of|on?', 'the?', 'first|second|left|right?', 'sleeve|sleeves|thumb|armhole', 'sts|stitches?') || all && (reader.done || /^[,;.)]$/.test(reader.word()))) return { node: 'aside', start, end: reader.end }
   reader.at = at
   return undefined
+}
+
+/** `of the last Body row`, `on the last row of Body`: the row below. */
+function takeOfLastRow(reader: Reader): void {
+  const { at } = reader
+  if (reader.take('of|on|from|in', 'the?', 'last|final|previous')) {
+    takePieceName(reader)
+    if (reader.take('row|rnd|round')) return
+  }
+  reader.at = at
 }
 
 /** `Place next 16 sts on hold for sleeve`, `leave next 16 sts unworked for thumb`: they are skipped, and wait. */
@@ -126,7 +137,7 @@ function also(reader: Reader, first: Thing | undefined): Skip['list'] {
   if (!first || !reader.take('and', 'the?', 'next|last|first?') && !reader.take(',', 'and?', 'next') && !beforeSpace(reader, first)) return undefined
   const count = numberAhead(reader) !== undefined && reader.word(1) !== '-' ? takeNumber(reader) : undefined
   const thing = takeThing(reader)
-  if (!thing || numberAhead(reader) !== undefined || /^(in|into|across|around)$/.test(reader.word())) {
+  if (!thing || thing.kind === 'join' || numberAhead(reader) !== undefined || /^(in|into|across|around)$/.test(reader.word())) {
     reader.at = at
     return undefined
   }
