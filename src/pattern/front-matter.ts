@@ -2,7 +2,8 @@ import { isAlias, isMap, isScalar, isSeq, parseDocument, type Document, type Par
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import type { Source } from '../text/source.ts'
 import type { Span } from '../text/span.ts'
-import type { Entry, KeysEntry, Pair } from './entry.ts'
+import { goesOnBehindComma, withWordsBehind } from './commas-in-braces.ts'
+import type { Entry, KeysEntry, Pair, Path } from './entry.ts'
 import { quoted } from './shown.ts'
 import type { SignTrouble } from './yaml-signs.ts'
 import { slipBehind, tabSlip, unread, withoutSlip, withoutTabs, type YamlStop } from './yaml-slips.ts'
@@ -88,7 +89,7 @@ function entries(document: Document.Parsed, reading: Reading): KeysEntry | undef
   const nothing = contents === null || (isScalar(contents) && contents.source === '')
   const none: KeysEntry = { kind: 'keys', span: { start: reading.base, end: reading.base }, pairs: new Map(), leftOut: new Set() }
   if (nothing) return none
-  const root = entryOf(contents as ParsedNode, reading, 'the front-matter')
+  const root = entryOf(contents as ParsedNode, reading, 'the front-matter', [])
   if (root?.kind === 'keys') return root
   if (root) {
     const span = { start: root.span.start - reading.base, end: root.span.end - reading.base }
@@ -99,7 +100,7 @@ function entries(document: Document.Parsed, reading: Reading): KeysEntry | undef
 }
 
 /** An entry, or undefined for one that was left out because it could not be read. */
-function entryOf(node: ParsedNode, reading: Reading, name: string): Entry | undefined {
+function entryOf(node: ParsedNode, reading: Reading, name: string, path: Path): Entry | undefined {
   const span = spanOf(node, reading)
   if (isAlias(node)) {
     const sign = `*${node.source}`
@@ -113,9 +114,9 @@ function entryOf(node: ParsedNode, reading: Reading, name: string): Entry | unde
     reading.say('front-matter-broken', signOfYaml(name, reading.text.slice(start, end), { start, end }))
     return undefined
   }
-  if (isMap(node)) return keysOf(node.items as readonly YamlPair[], span, reading)
+  if (isMap(node)) return keysOf({ items: node.items as readonly YamlPair[], flow: node.flow === true }, span, reading, path)
   if (isSeq(node)) {
-    const items = node.items.map((item) => entryOf(item as ParsedNode, reading, name))
+    const items = node.items.map((item, index) => entryOf(item as ParsedNode, reading, name, [...path, index]))
     const read = items.filter((item) => item !== undefined)
     return { kind: 'list', span, items: read, lacks: read.length < items.length, leaving: new Set() }
   }
@@ -129,9 +130,10 @@ interface YamlPair {
   readonly value: ParsedNode | null
 }
 
-function keysOf(items: readonly YamlPair[], span: Span, reading: Reading): KeysEntry {
+function keysOf({ items, flow }: { readonly items: readonly YamlPair[]; readonly flow: boolean }, span: Span, reading: Reading, path: Path): KeysEntry {
   const pairs = new Map<string, Pair>()
   const leftOut = new Set<string>()
+  let last = ''
   for (const { key, value } of items) {
     const name = isScalar(key) ? String(key.value) : ''
     if (!key || name === '' || name === unread) {
@@ -139,6 +141,14 @@ function keysOf(items: readonly YamlPair[], span: Span, reading: Reading): KeysE
       if (name !== unread) reading.say('front-matter-broken', { message: 'a value has no key before it', span: { start, end }, label: 'no key' })
       continue
     }
+    const before = pairs.get(last)
+    if (flow && !value && isScalar(key) && key.type === 'PLAIN' && before?.value.kind === 'text' && before.value.style === 'plain' && goesOnBehindComma(name, path)) {
+      const { start, end } = spanOf(key, reading)
+      const between = reading.text.slice(before.value.span.end - reading.base, start - reading.base)
+      pairs.set(last, withWordsBehind({ key: before.key, value: before.value }, { words: name, end, between }))
+      continue
+    }
+    last = name
     const known = pairs.get(name)
     if (known) {
       const at = { start: key.range[0], end: key.range[1] }
@@ -148,7 +158,7 @@ function keysOf(items: readonly YamlPair[], span: Span, reading: Reading): KeysE
     const keySpan = spanOf(key, reading)
     const rows = reading.all.get(keySpan.start)
     const entry = rows ? { kind: 'text', span: rows, value: 'rows', style: 'literal' } as const
-      : value ? entryOf(value, reading, `\`${name}\``) : { kind: 'empty', span: { start: keySpan.end, end: keySpan.end } } as const
+      : value ? entryOf(value, reading, `\`${name}\``, [...path, name]) : { kind: 'empty', span: { start: keySpan.end, end: keySpan.end } } as const
     if (entry) pairs.set(name, { key: keySpan, value: entry })
     else leftOut.add(name)
   }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { found, rowsFound, saysOf, smallWith, withPieces } from './made-up-files.ts'
+import { readPattern } from '../../../src/pattern/read-pattern.ts'
+import { found, rowsFound, saysOf, smallWith, sourceOf, withPieces } from './made-up-files.ts'
 
 // What YAML does with these signs stands in the YAML 1.2.2 specification: 5.3 (indicators), 6.1 (indentation by spaces only),
 // 6.6 (comments), 6.9 (tags and anchors), 7.1 (aliases), 7.3 (quoted and plain values), 7.4 (brackets), 9.1.2 (document markers).
@@ -89,6 +90,35 @@ test('aliases that would grow a thousandfold are refused, not followed', () => {
 test.each([['['], ['{'], ['- '], ['? '], ['a: '], ['&a '], ['*a '], ['"x\n'], ['x\n'], ['...\n'], ['!a ']])('%j, twenty thousand times, is told within seconds', (sign) => {
   const places = found(smallWith(`summary: ${sign.repeat(20_000)}`))
   expect(places.length).toBeGreaterThan(0)
+})
+
+// YAML 1.2.2, 7.3.3: between braces a comma ends a plain value, and words without a colon are a key without a value (7.4.2).
+describe('a comma within a text between braces', () => {
+  const stitches = (group: string): unknown => readPattern(sourceOf(smallWith('stitches:', `  - ${group}`))).pattern?.stitches[0]?.how
+
+  test('the words behind it are read as text', () => {
+    expect(found(smallWith('stitches:', '  - { abbr: bo, how: 4 dc in one st, closed together, ch 1 }'))).toEqual([])
+    expect(stitches('{ abbr: bo, how: 4 dc in one st, closed together, ch 1 }')).toBe('4 dc in one st, closed together, ch 1')
+  })
+
+  test('the same words twice, and keys behind them', () => {
+    expect(stitches('{ how: skip 2, dc, ch 1, dc, ch 1, abbr: x2, works-over: 2 }')).toBe('skip 2, dc, ch 1, dc, ch 1')
+  })
+
+  test('over lines', () => {
+    expect(stitches('{ abbr: bo, how: 4 dc,\n      closed together }')).toBe('4 dc, closed together')
+  })
+
+  test.each([
+    ['a key with a value is none of the text', '{ abbr: bo, how: 4 dc, closed: yes }', 'key-unknown 5:28-34'],
+    ['nor a key with a colon and no value', '{ abbr: bo, how: 4 dc, closed: }', 'key-unknown 5:28-34'],
+    ['nor a key misspelt', '{ abbr: bo, how: 4 dc, heigt }', 'key-unknown 5:28-33'],
+    ['nor words behind quotes', '{ abbr: bo, how: "4 dc", closed }', 'key-unknown 5:30-36'],
+    ['nor words behind no text', '{ closed, abbr: bo }', 'key-unknown 5:7-13'],
+    ['nor a key whose colon has no space', '{ abbr: bo, how: 4 dc, closed:yes }', 'key-unknown 5:28-38'],
+  ])('%s', (_, group, place) => {
+    expect(found(smallWith('stitches:', `  - ${group}`))).toEqual([place])
+  })
 })
 
 describe('what is said', () => {
