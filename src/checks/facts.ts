@@ -51,6 +51,8 @@ export interface SeamFacts {
   /** Of each of them the edge that is named; left out where none is. */
   readonly edges?: readonly (NamedEdge | undefined)[] | undefined
   readonly ease: boolean
+  /** How many stitches are eased in, by size, where the seam's words say so. */
+  readonly eases?: readonly number[] | undefined
   readonly wrongSides?: 'together' | 'apart' | undefined
   readonly grid?: { readonly across: number; readonly down: number } | undefined
   readonly span: Span

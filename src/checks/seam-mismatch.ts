@@ -3,11 +3,11 @@ import { counted, listOf } from '../diagnostics/words.ts'
 import { fromTop, type SeamEdge } from '../fabric/piece-edges.ts'
 import type { PatternFacts, PieceFacts, SeamFacts as Seam } from './facts.ts'
 import { byNamedEdges } from './seam-named-edges.ts'
-import type { SeamWords as Words } from './seam-words.ts'
+import { easedWords, type SeamWords as Words } from './seam-words.ts'
 
 /** Two edges that are sewn stitch to stitch have the same number of stitches, unless one is eased in. Told once a seam and size. */
 export function seamMismatch({ seams, pieces }: PatternFacts): readonly Diagnostic[] {
-  return seams.filter(({ grid }) => !grid).flatMap((seam) => {
+  const told = seams.filter(({ grid }) => !grid).flatMap((seam) => {
     const bySize = Map.groupBy(pieces.filter(({ name }) => seam.join.includes(name)), ({ size }) => size)
     const mismatch = seam.edges ? byNamedEdges : byPieces
     const wrong = [...bySize].flatMap(([size, edges]) => {
@@ -27,7 +27,19 @@ export function seamMismatch({ seams, pieces }: PatternFacts): readonly Diagnost
       ...(held.length < Math.max(1, names.length) && { sizes: held }),
       ...(words.note && { note: words.note }),
     }
-    return [diagnostic]
+    return [{ diagnostic, off: words.off }]
+  })
+  return onceForBothSides(told)
+}
+
+/** A gusset that is a row short is so on both its sides: the second seam is shown beside the first. */
+function onceForBothSides(told: readonly { readonly diagnostic: Diagnostic; readonly off: string | undefined }[]): readonly Diagnostic[] {
+  const sameAs = (at: number): number => told.findIndex(({ off, diagnostic }) => off !== undefined && off === told[at]!.off && String(diagnostic.sizes) === String(told[at]!.diagnostic.sizes))
+  return told.flatMap(({ diagnostic }, at) => {
+    const first = sameAs(at)
+    if (first !== -1 && first !== at) return []
+    const also = told.filter((_, other) => other !== at && first === at && sameAs(other) === at)
+    return [{ ...diagnostic, secondary: [...diagnostic.secondary, ...also.map((other) => ({ span: other.diagnostic.primary.span, text: 'and this seam' }))] }]
   })
 }
 
@@ -44,7 +56,7 @@ function byPieces(seam: Seam, pieces: readonly PieceFacts[]): Words | undefined 
   // Fronts and backs with necks of their own meet along sides and shoulders.
   if (pieces.some(({ edge }) => edge.inParts)) return bySides(seam, pieces)
   const counts = pieces.map(({ edge }) => edge.stitches)
-  if (new Set(counts).size > 1) return byNumber(seam, pieces, counts)
+  if (new Set(counts).size > 1 || seam.eases && pieces.every(({ edge }) => edge.round)) return byNumber(seam, pieces, counts)
   return seam.ease ? undefined : byCorners(seam, pieces) ?? byBorderCorners(pieces)
 }
 
@@ -55,7 +67,7 @@ function byNumber(seam: Seam, pieces: readonly PieceFacts[], counts: readonly nu
     const more = Math.max(...counts) - Math.min(...counts)
     // No seam takes up a third: the shorter edge meets a part of the longer one.
     if (more * 3 > Math.max(...counts)) return undefined
-    return { eased: true, message: `${counted(more, 'stitch')} ${more === 1 ? 'is' : 'are'} to be eased in: ${each}`, short: `eases in ${more}` }
+    return easedWords(seam, pieces[0]!.size, more, each)
   }
   return { message: `the edges to be joined do not match: ${each}`, short: counts.join(' against ') }
 }

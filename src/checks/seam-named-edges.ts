@@ -2,7 +2,7 @@ import type { Label } from '../diagnostics/diagnostic.ts'
 import { counted, listOf } from '../diagnostics/words.ts'
 import { placesOfEdge, type EdgePlaces, type NamedEdge } from '../fabric/named-edges.ts'
 import type { PieceFacts, SeamFacts } from './facts.ts'
-import type { SeamWords } from './seam-words.ts'
+import { easedWords, type SeamWords } from './seam-words.ts'
 
 /** Edges that are further apart than this are not sewn place to place: rows of another height, or a part of an edge (common practice, no source). */
 const meantToMeet = (count: number): number => Math.max(3, count / 10)
@@ -14,13 +14,27 @@ export function byNamedEdges(seam: SeamFacts, pieces: readonly PieceFacts[]): Se
   if (parts.length !== 2 || !one?.piece?.sound || !other?.piece?.sound) return undefined
   const [ours, theirs] = [placesOfEdge(one.piece.edge, one.edge), placesOfEdge(other.piece.edge, other.edge)]
   const pairs = ours.counts.flatMap((a) => theirs.counts.map((b) => ({ a, b, apart: Math.abs(a - b) }))).toSorted((x, y) => x.apart - y.apart)
-  const nearest = pairs[0]
-  if (!nearest || nearest.apart === 0 || nearest.apart > meantToMeet(Math.max(nearest.a, nearest.b))) return undefined
+  const said = pairs.find(({ apart }) => apart === (seam.eases?.[one.piece!.size] ?? seam.eases?.at(-1)))
+  const nearest = said ?? pairs[0]
+  if (!nearest || nearest.apart === 0 && (!seam.eases || pairs.length > 1) || nearest.apart > meantToMeet(Math.max(nearest.a, nearest.b))) return undefined
   const { a, b, apart } = nearest
   const each = listOf([told(one, ours, a), told(other, theirs, b)])
   const edges = [...where(one.piece, ours), ...where(other.piece, theirs)]
-  if (seam.ease) return { edges, eased: true, message: `${counted(apart, 'stitch')} ${apart === 1 ? 'is' : 'are'} to be eased in: ${each}`, short: `eases in ${apart}` }
-  return { edges, message: `the edges to be joined do not match: ${each}`, short: `${a} against ${b}` }
+  const off = rowsOff([one.piece, ours, a], [other.piece, theirs, b], seam.eases?.[one.piece.size] ?? seam.eases?.at(-1) ?? 0)
+  if (seam.ease) {
+    const eased = easedWords(seam, one.piece.size, apart, each)
+    return eased && { edges, ...(!eased.eased && off !== undefined && { off }), ...eased }
+  }
+  return { edges, ...(off !== undefined && { off }), message: `the edges to be joined do not match: ${each}`, short: `${a} against ${b}` }
+}
+
+type Edge = readonly [PieceFacts, EdgePlaces, number]
+
+/** Which sides of row-ends do not match, and by how much. Other edges have their own totals. */
+function rowsOff(one: Edge, other: Edge, eased: number): string | undefined {
+  const sides = [one, other].filter(([, { are }]) => are === 'row-end')
+  const apart = Math.abs(one[2] - other[2]) - eased
+  return sides.length === 0 ? undefined : [...sides.map(([{ name }, , count]) => `${name} ${count}`), apart].join(' ')
 }
 
 const names: Readonly<Record<NamedEdge, string>> = { top: 'top', bottom: 'lower edge', left: 'left side', right: 'right side', side: 'side', any: 'edge' }

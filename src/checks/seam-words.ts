@@ -1,4 +1,6 @@
 import type { Label } from '../diagnostics/diagnostic.ts'
+import { counted } from '../diagnostics/words.ts'
+import type { SeamFacts } from './facts.ts'
 
 /** What is told of a seam whose edges do not match. */
 export interface SeamWords {
@@ -10,6 +12,16 @@ export interface SeamWords {
   readonly edges?: readonly Label[]
   /** The longer edge is meant to be eased in. */
   readonly eased?: boolean
+  /** The side of row-ends that does not match, and by how much: two sides of one piece that are alike off have one slip behind them. */
+  readonly off?: string
   /** As many stitches, but in other places. */
   readonly corners?: boolean
+}
+
+/** A longer edge that is eased in: by how much is told, and where the seam's own words say it, only where that is another number. */
+export function easedWords({ eases }: SeamFacts, size: number, apart: number, each: string): SeamWords | undefined {
+  const said = eases?.[size] ?? eases?.at(-1)
+  if (said === apart) return undefined
+  if (said !== undefined) return { message: `${counted(said, 'stitch')} ${said === 1 ? 'is' : 'are'} said to be eased in, but the edges are ${apart === 0 ? 'alike' : `${apart} apart`}: ${each}`, short: `eases in ${said}, not ${apart}` }
+  return apart === 0 ? undefined : { eased: true, message: `${counted(apart, 'stitch')} ${apart === 1 ? 'is' : 'are'} to be eased in: ${each}`, short: `eases in ${apart}` }
 }

@@ -139,6 +139,8 @@ export interface Seam {
   readonly by?: string
   readonly wrongSides?: 'together' | 'apart'
   readonly ease?: boolean
+  /** How many stitches are eased in, by size, where its words say so. */
+  readonly eases?: readonly number[]
   readonly span: Span
 }
 

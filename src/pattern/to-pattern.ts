@@ -1,6 +1,7 @@
 import type { Root } from 'mdast'
 import type { Source } from '../text/source.ts'
 import type { Span } from '../text/span.ts'
+import { easedIn } from './eased-in.ts'
 import { entryAt, placesOf, type KeysEntry, type Path } from './entry.ts'
 import type { Conventions, Gauge, Materials, Pattern, Seam, SpecialStitch } from './pattern.ts'
 import { said } from './said.ts'
@@ -64,7 +65,7 @@ function seamOf({ join, grid, name, by, ease, ...seam }: NonNullable<PatternValu
   const eased = ease ?? (by !== undefined && /\beas(?:e|ed|ing)\b/i.test(by) ? true : undefined)
   return said({
     join: parts.map(({ piece }) => piece), edges: parts.some(({ edge }) => edge) ? parts.map(({ edge }) => edge) : undefined,
-    grid, name, by, wrongSides: seam['wrong-sides'], ease: eased, span,
+    grid, name, by, wrongSides: seam['wrong-sides'], ease: eased, eases: eased && by !== undefined ? easedIn(by) : undefined, span,
   })
 }
 
