@@ -7,7 +7,7 @@ import { heldToRows } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { isSpace, isStitch } from './place.ts'
-import { joinAhead, tellSkipped } from './skipped-places.ts'
+import { chainsPassed, joinAhead, leaveBegunSpace, tellSkipped } from './skipped-places.ts'
 import { below, everyNth, fromHook, gaps, lastSpace, layers, nth, ring, skipped, take } from './special-places.ts'
 import type { Walk } from './walk.ts'
 import { begin, turnTheEnd } from './work-start.ts'
@@ -116,6 +116,7 @@ function chainAhead(walk: Walk): number {
 function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number, work: WorkInto, over: number): void {
   if (walk.pairs > 1 && over === 1 && target.thing?.kind === 'row-end') return inPairs(walk, count, () => next(walk, { ...target, count: { values: [count * 2], start: span.start, end: span.end } }, span, rest, count * 2, work, 2))
   if (target.evenly) return evenly(walk, target, span, count, work)
+  leaveBegunSpace(walk, target, span)
   if (target.together) return take(walk, findNext(walk, walk.at, target.thing), span, work, count, target.thing?.kind === 'row-end' ? target.thing : undefined)
   const passes = over > 1 && count >= over ? Math.floor(count / over) : count
   if (over > 1 && count > over && count % over !== 0) walk.trouble({ kind: 'does-not-divide', span, room: count, each: over, before: 0, after: 0 })
@@ -160,6 +161,7 @@ function each(walk: Walk, said: Target, span: Span, rest: Rest, work: WorkInto, 
   const target = toCorner(walk, said)
   if (walk.pairs > 1 && over === 1 && target.thing?.kind === 'row-end') return inPairs(walk, undefined, () => each(walk, said, span, rest, work, 2))
   if (target.thing?.kind === 'gap') return gaps(walk, span, work)
+  leaveBegunSpace(walk, target, span)
   if (eachChain(walk, target.thing)) openAll(walk)
   withoutClosingChain(walk)
   const limit = upToSpace(walk, target, rest) ?? (walk.outline && (target.edge && target.edge !== 'all' || target.across) ? endOfEdge(walk, rest) : target.thing?.kind === 'row-end' && !target.toEnd ? endOfSide(walk, findNext(walk, walk.at, target.thing)) : limitOf(walk, target, rest))
@@ -194,15 +196,6 @@ function upToSpace(walk: Walk, target: Target, rest: Rest): number | undefined {
   if (next?.node !== 'work' && next?.node !== 'group') return undefined
   const { thing, walk: how, count } = next.target ?? {}
   return thing?.kind === 'space' && how === 'next' && !count ? Math.min(walk.end, findNext(walk, walk.at, thing)) : undefined
-}
-
-/** A chain that is passed on the way to `each sc` was made to be worked into: it is left over. */
-function chainsPassed(walk: Walk, to: number, span: Span): void {
-  let passed = 0
-  for (let index = walk.at; index < Math.min(to, walk.edge.length); index += 1) if (walk.edge[index]!.kind === 'ch') passed += 1
-  if (passed === 0) return
-  walk.missed += passed
-  walk.trouble({ kind: 'left-over', span, count: passed })
 }
 
 /** A row that fills "each st" of nothing has nothing below it. */

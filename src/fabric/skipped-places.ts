@@ -12,12 +12,12 @@ interface Way {
 }
 
 /**
- * Stitches that are passed on the way to a space are passed as a matter of course. Not so where the row says what it skips (`skip next
+ * Stitches that are passed on the way to a space or a corner are passed as a matter of course. Not so where the row says what it skips (`skip next
  * 2 sc, 7 dc in next ch-2 sp`), on the way to a join, and round joined motifs on the way to the corner in which a side ends.
  */
 export function tellSkipped(walk: Walk, { thing }: Target, { from, to, first }: Way, span: Span): void {
   if (to >= walk.edge.length) return
-  const all = thing?.kind === 'join' || first && thing?.kind === 'space' && walk.skippedTo === from
+  const all = thing?.kind === 'join' || first && (thing?.kind === 'space' || thing?.where === 'corner') && walk.skippedTo === from
   const passed = walk.edge.slice(from, to).filter(all ? isOwed : sideLeft(walk, to)).length
   if (passed === 0) return
   walk.missed += passed
@@ -37,4 +37,21 @@ function sideLeft(walk: Walk, to: number): (place: Place) => boolean {
 export function joinAhead(walk: Walk, index: number): boolean {
   if (index >= walk.edge.length) return !walk.edge.some(({ kind }) => kind === 'join')
   return !walk.edge.slice(walk.at, index).some((place) => isThing(walk, place, corner))
+}
+
+/** A chain that is passed on the way to `each sc` was made to be worked into: it is left over. */
+export function chainsPassed(walk: Walk, to: number, span: Span): void {
+  let passed = 0
+  for (let index = walk.at; index < Math.min(to, walk.edge.length); index += 1) if (walk.edge[index]!.kind === 'ch') passed += 1
+  if (passed === 0) return
+  walk.missed += passed
+  walk.trouble({ kind: 'left-over', span, count: passed })
+}
+
+/** `sc in each of next 5 ch, sc in each sc to end` over six chains: the one that is left of them is no sc. */
+export function leaveBegunSpace(walk: Walk, { thing }: Target, span: Span): void {
+  if (walk.opened === 0 || thing?.kind !== 'stitch' || thing.stitch === undefined || walk.edge[walk.at - 1]?.kind !== 'ch') return
+  const to = walk.edge.findIndex(({ kind }, index) => index >= walk.at && kind !== 'ch')
+  chainsPassed(walk, to, span)
+  if (to > walk.at) walk.at = to
 }
