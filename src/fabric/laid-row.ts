@@ -1,3 +1,4 @@
+import type { Crossing } from './parts.ts'
 import type { Place } from './place.ts'
 
 /** A row as it is laid on the fabric. */
@@ -25,6 +26,8 @@ export interface LaidRow {
   readonly tube?: boolean
   /** It is worked through both layers of what it lies on, and closes it: a seam. */
   readonly closes?: boolean
+  /** Where it goes over from one part of the fabric to another. */
+  readonly crossings?: readonly Crossing[]
 }
 
 /** One stretch of a fabric's outline, in the order of a walk along it. */
@@ -61,4 +64,9 @@ export function partsOf(row: LaidRow): readonly Part[] {
 export function endsOf(places: readonly Place[]): readonly [Place, Place] {
   const end = (into: Place | undefined): Place => ({ kind: 'row-end', row: into?.row ?? 0, into })
   return [end(places[0]), end(places.at(-1))]
+}
+
+/** Two rows on the same row, at the lower end of a slit: one side ends there and another begins. */
+export function standBeside(one: LaidRow, other: LaidRow): boolean {
+  return one !== other && one.over !== undefined && one.over.first.row === other.over?.first.row
 }

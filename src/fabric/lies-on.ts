@@ -3,7 +3,7 @@ import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
 /** How a row lies on the fabric: what it covers, what hangs from it, what it holds out. */
-export interface Lies extends Pick<LaidRow, 'over' | 'places' | 'startChains' | 'endChains' | 'foundation' | 'base' | 'closes'> {
+export interface Lies extends Pick<LaidRow, 'over' | 'places' | 'startChains' | 'endChains' | 'foundation' | 'base' | 'closes' | 'crossings'> {
   /** Of a flat row on the row below: stitches that it steps in by at its start, and leaves at its end. */
   readonly steps?: { readonly start: number; readonly end: number }
 }
@@ -23,6 +23,7 @@ export function liesOn(walk: Walk): Lies {
     ...(stands && !walk.round && !walk.outline && walk.onRow === undefined && { steps: { start: from - prefixed, end: edge.length - appended - to - 1 } }),
     places: withoutSlips(walk),
     ...(walk.closes && { closes: true }),
+    ...(walk.crossings.length > 0 && { crossings: walk.crossings }),
     startChains: edge.slice(walk.firstChain, prefixed),
     endChains: appended > 0 ? edge.slice(edge.length - appended) : [],
     foundation: foundationOf(walk),

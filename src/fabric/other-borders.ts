@@ -109,8 +109,35 @@ export interface OnOutline {
 }
 
 /** Works a row on an outline, from where the hook stands or from where its words fit. */
-export function onOutline(toWork: RowToWork, setting: RowSetting, outline: Outline): OnOutline | undefined {
+function onOutline(toWork: RowToWork, setting: RowSetting, outline: Outline): OnOutline | undefined {
   const { usual, others } = bestOnOutline(everyReading(toWork, setting), toWork, setting, outline)
   const tried = usual?.comesOut ? usual : others[0]
   return tried && { toWork, tried, outline }
+}
+
+type EdgeOn = (outline: Outline) => Edge
+
+/** A row that comes out on another outline than that of the piece it goes on from; the rows after it go on there. */
+export function elsewhere(outlines: readonly Outline[], toWork: RowToWork, setting: RowSetting, edgeOn: EdgeOn): OnOutline | undefined {
+  for (const outline of outlines) {
+    const edge = edgeOn(outline)
+    const found = edge.outline && onOutline({ ...toWork, edge }, setting, outline)
+    if (found) return found
+  }
+  return undefined
+}
+
+/** A row that comes out nowhere is meant for the outline that has most nearly as many places as it works over. */
+export function nearest(outlines: readonly Outline[], toWork: RowToWork, setting: RowSetting, { offers, worksOver }: RowTry, edgeOn: EdgeOn): OnOutline | undefined {
+  let best: OnOutline | undefined
+  let least = Math.abs(offers - worksOver)
+  for (const outline of outlines) {
+    const edge = edgeOn(outline)
+    const tried = edge.outline && everyReading({ ...toWork, edge }, setting).usual
+    const apart = tried ? Math.abs(tried.offers - tried.worksOver) : least
+    if (!tried || apart >= least) continue
+    best = { toWork: { ...toWork, edge }, tried, outline }
+    least = apart
+  }
+  return best
 }

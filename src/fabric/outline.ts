@@ -1,13 +1,7 @@
-import { partsOf, type LaidRow, type Part, type Stretch } from './laid-row.ts'
+import { partsOf, standBeside, type LaidRow, type Part, type Stretch } from './laid-row.ts'
+import { openingUnder, roundOpening, type Opening } from './opening.ts'
+import { back, between, nearerWay, wayTo, type Node, type Spot, type Way } from './outline-ring.ts'
 import type { Place } from './place.ts'
-
-/** A part in its ring, its places in the order of the ring. */
-interface Node extends Part {
-  next: Node
-  before: Node
-}
-
-type Way = 'next' | 'before'
 
 const backwards = ({ edge, rows, places }: Stretch): Stretch => ({ edge, rows: rows.toReversed(), places: places.toReversed() })
 
@@ -17,8 +11,6 @@ export interface Mark {
   readonly way: Way
   readonly last: LaidRow | undefined
 }
-
-const back = (way: Way): Way => (way === 'next' ? 'before' : 'next')
 
 /**
  * The outline of a fabric: a ring of stretches. A row is worked along the outline from its first place to its last; it covers what
@@ -46,12 +38,15 @@ export class Outline {
   bottom: readonly Place[] = []
   /** The edges of flat rows that a round on their top has closed to a tube: a heel, a slit. */
   private opening: readonly Stretch[] = []
+  /** Openings that lie inside it. */
+  private inside: readonly Opening[] = []
 
   /** The same outline, to go on with apart from this one. */
   copy(): Outline {
     const copy = new Outline()
     copy.bottom = this.bottom
     copy.opening = this.opening
+    copy.inside = this.inside
     copy.base = this.base
     copy.firstChain = this.firstChain
     copy.flatRows = this.flatRows
@@ -65,6 +60,27 @@ export class Outline {
   /** Whether a tube has an opening below its first round. */
   get opened(): boolean {
     return this.flatRows === 0 && this.opening.length > 0
+  }
+
+  /** The outlines of the openings inside it. */
+  get openings(): readonly Outline[] {
+    return this.inside.flatMap(roundOpening).map((parts) => {
+      const outline = new Outline()
+      outline.close(parts)
+      outline.flatRows = parts.length
+      return outline
+    })
+  }
+
+  /** The places of parts in the order in which a row goes over them: the nearer way from one to the next, over no foundation. */
+  inOrder(parts: readonly (readonly Place[])[]): readonly (readonly Place[])[] {
+    const [first, second] = parts.map(([place]) => place && this.find(place)?.node)
+    if (!first || !second || first === second) return parts
+    const way = nearerWay(first, second)
+    return parts.map((places) => {
+      const [from, to] = [this.find(places[0]!), this.find(places.at(-1)!)]
+      return from && to && from.node === to.node && from.at > to.at === (way === 'next') ? places.toReversed() : places
+    })
   }
 
   get empty(): boolean {
@@ -127,7 +143,7 @@ export class Outline {
       if (edge === 'seam') continue
       const before = found.at(-1)
       const along = this.way === 'next' ? places : places.toReversed()
-      if (edge === 'row-ends' && before?.edge === 'row-ends') {
+      if (edge === 'row-ends' && before?.edge === 'row-ends' && !standBeside(before.rows.at(-1)!, row)) {
         before.rows.push(row)
         before.places.push(...along)
       } else found.push({ edge: edge === 'top' && this.covered.has(row) ? 'step' : edge, rows: [row], places: [...along] })
@@ -186,6 +202,11 @@ export class Outline {
     const reach = this.reach(row, turned)
     if (!reach) return
     const { from, to, way } = reach
+    for (const crossing of row.crossings ?? []) {
+      const [start, end] = [this.find(crossing.from), this.find(crossing.to)]
+      const below = start && end ? between(start.node, end.node, way) : []
+      if (below.length > 0) this.inside = [...this.inside, openingUnder(crossing, below, row)]
+    }
     const outside = this.cut(from, to, way)
     const parts = way === 'next' ? partsOf(row) : partsOf(row).toReversed().map((part) => ({ ...part, places: part.places.toReversed() }))
     const nodes = parts.filter(({ places }) => places.length > 0).map((part) => ({ ...part }) as Node)
@@ -269,20 +290,5 @@ export class Outline {
       return [only, only]
     }
     return [start ?? outerStart ?? end, end ?? outerEnd ?? start]
-  }
-}
-
-interface Spot {
-  readonly node: Node
-  readonly at: number
-}
-
-/** The way from one spot to the one worked after it. */
-function wayTo(from: Spot, second: Spot, usual: Way): Way {
-  if (from.node === second.node) return from.at === second.at ? usual : from.at < second.at ? 'next' : 'before'
-  for (let next = from.node.next, before = from.node.before; ; next = next.next, before = before.before) {
-    if (next === second.node) return before === second.node ? usual : 'next'
-    if (before === second.node) return 'before'
-    if (next === from.node) return usual
   }
 }

@@ -19,6 +19,16 @@ export function passedAsElsewhere({ edge, at, round, outline, made }: Walk): boo
   return false
 }
 
+/** Whether only places are left that no stitch needs to go into: spaces, and slip stitches of the row below. */
+export function nothingNeeded({ edge, onSpace }: Walk, from: number, worksSpaces: boolean): boolean {
+  for (let index = from; index < edge.length; index += 1) {
+    const place = edge[index]!
+    if (place.travel) continue
+    if (worksSpaces && onSpace ? place.kind === 'space' : !isSpace(place)) return false
+  }
+  return true
+}
+
 function kindsOf(places: readonly Place[]): string {
   return places.filter(({ travel }) => !travel).map(({ kind, chains }) => `${kind}${chains ?? ''}`).join(' ')
 }

@@ -6,6 +6,8 @@ import { inPairs } from './both-layers.ts'
 import { heldToRows } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
+import { goToPart } from './parts.ts'
+import { nothingNeeded } from './passed-runs.ts'
 import { isSpace, isStitch } from './place.ts'
 import { chainsPassed, joinAhead, leaveBegunSpace, tellSkipped } from './skipped-places.ts'
 import { below, everyNth, fromHook, gaps, lastSpace, layers, nth, ring, skipped, take } from './special-places.ts'
@@ -21,6 +23,7 @@ export type WorkInto = (index: number) => void
 export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over = 1, spikes = true): void {
   if (walk.inPlace !== undefined) return work(walk.inPlace)
   if (walk.held) return ofHeld(walk, target, span, rest, work, over)
+  if (target.ofPart !== undefined) goToPart(walk, target.ofPart, span)
   if (target.ofPiece !== undefined && !walk.outline) {
     const begins = target.walk === 'last' && goesOnAlong(rest, target.ofPiece)
     goToPiece(walk, target.ofPiece, span, begins)
@@ -276,7 +279,7 @@ function last(walk: Walk, target: Target, span: Span, rest: Rest, count: number,
   const gap = start - walk.at
   // `sc in each of last 8 sts` at the start of a part: what lies before them stays for other parts.
   if (gap > 0 && walk.setting.beginsPart && !walk.round && !walk.outline && walk.made.length === 0 && walk.at === 0) begin(walk, start)
-  else if (gap > 0 && !walk.nothingNeeded(walk.at, walk.worksSpaces)) {
+  else if (gap > 0 && !nothingNeeded(walk, walk.at, walk.worksSpaces)) {
     let needed = 0
     for (let index = walk.at; index < start; index += 1) if (!isSpace(walk.edge[index]!)) needed += 1
     if (needed > 0) walk.trouble({ kind: 'left-over', span, count: needed })

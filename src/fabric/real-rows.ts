@@ -3,7 +3,7 @@ import { pieceWords } from '../notation/piece-words.ts'
 import { parseJoinNote, type Opening } from '../notation/parse-join-note.ts'
 import { parseRow, type ReadRow } from '../notation/parse-row.ts'
 import type { RowReference } from '../notation/row-reference.ts'
-import { splitRows } from '../notation/split-rows.ts'
+import { splitRows, type RowsEntry } from '../notation/split-rows.ts'
 import { inSize, type Instruction } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import type { Lexicon } from './lexicon.ts'
@@ -37,8 +37,9 @@ export interface Remark {
 export function readRows(text: string, block: Span, lexicon: Lexicon): { readonly entries: readonly WrittenEntry[]; readonly remarks: readonly Remark[] } {
   const entries: WrittenEntry[] = []
   const remarks: Remark[] = []
-  const words = pieceWords(text.slice(block.start, block.end), lexicon)
-  for (const part of splitRows(text, block, lexicon.sizes)) {
+  const parts = splitRows(text, block, lexicon.sizes)
+  const words = { ...pieceWords(text.slice(block.start, block.end), lexicon), parts: headingsIn(text, parts) }
+  for (const part of parts) {
     if (part.kind === 'between') remarks.push({ span: part.span, after: entries.length })
     else {
       const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...(part.label && { label: part.label }), read: parseRow(text, part.text.start, part.text.end, words), span: part.span, text: part.text }
@@ -53,6 +54,19 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
 function opened(entry: WrittenEntry, opening: Opening | undefined): WrittenEntry {
   if (!opening || tellsItsBeginning(entry.read.items)) return entry
   return { ...entry, opening: opening.items, read: { ...entry.read, sizeLists: [...entry.read.sizeLists, ...opening.sizeLists] } }
+}
+
+/** Headings that a row may call a part by: a few words, and no sentence. */
+function headingsIn(text: string, parts: readonly RowsEntry[]): readonly string[] {
+  return parts.flatMap((part, index) => {
+    const name = part.kind === 'between' && parts[index + 1]?.kind === 'row' ? partName(text.slice(part.span.start, part.span.end)) : ''
+    return /^(?:front|back|left|right|cent(?:re|er)|middle|\p{L}+(?: [\p{L}\d]+){1,3})$/u.test(name) ? [name] : []
+  })
+}
+
+/** A heading's words, without what only makes it one: `Note: FIRST SHOULDER.` */
+function partName(heading: string): string {
+  return heading.toLowerCase().replace(/^notes?\s*:\s*/, '').replace(/\s*\(.*?\)/, '').replace(/\s*[:.]$/, '')
 }
 
 function headingOf(text: string, remarks: readonly Remark[], before: number): Pick<WrittenEntry, 'headed' | 'heading'> {

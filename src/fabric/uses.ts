@@ -48,6 +48,8 @@ function usesOfOne(item: Instruction, walk: Walk): number {
     return times.kind === 'once' ? unit : 0
   }
   if (item.node === 'blocks') return item.of === 'tile' ? 0 : 3 * inSize(item.count, size)
+  // What lies on another part is no place of this one.
+  if ((item.node === 'group' || item.node === 'work') && item.target?.ofPart !== undefined && item.target.ofPart !== walk.onPart) return 0
   if (item.node === 'group') return targetUses(item.target, size)
   if (item.node !== 'work') return 0
   const each = item.stitch === 'inc' ? 1 : item.stitch === 'dec' ? (item.of ?? 2) : (lexicon.stitch(item.stitch)?.worksOver ?? 1)

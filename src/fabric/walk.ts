@@ -9,6 +9,7 @@ import { isSpace, isStitch, type Edge, type FinishedEdge, type Place } from './p
 import type { Lexicon } from './lexicon.ts'
 import { TooDeep, TooLarge } from './limits.ts'
 import type { OlderRow } from './older-row.ts'
+import type { Crossing, PartsJoined } from './parts.ts'
 import type { Loose } from './work-along-edge.ts'
 import type { Trouble } from './worked-row.ts'
 
@@ -43,6 +44,8 @@ export interface RowSetting {
   readonly pieces: ReadonlyMap<string, FinishedEdge>
   /** Names of the pieces that this one hangs together with, in small letters: their edges lie along its outline. */
   readonly hangsWith: ReadonlySet<string>
+  /** Parts that the row joins: their tops, and the one at which it begins. */
+  readonly parts?: PartsJoined
   /** Earlier rows by number: what they made, and what of it the next row left. */
   readonly rowsBefore: ReadonlyMap<number, OlderRow>
 }
@@ -98,6 +101,9 @@ export class Walk {
   readonly neighbours: NotedNeighbour[] = []
   /** The piece whose edge is worked now, and how many copies of it were taken so far. */
   onPiece: { readonly name: string; readonly copies: number } | undefined
+  /** The part that the hook is on, and where it went over from one to another. */
+  onPart: string | undefined
+  readonly crossings: Crossing[] = []
   /** The row goes along the outline of a flat piece. */
   readonly outline: BorderEdge | undefined
   /** The places waited: what an older row passed over, and the chain over it. */
@@ -169,6 +175,7 @@ export class Walk {
   constructor(edge: Edge, setting: RowSetting) {
     this.setting = setting
     this.yarn = setting.yarn
+    this.onPart = setting.parts?.begins
     this.edge = edge.places
     this.round = setting.round
     this.onRing = edge.round
@@ -281,15 +288,5 @@ export class Walk {
   get onSpace(): boolean {
     const place = this.edge[this.last]
     return place !== undefined && isSpace(place)
-  }
-
-  /** Whether only places are left that no stitch needs to go into: spaces, and slip stitches of the row below. */
-  nothingNeeded(from: number, worksSpaces: boolean): boolean {
-    for (let index = from; index < this.edge.length; index += 1) {
-      const place = this.edge[index]!
-      if (place.travel) continue
-      if (worksSpaces && this.onSpace ? place.kind === 'space' : !isSpace(place)) return false
-    }
-    return true
   }
 }

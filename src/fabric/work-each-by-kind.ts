@@ -3,6 +3,7 @@ import { cornersApart } from './along-outline.ts'
 import { countsByKind } from './counts-by-kind.ts'
 import { findNext, indexBefore, isThing } from './find-place.ts'
 import { openAll } from './open-chains.ts'
+import { goToPart } from './parts.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 import { loosen, sumsOf } from './work-along-edge.ts'
@@ -35,6 +36,7 @@ export function eachByKind(walk: Walk, items: readonly Instruction[], from: numb
   let index = from
   for (; index < items.length; index += 1) {
     const item = items[index]!
+    if (instructions.length > 0 && 'target' in item && partOf(item) !== partOf(instructions[0])) break
     if (isEach(item) || instructions.length > 0 && isOneAmong(walk, item, items.slice(index + 1)) || instructions.length > 0 && stops(item) && namesEach(item) || isFillBeforeCorners(item, items[index + 1])) instructions.push(item as Each)
     else if (item.node === 'chain' && item.between && instructions.length > 0) between = item
     else if (item.node !== 'aside' || instructions.length === 0) break
@@ -57,6 +59,8 @@ function allAmongSpaces(walk: Walk, pair: readonly Instruction[]): readonly Each
   if (left.filter((place) => isThing(walk, place, thing)).length !== inSize(count, walk.setting.size) || !left.some(({ kind }, index) => kind === 'space' && index > 0 && index < left.length - 1)) return undefined
   return pair.map((item) => (item === told ? { ...told, target: { ...told.target!, walk: 'each' as const } } : spaces))
 }
+
+const partOf = (item: Instruction | undefined): string | undefined => (item && 'target' in item ? item.target?.ofPart : undefined)
 
 /** `sc in each sc and 4 sc in the ch-4 sp`, `…, and 1 sc in each of the 2 ch`: the one space or chain, wherever it lies among the others. */
 function isOneAmong(walk: Walk, item: Instruction, after: readonly Instruction[]): item is Each {
@@ -100,6 +104,8 @@ const isCornerOf = (item: Each): boolean => item.target?.thing?.where === 'corne
 
 /** Walks the whole edge from here and works each place by the instruction that names it. */
 export function workEachByKind(walk: Walk, { instructions, between, limit: said }: EachByKind, rest: Rest): void {
+  const part = partOf(instructions[0])
+  if (part !== undefined) goToPart(walk, part, instructions[0]!)
   if (instructions.some(({ target }) => target?.thing?.kind === 'chain')) openAll(walk)
   const limit = said ?? endOfAll(walk, instructions, rest)
   const chains = between ? inSize(between.count, walk.setting.size) : 0

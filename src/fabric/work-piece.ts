@@ -9,9 +9,10 @@ import { alongEdges, edgeFor } from './edge-for.ts'
 import { turnAfter } from './turns.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { Outline } from './outline.ts'
+import { joiningParts, waitingParts, type FabricPart } from './parts.ts'
 import type { PieceRun, PieceToWork } from './piece-run.ts'
 import { realRows, type RealRow, type WrittenEntry } from './real-rows.ts'
-import { bestOnOutline, leavesSide, onOutline, type OnOutline } from './other-borders.ts'
+import { bestOnOutline, elsewhere, leavesSide, nearest, type OnOutline } from './other-borders.ts'
 import { beginsBehind, joinedAbove, rejoinsFartherOn, withOpening } from './joined-above.ts'
 import { endsOf, type LaidRow } from './laid-row.ts'
 import { itemsOf, textFor, withoutOwnName, writtenOf } from './row-content.ts'
@@ -47,6 +48,8 @@ export interface State {
   readonly change: number
   /** The outline of the rows so far: what a border goes along. */
   readonly outline: Outline
+  /** Parts of it that ended in a row of their own. */
+  readonly parts: readonly FabricPart[]
   /** Rows that the piece itself has laid. */
   readonly laid: readonly Laid[]
   /** Side that the row below was worked on, told or by turning. */
@@ -71,7 +74,7 @@ export function workPiece(piece: PieceToWork): PieceRun {
   const rowsInAll = rowsBelow + rows.length
   const worked: WorkedRow[] = []
   const open = new Map<string, ReadingPoint>()
-  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: piece.startUnknown === true, others: piece.otherStarts ?? [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), laid: [], side: piece.onFabric?.side, turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, gap: false }
+  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: piece.startUnknown === true, others: piece.otherStarts ?? [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), parts: [], laid: [], side: piece.onFabric?.side, turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, gap: false }
   let room = piece.room ?? mostStitches
   let slips = 0
   let border: BorderEdge | undefined
@@ -134,11 +137,13 @@ interface Step {
 }
 
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
-  const setting = settingOf(piece, row, index, state, room)
-  const items = withoutOwnName(itemsOf(row, state), piece.name)
+  const { items, joins } = joiningParts(withoutOwnName(itemsOf(row, state), piece.name), row.round || state.edge.round ? [] : waitingParts(state, piece), piece.onFabric?.whole[0] ?? state.outline, piece.size)
+  if (joins && state.entry === undefined && piece.onFabric?.whole[0]) state = { ...state, outline: piece.onFabric.whole[0] }
+  const setting = { ...settingOf(piece, row, index, state, room), ...(joins && { parts: joins }) }
   const fabric = { ...state, held: piece.held ?? [], piece: piece.name, size: piece.size }
   const mirrored = row.mirrored === true && !row.round && !state.edge.chain && state.edge.places.length > 0
-  const edge = mirrored ? mirroredEdge(edgeFor(row, fabric)) : edgeFor(row, fabric)
+  const usualEdge = joins ? { ...state.edge, places: joins.places.get(joins.begins)! } : edgeFor(row, fabric)
+  const edge = mirrored ? mirroredEdge(usualEdge) : usualEdge
   const asItLies = (tried: RowTry): RowTry => (mirrored ? mirroredBack(tried) : tried)
   const inAnyReading = (it: RowToWork): Readings => bestOnOutline(everyReading(it, setting), it, setting, state.outline)
   const told = withItsTotal({ text: textFor(row), items, edge, before: state.before, joined: joinedAbove(row.entry) }, row.copies !== undefined, inAnyReading)
@@ -157,14 +162,19 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const { whole = [], sewn = [] } = piece.onFabric ?? {}
   // A round has no sides: words that name some mean those of what hangs on it.
   if (piece.onFabric && whole[0] && state.edge.round && state.entry === undefined && alongEdges(items)) return workOne({ ...piece, onFabric: { ...piece.onFabric, whole: [] } }, row, index, { ...state, outline: whole[0] }, room)
-  const together = edge.held ? undefined : elsewhere(whole, toWork, setting, state, edgeOn)
+  const first = state.entry === undefined && !joins
+  const together = edge.held || !first ? undefined : elsewhere(whole, toWork, setting, edgeOn)
   if (together && !leavesSide(together.tried)) return stepOn(together)
   const { usual, others } = inAnyReading(toWork)
   if (!usual) return cannot(row, state, setting, toWork, tooDeep, undefined, [{ kind: 'unreadable', span: row.entry.text, reason: tooDeep }])
+  const inDoubt = state.gap || piece.onFabric?.doubt === true && state.entry === undefined
   const best = usual.comesOut ? usual : (others[0] ?? usual)
   if (together && (!best.comesOut || leavesSide(best))) return stepOn(together)
-  const apart = best.comesOut ? undefined : elsewhere(sewn, toWork, setting, state, edgeOn)
+  const apart = best.comesOut || !first ? undefined : elsewhere(sewn, toWork, setting, edgeOn)
   if (apart) return stepOn(apart)
+  const openings = best.comesOut && !leavesSide(best) || joins ? [] : (whole[0] ?? state.outline).openings
+  const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt ? undefined : nearest(openings, toWork, setting, best, edgeOn))
+  if (inside) return stepOn(inside)
   // `24 chains along the opening, 6 row-ends of the flap`, `in each hdc and in each underarm ch around`: it does not go along what waits.
   if (edge.held && !best.comesOut) {
     const along = workOne({ ...piece, held: [] }, row, index, state, room)
@@ -183,7 +193,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const joined = chosen.comesOut || state.entry ? undefined : piece.joinedStarts?.(wantsMore(chosen))
   const round = joined && onLargerEdge(toWork, setting, chosen, joined.edges)
   if (round) return step(row, round, toWork, setting, state, !joined.sound)
-  return step(row, asItLies(chosen), toWork, setting, state, joined?.sound === false || state.trust && state.doubt !== row.entry || (edge.outline !== undefined || beginsBehind(items) || rejoinsFartherOn(items)) && (state.gap || piece.onFabric?.doubt === true && state.entry === undefined))
+  return step(row, asItLies(chosen), toWork, setting, state, joined?.sound === false || state.trust && state.doubt !== row.entry || (edge.outline !== undefined || beginsBehind(items) || rejoinsFartherOn(items)) && inDoubt)
 }
 
 /** `Join with sl st in first sc to form a round`: a round on the top of flat rows, and not along all their edges. */
@@ -191,17 +201,6 @@ function closedToTube(toWork: RowToWork, setting: RowSetting, { edge }: State): 
   if (!setting.round || edge.round || !toWork.edge.outline || alongEdges(toWork.items)) return undefined
   const found = onOtherEdge({ ...toWork, edge }, setting, [{ edge, words: 'the round is worked on the last row, and closes the rows to a tube' }])
   return found && { ...found, tube: true }
-}
-
-/** A row that comes out on another outline than that of the piece it goes on from; the rows after it go on there. */
-function elsewhere(outlines: readonly Outline[], toWork: RowToWork, setting: RowSetting, state: State, edgeOn: (outline: Outline) => Edge): OnOutline | undefined {
-  if (state.entry !== undefined) return undefined
-  for (const outline of outlines) {
-    const edge = edgeOn(outline)
-    const found = edge.outline && onOutline({ ...toWork, edge }, setting, outline)
-    if (found) return found
-  }
-  return undefined
 }
 
 function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSetting, state: State, trust: boolean): Step {
@@ -223,11 +222,16 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   const after: State = {
     side,
     gap: state.gap || !tried.comesOut || !row.round && tried.onPiece !== undefined || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
-    rowsBefore: state.rowsBefore, ...fabricAfter(row, tried, state, side),
+    rowsBefore: state.rowsBefore, parts: endedParts(row, tried, state), ...fabricAfter(row, tried, state, side),
     edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried.made, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
   return { border: toWork.edge.outline, holds: tried.holds, took: toWork.edge.held, below: state.number, worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
+}
+
+/** A row that begins elsewhere leaves the part before it to wait. */
+function endedParts({ anew }: RealRow, { onRow, lies }: RowTry, { parts, entry, edge }: State): readonly FabricPart[] {
+  return entry && (anew || onRow !== undefined || lies.crossings) ? [...parts, { name: entry.heading ?? '', places: edge.places }] : parts
 }
 
 /** A row that makes anything is laid on the fabric. The outline is the piece's own and grows with it. */
@@ -285,6 +289,6 @@ function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWo
   }
   return {
     holds: [], below: undefined, worked, points: [], fine: false, stitches: 0, turned: tried?.row.turned ?? !row.round,
-    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, outline: new Outline(), laid: state.laid, side: row.side ?? turnedSide(state.side, tried?.row.turned ?? !row.round), turned: true, turnsAfter: false, gap: true },
+    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, outline: new Outline(), parts: [], laid: state.laid, side: row.side ?? turnedSide(state.side, tried?.row.turned ?? !row.round), turned: true, turnsAfter: false, gap: true },
   }
 }

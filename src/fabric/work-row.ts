@@ -9,7 +9,7 @@ import { joinNeighbours } from './join-neighbours.ts'
 import type { Stretch } from './laid-row.ts'
 import { turnAfter } from './turns.ts'
 import { leftOfPiece } from './older-row.ts'
-import { passedAsElsewhere } from './passed-runs.ts'
+import { nothingNeeded, passedAsElsewhere } from './passed-runs.ts'
 import { usesOf } from './uses.ts'
 import type { ReadingPoint } from './noted.ts'
 import { Walk, type RowSetting } from './walk.ts'
@@ -203,7 +203,7 @@ function leftPlaces(walk: Walk, span: Span): number {
   if (walk.outline && walk.round) passLastRowEnds(walk, span)
   if (walk.at >= walk.edge.length || !walk.worked && walk.laid > 0) return 0
   if (walk.onPiece !== undefined) return leftOfPiece(walk)
-  if (walk.nothingNeeded(walk.at, walk.worksSpaces) || passedAsElsewhere(walk)) {
+  if (nothingNeeded(walk, walk.at, walk.worksSpaces) || passedAsElsewhere(walk)) {
     walk.at = walk.edge.length
     return 0
   }

@@ -1,6 +1,7 @@
 import type { Stitch } from '../stitches/define.ts'
 import { inSize, type Group, type Target, type Work } from '../notation/syntax.ts'
 import { findNext } from './find-place.ts'
+import { nothingNeeded } from './passed-runs.ts'
 import { placesOf } from './places-of.ts'
 import type { Walk } from './walk.ts'
 import { nextGroup, noteGroup } from './work-group.ts'
@@ -198,7 +199,7 @@ function closesLoop(walk: Walk, item: Work, rest: Rest): boolean {
   if (item.joins && walk.left > 0) walk.at = walk.end
   const top = item.joins === true || target?.walk === 'first' && target.thing?.kind !== 'space' || target?.thing?.kind === 'turning-chain'
   if (!top || rest.items.some((next) => next.node === 'work' || next.node === 'group' || next.node === 'repeat')) return false
-  if (findNext(walk, walk.at, undefined) < walk.end && !walk.nothingNeeded(walk.at, true) && !walk.worksSpaces) return false
+  if (findNext(walk, walk.at, undefined) < walk.end && !nothingNeeded(walk, walk.at, true) && !walk.worksSpaces) return false
   walk.at = Math.max(walk.at, walk.end)
   walk.joined = true
   walk.closedByStitch = true

@@ -1,6 +1,8 @@
+import { takeNumber } from './numbers.ts'
 import type { Reader } from './reader.ts'
+import type { Draft } from './parse-tail.ts'
 import { rowEndsAhead } from './row-ends-ahead.ts'
-import type { Instruction } from './syntax.ts'
+import type { Instruction, Target } from './syntax.ts'
 
 /** `Working along opposite side of ch`, `other side:`: what follows goes into the underside of the foundation chain. */
 export function otherSide(reader: Reader): readonly Instruction[] | undefined {
@@ -32,4 +34,27 @@ export function otherSide(reader: Reader): readonly Instruction[] | undefined {
   if (begins && named && rowEndsAhead(reader)) return [{ node: 'start', target: { walk: 'edge', edge: 'side', start, end: reader.end }, start, end: reader.end }]
   if (!begins && under && !chain) return [{ node: 'aside', start, end: reader.end }]
   return [{ node: 'start', target: { walk: 'other-side', ...(under && { edge: 'underside' }), start, end: reader.end }, start, end: reader.end }]
+}
+
+/** `along the other side of the 3 ch`: so many chains, each from below. */
+export function otherSideOfBridge(reader: Reader, start: number): Target | undefined {
+  const { at } = reader
+  const count = reader.take('along|down|up|across|on', 'the', 'other|opposite|second', 'side', 'of', 'the|these|those') ? takeNumber(reader) : undefined
+  if (count && reader.take('ch|chs|chain|chains')) return { walk: 'next', count, eachOf: true, thing: { kind: 'chain' }, edge: 'underside', start, end: reader.end }
+  reader.at = at
+  return undefined
+}
+
+/** `in other side of ch`, `in the other side of each of 3 ch`. */
+export function otherSideOfChain(reader: Reader, draft: Draft): boolean {
+  const { at } = reader
+  if (reader.take('other|opposite', 'side', 'of', 'the|each?', 'of?', 'the|next?', 'next?')) {
+    const count = takeNumber(reader)
+    if (reader.take('ch|chain|chs|chains')) {
+      Object.assign(draft, { walk: 'next', thing: { kind: 'chain' }, edge: 'underside', ...(count && { count }) })
+      return true
+    }
+  }
+  reader.at = at
+  return false
 }

@@ -6,6 +6,7 @@ import { takeLoop } from './parse-loop.ts'
 import { edgeAhead } from './parse-edge-ahead.ts'
 import { takeRing } from './parse-ring.ts'
 import { inPlace } from './parse-in-place.ts'
+import { parsePartStart } from './parse-part.ts'
 import { parsePicot } from './parse-picot.ts'
 import { parseJoin, toSeparator } from './parse-join.ts'
 import { parseLeave } from './parse-leave.ts'
@@ -21,7 +22,7 @@ import type { Chain, Instruction, Num } from './syntax.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return definition(reader) ?? parseTurn(reader, before) ?? inLoopsOf(reader) ?? returnTo(reader) ?? chartRows(reader) ?? parseLayers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader, before) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? parseBehind(reader, before) ?? inPlace(reader, before)
+  return definition(reader) ?? parseTurn(reader, before) ?? inLoopsOf(reader) ?? parsePartStart(reader) ?? returnTo(reader) ?? chartRows(reader) ?? parseLayers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader, before) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? parseBehind(reader, before) ?? inPlace(reader, before)
 }
 
 /** `inc = 2 sc in the same st.`: what a word stands for anyway. */

@@ -2,6 +2,7 @@ import { numberAhead } from './numbers.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeOpening } from './parse-held.ts'
 import { takeLoop } from './parse-loop.ts'
+import { partAhead, withPart } from './parse-part.ts'
 import { takePieceOrPart } from './parse-piece-name.ts'
 import { takeKeepBack, takeToEnd, takeUntilMade } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
@@ -36,6 +37,12 @@ export function takeRowOf(reader: Reader, draft: Draft): void {
 
 /** What may follow: `across`, `of next tile` (which has one space), `to last 3 sts`, `of ch-3`, `around`, `below`, `BLO`. */
 export function takeTail(reader: Reader, draft: Draft): void {
+  const part = partAhead(reader)
+  tail(reader, draft)
+  if (part) Object.assign(draft, withPart(reader, draft, part))
+}
+
+function tail(reader: Reader, draft: Draft): void {
   if (draft.thing?.kind === 'chain') {
     const opening = takeOpening(reader)
     if (opening) draft.held = opening

@@ -3,6 +3,8 @@ import { takePieceName } from './parse-piece-name.ts'
 import { otherSideOfBridge, otherSideOfChain } from './parse-chain-below.ts'
 import { isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
 import { takeCentre } from './parse-centre.ts'
+import { otherSideOfBridge, otherSideOfChain } from './parse-other-side.ts'
+import { partAhead, withPart } from './parse-part.ts'
 import { takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
 import { takeLoop } from './parse-loop.ts'
 import { ordinal } from './parse-ordinal.ts'
@@ -19,6 +21,12 @@ const intoWords = new Set(['in', 'into', 'on', 'around', 'round', 'under', 'thro
 
 /** Takes `in next 3 sts`, `into each dc around`, `next st`, `across`: where an instruction goes. Undefined when none is said. */
 export function takeTarget(reader: Reader, needsWord = true): Target | undefined {
+  const part = partAhead(reader)
+  const target = targetHere(reader, needsWord)
+  return target && part ? withPart(reader, target, part) : target
+}
+
+function targetHere(reader: Reader, needsWord: boolean): Target | undefined {
   const start = reader.start
   const at = reader.at
   const draft: Draft = {}

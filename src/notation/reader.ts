@@ -12,6 +12,8 @@ export interface Vocabulary {
   readonly yarns: readonly string[]
   /** Names of the pattern's pieces. */
   readonly pieces: readonly string[]
+  /** Headings over parts of the piece, in small letters: `first shoulder`. */
+  readonly parts?: readonly string[]
   /** Whether the pattern defines that stitch itself. */
   owns?(stitch: string): boolean
   /** The piece writes stitches as letters: X, V, A. */

@@ -84,6 +84,8 @@ export interface Target extends Span {
   readonly hand?: 'left' | 'right'
   /** `around Leg 1`: the piece whose edge is worked. */
   readonly ofPiece?: string
+  /** `of second shoulder`: a part of the same piece that was worked apart; in these words. */
+  readonly ofPart?: string
   /** `5 lps held tog`: all of them are one place. */
   readonly together?: boolean
   /** `across`, `around`, `to end`: said that it goes to the end. */

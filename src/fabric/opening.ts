@@ -1,0 +1,27 @@
+import { endsOf, type LaidRow, type Part } from './laid-row.ts'
+import type { Crossing } from './parts.ts'
+
+/** What a row enclosed when it went over from one part to another: a neck, a slit. */
+export interface Opening {
+  /** The edges of the parts and what lies between them, in the direction in which the row was worked. */
+  readonly below: readonly Part[]
+  /** The underside of the chain that closed it. */
+  readonly above?: Part
+  /** The row that closed it. */
+  readonly row: LaidRow
+}
+
+/** An opening that a crossing closed over these stretches. */
+export function openingUnder({ bridge }: Crossing, below: readonly Part[], row: LaidRow): Opening {
+  return { below, row, ...(bridge.length > 0 && { above: { edge: 'underside', row, places: bridge.toReversed() } }) }
+}
+
+/**
+ * All round an opening, in each way in which makers meet it: at the ends of the chain the row that made it has a side of its own that is
+ * worked, or none (common practice, no source).
+ */
+export function roundOpening({ below, above, row }: Opening): readonly (readonly Part[])[] {
+  if (!above) return [below]
+  const [one, other] = endsOf(row.places).map((end): Part => ({ edge: 'row-ends', row, places: [end] }))
+  return [[...below, above], [other!, ...below, one!, above]]
+}

@@ -1,0 +1,43 @@
+import type { Part } from './laid-row.ts'
+
+/** A part in its ring, its places in the order of the ring. */
+export interface Node extends Part {
+  next: Node
+  before: Node
+}
+
+export type Way = 'next' | 'before'
+
+export const back = (way: Way): Way => (way === 'next' ? 'before' : 'next')
+
+export interface Spot {
+  readonly node: Node
+  readonly at: number
+}
+
+/** The way from one spot to the one worked after it. */
+export function wayTo(from: Spot, second: Spot, usual: Way): Way {
+  if (from.node === second.node) return from.at === second.at ? usual : from.at < second.at ? 'next' : 'before'
+  for (let next = from.node.next, before = from.node.before; ; next = next.next, before = before.before) {
+    if (next === second.node) return before === second.node ? usual : 'next'
+    if (before === second.node) return 'before'
+    if (next === from.node) return usual
+  }
+}
+
+/** What lies between two stretches, in the direction of work. */
+export function between(from: Node, to: Node, way: Way): readonly Part[] {
+  const parts: Part[] = []
+  if (from === to) return parts
+  for (let node = from[way]; node !== to && node !== from; node = node[way]) parts.push({ edge: node.edge, row: node.row, places: way === 'next' ? node.places : node.places.toReversed() })
+  return parts
+}
+
+/** Farther than any edge is long. */
+const far = 1_000_000
+
+/** The nearer way from one part to another; the underside of a foundation lies on no way between two parts. */
+export function nearerWay(from: Node, to: Node): Way {
+  const length = (way: Way): number => between(from, to, way).reduce((sum, { edge, places }) => sum + (edge === 'underside' ? far : places.length), 0)
+  return length('next') <= length('before') ? 'next' : 'before'
+}

@@ -1,0 +1,162 @@
+import { inSize, type Instruction, type Target } from '../notation/syntax.ts'
+import type { Span } from '../text/span.ts'
+import type { Outline } from './outline.ts'
+import type { Place } from './place.ts'
+import type { PieceToWork } from './piece-run.ts'
+import type { Walk } from './walk.ts'
+import type { State } from './work-piece.ts'
+
+/** A part of a fabric that ended in a row of its own, such as a shoulder, and waits to be joined to another. */
+export interface FabricPart {
+  /** Words of the heading over it, or the name of a piece. */
+  readonly name: string
+  readonly places: readonly Place[]
+}
+
+/** Parts that one row goes over, in its order; by key. */
+export interface PartsJoined {
+  readonly begins: string
+  readonly places: ReadonlyMap<string, readonly Place[]>
+}
+
+/** Where a row goes from one part over to another: an opening lies below. */
+export interface Crossing {
+  readonly from: Place
+  readonly to: Place
+  /** Undersides of the chain between them, in the order of the row. */
+  readonly bridge: readonly Place[]
+}
+
+export interface Joining {
+  readonly items: readonly Instruction[]
+  readonly joins?: PartsJoined
+}
+
+/** The parts that wait when a row begins, the one at whose end the hook stands last: those of the piece, and pieces that it hangs together with. */
+export function waitingParts({ edge, entry, parts }: Pick<State, 'edge' | 'entry' | 'parts'>, { onFabric, pieceEdges }: Pick<PieceToWork, 'onFabric' | 'pieceEdges'>): readonly FabricPart[] {
+  const pieces = entry === undefined ? [...(onFabric?.names ?? [])].flatMap((name) => ({ name, places: pieceEdges?.get(name)?.places ?? [] })) : []
+  const others = pieces.filter(({ places }) => places[0] !== edge.places[0])
+  return [...others, ...parts, { name: entry?.heading ?? pieces.find((piece) => !others.includes(piece))?.name ?? '', places: edge.places }]
+}
+
+/**
+ * `Sc in each of 10 sc of second shoulder, ch 10, sc in each of 10 sc of first shoulder`: the parts that a row's words mean. The last of
+ * the parts is the one at whose end the hook stands. Where no part waits the words only say where.
+ */
+export function joiningParts(said: readonly Instruction[], parts: readonly FabricPart[], outline: Outline, size: number): Joining {
+  const names = new Set(parts.map(({ name }) => name))
+  const items = said.map((item) => (item.node === 'work' && item.target?.ofPiece !== undefined && names.has(item.target.ofPiece.toLowerCase()) ? { ...item, target: { ...item.target, ofPart: item.target.ofPiece.toLowerCase() } } : item))
+  const targets = targetsOf(items)
+  const named = targets.flatMap(({ ofPart }) => ofPart ?? [])
+  if (named.length === 0) return { items: said }
+  if (targets.some(isAlong)) return { items: withoutParts(said) }
+  const waiting = parts.filter(({ places }) => places.length > 0 && outline.has(places[0]!) && outline.has(places.at(-1)!))
+  const here = waiting.length - 1
+  const meant = new Map<string, number>()
+  const [first] = targets
+  let at = first?.ofPart === undefined ? here : -1
+  for (const words of named) {
+    if (words === bothParts || meant.has(words)) continue
+    const found = partMeant(words, waiting, at < 0 ? undefined : at, here)
+    if (found !== undefined) meant.set(words, found)
+    at = found ?? at
+  }
+  const order = [...new Set([...(first?.ofPart === undefined || first.ofPart === bothParts ? [here] : []), ...named.flatMap((words) => meant.get(words) ?? (words === bothParts ? waiting.map((_, index) => index).toReversed() : []))])]
+  if (waiting.length < 2 || order.length === 0 || order.length === 1 && order[0] === here) return { items: withoutParts(said) }
+  const places = outline.inOrder(order.map((index) => waiting[index]!.places))
+  const key = (index: number): string => `part ${index}`
+  return {
+    items: withKeys(items, key(order[0]!), (words) => (meant.has(words) ? key(meant.get(words)!) : undefined), order.map((index, nth) => ({ key: key(index), stitches: places[nth]!.length })), size).items,
+    joins: { begins: key(order[0]!), places: new Map(order.map((index, nth) => [key(index), places[nth]!])) },
+  }
+}
+
+const bothParts = 'both'
+
+/** Row-ends, undersides, stitches that were left: the row goes along the edges of parts, and not over their tops. */
+function isAlong({ walk, thing, edge, evenly, ofRow, ofPart }: Target): boolean {
+  return thing?.kind === 'row-end' || thing?.kind === 'edge' || edge === 'underside' || evenly === true || ofRow !== undefined || walk === 'skipped' || walk === 'edge' && ofPart === undefined
+}
+
+/** A part by its heading, by the order in which they were worked, or because there is but one other. */
+function partMeant(words: string, parts: readonly FabricPart[], before: number | undefined, here: number): number | undefined {
+  const called = (is: (name: string) => boolean): readonly number[] => parts.flatMap(({ name }, index) => (name !== '' && is(name) ? [index] : []))
+  const found = [called((name) => name === words), called((name) => name.includes(words) || words.includes(name))].find(({ length }) => length === 1)
+  if (found) return found[0]
+  const other = parts.length === 2 ? 1 - (before ?? here) : undefined
+  if (/\b(?:other|opposite|remaining)\b/.test(words)) return other
+  const nth = ['first', 'second', 'third', 'fourth'].findIndex((ordinal, index) => words.startsWith(ordinal) || words.startsWith(String(index + 1)))
+  if (nth >= 0) return nth < parts.length ? nth : undefined
+  // `left`, `right` without a heading that says so: the hook stands at the one that is named first.
+  return before === undefined ? here : other
+}
+
+function targetsOf(items: readonly Instruction[]): readonly Target[] {
+  return items.flatMap((item) => [...('target' in item && item.target ? [item.target] : []), ...(item.node === 'repeat' || item.node === 'group' ? targetsOf(item.items) : [])])
+}
+
+/** The words as they are read where no part is meant. */
+function withoutParts(items: readonly Instruction[]): readonly Instruction[] {
+  return items.flatMap((item): readonly Instruction[] => {
+    if (item.node === 'start' && item.target.ofPart !== undefined) return []
+    if (item.node === 'repeat') return [{ ...item, items: withoutParts(item.items) }]
+    if (item.node !== 'work' && item.node !== 'group' || item.target?.ofPart === undefined) return [item]
+    const { ofPart: _, ...target } = item.target
+    return [{ ...item, target }]
+  })
+}
+
+interface PartKey {
+  readonly key: string
+  readonly stitches: number
+}
+
+/** Every target with the key of the part that it lies on; what follows one lies on the same. */
+function withKeys(items: readonly Instruction[], begins: string, keyOf: (words: string) => string | undefined, order: readonly PartKey[], size: number): { readonly items: readonly Instruction[]; readonly last: string } {
+  let last = begins
+  const keyed = items.flatMap((item): readonly Instruction[] => {
+    if (item.node === 'start' && item.target.ofPart !== undefined) return []
+    if (item.node === 'repeat') {
+      const inside = withKeys(item.items, last, keyOf, order, size)
+      last = inside.last
+      return [{ ...item, items: inside.items }]
+    }
+    if (item.node !== 'work' && item.node !== 'group' || !item.target) return [item]
+    const { ofPart, ...target } = item.target
+    if (ofPart === bothParts && item.node === 'work') {
+      last = order.at(-1)!.key
+      let left = target.count ? inSize(target.count, size) : 0
+      return order.map(({ key, stitches }, index) => {
+        const count = index === order.length - 1 ? left : Math.min(left, stitches)
+        left -= count
+        return { ...item, target: { ...onTops(target), ofPart: key, ...(target.count && { count: { ...target.count, values: [count] } }) } }
+      })
+    }
+    last = (ofPart === undefined ? undefined : keyOf(ofPart)) ?? last
+    return [{ ...item, target: { ...(ofPart === undefined ? target : onTops(target)), ofPart: last } }]
+  })
+  return { items: keyed, last }
+}
+
+/** `across the other side`: the stitches at its top, and no edge of the piece. */
+function onTops({ edge: _, across: __, until: ___, ofPiece: ____, ...target }: Omit<Target, 'ofPart'>): Omit<Target, 'ofPart'> {
+  return target.walk === 'edge' ? { ...target, walk: 'each', toEnd: true } : target
+}
+
+/** The hook goes over to another part; what is left of the one before is left over. */
+export function goToPart(walk: Walk, key: string, span: Span): void {
+  const places = walk.setting.parts?.places.get(key)
+  if (!places || walk.onPart === key) return
+  if (walk.left > 0) {
+    walk.missed += walk.left
+    walk.trouble({ kind: 'left-over', span, count: walk.left })
+  }
+  const tail = walk.made.at(-1)
+  const chains = tail?.kind === 'space' && tail.group === undefined ? (tail.chains ?? 0) : 0
+  const from = walk.edge[Math.min(walk.at, walk.edge.length) - 1]
+  if (from) walk.crossings.push({ from, to: places[0]!, bridge: Array.from({ length: chains }, () => ({ kind: 'ch', row: walk.setting.rowIndex })) })
+  walk.edge = [...walk.edge.slice(0, walk.at), ...places]
+  walk.onPart = key
+  walk.noneFrom.clear()
+  walk.usesAfter.clear()
+}
