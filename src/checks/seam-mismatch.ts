@@ -122,7 +122,7 @@ function byCorners({ wrongSides }: Seam, pieces: readonly PieceFacts[]): Words |
   // With like sides together the second piece is seen from behind: its edge runs the other way round.
   const flipped = fromTop(other.edge.sections.toReversed())
   const laid = meet(one.edge.sections, flipped)
-  if (laid) return undefined
+  if (laid || meetWithOtherSteps(one.edge.sections, flipped)) return undefined
   const told = one.edge.sided && other.edge.sided && wrongSides !== undefined
   const turned = meet(one.edge.sections, other.edge.sections)
   if (turned && !told) return undefined
@@ -167,6 +167,25 @@ function turnAlike(ours: SeamEdge['sections'], theirs: SeamEdge['sections']): bo
     const there = theirs[index]!
     return edge === there.edge && (edge === 'row-ends' ? Math.abs(stitches - there.stitches) <= rowsApart : stitches === there.stitches)
   })
+}
+
+/** Two low steps on a high one: the seam is pinned at the corners where both sides are as long, and the steps pull. As many steps are meant to meet. */
+function meetWithOtherSteps(one: SeamEdge['sections'], other: SeamEdge['sections']): boolean {
+  const [ours, theirs] = [fromCornerToCorner(one), fromCornerToCorner(other)]
+  const steps = (sections: SeamEdge['sections']): number => sections.filter(({ edge }) => edge === 'step').length
+  return steps(one) !== steps(other) && ours.length === theirs.length && ours.every(({ edge, stitches }, index) => edge === theirs[index]!.edge && stitches === theirs[index]!.stitches)
+}
+
+/** A side with its steps as one. */
+function fromCornerToCorner(sections: SeamEdge['sections']): SeamEdge['sections'] {
+  const sides: { edge: SeamEdge['sections'][number]['edge']; stitches: number }[] = []
+  for (const { edge, stitches } of sections) {
+    const side = edge === 'step' ? 'row-ends' : edge
+    const last = sides.at(-1)
+    if (side === 'row-ends' && last?.edge === side) last.stitches += stitches
+    else sides.push({ edge: side, stitches })
+  }
+  return sides
 }
 
 /** Row-ends that a border may as well pass make no turn of their own. */
