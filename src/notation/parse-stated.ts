@@ -1,4 +1,5 @@
 import { takeNumber } from './numbers.ts'
+import { isQuiet } from './parse-remark.ts'
 import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
@@ -8,6 +9,7 @@ import type { Stated } from './written-count.ts'
  * A count in the middle of a row:
  *
  *   — 20 sc made so far   (20 sts so far)   you should now have 20 sc   (25 sts along this side)   (20 sts)   down the side (20 sc), …
+ *   (20 sc, this is the opening)
  */
 export function parseStated(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   if (!before.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat')) return undefined
@@ -30,7 +32,19 @@ function takeStated(reader: Reader): Stated | undefined {
   const made = reader.take('made|worked|done|completed')
   const soFar = reader.take('so', 'far') || reader.take('up', 'to', 'here') || now && reader.take('in', 'all')
   const ofSide = !soFar && reader.take('along|on|for|across|down|up', 'this|that|the|each|every', 'first|second|third|last|other|long|short|left|right?', 'side|edge', 'made|worked?')
+  const told = close !== undefined && kind !== undefined && saysWhat(reader, close)
   if (close ? !reader.take(close) : !reader.done && !/^[,;.:—–]$/.test(reader.word())) return undefined
-  const scope = soFar || now ? 'so-far' : close && ofSide ? 'side' : close && (plain || made || follows && kind !== undefined && (reader.done || /^[,;.]$/.test(reader.word()))) ? 'either' : undefined
+  const scope = soFar || now ? 'so-far' : close && ofSide ? 'side' : close && (plain || made || told || follows && kind !== undefined && (reader.done || /^[,;.]$/.test(reader.word()))) ? 'either' : undefined
   return scope && { count, ...(kind !== undefined && { kind }), scope }
+}
+
+/** `, this is the opening`: what the stitches are that were counted. */
+function saysWhat(reader: Reader, close: string): boolean {
+  const { at } = reader
+  const says = reader.take(',|:|;|-|–|—?', 'this|that|these|those|they|which|it', 'is|are|was|were|makes|make|forms|form|will|becomes|become|goes|go')
+  const { at: from } = reader
+  while (says && !reader.done && reader.word() !== close) reader.at += 1
+  if (says && isQuiet(reader, from, reader.at)) return true
+  reader.at = at
+  return false
 }
