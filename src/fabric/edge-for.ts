@@ -2,6 +2,7 @@ import type { Instruction, Target } from '../notation/syntax.ts'
 import { borderEdge } from './border-edge.ts'
 import { heldEdge, type Held } from './held.ts'
 import { hasSpaces } from './find-place.ts'
+import type { Stretch } from './laid-row.ts'
 import type { Outline } from './outline.ts'
 import type { Edge } from './place.ts'
 import type { RealRow } from './real-rows.ts'
@@ -25,8 +26,20 @@ export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, 
   if ((edge.round || row.round) && outline.bottom.length > 0 && onFoundation(row.items) && !hasSpaces(edge.places)) return { places: outline.bottom, round: row.round, chain: false }
   if (outline.flatRows === 0 && !outline.opened || !border && !alongEdges(row.items) && !(onFoundation(row.items) && !edge.round && !edge.chain && !hasSpaces(edge.places))) return edge
   const turned = turnBefore(row.items) ?? turnsAfter
-  const stretches = outline.walk(turned)
+  const stretches = beginsAtCorner(row.items) ? fromPoint(outline.walk(turned)) : outline.walk(turned)
   return { places: stretches.flatMap(({ places }) => places), round: row.round, chain: false, outline: borderEdge(stretches, turned) }
+}
+
+/** `3 dc in the point, 11 dc down the sloping side`. */
+function beginsAtCorner(items: readonly Instruction[]): boolean {
+  const first = items.find(({ node }) => node === 'work' || node === 'group' || node === 'repeat' || node === 'start')
+  return (first?.node === 'work' || first?.node === 'group') && first.target?.thing?.kind === 'stitch' && first.target.thing.where === 'corner'
+}
+
+/** Of a piece that ends in a point the one stitch there lies behind the hook, and is worked before the side. */
+function fromPoint(stretches: readonly Stretch[]): readonly Stretch[] {
+  const top = stretches.at(-1)
+  return top?.edge === 'top' && top.places.length === 1 ? [top, ...stretches.slice(0, -1)] : stretches
 }
 
 /** `Dc in each ch around`: the chains of a ring are worked one by one. */

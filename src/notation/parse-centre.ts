@@ -1,4 +1,5 @@
 import { numberAhead, takeNumber } from './numbers.ts'
+import { takeOfPiece } from './parse-piece-name.ts'
 import type { Draft } from './parse-tail.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
@@ -26,6 +27,22 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
   draft.walk = 'nth'
   if (inside) draft.thing = inside
   return true
+}
+
+/** `3 sc in the point`, `in the tip of the flag`: the one stitch in which a piece ends is a corner of its edge. */
+export function takePoint(reader: Reader, draft: Draft): boolean {
+  const { at } = reader
+  if (reader.take('single|last?', 'st|stitch?', 'at?', 'the?', 'very?', 'point|tip|apex|peak')) {
+    reader.take('st|stitch')
+    const to = reader.at
+    if (!takeOfPiece(reader) && !reader.take('of|on', 'the', 'piece|work|flag|triangle|pennant|shape')) reader.at = to
+    if (reader.done || /^([,;.:()]|and|then)$/.test(reader.word())) {
+      Object.assign(draft, { walk: 'next', thing: { kind: 'stitch', where: 'corner' } })
+      return true
+    }
+  }
+  reader.at = at
+  return false
 }
 
 /** `centre dc of the 3 dc at each corner`: the stitches of the corner are told as well. */

@@ -2,7 +2,7 @@ import { numberAhead, takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { otherSideOfBridge, otherSideOfChain } from './parse-chain-below.ts'
 import { isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
-import { takeCentre } from './parse-centre.ts'
+import { takeCentre, takePoint } from './parse-centre.ts'
 import { otherSideOfBridge, otherSideOfChain } from './parse-other-side.ts'
 import { partAhead, withPart } from './parse-part.ts'
 import { takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
@@ -105,7 +105,7 @@ function fill(reader: Reader, draft: Draft): boolean {
     draft.walk = 'same'
     return true
   }
-  if (takeCentre(reader, draft)) return true
+  if (takePoint(reader, draft) || takeCentre(reader, draft)) return true
   if (otherSideOfChain(reader, draft)) return true
   if (reader.take('top|tops', 'of')) {
     reader.take('the')
