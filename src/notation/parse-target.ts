@@ -1,6 +1,5 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
-import { otherSideOfBridge, otherSideOfChain } from './parse-chain-below.ts'
 import { isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
 import { takeCentre, takePoint } from './parse-centre.ts'
 import { otherSideOfBridge, otherSideOfChain } from './parse-other-side.ts'
