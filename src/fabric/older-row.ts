@@ -25,7 +25,7 @@ export function goToRow(walk: Walk, target: Target, span: Span): void {
     walk.trouble({ kind: 'left-over', span, count: walk.left })
   }
   walk.onRow = target.ofRow
-  const places = older.left.length > 0 && target.loop === undefined ? older.left : freeOf(older, target.loop)
+  const places = older.left.length > 0 && target.loop === undefined ? older.left : freeLoops(walk, target, older)
   if (places.length === 0) return walk.trouble({ kind: 'no-such-place', span, what: target.loop ? `a free ${target.loop === 'free' ? '' : `${target.loop} `}loop of row ${target.ofRow}` : `row ${target.ofRow}` })
   // What the row has worked so far stays worked; the older places come after it.
   const before = walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at)
@@ -33,6 +33,15 @@ export function goToRow(walk: Walk, target: Target, span: Span): void {
   walk.edge = [...before, ...places]
   walk.noneFrom.clear()
   walk.last = walk.at - 1
+}
+
+/** Free loops of the row that is named, or of the one that it was worked on, where the words are those of both. */
+function freeLoops(walk: Walk, { loop, ofRow, leftBy }: Target, older: OlderRow): readonly Place[] {
+  const own = freeOf(older, loop)
+  const under = leftBy ? walk.setting.rowsBefore.get(ofRow! - 1) : undefined
+  const below = under ? freeOf(under, loop) : []
+  if (own.length === 0 || below.length === 0) return own.length === 0 ? below : own
+  return walk.choose(`left by ${ofRow}`, [`the free loops are those of the row that row ${ofRow} was worked on`, `the free loops are those of row ${ofRow}`]) === 0 ? below : own
 }
 
 /** Stitches of an older row of which a loop is free: the row on it went into the other loop. */

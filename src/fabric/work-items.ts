@@ -2,6 +2,7 @@ import type { Instruction, Join } from '../notation/syntax.ts'
 import { inSize } from '../notation/syntax.ts'
 import { endOfSide } from './along-outline.ts'
 import { throughBoth } from './both-layers.ts'
+import { beginAtSeam } from './closed-by-seam.ts'
 import { compareEnding } from './ends-in.ts'
 import { isStitch } from './place.ts'
 import { compareStated } from './stated-count.ts'
@@ -106,7 +107,10 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
       // Within a repeat it holds for one pass, and the words do not tell which.
       if (item.stated && !rest.quiet) compareStated(walk, item.stated, { start: item.start, end: item.end })
       if (item.endsIn) compareEnding(walk, item.endsIn, { start: item.start, end: item.end })
-      if (item.words) walk.said += ` ${item.words}`
+      if (item.words) {
+        walk.said += ` ${item.words}`
+        beginAtSeam(walk, item.words)
+      }
       if (item.yarn !== undefined) {
         walk.yarns.push({ yarn: item.yarn, span: item })
         if (!/^(?:drop|cut|carry|break|fasten|leave)/.test(item.words ?? '')) walk.yarn = item.yarn

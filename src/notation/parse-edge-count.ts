@@ -21,7 +21,11 @@ export function takeEdgeCount(reader: Reader, stitch: string | undefined): Num |
 
 /** Whether nothing more is worked along this side: the sentence ends, or another side is named. */
 export function endsSide(reader: Reader): boolean {
-  return reader.done || /^[;.)]$/.test(reader.word()) || reader.word() === ',' && /^(along|across|up|down|then|turn|join|now)$/.test(reader.word(1))
+  const { at } = reader
+  reader.take('to', 'match|correspond') || reader.take('in', 'the', 'same', 'way|manner|fashion') || reader.take('likewise')
+  const ends = reader.done || /^[;.)]$/.test(reader.word()) || reader.word() === ',' && /^(along|across|up|down|then|turn|join|now)$/.test(reader.word(1))
+  if (!ends) reader.at = at
+  return ends
 }
 
 /** More than so many stitches do not go into one row-end. */

@@ -16,7 +16,18 @@ export function takeLoop(reader: Reader, draft: { loop?: 'back' | 'front' | 'thi
   draft.loop = side
 }
 
-const forTheRow = /^(?:work(?:ing)? )?(?:this (?:row|rnd|round) )?(?:in|into|through) (?:the )?(?:(?<back>blo|bl|(?:back|rear) (?:loops?|lps?))|(?<front>flo|fl|front (?:loops?|lps?))|(?<third>(?:third|3rd) (?:loops?|lps?)))(?: only)?(?: of (?:each|every|all) (?:sts?|stitch|stitches|sc|hdc|dc|tr))?(?: throughout| around| across)?$/
+const lead = 'work|works|working|take|taking|pick|picking|catch|catching|use|using|insert|inserting|go|going|keep|keeping'
+
+/** Takes `working this round in`, `taking up`, `picking up only`, `inserting the hook through`: what stands before a loop that is said for more than one stitch. */
+export function takeLoopLead(reader: Reader): void {
+  reader.take('always|still?', lead, 'up?', 'this?', 'row|rnd|round?', 'the?', 'hook?', 'only?')
+  reader.take('in|into|through|under|to', 'only?')
+}
+
+/** Whether words of such a lead, or a loop itself, stand here. */
+export const leadsToLoop = new RegExp(`^(?:in|into|through|always|still|${lead}|blo|flo|bl|fl|back|front)$`)
+
+const forTheRow = /^(?:(?:work|tak|pick|catch|us|insert|go|keep)(?:e|ing)? )?(?:up )?(?:this (?:row|rnd|round) )?(?:the hook )?(?:only )?(?:(?:in|into|through|under|to) )?(?:only )?(?:the )?(?:(?<back>blo|bl|(?:back|rear) (?:loops?|lps?))|(?<front>flo|fl|front (?:loops?|lps?))|(?<third>(?:third|3rd) (?:loops?|lps?)))(?: only)?(?: of (?:each|every|all) (?:sts?|stitch|stitches|sc|hdc|dc|tr))?(?: throughout| around| across)?$/
 
 /** `Ch 1, working in back loops only, sc in each st around`: said for the whole row before its first stitch. */
 export function loopSaid(items: readonly Instruction[]): 'back' | 'front' | 'third' | undefined {

@@ -1,7 +1,7 @@
 import { numberAhead } from './numbers.ts'
 import { layersAhead } from './parse-layers.ts'
 import { takeToEnd } from './parse-reach.ts'
-import { takeLoop } from './parse-loop.ts'
+import { leadsToLoop, takeLoop, takeLoopLead } from './parse-loop.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
 import { isQuiet, takeRemark } from './parse-remark.ts'
 import { parseItems } from './parse-items.ts'
@@ -49,7 +49,7 @@ export function parseLoose(reader: Reader): readonly Instruction[] {
     if (!reader.take(...words)) continue
     return aside(reader, words, start)
   }
-  if (/^(in|into|through|working|blo|flo|bl|fl|back|front)$/.test(reader.word())) {
+  if (leadsToLoop.test(reader.word())) {
     const loop = looseLoop(reader)
     if (loop) return [{ node: 'aside', start, end: reader.end }]
   }
@@ -132,7 +132,7 @@ function colourMark(reader: Reader): string | undefined {
 /** `working in back loops only` on its own: the row reads it before; here it is passed over. */
 function looseLoop(reader: Reader): boolean {
   const at = reader.at
-  reader.take('working|work', 'this?', 'row|rnd|round?')
+  takeLoopLead(reader)
   reader.take('in|into|through')
   const draft: { loop?: 'back' | 'front' | 'third' } = {}
   takeLoop(reader, draft)

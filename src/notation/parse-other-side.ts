@@ -1,4 +1,6 @@
 import { takeNumber } from './numbers.ts'
+import { endsSide } from './parse-edge-count.ts'
+import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Draft } from './parse-tail.ts'
 import { rowEndsAhead } from './row-ends-ahead.ts'
@@ -23,7 +25,7 @@ export function otherSide(reader: Reader): readonly Instruction[] | undefined {
   }
   const { at: tail } = reader
   const begins = at === 0 || /^([,.;:()]|and|then|now)$/.test(reader.word(at - 1 - reader.at))
-  const chain = reader.take('of|on', 'the?', 'foundation|beginning|beg|starting|initial|base|original?', 'ch|chain|chs', 'edge?')
+  const chain = reader.take('of|on', 'the?', 'foundation|beginning|beg|starting|initial|base|original?', 'ch|chain|chs', 'edge?') || reader.take('of|on', 'the?', 'foundation', 'row|edge?')
   if (!chain) reader.at = tail
   const under = chain || reader.all.slice(at, tail).some(({ text }) => /^(underside|under|bottom|lower|loops|lps)$/i.test(text))
   // `up the other side at the same rate, 3 sc to 2 rows`
@@ -31,7 +33,7 @@ export function otherSide(reader: Reader): readonly Instruction[] | undefined {
   reader.take(':')
   // `sc in each of next 18 ch on underside`: the words behind name where those were.
   const named = !chain && /^edge$/i.test(reader.word(tail - 1 - reader.at))
-  if (begins && named && rowEndsAhead(reader)) return [{ node: 'start', target: { walk: 'edge', edge: 'side', start, end: reader.end }, start, end: reader.end }]
+  if (begins && (named && rowEndsAhead(reader) || !under && sideCounted(reader, at))) return [{ node: 'start', target: { walk: 'edge', edge: 'side', start, end: reader.end }, start, end: reader.end }]
   if (!begins && under && !chain) return [{ node: 'aside', start, end: reader.end }]
   return [{ node: 'start', target: { walk: 'other-side', ...(under && { edge: 'underside' }), start, end: reader.end }, start, end: reader.end }]
 }
@@ -58,3 +60,14 @@ export function otherSideOfChain(reader: Reader, draft: Draft): boolean {
   reader.at = at
   return false
 }
+
+/** `up the other side 36 sc to match`: behind row-ends that were worked so many stitches in all are those of the other side of the rows. */
+function sideCounted(reader: Reader, before: number): boolean {
+  const { at } = reader
+  reader.take(',?', 'work|working|make?')
+  const counted = namesRowEnds(reader.all.slice(0, before)) && takeNumber(reader) !== undefined && takeStitchName(reader) !== undefined && endsSide(reader)
+  reader.at = at
+  return counted
+}
+
+const namesRowEnds = (words: Reader['all']): boolean => /\brow(?: -)? ?ends?\b|\bends? of rows?\b/.test(words.map(({ text }) => text.toLowerCase()).join(' '))

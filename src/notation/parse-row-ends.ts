@@ -25,7 +25,7 @@ interface Named {
  */
 export function rowEnds(reader: Reader, start: number, evenly: boolean): Target | undefined {
   const { at } = reader
-  const named = endsCounted(reader) ?? endsOfRows(reader)
+  const named = endsOfRows(reader) ?? endsCounted(reader)
   if (!named) {
     reader.at = at
     return undefined
@@ -33,7 +33,7 @@ export function rowEnds(reader: Reader, start: number, evenly: boolean): Target 
   const { each, rows } = named
   takeOfStep(reader)
   const ofRows = named.ofRows ?? takeOfRows(reader)
-  const count = named.count ?? (ofRows && rowsBetween(ofRows))
+  const count = named.count ?? (ofRows ? rowsBetween(ofRows) : named.each ? ofNextRows(reader) : undefined)
   takeSide(reader)
   const rate = evenly ? takeRate(reader) : undefined
   if (!rate) perRow(reader)
@@ -50,6 +50,15 @@ function rowsBetween({ first, last }: NonNullable<Target['ofRows']>): Num {
   const sizes = Math.max(first.values.length, last.values.length)
   const at = ({ values }: Num, size: number): number => values[size] ?? values[0]!
   return { values: Array.from({ length: sizes }, (_, size) => Math.abs(at(last, size) - at(first, size)) + 1), start: first.start, end: last.end }
+}
+
+/** `each row-end of the next 4 rows` */
+function ofNextRows(reader: Reader): Num | undefined {
+  const { at } = reader
+  const count = reader.take('of|on', 'the?', 'next|first|last|following|other?') ? takeNumber(reader) : undefined
+  if (count && reader.take('rows|row')) return count
+  reader.at = at
+  return undefined
 }
 
 /** `along the left side`, `of the remaining side`, `of Log 1`: the side that row-ends lie on. */
@@ -80,11 +89,11 @@ function ofOnePlace(reader: Reader): boolean {
   return reader.word() === 'of' && [1, 2, 3].every((ahead) => !/^(each|every|all|next|rows?|rem|remaining)$/.test(reader.word(ahead)) && reader.peek(ahead)?.kind !== 'number')
 }
 
-/** `end of each of next 24 rows`, `side of each dc row`, `ends of the 3 button side rows`, `end of each row`. */
+/** `row-end of each of Rows 18 to 2`, `end of each of next 24 rows`, `side of each dc row`, `ends of the 3 button side rows`, `end of each row`. */
 function endsOfRows(reader: Reader): Named | undefined {
   const { at } = reader
   reader.take('the|both')
-  if (reader.take('end|ends|edge|side|sides', 'of')) {
+  if (reader.take('end|ends|edge|side|sides', 'of') || reader.take('row', '-?', 'end|ends', 'of')) {
     reader.at -= 1
     const range = takeOfRows(reader)
     if (range) return { each: true, count: rowsBetween(range), ofRows: range }

@@ -1,7 +1,7 @@
 import { consecutiveChains } from './consecutive-chains.ts'
 import { countSigns } from './count-signs.ts'
 import { parseItems } from './parse-items.ts'
-import { loopSaid, takeLoop } from './parse-loop.ts'
+import { loopSaid, takeLoop, takeLoopLead } from './parse-loop.ts'
 import { takeTotals } from './parse-total.ts'
 import { intoEnglish } from './phrases.ts'
 import { readSchedule } from './parse-schedule.ts'
@@ -114,8 +114,7 @@ function withChange(reader: Reader): readonly Instruction[] {
 /** `Working in back loops only,` or `In BLO throughout:` said for the whole row. */
 function takeRowLoop(reader: Reader): 'back' | 'front' | 'third' | undefined {
   const at = reader.at
-  reader.take('work|working', 'this?', 'row|rnd|round?')
-  reader.take('in|into|through')
+  takeLoopLead(reader)
   const draft: { loop?: 'back' | 'front' | 'third' } = {}
   takeLoop(reader, draft)
   if (draft.loop) {

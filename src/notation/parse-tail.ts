@@ -24,8 +24,20 @@ export function takeRowPrefix(reader: Reader): number | undefined {
   return row
 }
 
+/** `front loops left empty in Round 8`, `back loops left by Row 3`, `front loop that was left in Rnd 4`: free loops of that row, or of the one that it was worked on. */
+function takeLeftLoops(reader: Reader, draft: Draft): boolean {
+  const { at } = reader
+  reader.take(',?', 'that|which|you?', 'you|we?', 'were|was|are|have?')
+  const left = reader.take('left', 'unworked|empty|free|open|unused|over|behind?')
+  const ofRow = left ? takeRowNamed(reader, 'in|by|at|after|when|while', 'working|making?') : undefined
+  if (ofRow === undefined) reader.at = at
+  else Object.assign(draft, { ofRow, leftBy: true })
+  return ofRow !== undefined
+}
+
 /** `of Rnd 2`, `of the previous row` */
 export function takeRowOf(reader: Reader, draft: Draft): void {
+  if (draft.loop !== undefined && takeLeftLoops(reader, draft)) return
   if (reader.take('of|on|from', 'the?', 'prev|previous|last', 'row|rnd|round')) return
   reader.take('that|which?', 'you|were|was', 'skipped|missed|held|left') && (reader.at -= 1)
   const skipped = takeRowNamed(reader, 'skipped|missed|held|left', 'on|of|in|from|at|by', 'the?')

@@ -68,6 +68,8 @@ export interface Target extends Span {
   readonly loop?: 'back' | 'front' | 'third' | 'free'
   /** `of Rnd 2`: the row whose places are meant; else the row below. */
   readonly ofRow?: number
+  /** `front loops left in Round 8`: of that row, or those that it left of the row that it was worked on. */
+  readonly leftBy?: boolean
   /** `row-ends of Rows 18 to 13`: the rows that they belong to, in the order in which they are come to. */
   readonly ofRows?: { readonly first: Num; readonly last: Num }
   /** `3 sc for every 2 rows`: as many rows to so many stitches; those that were named before, unless it says its own. */
