@@ -10,6 +10,7 @@ import type { Lexicon } from './lexicon.ts'
 import { tellsItsBeginning } from './joined-above.ts'
 import { partStarts } from './part-starts.ts'
 import { planRows, type PlannedRow } from './plan-rows.ts'
+import { withBracketTimes } from './bracket-times.ts'
 import { shiftedRows } from './shifted-rows.ts'
 
 /** A row as it is written, read once for all sizes. */
@@ -228,6 +229,7 @@ function copyOf(reference: Extract<RowReference, { kind: 'copy' }>, entry: Writt
   const chains = reference.chains?.find(({ row }) => row === number)?.chains
   const undecided = own.items.filter((item) => item.node === 'unreadable')
   if (undecided.length > 0) return { ...source, items: [...source.items, ...undecided] }
+  if (reference.brackets) return { ...source, items: withBracketTimes(source.items, reference.brackets, reference) }
   return chains === undefined ? source : { ...source, items: withChains(source.items, chains) }
 }
 

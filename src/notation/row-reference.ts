@@ -1,3 +1,4 @@
+import { takeBracketTimes, type BracketTimes } from './parse-bracket-times.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import type { Schedule } from './parse-schedule.ts'
@@ -10,7 +11,7 @@ import type { Num } from './syntax.ts'
 export type RowReference =
   | Schedule
   /** `Rep Rows 3 and 4`, `As Row 3`; `six times, then Rows 3–4 once` is a list of blocks. */
-  | { readonly kind: 'copy'; readonly blocks: readonly Block[]; readonly until?: number; readonly endsOn?: { readonly row: number; readonly start: number; readonly end: number }; readonly chains?: readonly { readonly row: number; readonly chains: number }[]; readonly start: number; readonly end: number }
+  | { readonly kind: 'copy'; readonly blocks: readonly Block[]; readonly until?: number; readonly endsOn?: { readonly row: number; readonly start: number; readonly end: number }; readonly chains?: readonly { readonly row: number; readonly chains: number }[]; readonly brackets?: readonly BracketTimes[]; readonly start: number; readonly end: number }
   /** `Rep last 2 rows 5 more times` */
   | { readonly kind: 'last'; readonly count: Num; readonly times?: Num; readonly start: number; readonly end: number }
   /** `Work even for 5 rows` */
@@ -72,8 +73,9 @@ function pointing(reader: Reader, start: number): RowReference | undefined {
   if (blocks) {
     const until = takeUntil(reader)
     const chains = takeChains(reader)
+    const brackets = takeBracketTimes(reader)
     const endsOn = takeEndsOn(reader)
-    return { kind: 'copy', blocks, ...(until !== undefined && { until }), ...(chains.length > 0 && { chains }), ...(endsOn && { endsOn }), start, end: reader.end }
+    return { kind: 'copy', blocks, ...(until !== undefined && { until }), ...(chains.length > 0 && { chains }), ...(brackets.length > 0 && { brackets }), ...(endsOn && { endsOn }), start, end: reader.end }
   }
   return lead === 'as' || lead === 'rep' && colon || pieceAhead(reader) ? piece(reader, start) : undefined
 }
