@@ -165,12 +165,13 @@ export function rowAt(walk: Walk, place: Walk['edge'][number]): Stretch['rows'][
 }
 
 /** `in first unworked st of Row 4`, `at the right-hand end of Row 2`. */
-export function isOfRow(walk: Walk, place: Walk['edge'][number], { ofRow, hand, walk: how, thing }: Target): boolean {
+export function isOfRow(walk: Walk, place: Walk['edge'][number], target: Target): boolean {
+  const { ofRow, hand, walk: how, thing } = target
   const stretch = walk.outline?.stretchOf.get(place)
   const row = rowAt(walk, place)
   // `the 4 sl sts of Row 7` lie on the stitches that Row 6 has there, where slip stitches are no row of their own.
   const under = thing?.stitch === 'sl st' && stretch?.edge === 'step' && row?.number !== undefined && row.number + 1 === ofRow
-  if (!stretch || row?.number !== ofRow && !under) return false
+  if (!stretch || !under && !isRowMeant(walk, row, target)) return false
   if (how !== 'edge') return stretch.edge === 'step' || stretch.edge === 'top'
   if (stretch.edge !== 'row-ends') return false
   if (hand === undefined) return true
@@ -195,15 +196,16 @@ export function isLastOfRow(walk: Walk, place: Walk['edge'][number], target: Tar
   return isOfRow(walk, place, target) && place === rowAt(walk, place)?.places.at(-1)
 }
 
-/** `1 dc in the side of Row 1`: the next end of that row. */
-export function intoEndOfRow(walk: Walk, target: Target, span: Span, work: WorkInto): void {
-  const from = walk.at
-  const index = walk.edge.findIndex((place, at) => at >= from && isOfRow(walk, place, target))
-  if (index < 0) return walk.trouble({ kind: 'no-such-place', span, what: `the end of row ${target.ofRow}` })
-  leftBefore(walk, index, span)
-  walk.take(index, span)
-  work(index)
+/** `yoke Row 1`, `the hem row`, `the last row`: whether a row is the one that is named, by its number, its piece or its label. */
+function isRowMeant(walk: Walk, row: Stretch['rows'][number] | undefined, { ofRow, rowCalled, ofPiece, walk: how }: Target): boolean {
+  if (!row || how === 'edge' && ofPiece !== undefined && row.piece !== ofPiece.toLowerCase()) return false
+  if (rowCalled === undefined) return row.number === ofRow
+  if (/^(?:last|final|top) row$/.test(rowCalled)) return walk.outline!.stretches.some(({ edge, rows }) => edge === 'top' && rows[0] === row)
+  return row.called === rowCalled || rowCalled === 'first row' && row.number === 1
 }
+
+/** A row as a target names it: `row 4`, `the hem row`. */
+export const rowNamed = ({ ofRow, rowCalled, ofPiece }: Target): string => `${rowCalled === undefined ? `row ${ofRow}` : `the ${rowCalled}`}${ofPiece === undefined ? '' : ` of ${ofPiece}`}`
 
 /** On an outline the first chain, row-end or stitch is the one that comes next, wherever the hook stands. */
 export function firstOnOutline(walk: Walk, { thing }: Target): boolean {

@@ -1,6 +1,7 @@
+import { isEndOfRow } from '../notation/end-of-row.ts'
 import type { Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
-import { isOfRow } from './along-outline.ts'
+import { isOfRow, rowNamed } from './along-outline.ts'
 import { isThing } from './find-place.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
@@ -10,13 +11,13 @@ export function compareEnding(walk: Walk, target: Target, span: Span): void {
   // Behind the place that it names all stays as it is.
   if (!walk.round) walk.leaves = true
   if (walk.overrun) return
-  const named = (place: Place): boolean => (target.ofRow === undefined ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
+  const rowEnds = isEndOfRow(target)
+  const named = (place: Place): boolean => (!rowEnds ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
   const ahead = walk.edge.findIndex((place, at) => at >= walk.last && named(place))
   const behind = walk.edge.findLastIndex((place, at) => at <= walk.last && named(place))
-  if (ahead < 0 && behind < 0) return walk.trouble({ kind: 'no-such-place', span, what: target.ofRow === undefined ? 'a corner' : `the end of row ${target.ofRow}` })
+  if (ahead < 0 && behind < 0) return walk.trouble({ kind: 'no-such-place', span, what: rowEnds ? `the end of ${rowNamed(target)}` : 'a corner' })
   const short = ahead < 0 ? Number.POSITIVE_INFINITY : ahead - walk.last
   const beyond = behind < 0 ? Number.POSITIVE_INFINITY : walk.last - behind
-  const rowEnds = target.ofRow !== undefined
   if (short > 0 && short <= beyond) walk.trouble(rowEnds ? { kind: 'row-ends-passed', span, count: short } : { kind: 'left-over', span, count: short })
   else if (beyond > 0) walk.trouble({ kind: 'overrun', span, wants: walk.at, offers: behind + 1, what: rowEnds ? 'row-end' : 'stitch' })
 }

@@ -1,7 +1,9 @@
 import { inSize, type Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
-import { rowAt } from './along-outline.ts'
+import { isOfRow, leftBefore, rowAt, rowNamed } from './along-outline.ts'
+import type { WorkInto } from './places-of.ts'
 import type { Walk } from './walk.ts'
+import { begin } from './work-start.ts'
 
 /** `in each of the 6 row-ends of Rows 7 to 12`: the ends that are worked are those of these rows, whichever of them is named first. */
 export function heldToRows(walk: Walk, { ofRows }: Target, span: Span, from: number): void {
@@ -13,4 +15,18 @@ export function heldToRows(walk: Walk, { ofRows }: Target, span: Span, from: num
   if (numbers.includes(undefined)) return
   const meant = numbers.length === Math.abs(last - first) + 1 && new Set([...numbers, first, last]).size === numbers.length && numbers.every((number) => number! >= Math.min(first, last) && number! <= Math.max(first, last))
   if (!meant) walk.trouble({ kind: 'no-such-place', span, what: `the ends of rows ${first} to ${last}` })
+}
+
+/** `1 dc in the side of Row 1`: the next end of that row. Where a row that is joined anew begins there, it may be that of either side. */
+export function intoEndOfRow(walk: Walk, target: Target, span: Span, work: WorkInto): void {
+  const from = walk.at
+  const ends = walk.edge.flatMap((place, at) => (at >= from && isOfRow(walk, place, target) ? [at] : []))
+  const [next] = ends
+  if (next === undefined) return walk.trouble({ kind: 'no-such-place', span, what: `the end of ${rowNamed(target)}` })
+  const begins = ends.length === 2 && !walk.round && !walk.begun && walk.last < 0
+  const index = begins && walk.choose('side-meant', ['the row begins at the first end of the row that it names', 'the row begins at the other end of the row that it names']) === 1 ? ends[1]! : next
+  if (index !== next) begin(walk, index)
+  leftBefore(walk, index, span)
+  walk.take(index, span)
+  work(index)
 }

@@ -1,3 +1,4 @@
+import { isEndOfRow } from '../notation/end-of-row.ts'
 import { inSize, type Instruction, type Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { isSpace, type Edge, type Place } from './place.ts'
@@ -39,7 +40,7 @@ export function heldEdge(items: readonly Instruction[], round: boolean, held: re
   if (!run) return undefined
   const working = named.filter((name) => name.working)
   const places = working.some(({ target }) => target.thing?.kind === 'space') ? run.places : withoutEndSpaces(run.places)
-  const onChain = ({ target }: Named): boolean => target.thing?.kind === 'chain' || target.walk === 'edge' && target.ofRow === undefined
+  const onChain = ({ target }: Named): boolean => target.thing?.kind === 'chain' || target.walk === 'edge' && !isEndOfRow(target)
   const chains = working.filter(onChain)
   if (chains.length === 0) return { places, round, chain: false, held: run }
   const first = chains[0]!.target.count

@@ -6,6 +6,10 @@ export interface LaidRow {
   /** As a person names it: `Row 4`. */
   readonly name: string
   readonly number?: number
+  /** `hem row`: the label of a row without a number, in small letters. */
+  readonly called?: string
+  /** The piece that it belongs to, in small letters. */
+  readonly piece?: string
   readonly side?: 'RS' | 'WS'
   /** It closes on itself and has no ends. */
   readonly round: boolean

@@ -1,9 +1,10 @@
+import { isEndOfRow } from '../notation/end-of-row.ts'
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
-import { endOfEdge, endOfSide, intoEndOfRow, toNthOfStep, lastOfEdge, leftBefore, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
+import { endOfEdge, endOfSide, toNthOfStep, lastOfEdge, leftBefore, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
-import { heldToRows } from './ends-of-rows.ts'
+import { heldToRows, intoEndOfRow } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { goToPart } from './parts.ts'
@@ -31,7 +32,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   }
   if (walk.bridge > 0 && target.thing?.kind === 'chain') return overBridge(walk, target, span, work)
   backToOwn(walk, target)
-  if (walk.outline && target.walk === 'edge' && target.ofRow !== undefined) return intoEndOfRow(walk, target, span, work)
+  if (walk.outline && isEndOfRow(target)) return intoEndOfRow(walk, target, span, work)
   if (target.edge === 'underside' && !walk.outline && walk.foundation && walk.at > 0) turnTheEnd(walk, span)
   if (target.ofRow !== undefined && !onOutline(walk, target)) goToRow(walk, target, span)
   // `in each free loop` of an older row: its stitches.
@@ -94,7 +95,7 @@ function overBridge(walk: Walk, { count }: Target, span: Span, work: WorkInto): 
 /** Stitches that waited, and the chain over them, are an edge like others, in which a chain is told from a stitch. */
 function ofHeld(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {
   // `1 sc in the gap at the corner`, `sc in the side of the row`: beside the stitches that waited lies no place of its own.
-  if (target.walk === 'edge' && target.ofRow !== undefined || target.walk === 'next' && (target.thing?.kind === 'gap' || target.thing?.kind === 'row-end' || target.thing?.where === 'corner')) return work(Math.max(0, walk.last))
+  if (isEndOfRow(target) || target.walk === 'next' && (target.thing?.kind === 'gap' || target.thing?.kind === 'row-end' || target.thing?.where === 'corner')) return work(Math.max(0, walk.last))
   if (target.walk === 'same' && walk.last >= 0) return same(walk, span, work)
   const { ofRow: _, held: __, edge: ___, ...plain } = target
   const count = target.count ? inSize(target.count, walk.setting.size) : 1

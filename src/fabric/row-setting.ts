@@ -13,7 +13,7 @@ export function settingOf(piece: PieceToWork, row: RealRow, index: number, state
   const onlySlips = plain.length > 0 && plain.every((stitch) => stitch === 'sl st')
   const below = state.entry === undefined ? piece.onFabric?.below : state.number
   return {
-    lexicon: piece.lexicon, size: piece.size, rowIndex: index, conventions: { ...piece.conventions, denied: deniedChains(piece.entries, piece.lexicon), turningChains: { ...state.stated, ...piece.conventions.turningChains } }, readings: piece.readings, room, rowsBefore: state.rowsBefore, ...(below !== undefined && { below }), ...(state.yarn !== undefined && { yarn: state.yarn }), pieces: piece.pieceEdges ?? new Map(), hangsWith: piece.onFabric?.names ?? new Set(),
+    lexicon: piece.lexicon, piece: piece.name.toLowerCase(), size: piece.size, rowIndex: index, conventions: { ...piece.conventions, denied: deniedChains(piece.entries, piece.lexicon), turningChains: { ...state.stated, ...piece.conventions.turningChains } }, readings: piece.readings, room, rowsBefore: state.rowsBefore, ...(below !== undefined && { below }), ...(state.yarn !== undefined && { yarn: state.yarn }), pieces: piece.pieceEdges ?? new Map(), hangsWith: piece.onFabric?.names ?? new Set(),
     base: plain.find((stitch) => stitch !== 'sl st') ?? state.kind, round: row.round, loop: row.loop, slipFabric: onlySlips && !hasChains(row.items), slipsFasten: onlySlips && hasChains(row.items),
     ...((state.entry === undefined && piece.onFabric || row.anew || joinedAbove(row.entry)) && { beginsPart: true }),
     ...(state.number !== undefined && !row.anew && piece.takenUpLater?.has(state.number) && { takenUpLater: true }),

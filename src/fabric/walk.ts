@@ -15,6 +15,7 @@ import type { Trouble } from './worked-row.ts'
 
 export interface RowSetting {
   readonly lexicon: Lexicon
+  readonly piece: string
   readonly size: number
   readonly rowIndex: number
   readonly conventions: Conventions

@@ -222,7 +222,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   const after: State = {
     side,
     gap: state.gap || !tried.comesOut || !row.round && tried.onPiece !== undefined || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
-    rowsBefore: state.rowsBefore, parts: endedParts(row, tried, state), ...fabricAfter(row, tried, state, side),
+    rowsBefore: state.rowsBefore, parts: endedParts(row, tried, state), ...fabricAfter(row, tried, state, { ...(side && { side }), piece: setting.piece }),
     edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried.made, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
@@ -235,12 +235,16 @@ function endedParts({ anew }: RealRow, { onRow, lies }: RowTry, { parts, entry, 
 }
 
 /** A row that makes anything is laid on the fabric. The outline is the piece's own and grows with it. */
-function fabricAfter(row: RealRow, tried: RowTry, { outline, laid, turned }: State, side: RealRow['side']): Pick<State, 'outline' | 'laid' | 'turned' | 'turnsAfter'> {
+function fabricAfter(row: RealRow, tried: RowTry, { outline, laid, turned }: State, where: Pick<LaidRow, 'side' | 'piece'>): Pick<State, 'outline' | 'laid' | 'turned' | 'turnsAfter'> {
   const turnsAfter = turnAfter(row.items) === true
   if (tried.row.made.length === 0) return { outline, laid, turned, turnsAfter }
-  const lies: LaidRow = { name: row.label, ...(row.number !== undefined && { number: row.number }), ...(side && { side }), round: row.round, ...(tried.tube && { tube: true }), ends: endsOf(tried.lies.places), ...tried.lies }
+  const lies: LaidRow = { name: row.label, ...where, ...(row.number !== undefined && { number: row.number }), ...calledBy(row), round: row.round, ...(tried.tube && { tube: true }), ends: endsOf(tried.lies.places), ...tried.lies }
   outline.lay(lies, turned)
   return { outline, laid: [...laid, { row: lies, turned }], turned: tried.row.turned, turnsAfter }
+}
+
+function calledBy({ entry: { label } }: RealRow): Pick<LaidRow, 'called'> {
+  return label && label.numbers.length === 0 ? { called: label.name.replace(/[\s:.(]+$/, '').toLowerCase() } : {}
 }
 
 /** Keeps what a row made, and what it left of the row below, for rows that come back to them. */

@@ -1,7 +1,7 @@
 import { inSize, type Skip, type Thing } from '../notation/syntax.ts'
 import { findNext, isThing } from './find-place.ts'
 import { goToRow } from './older-row.ts'
-import { isSpace, type Place } from './place.ts'
+import { isSpace, isStitch, type Place } from './place.ts'
 import type { Walk } from './walk.ts'
 import type { Rest } from './work-items.ts'
 
@@ -56,6 +56,7 @@ function skip(walk: Walk, item: Skip): void {
     for (const [index, { count, thing }] of item.list.entries()) {
       // The counted turning chain has passed the first place already.
       if (index === 0 && item.from === 'first' && walk.tookFirst && walk.at > 0 && inSize(count, walk.setting.size) === 1) continue
+      if (index > 0) passedBetween(walk, item, thing)
       pass(walk, item, thing, inSize(count, walk.setting.size))
     }
     return
@@ -68,6 +69,15 @@ function skip(walk: Walk, item: Skip): void {
     return
   }
   pass(walk, item, item.thing, takesBase(walk) ? count - 1 : count)
+}
+
+/** `skip ch-1 sp, 22 dc and ch-1 sp`: things in a list lie next to one another, and a stitch between them is left over. */
+function passedBetween(walk: Walk, item: Skip, thing: Thing): void {
+  const next = nextOf(walk, thing)
+  const stitches = next < walk.end ? walk.edge.slice(walk.at, next).filter((place) => isStitch(place) && !place.travel).length : 0
+  if (stitches === 0) return
+  walk.missed += stitches
+  walk.trouble({ kind: 'left-over', span: item, count: stitches })
 }
 
 /** `Ch 3 (counts as dc), turn, sk 1 st`: the stitch under the chain may be the one that is meant. */

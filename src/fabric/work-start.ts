@@ -1,6 +1,7 @@
+import { isEndOfRow } from '../notation/end-of-row.ts'
 import type { Start, Target } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
-import { expectEdge, isLastOfRow, isOfRow } from './along-outline.ts'
+import { expectEdge, isLastOfRow, isOfRow, rowNamed } from './along-outline.ts'
 import { findNext, isThing } from './find-place.ts'
 import { goToRow, isBelow } from './older-row.ts'
 import type { Place } from './place.ts'
@@ -45,14 +46,14 @@ function cornerMeant(walk: Walk, { thing, walk: how }: Target): number | undefin
 
 /** A border is joined anywhere on the outline, or told which edge comes next. */
 function alongOutline(walk: Walk, { target, start, end }: Start): void {
-  if (target.walk === 'edge' && target.ofRow === undefined) {
+  if (target.walk === 'edge' && !isEndOfRow(target)) {
     return expectEdge(walk, target.edge, { start, end })
   }
-  const named = (place: Place): boolean => (target.ofRow === undefined || isBelow(walk, target) && target.walk !== 'edge' ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
+  const named = (place: Place): boolean => (target.ofRow === undefined && !isEndOfRow(target) || isBelow(walk, target) && target.walk !== 'edge' ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
   const lastOfRow = target.walk === 'last' && target.ofRow !== undefined ? walk.edge.findIndex((place) => isLastOfRow(walk, place, target)) : -1
   const index = lastOfRow >= 0 ? lastOfRow : target.walk === 'last' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : 0) && named(place))
   if (index >= 0) begin(walk, index)
-  else if (target.ofRow !== undefined) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `row ${target.ofRow} on the edge` })
+  else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${rowNamed(target)} on the edge` })
 }
 
 /** A flat tube closed through both layers: two places make one. */

@@ -1,3 +1,4 @@
+import { isEndOfRow } from '../notation/end-of-row.ts'
 import type { Stitch } from '../stitches/define.ts'
 import { inSize, type Group, type Target, type Work } from '../notation/syntax.ts'
 import { findNext } from './find-place.ts'
@@ -35,7 +36,7 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   if (closesLoop(walk, item, rest)) return
   if (doing.from === 'nothing' || beginsOnNothing(walk, item)) return fromNothing(walk, item, doing)
   if (item.target?.tiles) return alongTiles(walk, item, doing)
-  if (item.target?.walk === 'edge' && item.target.ofRow === undefined) return workAlongEdge(walk, item, doing, rest)
+  if (item.target?.walk === 'edge' && !isEndOfRow(item.target)) return workAlongEdge(walk, item, doing, rest)
   if (item.target?.rate && item.target.count && item.count) tellRateOf(walk, item, item.target.rate, inSize(item.target.count, walk.setting.size))
   takeWithChain(walk, item)
   const target = targetOf(walk, item)

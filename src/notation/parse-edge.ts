@@ -4,6 +4,7 @@ import { takePieceName } from './parse-piece-name.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takePlaceNoun, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
+import { takeOneRow } from './parse-one-row.ts'
 import { takeRowNamed } from './row-named.ts'
 import { rowEnds } from './parse-row-ends.ts'
 import type { EdgeName, Target } from './syntax.ts'
@@ -192,10 +193,12 @@ export function endOfRow(reader: Reader, start: number): Target | undefined {
   if (reader.take('in|into|at|to', 'the|a?', 'other|opposite|same|second?')) {
     const left = reader.take('left', '-?', 'hand?')
     const right = !left && reader.take('right', '-?', 'hand?')
-    const ofRow = takeRowNamed(reader, 'end|side|edge', 'of', 'the?') ?? takeRowNamed(reader, 'row', '-?', 'end|edge|side', 'of|at|on', 'the?')
-    if (ofRow !== undefined) {
-      return { walk: 'edge', ofRow, ...((left || right) && { hand: left ? 'left' as const : 'right' as const }), start, end: reader.end }
+    const { at: here } = reader
+    const row = (reader.take('end|side|edge', 'of') || reader.take('row', '-?', 'end|edge|side', 'of|at|on')) && takeOneRow(reader)
+    if (row) {
+      return { walk: 'edge', ...row, ...((left || right) && { hand: left ? 'left' as const : 'right' as const }), start, end: reader.end }
     }
+    reader.at = here
     // `in the end of the foundation edging`: a piece of one row has one row-end there.
     if (reader.take('end|row-end', 'of') && takePieceName(reader) !== undefined && (reader.done || /^[,;.:]$/.test(reader.word()))) {
       return { walk: 'next', count: { values: [1], start, end: reader.end }, thing: { kind: 'row-end' }, start, end: reader.end }

@@ -68,6 +68,8 @@ export interface Target extends Span {
   readonly loop?: 'back' | 'front' | 'third' | 'free'
   /** `of Rnd 2`: the row whose places are meant; else the row below. */
   readonly ofRow?: number
+  /** `row-end of the hem row`: the row is named by its label, in small letters. */
+  readonly rowCalled?: string
   /** `front loops left in Round 8`: of that row, or those that it left of the row that it was worked on. */
   readonly leftBy?: boolean
   /** `row-ends of Rows 18 to 13`: the rows that they belong to, in the order in which they are come to. */
