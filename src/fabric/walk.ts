@@ -15,6 +15,7 @@ import type { Trouble } from './worked-row.ts'
 
 export interface RowSetting {
   readonly lexicon: Lexicon
+  /** Name of the piece that the row belongs to, in small letters. */
   readonly piece: string
   readonly size: number
   readonly rowIndex: number
