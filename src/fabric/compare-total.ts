@@ -1,5 +1,5 @@
 import { inSize, type Num } from '../notation/syntax.ts'
-import { joinedCorner, type Total } from '../notation/written-count.ts'
+import { joinedCorner, joinToNeighbour, type Total } from '../notation/written-count.ts'
 import type { Lexicon } from './lexicon.ts'
 import type { Says } from './worked-row.ts'
 
@@ -22,7 +22,7 @@ export interface Made {
   /** Stitches by kind that stand alone in their place: beside `6 V-sts` they are counted so. */
   readonly loose: Readonly<Record<string, number>>
   /** Of the spaces those that were joined to a motif beside it, and how many of these are its corners. */
-  readonly joined?: { readonly spaces: Readonly<Record<string, number>>; readonly corners: number }
+  readonly joined?: { readonly spaces: Readonly<Record<string, number>>; readonly corners: number; readonly joins: number }
 }
 
 export interface Comparison {
@@ -106,6 +106,11 @@ function picotSlip(says: number, made: Made): KindSlip | undefined {
   return makes === says || makes === 0 ? undefined : { name: 'picot', says, makes, sort: 'group' }
 }
 
+/** Joins to the motif beside it are counted where their words are read as such. */
+function joinSlip(says: number, { joined }: Made): KindSlip | undefined {
+  return joined === undefined || joined.joins === says ? undefined : { name: joinToNeighbour, says, makes: joined.joins, sort: 'group' }
+}
+
 /** Squares of filet, or tiles from corner to corner, which some call squares; the squares of a row that works none are those of a blanket. */
 function blockSlip(name: string, says: number, made: Made): KindSlip | undefined {
   const squares = made.groups.filter((group) => group.name === 'square').length
@@ -151,6 +156,7 @@ function colourSlip({ colours }: Says, made: Made): KindSlip | undefined {
 function spaceSlip(space: string, says: number, made: Made): KindSlip | undefined {
   // `20 lps` are the loops of a Tunisian or broomstick row, which stand on the hook and are its stitches.
   if (space === 'any' && sum(made.spaces) === 0 && (made.kinds['lp'] ?? made.kinds['tss']) !== undefined) return says === made.stitches ? undefined : { name: 'lp', says, makes: made.stitches, sort: 'group' }
+  if (space === joinToNeighbour) return joinSlip(says, made)
   if (space === joinedCorner) return made.joined?.corners === says ? undefined : { name: space, says, makes: made.joined?.corners ?? 0, sort: 'space' }
   // `8 sc, 6 ch`: the chains that the next row is worked into are counted apart where the total counts chains.
   const makes = space === 'chains' ? made.chains + (made.endChains ?? 0) : space === 'any' ? sum(made.spaces) : (made.spaces[space] ?? 0)
@@ -183,7 +189,7 @@ export function saysOf(totals: readonly Total[], size: number): Says | undefined
       spaces[name] = (spaces[name] ?? 0) + inSize(part.count, size)
     }
     for (const part of total.colours ?? []) colours[part.yarn] = (colours[part.yarn] ?? 0) + inSize(part.count, size)
-    for (const part of total.groups) if (part.name === joinedCorner) spaces[joinedCorner] = inSize(part.count, size)
+    for (const part of total.groups) if (part.name === joinedCorner || part.name === joinToNeighbour) spaces[part.name] = inSize(part.count, size)
     for (const part of total.groups) if (/^(sh|tile|square)$/.test(part.name)) kinds[part.name] = inSize(part.count, size)
   }
   const coloured = Object.values(colours)

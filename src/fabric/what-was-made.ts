@@ -28,10 +28,10 @@ export function whatWasMade(walk: Walk): Made {
   }
 }
 
-function joinedSpaces({ made }: Walk): NonNullable<Made['joined']> {
+function joinedSpaces({ made, neighbours }: Walk): NonNullable<Made['joined']> {
   const joined = made.filter((place) => place.kind === 'space' && place.joined)
   const spaces = Map.groupBy(joined, ({ chains }) => `ch-${chains ?? 1}`)
-  return { spaces: Object.fromEntries([...spaces].map(([name, places]) => [name, places.length])), corners: roundEdge(made).corners.filter(({ joined: fastened }) => fastened).length }
+  return { spaces: Object.fromEntries([...spaces].map(([name, places]) => [name, places.length])), corners: roundEdge(made).corners.filter(({ joined: fastened }) => fastened).length, joins: neighbours.length }
 }
 
 /** The stitch that most of a row is made of: what `work even` goes on with. */

@@ -1,11 +1,12 @@
 import { numberAhead, takeNumber } from './numbers.ts'
+import { takeJoins } from './parse-joins.ts'
 import { takeThing } from './parse-thing.ts'
 import { rowsByComma, sizesByComma } from './numbers-by-comma.ts'
 import { takeRowNamed } from './row-named.ts'
 import { Reader } from './reader.ts'
 import { takeCountRemark } from './count-remark.ts'
 import type { Num } from './syntax.ts'
-import { joinedCorner, type Total } from './written-count.ts'
+import { joinedCorner, joinToNeighbour, type Total } from './written-count.ts'
 
 interface Draft {
   count?: Num
@@ -158,6 +159,10 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   while (reader.take('full|whole|complete|little|small|tiny|big|large')) continue
   if (reader.take('joined', 'corner|corners', 'sp|sps|space|spaces?')) {
     draft.groups.push({ name: joinedCorner, count })
+    return true
+  }
+  if (takeJoins(reader)) {
+    draft.groups.push({ name: joinToNeighbour, count })
     return true
   }
   const thing = takeThing(reader)

@@ -1,4 +1,4 @@
-import { motifWords } from './motif-words.ts'
+import { motifWord, motifWords } from './motif-words.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import type { Reader } from './reader.ts'
 
@@ -7,6 +7,22 @@ export function takeJoinName(reader: Reader): boolean {
   if (!reader.take('joined', 'corner|corners', 'sp|sps|space|spaces|st|sts?') && !reader.take('join|joins')) return false
   takeBetween(reader)
   return true
+}
+
+const motifs = 'neighbour|neighbor|neighbours|neighbors|neighbouring|neighboring|previous|first|other|finished|adjacent|adjoining|joined|next'
+
+/** Takes what a joining round counts of itself: `joins to the neighbor`, `joining sl sts`, `places joined to previous squares`. */
+export function takeJoins(reader: Reader): boolean {
+  const { at } = reader
+  const named = reader.take('join|joins|joinings') || reader.take('joining', 'sl|slip', 'st|sts|stitch|stitches') || reader.take('joining', 'ss|slsts') || reader.take('place|places|sp|sps|space|spaces', 'joined')
+  reader.take('made|worked')
+  if (named && reader.take('to|with|on|onto', 'the|its|both|each|all?', 'of?', 'the?')) {
+    reader.take(motifs)
+    if (!reader.take(motifWord) && takePieceName(reader) === undefined && !new RegExp(`^(?:${motifs})$`).test(reader.word(-1))) reader.at = at
+  }
+  if (reader.at > at && (reader.done || /^[,;.:+&]$|^and$/.test(reader.word()))) return true
+  reader.at = at
+  return false
 }
 
 /** Takes which of the places at a join is meant, or where along the edge: `before the join`, `either side of each join`, `after both joined corners`. */

@@ -4,6 +4,9 @@ import type { Num } from './syntax.ts'
 /** The name under which `2 joined corners` are counted. */
 export const joinedCorner = 'joined corner'
 
+/** The name under which `5 joins to the neighbor` are counted. */
+export const joinToNeighbour = 'join'
+
 /** A written count. */
 export interface Total extends Span {
   readonly count?: Num
