@@ -17,7 +17,7 @@ const none: JoinedStarts = { edges: [], sound: true }
  * that the motif is alike to belong to it, each as often as it is made. `wants` is how many places the border asks for, by its words.
  */
 export function joinedEdges(runs: readonly PieceRun[], pieces: readonly PieceToWork[], border: PieceToWork, wants: number): JoinedStarts {
-  const own = border.on === undefined ? undefined : runs[border.on]
+  const own = border.on === undefined ? motifBefore(runs, pieces, border) : runs[border.on]
   if (!own || wants === 0) return none
   const edge = motifEdge(own)
   if (edge.corners.length < 3) return none
@@ -35,6 +35,12 @@ export function joinedEdges(runs: readonly PieceRun[], pieces: readonly PieceToW
   const edges = layouts.flatMap(({ outer, words }) => begunAnywhere(outer, motif).flatMap((from) => [...edgesRound(motif, from), ...edgesBehind(motif, from)]
     .map((joined) => ({ edge: joined.edge, words: `${words}: ${joined.words}` }))))
   return { edges, sound }
+}
+
+/** `Border: join yarn in the corner sp at the end of a long side`: a piece that goes on from none, and begins at a place of what is there, goes round the last motifs. */
+function motifBefore(runs: readonly PieceRun[], pieces: readonly PieceToWork[], { entries }: PieceToWork): PieceRun | undefined {
+  if (!entries[0]?.read.items.some(({ node }) => node === 'start')) return undefined
+  return runs.findLast((run, index) => run.edge.round && motifEdge(run).corners.length > 2 && !pieces.some(({ on }) => on === index))
 }
 
 /** As many corners, and free sides of the same lengths. */

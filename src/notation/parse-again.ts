@@ -1,3 +1,4 @@
+import { motifWord } from './motif-words.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeTarget } from './parse-target.ts'
@@ -22,7 +23,7 @@ export function parseAgain(reader: Reader, before: readonly Instruction[]): read
   const of = and && reader.word() === 'of' && /^(each|every|next)$/.test(reader.word(1))
   const placed = /^(in|into|on)$/.test(reader.word()) || of || and && /^(next|each|every|last|first|foll|following)$/.test(reader.word())
   if (of) reader.at += 1
-  const target = placed ? takeTarget(reader) : and && last.target?.walk === 'each' ? takeEachSpace(reader) : and && isOnePlace(last.target) ? takeRest(reader) : undefined
+  const target = placed ? takeTarget(reader) : and && last.target?.walk === 'each' ? takeEachSpace(reader) : and && spacesCounted(reader, last) ? takeCountedSpaces(reader) : and && isOnePlace(last.target) ? takeRest(reader) : undefined
   if (!target || target.thing === undefined && target.walk === 'next' && target.loop !== undefined || startsWork(reader)) {
     reader.at = at
     return undefined
@@ -61,6 +62,25 @@ function takeEachSpace(reader: Reader): Target | undefined {
   if (thing?.kind !== 'space' && thing?.kind !== 'chain') return undefined
   const toEnd = takeToEnd(reader)
   return { walk: 'each', thing, ...(toEnd && { toEnd }), start, end: reader.end }
+}
+
+/** `in each of the 9 dc and 2 ch-1 sps`: a number of spaces behind a number of stitches, one of the same in each of them. */
+export function spacesCounted(reader: Reader, last: Instruction | undefined): boolean {
+  if (last?.node !== 'work' || last.target?.eachOf !== true || numberAhead(reader) === undefined) return false
+  const { at } = reader
+  const counted = takeCountedSpaces(reader) !== undefined
+  reader.at = at
+  return counted
+}
+
+function takeCountedSpaces(reader: Reader): Target | undefined {
+  const { start } = reader
+  const count = takeNumber(reader)
+  const named = count && reader.peek()?.text.toLowerCase() !== '-'
+  const thing = named ? takeThing(reader) : undefined
+  if (thing?.kind !== 'space' || !/^(?:sps|spaces|sp|space|lps|loops|arches)$/.test(reader.word(-1))) return undefined
+  reader.take('of|on|along', 'the?', 'next|last|same|first|each', motifWord)
+  return { walk: 'next', count: count!, eachOf: true, thing, start, end: reader.end }
 }
 
 /** After `in each ch-2 sp` comes what is worked there. */

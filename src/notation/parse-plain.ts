@@ -14,6 +14,7 @@ import { parseLayers } from './parse-layers.ts'
 import { otherSide } from './parse-other-side.ts'
 import { parseTurn } from './parse-turn.ts'
 import { parseSkip } from './parse-skip.ts'
+import { spacesCounted } from './parse-again.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
@@ -110,6 +111,8 @@ function chain(reader: Reader, before: readonly Instruction[]): readonly Instruc
   // `in each dc and ch around`: the chain is a place, and no instruction.
   const last = before.at(-1)
   if (reader.word(-1) === 'and' && last?.node === 'work' && last.target?.walk === 'each' && /^(around|across)$/.test(reader.word(1))) return undefined
+  // `in each of the 9 dc and 2 ch-1 sps`: those are places too.
+  if (reader.word(-1) === 'and' && spacesCounted(reader, last)) return undefined
   const { at: named } = reader
   // `a foundation chain of 21`, `cast on 21 ch`
   if (reader.take('a?', 'foundation|starting|beginning|base?', 'ch|chain', 'of')) reader.at -= 2

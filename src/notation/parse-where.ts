@@ -1,4 +1,5 @@
 import { numberAhead } from './numbers.ts'
+import { motifWord } from './motif-words.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 
@@ -31,6 +32,8 @@ const isItsEnd = (reader: Reader): boolean => /^ends?$/.test(reader.word()) && /
 
 const isTold = (item: Instruction | undefined): boolean => item?.node === 'work' && item.target?.count !== undefined
 
+const motif = new RegExp(`^(?:${motifWord})$`)
+
 /** Words of a place that is none of the edge's own. */
 const places = /^(each|ea|every|any|next|same|sp|sps|space|spaces|shell|cl|group|skipped|missed|hook|in|into|work|to)$/
 
@@ -44,6 +47,11 @@ export function takeWhereabouts(reader: Reader): readonly string[] | undefined {
   const said: string[] = []
   while (!reader.done && !/^([,.;:()[\]]|and|then|with)$/.test(reader.word())) {
     const word = reader.word()
+    if (isLongSide(reader)) {
+      reader.at += 3
+      said.push(word)
+      continue
+    }
     const quiet = reader.peek()?.kind === 'word' || /^[-’']$/.test(word)
     if (!quiet || numberAhead(reader) !== undefined || places.test(word) || reader.vocabulary.stitchAt([word]) !== undefined) break
     said.push(word)
@@ -53,6 +61,9 @@ export function takeWhereabouts(reader: Reader): readonly string[] | undefined {
   reader.at = at
   return undefined
 }
+
+/** `at the right end of a 5-square side`: how many motifs that side has. */
+const isLongSide = (reader: Reader): boolean => numberAhead(reader) !== undefined && reader.word(1) === '-' && motif.test(reader.word(2)) && /^(?:side|edge|end)$/.test(reader.word(3))
 
 /** An instruction that says how many it makes or where they go: nothing that follows can add to that. */
 function isWhole(item: Instruction | undefined): boolean {
