@@ -1,7 +1,7 @@
-import { inSize, type EdgeName, type Target, type Work } from '../notation/syntax.ts'
+import { corner, inSize, type EdgeName, type Target, type Work } from '../notation/syntax.ts'
 import { endOfEdge, expectEdge, leftBefore, startOfNext } from './along-outline.ts'
 import { shiftSteps } from './tally.ts'
-import { findNext } from './find-place.ts'
+import { findNext, isThing } from './find-place.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 import type { Doing } from './work-stitches.ts'
@@ -39,7 +39,7 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
   const from = walk.outline ? Math.min(walk.end, startOf(walk, target.edge)) : walk.at
   leftBefore(walk, from, item)
   walk.at = from
-  const end = !walk.outline || target.edge === 'all' ? walk.end : endOfEdge(walk, rest)
+  const end = target.motif && !walk.outline ? endOfMotif(walk, from) : !walk.outline || target.edge === 'all' ? walk.end : endOfEdge(walk, rest)
   for (let index = from; index < end; index += 1) walk.take(index, item)
   const places = walk.edge.slice(from, end)
   if (places.length === 0) walk.trouble({ kind: 'no-such-place', span: item, what: 'an edge' })
@@ -50,6 +50,13 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
   const count = rated ?? sums[0]!
   for (let stitch = 0; stitch < count; stitch += 1) walk.make({ kind: doing.kind, into: places[Math.floor((stitch * places.length) / count)] })
   if (!target.rate && (!item.count || item.about)) loosen(walk, sums, item)
+}
+
+/** Where the side of the motif ends that the hook stands at: at a corner, or where the next motif is joined. */
+function endOfMotif(walk: Walk, from: number): number {
+  let index = from
+  while (index < walk.end && walk.edge[index]!.kind !== 'join' && !isThing(walk, walk.edge[index]!, corner)) index += 1
+  return index
 }
 
 /** Where the edge that is named begins: a side at its first row-end, the next edge behind the rest of the one that was begun. */

@@ -1,5 +1,6 @@
 import { isOpening, takeOpening } from './parse-held.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
+import { motifWord } from './motif-words.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takePlaceNoun, takeThing } from './parse-thing.ts'
@@ -17,7 +18,7 @@ import type { EdgeName, Target } from './syntax.ts'
  */
 export function alongEdge(reader: Reader, start: number): Target | undefined {
   const at = reader.at
-  const end = endOfRow(reader, start) ?? edgeOfTiles(reader, start)
+  const end = endOfRow(reader, start) ?? edgeOfTiles(reader, start) ?? sideOfMotif(reader, start)
   if (end) return end
   const evenly = reader.take('evenly', 'spaced?')
   const opening = takeOpening(reader)
@@ -46,6 +47,17 @@ function edgeOfTiles(reader: Reader, start: number): Target | undefined {
   if (reader.take('along|across|on|in', 'the?', 'outer|outside|side?', 'edge|edges|side|sides', 'of', 'each?', 'of?', 'the?', 'next?')) {
     const tiles = takeNumber(reader)
     if (tiles && reader.take('tiles|blocks|tile|block')) return { walk: 'edge', edge: 'any', tiles, start, end: reader.end }
+  }
+  reader.at = at
+  return undefined
+}
+
+/** `along the next square`, `evenly across the side of the last hexagon`: one side of one of the motifs that a border goes along. */
+function sideOfMotif(reader: Reader, start: number): Target | undefined {
+  const { at } = reader
+  reader.take('evenly', 'spaced?')
+  if (reader.take('along|across|down|up|over', 'the|each|one?', 'free|outer|outside|whole?', 'side|edge?', 'of?', 'the|each?', 'next|last|first|second|third|same|following|corner?')) {
+    if (!/^(?:piece|circle|tile|star|flower|triangle)$/.test(reader.word()) && reader.take(motifWord) && !/^(?:side|sides|edge|edges|sp|sps)$/.test(reader.word())) return { walk: 'edge', edge: 'any', motif: true, start, end: reader.end }
   }
   reader.at = at
   return undefined

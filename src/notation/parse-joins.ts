@@ -30,13 +30,16 @@ export function takeBesideJoin(reader: Reader): boolean {
   const { at } = reader
   const head = reader.take('on?', 'either|each|both', 'side|sides', 'of') || reader.take('just|immediately|directly?', 'before|after|beside|at|past')
   reader.take('the|a|each|every|next?', 'next?')
-  if (head && (reader.take('join|joins|joining') || reader.take('both|two|last?', 'joined', 'corner|corners', 'sp|sps?'))) {
+  if (head && (reader.take('join|joins|joining') || reader.take('both|two|last?', 'joined', 'corner|corners', 'sp|sps?') || joinNamed(reader) && reader.take('it|that'))) {
     takeBetween(reader)
     return true
   }
   reader.at = at
   return false
 }
+
+/** `1 sc in the corner sp before the join, 1 sc in the corner sp after it` */
+const joinNamed = (reader: Reader): boolean => reader.all.slice(0, reader.at).some(({ text }) => /^joins?$/i.test(text)) && /^(?:[,;.)\]]|and)?$/.test(reader.word(1))
 
 /** `between the two hexagons`, `between First and Second square` */
 function takeBetween(reader: Reader): void {

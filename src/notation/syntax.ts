@@ -96,6 +96,8 @@ export interface Target extends Span {
   readonly toEnd?: boolean
   /** `along the edge of each of next 6 tiles`: so many tiles, whose places the words do not tell. */
   readonly tiles?: Num
+  /** `along the next square`: the side of one motif, as far as its next corner or join. */
+  readonly motif?: boolean
   /** `across`, `along`: as far as this edge goes. */
   readonly across?: boolean
   /** `to centre ch-2 sp`: it ends before the next of these. */
