@@ -1,4 +1,4 @@
-import type { EdgeName, Target } from '../notation/syntax.ts'
+import type { EdgeName, Target, Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext } from './find-place.ts'
 import type { Stretch } from './laid-row.ts'
@@ -105,8 +105,11 @@ export function startOfNext(walk: Walk): number {
   return index
 }
 
-/** Index behind the last place of the edge that the hook stands at, corner included. */
-export function lastOfEdge(walk: Walk): number {
+/** Index behind the last place of the edge that the hook stands at, corner included. The last stitch of a step is that of the step. */
+export function lastOfEdge(walk: Walk, thing?: Thing): number {
+  const next = thing?.kind === 'stitch' ? walk.edge[findNext(walk, walk.at, undefined)] : undefined
+  const step = next && walk.outline?.stretchOf.get(next)
+  if (step?.edge === 'step') return walk.edge.indexOf(step.places.at(-1)!) + 1
   return endOfEdge(walk, { uses: 0, items: [] })
 }
 

@@ -276,7 +276,7 @@ function last(walk: Walk, target: Target, span: Span, rest: Rest, count: number,
   if (target.thing?.kind === 'space') return lastSpace(walk, target, span, work)
   if (count === 1 && isOnlyOneLeft(walk, target.thing)) return next(walk, { ...target, walk: 'next' }, span, rest, count, work, over)
   // The last stitch of a border's edge is that of this edge, not of all.
-  const start = walk.outline ? Math.max(walk.at, lastOfEdge(walk) - count) : indexBefore(walk, count)
+  const start = walk.outline ? Math.max(walk.at, lastOfEdge(walk, target.thing) - count) : indexBefore(walk, count)
   const gap = start - walk.at
   // `sc in each of last 8 sts` at the start of a part: what lies before them stays for other parts.
   if (gap > 0 && walk.setting.beginsPart && !walk.round && !walk.outline && walk.made.length === 0 && walk.at === 0) begin(walk, start)
