@@ -169,11 +169,11 @@ export function rowAt(walk: Walk, place: Walk['edge'][number]): Stretch['rows'][
 
 /** `in first unworked st of Row 4`, `at the right-hand end of Row 2`. */
 export function isOfRow(walk: Walk, place: Walk['edge'][number], target: Target): boolean {
-  const { ofRow, hand, walk: how, thing } = target
+  const { hand, walk: how, thing } = target
   const stretch = walk.outline?.stretchOf.get(place)
   const row = rowAt(walk, place)
   // `the 4 sl sts of Row 7` lie on the stitches that Row 6 has there, where slip stitches are no row of their own.
-  const under = thing?.stitch === 'sl st' && stretch?.edge === 'step' && row?.number !== undefined && row.number + 1 === ofRow
+  const under = thing?.stitch === 'sl st' && stretch?.edge === 'step' && row !== undefined && liesUnder(walk, row, target)
   if (!stretch || !under && !isRowMeant(walk, row, target)) return false
   if (how !== 'edge') return stretch.edge === 'step' || stretch.edge === 'top'
   if (stretch.edge !== 'row-ends') return false
@@ -181,6 +181,12 @@ export function isOfRow(walk: Walk, place: Walk['edge'][number], target: Target)
   // Seen from the right side, a row of the right side is worked from right to left.
   const atStart = place.into === row?.places[0]
   return hand === ((row?.side === 'WS') === atStart ? 'left' : 'right')
+}
+
+/** Whether a row is the one under the row that is meant, which may be the first of another piece. */
+function liesUnder(walk: Walk, row: Stretch['rows'][number], target: Target): boolean {
+  if (row.number !== undefined && row.number + 1 === target.ofRow) return true
+  return walk.outline!.stretches.some(({ rows }) => rows.some((above) => isRowMeant(walk, above, target) && above.places[0]?.row === (row.places[0]?.row ?? 0) + 1))
 }
 
 /** `3 sc in the 5th unworked st`: stitches of the step before it are passed over. */
@@ -210,7 +216,9 @@ function isRowMeant(walk: Walk, row: Stretch['rows'][number] | undefined, { ofRo
 /** A row as a target names it: `row 4`, `the hem row`. */
 export const rowNamed = ({ ofRow, rowCalled, ofPiece }: Target): string => `${rowCalled === undefined ? `row ${ofRow}` : `the ${rowCalled}`}${ofPiece === undefined ? '' : ` of ${ofPiece}`}`
 
-/** On an outline the first chain, row-end or stitch is the one that comes next, wherever the hook stands. */
+/** On an outline the first chain, row-end or stitch is the one that comes next, wherever the hook stands; of the edge that the row began with it is where the row began. */
 export function firstOnOutline(walk: Walk, { thing }: Target): boolean {
-  return walk.outline !== undefined && (thing?.kind === 'chain' || thing?.kind === 'row-end' || walk.edge[walk.at]?.kind === 'row-end')
+  const next = walk.edge[walk.at]
+  if (!walk.outline || next === undefined) return walk.outline !== undefined && (thing?.kind === 'chain' || thing?.kind === 'row-end')
+  return thing?.kind === 'chain' || thing?.kind === 'row-end' || next.kind === 'row-end' || walk.outline.stretchOf.get(next) !== walk.outline.stretchOf.get(walk.edge[0]!)
 }

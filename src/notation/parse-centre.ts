@@ -14,6 +14,7 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
   const told = takeCornerNamed(reader)
   const corners = every && numberAhead(reader) !== undefined && /^corners?$/.test(reader.word(1)) ? takeNumber(reader) : undefined
   const inside = takeThing(reader)
+  if (inside?.where === 'corner') reader.take('group|groups|cluster|clusters|set|sets')
   if (every && inside?.where === 'corner') {
     draft.walk = 'each'
     draft.thing = { kind: 'stitch', where: 'corner' }

@@ -59,7 +59,7 @@ const withoutClosing = ({ closing: _, ...total }: Total): Total => total
 const withClosing = (items: readonly Instruction[]) => (total: Total): Total => {
   const slip = total.kinds.find(({ kind }) => kind === 'sl st')
   if (slip?.count.values.join() !== '1' || total.kinds.length + (total.count ? 1 : 0) < 2 || items.some((item) => item.node === 'work' && item.stitch === 'sl st')) return total
-  return { ...total, kinds: total.kinds.filter((kind) => kind !== slip), ...(total.count && { closing: true }) }
+  return { ...total, kinds: total.kinds.filter((kind) => kind !== slip), closing: true }
 }
 
 /** `slip stitch` and `slip stitches` are read as `sl st` and `sl sts`, each word in its own place. */

@@ -232,7 +232,7 @@ function counted(reader: Reader, draft: Draft): boolean {
     Object.assign(draft, { walk: 'skipped', held: `held ${tail?.words ?? ''}`, ...(count && { count }), ...(tail?.ofRow !== undefined && { ofRow: tail.ofRow }) })
     return true
   }
-  takeState(reader)
+  const slipped = takeState(reader)
   reader.take('post|posts', 'of', 'the?', 'next?')
   const row = takeRowPrefix(reader)
   if (row !== undefined) draft.ofRow = row
@@ -247,7 +247,8 @@ function counted(reader: Reader, draft: Draft): boolean {
     delete draft.walk
     return false
   }
-  if (thing) draft.thing = thing
+  // `first slip-stitched st of Row 5`: what lies under a slip stitch.
+  if (thing) draft.thing = slipped && thing.kind === 'stitch' ? { kind: 'stitch', stitch: 'sl st' } : thing
   if (count) draft.count = count
   if (each && count) draft.eachOf = true
   if (each && count && thing?.where === 'corner') delete draft.count
@@ -258,9 +259,9 @@ function counted(reader: Reader, draft: Draft): boolean {
 }
 
 /** `5 unworked sts`, `4 slip-stitched sts`, `6 added ch`: how they came to lie there. */
-function takeState(reader: Reader): void {
-  if (reader.take('unworked|free|unused|leftover|slipped|added|extra') || reader.take('left', '-?', 'over')) return
-  reader.take('slip|sl|ss', '-?', 'stitched')
+function takeState(reader: Reader): 'slipped' | undefined {
+  if (reader.take('unworked|free|unused|leftover|added|extra') || reader.take('left', '-?', 'over')) return undefined
+  return reader.take('slipped') || reader.take('slip|sl|ss', '-?', 'stitched') ? 'slipped' : undefined
 }
 
 /** `in the rest`, `in all the others`, `in the remainder of the ch`: every place that is left. */
