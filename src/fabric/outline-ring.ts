@@ -1,4 +1,5 @@
-import type { Part } from './laid-row.ts'
+import type { LaidRow, Part } from './laid-row.ts'
+import type { Place } from './place.ts'
 
 /** A part in its ring, its places in the order of the ring. */
 export interface Node extends Part {
@@ -13,6 +14,13 @@ export const back = (way: Way): Way => (way === 'next' ? 'before' : 'next')
 export interface Spot {
   readonly node: Node
   readonly at: number
+}
+
+/** A place of an outline at which the hook stood, and which way the work went. */
+export interface Mark {
+  readonly place: Place
+  readonly way: Way
+  readonly last: LaidRow | undefined
 }
 
 /** The way from one spot to the one worked after it. */
@@ -40,4 +48,11 @@ const far = 1_000_000
 export function nearerWay(from: Node, to: Node): Way {
   const length = (way: Way): number => between(from, to, way).reduce((sum, { edge, places }) => sum + (edge === 'underside' ? far : places.length), 0)
   return length('next') <= length('before') ? 'next' : 'before'
+}
+
+/** The parts of the ring that a node lies in. */
+export function ringFrom(first: Node): readonly Part[] {
+  const parts: Part[] = []
+  for (let node = first; parts.length === 0 || node !== first; node = node.next) parts.push(node)
+  return parts
 }

@@ -1,16 +1,9 @@
 import { partsOf, standBeside, type LaidRow, type Part, type Stretch } from './laid-row.ts'
 import { openingUnder, roundOpening, type Opening } from './opening.ts'
-import { back, between, nearerWay, wayTo, type Node, type Spot, type Way } from './outline-ring.ts'
+import { back, between, nearerWay, ringFrom, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
 import type { Place } from './place.ts'
 
 const backwards = ({ edge, rows, places }: Stretch): Stretch => ({ edge, rows: rows.toReversed(), places: places.toReversed() })
-
-/** A place of an outline at which the hook stood, and which way the work went. */
-export interface Mark {
-  readonly place: Place
-  readonly way: Way
-  readonly last: LaidRow | undefined
-}
 
 /**
  * The outline of a fabric: a ring of stretches. A row is worked along the outline from its first place to its last; it covers what
@@ -38,6 +31,7 @@ export class Outline {
   bottom: readonly Place[] = []
   /** The edges of flat rows that a round on their top has closed to a tube: a heel, a slit. */
   private opening: readonly Stretch[] = []
+  private sewnOff: readonly (readonly Part[])[] = []
   /** Openings that lie inside it. */
   private inside: readonly Opening[] = []
 
@@ -64,12 +58,7 @@ export class Outline {
 
   /** The outlines of the openings inside it. */
   get openings(): readonly Outline[] {
-    return this.inside.flatMap(roundOpening).map((parts) => {
-      const outline = new Outline()
-      outline.close(parts)
-      outline.flatRows = parts.length
-      return outline
-    })
+    return this.inside.flatMap(roundOpening).map((parts) => Outline.round(parts))
   }
 
   /** The places of parts in the order in which a row goes over them: the nearer way from one to the next, over no foundation. */
@@ -118,6 +107,20 @@ export class Outline {
     const [afterA, afterB, beforeA, beforeB] = [a.next, b.next, a.before, b.before]
     if (afterA !== b) link(beforeB, afterA)
     if (afterB !== a) link(beforeA, afterB)
+    const own = new Set(this.ring())
+    this.sewnOff = [...this.sewnOff, ...[afterA, afterB].filter((node) => node !== a && node !== b && !own.has(node)).map(ringFrom)]
+  }
+
+  /** The rings that seams have closed off from the one at which the hook stands: a neck beside the shoulders. */
+  get behindSeams(): readonly Outline[] {
+    return this.sewnOff.map((parts) => Outline.round(parts))
+  }
+
+  private static round(parts: readonly Part[]): Outline {
+    const outline = new Outline()
+    outline.close(parts)
+    outline.flatRows = parts.length
+    return outline
   }
 
   /** Puts a row on. */

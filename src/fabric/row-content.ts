@@ -1,4 +1,5 @@
-import type { Instruction, RowText } from '../notation/syntax.ts'
+import type { RowText } from '../notation/row-text.ts'
+import type { Instruction } from '../notation/syntax.ts'
 import { saidCount } from './after-slip.ts'
 import { saysOf } from './compare-total.ts'
 import { mirroredWords } from './mirrored-words.ts'

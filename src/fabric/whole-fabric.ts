@@ -1,5 +1,6 @@
 import type { LaidRow } from './laid-row.ts'
-import type { Mark, Outline } from './outline.ts'
+import type { Outline } from './outline.ts'
+import type { Mark } from './outline-ring.ts'
 import type { PieceRun } from './piece-run.ts'
 import type { Edge, Place } from './place.ts'
 
@@ -53,7 +54,7 @@ export class Fabrics {
     if (own.length === 0) return { whole: [whole], sewn: [] }
     const sewn = whole.copy()
     for (const [one, other] of own) sewn.sew(this.own[one]!.edge.places, this.own[other]!.edge.places)
-    return { whole: [whole], sewn: [sewn.copy()] }
+    return { whole: [whole], sewn: [sewn.copy(), ...sewn.behindSeams] }
   }
 
   /** Indexes of the pieces that a piece hangs together with, its own among them. */

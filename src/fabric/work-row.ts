@@ -1,4 +1,5 @@
-import { inSize, type Instruction, type RowText } from '../notation/syntax.ts'
+import type { RowText } from '../notation/row-text.ts'
+import { inSize, type Instruction } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { passedInSilence, passedOver, stopsOneShort } from './along-outline.ts'
 import { compareTotal, saysOf, type Comparison, type Made } from './compare-total.ts'

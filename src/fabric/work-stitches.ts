@@ -42,7 +42,7 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   const target = targetOf(walk, item)
   const each = target.each
   const loop = item.loop ?? walk.setting.loop
-  placesOf(walk, target.target, item, rest, (index) => intoPlace(walk, doing, each, index, loop, rest.group), doing.over, walk.setting.lexicon.stitch(item.stitch)?.into === 'below' || /^spike|^sc$/.test(item.stitch))
+  placesOf(walk, target.target, item, rest, (index) => (target.target.evenly ? spreadAlong : intoPlace)(walk, doing, each, index, loop, rest.group), doing.over, walk.setting.lexicon.stitch(item.stitch)?.into === 'below' || /^spike|^sc$/.test(item.stitch))
 }
 
 function doingOf(walk: Walk, item: Work): Doing {
@@ -140,6 +140,11 @@ function intoPlace(walk: Walk, doing: Doing, each: number, index: number, loop: 
     noteGroup(walk, from, group)
   }
   if (doing.group) walk.groups.push({ name: doing.group, size: doing.makes })
+}
+
+/** `15 sc evenly along 10 row-ends`: they lie side by side, and none of them together in one place. */
+function spreadAlong(walk: Walk, doing: Doing, each: number, index: number, loop: Work['loop'], inGroup: number | undefined): void {
+  for (let stitch = 0; stitch < each; stitch += 1) intoPlace(walk, doing, 1, index, loop, inGroup)
 }
 
 /** `Ch 2, dc in next st (counts as dc2tog)`: the chain stands in the first place, and both together are one stitch. */

@@ -35,7 +35,7 @@ export function takeCountRemark(reader: Reader, draft: Draft): boolean {
 }
 
 /** `17 sts: 16 sc and the closing sl st`, `7 sts, including closing sl st`, `16 sts + closing ss`: the join is told with the stitches. */
-function closingSlip(reader: Reader, draft: Draft): boolean {
+export function closingSlip(reader: Reader, draft: Draft): boolean {
   const { at } = reader
   const beside = /^(?:[+&]|and|plus)$/.test(reader.word(-1))
   const apart = reader.take('not|excluding|without', 'counting|including?')
@@ -44,9 +44,9 @@ function closingSlip(reader: Reader, draft: Draft): boolean {
     reader.at = at
     return false
   }
-  const said = reader.word()
-  if (/^(?:being|is|included|counted|not)$/.test(said)) toComma(reader)
-  if (apart || said === 'not') return true
+  const { at: said } = reader
+  if (/^(?:being|is|included|counted|not)$/.test(reader.word())) toComma(reader)
+  if (apart || reader.all.slice(said, reader.at).some(({ text }) => text === 'not')) return true
   draft.closing = true
   // `35 sts (34 sts + closing ss)`: it is told beside the number.
   if (beside && draft.count && draft.kinds.length === 0) draft.count = { ...draft.count, values: draft.count.values.map((value) => value + 1) }
@@ -66,4 +66,16 @@ function partOfThem(reader: Reader): boolean {
 
 function toComma(reader: Reader): void {
   while (!reader.done && !/^[,;]$/.test(reader.word())) reader.at += 1
+}
+
+/** `22 sts along the neck`: where they lie. */
+export function takePlaceWords(reader: Reader): void {
+  const { at } = reader
+  reader.take('in', 'all')
+  if (!reader.take('all?', 'along|across|around|round|over|up|down', 'the|this|its')) {
+    reader.at = at
+    return
+  }
+  while (reader.peek()?.kind === 'word' && numberAhead(reader) === undefined && !/^(?:and|plus|each)$/.test(reader.word())) reader.at += 1
+  if (!reader.done && !/^[,;.:]$/.test(reader.word())) reader.at = at
 }

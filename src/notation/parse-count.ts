@@ -4,7 +4,7 @@ import { takeThing } from './parse-thing.ts'
 import { rowsByComma, sizesByComma } from './numbers-by-comma.ts'
 import { takeRowNamed } from './row-named.ts'
 import { Reader } from './reader.ts'
-import { takeCountRemark } from './count-remark.ts'
+import { takeCountRemark, takePlaceWords } from './count-remark.ts'
 import type { Num } from './syntax.ts'
 import { joinedCorner, joinToNeighbour, type Total } from './written-count.ts'
 
@@ -247,18 +247,6 @@ function atRow(reader: Reader, draft: Draft): true {
   const number = takeNumber(reader)
   if (number) draft.atRow = number.values[0]!
   return true
-}
-
-/** `22 sts along the neck`: where they lie. */
-function takePlaceWords(reader: Reader): void {
-  const { at } = reader
-  reader.take('in', 'all')
-  if (!reader.take('all?', 'along|across|around|round|over|up|down', 'the|this|its')) {
-    reader.at = at
-    return
-  }
-  while (reader.peek()?.kind === 'word' && numberAhead(reader) === undefined && !/^(?:and|plus|each)$/.test(reader.word())) reader.at += 1
-  if (!reader.done && !/^[,;.:]$/.test(reader.word())) reader.at = at
 }
 
 function takeManner(reader: Reader, draft: Draft, count: Num): void {

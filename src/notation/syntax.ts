@@ -1,6 +1,6 @@
 import type { Span } from '../text/span.ts'
 import type { Neighbour } from './neighbour.ts'
-import type { Stated, Total } from './written-count.ts'
+import type { Stated } from './written-count.ts'
 
 /** A number in a row: one value for all sizes, or one for each size, smallest first. */
 export interface Num extends Span {
@@ -295,13 +295,4 @@ export interface Unreadable extends Span {
   readonly why: 'cannot' | 'word' | 'quiet'
   /** `until piece measures 30 cm`: it only tells how many rows there are. */
   readonly byLength?: boolean
-}
-
-/** A row's text, read. */
-export interface RowText extends Span {
-  readonly items: readonly Instruction[]
-  readonly totals: readonly Total[]
-  /** Back loop or front loop said for the whole row. */
-  readonly loop?: 'back' | 'front' | 'third'
-  readonly sizeLists: readonly Num[]
 }
