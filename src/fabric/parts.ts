@@ -1,4 +1,5 @@
-import { inSize, type Instruction, type Target } from '../notation/syntax.ts'
+import { both } from '../notation/parse-part.ts'
+import { inSize, type Instruction, type Target, type Work } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import type { Outline } from './outline.ts'
 import type { Place } from './place.ts'
@@ -56,12 +57,12 @@ export function joiningParts(said: readonly Instruction[], parts: readonly Fabri
   const [first] = targets
   let at = first?.ofPart === undefined ? here : -1
   for (const words of named) {
-    if (words === bothParts || meant.has(words)) continue
+    if (words === both || meant.has(words)) continue
     const found = partMeant(words, waiting, at < 0 ? undefined : at, here)
     if (found !== undefined) meant.set(words, found)
     at = found ?? at
   }
-  const order = [...new Set([...(first?.ofPart === undefined || first.ofPart === bothParts ? [here] : []), ...named.flatMap((words) => meant.get(words) ?? (words === bothParts ? waiting.map((_, index) => index).toReversed() : []))])]
+  const order = [...new Set([...(first?.ofPart === undefined || first.ofPart === both ? [here] : []), ...named.flatMap((words) => meant.get(words) ?? (words === both ? waiting.map((_, index) => index).toReversed() : []))])]
   if (waiting.length < 2 || order.length === 0 || order.length === 1 && order[0] === here) return { items: withoutParts(said) }
   const places = outline.inOrder(order.map((index) => waiting[index]!.places))
   const key = (index: number): string => `part ${index}`
@@ -71,11 +72,9 @@ export function joiningParts(said: readonly Instruction[], parts: readonly Fabri
   }
 }
 
-const bothParts = 'both'
-
 /** Row-ends, undersides, stitches that were left: the row goes along the edges of parts, and not over their tops. */
 function isAlong({ walk, thing, edge, evenly, ofRow, ofPart }: Target): boolean {
-  return thing?.kind === 'row-end' || thing?.kind === 'edge' || edge === 'underside' || evenly === true || ofRow !== undefined || walk === 'skipped' || walk === 'edge' && ofPart === undefined
+  return thing?.kind === 'row-end' || thing?.kind === 'edge' || edge === 'underside' || evenly === true || ofRow !== undefined || (walk === 'skipped' || walk === 'edge') && ofPart === undefined
 }
 
 /** A part by its heading, by the order in which they were worked, or because there is but one other. */
@@ -83,6 +82,7 @@ function partMeant(words: string, parts: readonly FabricPart[], before: number |
   const called = (is: (name: string) => boolean): readonly number[] => parts.flatMap(({ name }, index) => (name !== '' && is(name) ? [index] : []))
   const found = [called((name) => name === words), called((name) => name.includes(words) || words.includes(name))].find(({ length }) => length === 1)
   if (found) return found[0]
+  if (/^(?:this|same)\b/.test(words)) return before ?? here
   const other = parts.length === 2 ? 1 - (before ?? here) : undefined
   if (/\b(?:other|opposite|remaining)\b/.test(words)) return other
   const nth = ['first', 'second', 'third', 'fourth'].findIndex((ordinal, index) => words.startsWith(ordinal) || words.startsWith(String(index + 1)))
@@ -115,7 +115,10 @@ interface PartKey {
 function withKeys(items: readonly Instruction[], begins: string, keyOf: (words: string) => string | undefined, order: readonly PartKey[], size: number): { readonly items: readonly Instruction[]; readonly last: string } {
   let last = begins
   const keyed = items.flatMap((item): readonly Instruction[] => {
-    if (item.node === 'start' && item.target.ofPart !== undefined) return []
+    if (item.node === 'start' && item.target.ofPart !== undefined) {
+      last = keyOf(item.target.ofPart) ?? last
+      return []
+    }
     if (item.node === 'repeat') {
       const inside = withKeys(item.items, last, keyOf, order, size)
       last = inside.last
@@ -123,23 +126,37 @@ function withKeys(items: readonly Instruction[], begins: string, keyOf: (words: 
     }
     if (item.node !== 'work' && item.node !== 'group' || !item.target) return [item]
     const { ofPart, ...target } = item.target
-    if (ofPart === bothParts && item.node === 'work') {
+    if (ofPart === both && item.node === 'work') {
       last = order.at(-1)!.key
       let left = target.count ? inSize(target.count, size) : 0
       return order.map(({ key, stitches }, index) => {
         const count = index === order.length - 1 ? left : Math.min(left, stitches)
         left -= count
-        return { ...item, target: { ...onTops(target), ofPart: key, ...(target.count && { count: { ...target.count, values: [count] } }) } }
+        return { ...withoutJoin(item), target: { ...onTops(target), ofPart: key, ...(target.count && { count: { ...target.count, values: [count] } }) } }
       })
     }
     last = (ofPart === undefined ? undefined : keyOf(ofPart)) ?? last
-    return [{ ...item, target: { ...(ofPart === undefined ? target : onTops(target)), ofPart: last } }]
+    const there = { ...(ofPart === undefined ? target : onTops(target)), ofPart: last }
+    return [item.node === 'work' ? inNext({ ...(ofPart === undefined ? item : withoutJoin(item)), target: there }, ofPart !== undefined) : { ...item, target: there }]
   })
   return { items: keyed, last }
 }
 
+/** `Sc across both sides to join`: it is the parts that are joined, and no round. */
+const withoutJoin = ({ joins: _, ...work }: Work): Work => work
+
+/** `9 sc across first shoulder`: one in each of so many. */
+function inNext(item: Work, named: boolean): Work {
+  if (!named || !item.count || !item.target || item.target.walk !== 'each' || item.target.thing) return item
+  const { count, ...work } = item
+  const { toEnd: _, ...target } = item.target
+  return { ...work, target: { ...target, walk: 'next', count } }
+}
+
 /** `across the other side`: the stitches at its top, and no edge of the piece. */
-function onTops({ edge: _, across: __, until: ___, ofPiece: ____, ...target }: Omit<Target, 'ofPart'>): Omit<Target, 'ofPart'> {
+function onTops({ edge: _, across: __, until: ___, ofPiece: ____, held: _____, ...target }: Omit<Target, 'ofPart'>): Omit<Target, 'ofPart'> {
+  // `the 9 held sts of first shoulder`
+  if (target.walk === 'skipped') return target.count ? { ...target, walk: 'next' } : { ...target, walk: 'each', toEnd: true }
   return target.walk === 'edge' ? { ...target, walk: 'each', toEnd: true } : target
 }
 

@@ -78,8 +78,8 @@ function landmark(reader: Reader): boolean {
     || reader.take('center|centre|middle|held|skipped|waiting', 'neck?', 'st|sts|stitch|stitches')
 }
 
-const edgeWord = /^(steps|step|each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|base|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|end|all|four|neck|neckline|armhole|front|back|center|centre|foundation|remaining|last|final|sloping|slanting|slanted|curved|stepped|slope|stair|stairs|staircase|diagonal|-)$/
-const edgeNoun = /^(steps|step|stair|stairs|staircase|slope|diagonal|side|sides|edge|edges|bottom|base|top|neck|neckline|armhole)$/
+const edgeWord = /^(steps|step|each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|base|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|end|all|four|neck|neckline|armhole|slit|slot|keyhole|front|back|center|centre|foundation|remaining|last|final|sloping|slanting|slanted|curved|stepped|slope|stair|stairs|staircase|diagonal|-)$/
+const edgeNoun = /^(steps|step|stair|stairs|staircase|slope|diagonal|side|sides|edge|edges|bottom|base|top|neck|neckline|armhole|slit|slot|keyhole)$/
 const pieceWord = 'piece|work|blanket|panel|rows|row|square|rectangle|scarf|front|back|body|strip|cloth|mat|rug|motif|half|shawl|cowl|runner|afghan|edge'
 
 /** Takes `the left side`, `short edge`, `bottom`, `the entire piece`; not `side sp`, `top of ch-3`. */

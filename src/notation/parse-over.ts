@@ -1,8 +1,9 @@
 import { takeNumber } from './numbers.ts'
+import { partAhead, withPart } from './parse-part.ts'
 import { takeSide } from './parse-row-ends.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Work } from './syntax.ts'
+import type { Target, Work } from './syntax.ts'
 
 type Draft = { -readonly [K in keyof Work]?: Work[K] }
 
@@ -43,7 +44,9 @@ export function over(reader: Reader, draft: Draft): void {
   }
   reader.take('st|sts|stitch|stitches|sc|dc|hdc|tr|ch|chs|htr|dtr|lps|loops')
   if (plain.test(draft.stitch ?? '')) {
-    draft.target = { walk: which === 'last' || which === 'first' ? which : 'next', count, start: count.start, end: reader.end }
+    const part = partAhead(reader)
+    const target: Target = { walk: which === 'last' || which === 'first' ? which : 'next', count, start: count.start, end: reader.end }
+    draft.target = part ? withPart(reader, target, part) : target
     return
   }
   draft.over = count

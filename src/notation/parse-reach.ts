@@ -16,6 +16,7 @@ const edges: readonly (readonly string[])[] = [
 /** Takes `across`, `around`, `to the end of the row`. */
 export function takeToEnd(reader: Reader): boolean {
   if (goesOver(reader)) return false
+  if (reader.take('around|round', 'the|this?', 'neck|thumb|button?', 'slit|slot|opening|keyhole|thumbhole')) return true
   // `around next st` goes round a post; `around` alone goes to the end.
   if (/^(around|round|along)$/.test(reader.word()) && /^(next|each|post|posts|the|first|last|same|\d+|sc|dc|hdc|tr|st|foll|following|both|edge|front|back)$/.test(reader.word(1))) return false
   // `sc in every ch after`

@@ -64,6 +64,9 @@ function ofNextRows(reader: Reader): Num | undefined {
 /** `along the left side`, `of the remaining side`, `of Log 1`: the side that row-ends lie on. */
 export function takeSide(reader: Reader): void {
   const { at } = reader
+  // `in the end of each of 6 rows down, … 6 rows up`
+  if (reader.take('down|up') && (reader.done || /^[,;.:()]$/.test(reader.word()))) return
+  reader.at = at
   if (reader.take('along|across|down|up|on|of|around') && !takeEdgeName(reader) && takePieceName(reader) === undefined) reader.at = at
 }
 

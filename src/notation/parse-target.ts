@@ -3,7 +3,7 @@ import { takePieceName } from './parse-piece-name.ts'
 import { isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
 import { takeCentre, takePoint } from './parse-centre.ts'
 import { otherSideOfBridge, otherSideOfChain } from './parse-other-side.ts'
-import { partAhead, withPart } from './parse-part.ts'
+import { partAhead, takePartBefore, withPart } from './parse-part.ts'
 import { takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
 import { takeLoop } from './parse-loop.ts'
 import { ordinal } from './parse-ordinal.ts'
@@ -186,6 +186,8 @@ function counted(reader: Reader, draft: Draft): boolean {
   let count: Num | undefined
   for (;;) {
     if (reader.take('of') || reader.take('the|these|those')) continue
+    const part = each || count ? takePartBefore(reader) : undefined
+    if (part !== undefined) draft.ofPart = part
     // `end st`, `end ch`: the last one.
     const word = reader.word() === 'end' && /^(st|stitch|ch|chain|sc|hdc|dc|tr)$/.test(reader.word(1)) ? 'last' : reader.word()
     if (!things.test(word)) {

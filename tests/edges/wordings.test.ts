@@ -2,17 +2,31 @@ import { readdirSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { checkOnce } from '../../src/pattern/check-pattern.ts'
 import { readEdgePage } from './read-edge-page.ts'
-import { otherWords } from './wordings.ts'
+import { joiningRows, otherWords } from './wordings.ts'
 
 // Every pattern of the pages in other words for the same edges: what was right stays right.
 
 const patterns = readdirSync('tests/edges').filter((file) => file.endsWith('.md')).sort().flatMap((file) => readEdgePage(`tests/edges/${file}`))
 
+function findings(pattern: string): string[] {
+  return checkOnce({ path: 'edges.md', text: `---\ntitle: Edges\n${pattern}\n---\n` }).diagnostics
+    .filter(({ code }) => code !== 'key-missing-to-publish')
+    .map(({ code, message }) => `${code} ${message}`)
+}
+
 test.each(otherWords)('$name', ({ from, to }) => {
   const reworded = patterns.map(({ name, pattern }) => ({ name, before: pattern, after: pattern.replace(from, to) })).filter(({ before, after }) => before !== after)
   expect(reworded.length).toBeGreaterThan(3)
-  const blamed = reworded.flatMap(({ name, after }) => checkOnce({ path: 'edges.md', text: `---\ntitle: Edges\n${after}\n---\n` }).diagnostics
-    .filter(({ code }) => code !== 'key-missing-to-publish')
-    .map(({ code, message }) => `${name}: ${code} ${message}`))
+  const blamed = reworded.flatMap(({ name, after }) => findings(after).map((finding) => `${name}: ${finding}`))
   expect(blamed).toEqual([])
+})
+
+test.each(joiningRows)('%s', (words) => {
+  const [joined] = readEdgePage('tests/edges/openings.md')
+  const row = 'sc in each of 9 sc of second shoulder, ch 10, sc in each of 9 sc of first shoulder'
+  const reworded = joined!.pattern.replace(row, words)
+  expect(joined!.pattern).toContain(row)
+  expect(findings(reworded)).toEqual([])
+  expect(findings(reworded.replace('(18 sc, 10 ch)', '(17 sc, 10 ch)'))).not.toEqual([])
+  expect(findings(reworded.replace('ch 10', 'ch 11'))).not.toEqual([])
 })

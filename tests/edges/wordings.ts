@@ -75,3 +75,22 @@ export const otherWords: readonly OtherWords[] = [
   { name: 'turned by a quarter', from: /do not turn,/g, to: 'turn the piece a quarter turn,' },
   { name: 'the corner turned', from: /do not turn,/g, to: 'turn the corner,' },
 ]
+
+/** The row that joins two shoulders of 9 sc over a chain of 10, in other words. */
+export const joiningRows: readonly string[] = [
+  'sc across second shoulder, ch 10, sc across first shoulder',
+  'sc in next 9 sts, ch 10 for front neck, sc in each of 9 sc of other shoulder',
+  'sc in each sc across, ch 10, sc in each sc across first shoulder',
+  'sc in each st of second shoulder, ch 10, with WS of first shoulder facing, sc in each st of first shoulder',
+  'sc in 9 sc, ch 10, continuing on to first shoulder, sc in 9 sc',
+  'sc in 9 sc, ch 10, join to first shoulder, sc in 9 sc of first shoulder',
+  'sc in each of the 9 second shoulder sts, ch 10, sc in each of the 9 first shoulder sts',
+  'sc in each of 9 sts, ch 10, sc in each of the 9 held sts of first shoulder',
+  'sc in 9 sts of 2nd shoulder, ch 10, sc in 9 sts of 1st shoulder',
+  'working across second shoulder, sc in 9 sts, ch 10; working across first shoulder, sc in 9 sts',
+  '9 sc across second shoulder, ch 10, 9 sc across first shoulder',
+  'sc 9 across second shoulder, ch 10, sc 9 across first shoulder',
+  'sc across 9 sc of second shoulder, ch 10, sc across 9 sc of first shoulder',
+  'sc in each of first 9 sc, ch 10 for neck, sc in each of 9 sc at the top of first shoulder',
+  'sc in each sc of this shoulder, ch 10, sc in each sc of the other',
+]
