@@ -1,4 +1,5 @@
 import type { LaidRow } from './laid-row.ts'
+import { crossing } from './parts.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
@@ -23,7 +24,7 @@ export function liesOn(walk: Walk): Lies {
     ...(stands && !walk.round && !walk.outline && walk.onRow === undefined && { steps: { start: from - prefixed, end: edge.length - appended - to - 1 } }),
     places: withoutSlips(walk),
     ...(walk.closes && { closes: true }),
-    ...(walk.crossings.length > 0 && { crossings: walk.crossings }),
+    ...(walk.crossings.length > 0 && { crossings: walk.round && first && last ? [...walk.crossings, crossing(walk, last, first)] : walk.crossings }),
     startChains: edge.slice(walk.firstChain, prefixed),
     endChains: appended > 0 ? edge.slice(edge.length - appended) : [],
     foundation: foundationOf(walk),

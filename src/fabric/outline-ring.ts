@@ -44,10 +44,10 @@ export function between(from: Node, to: Node, way: Way): readonly Part[] {
 /** Farther than any edge is long. */
 const far = 1_000_000
 
-/** The nearer way from one part to another; the underside of a foundation lies on no way between two parts. */
-export function nearerWay(from: Node, to: Node): Way {
+/** The nearer way from one part to another, or the usual one; the underside of a foundation lies on no way between two parts. */
+export function nearerWay(from: Node, to: Node, usual: Way): Way {
   const length = (way: Way): number => between(from, to, way).reduce((sum, { edge, places }) => sum + (edge === 'underside' ? far : places.length), 0)
-  return length('next') <= length('before') ? 'next' : 'before'
+  return length(usual) <= length(back(usual)) ? usual : back(usual)
 }
 
 /** The parts of the ring that a node lies in. */

@@ -63,9 +63,9 @@ export class Outline {
 
   /** The places of parts in the order in which a row goes over them: the nearer way from one to the next, over no foundation. */
   inOrder(parts: readonly (readonly Place[])[]): readonly (readonly Place[])[] {
-    const [first, second] = parts.map(([place]) => place && this.find(place)?.node)
-    if (!first || !second || first === second) return parts
-    const way = nearerWay(first, second)
+    const [first, second] = parts.map(([place]) => place && this.find(place))
+    if (!first || !second || first.node === second.node) return parts
+    const way = nearerWay(first.node, second.node, wayTo(first, this.find(parts[0]!.at(-1)!) ?? first, 'next'))
     return parts.map((places) => {
       const [from, to] = [this.find(places[0]!), this.find(places.at(-1)!)]
       return from && to && from.node === to.node && from.at > to.at === (way === 'next') ? places.toReversed() : places
@@ -156,6 +156,7 @@ export class Outline {
 
   private layRound(row: LaidRow): void {
     if (!this.hook) this.bottom = row.foundation
+    if (row.crossings) this.enclose(row, this.reach(row, false)?.way ?? this.way)
     if (row.tube) this.opening = this.walk(false).filter(({ edge }) => edge !== 'top')
     this.base = undefined
     this.byRow.clear()
@@ -164,6 +165,15 @@ export class Outline {
     this.close([{ edge: 'top', row, places: row.places }])
     this.way = 'next'
     this.last = row
+  }
+
+  /** Where a row goes over from one part to another it closes an opening. */
+  private enclose(row: LaidRow, way: Way): void {
+    for (const crossing of row.crossings ?? []) {
+      const [start, end] = [this.find(crossing.from), this.find(crossing.to)]
+      const below = start && end ? between(start.node, end.node, way) : []
+      if (below.length > 0) this.inside = [...this.inside, openingUnder(crossing, below, row)]
+    }
   }
 
   /** Stretches from the hook on, in the direction of work. */
@@ -205,11 +215,7 @@ export class Outline {
     const reach = this.reach(row, turned)
     if (!reach) return
     const { from, to, way } = reach
-    for (const crossing of row.crossings ?? []) {
-      const [start, end] = [this.find(crossing.from), this.find(crossing.to)]
-      const below = start && end ? between(start.node, end.node, way) : []
-      if (below.length > 0) this.inside = [...this.inside, openingUnder(crossing, below, row)]
-    }
+    this.enclose(row, way)
     const outside = this.cut(from, to, way)
     const parts = way === 'next' ? partsOf(row) : partsOf(row).toReversed().map((part) => ({ ...part, places: part.places.toReversed() }))
     const nodes = parts.filter(({ places }) => places.length > 0).map((part) => ({ ...part }) as Node)

@@ -168,12 +168,17 @@ export function goToPart(walk: Walk, key: string, span: Span): void {
     walk.missed += walk.left
     walk.trouble({ kind: 'left-over', span, count: walk.left })
   }
-  const tail = walk.made.at(-1)
-  const chains = tail?.kind === 'space' && tail.group === undefined ? (tail.chains ?? 0) : 0
   const from = walk.edge[Math.min(walk.at, walk.edge.length) - 1]
-  if (from) walk.crossings.push({ from, to: places[0]!, bridge: Array.from({ length: chains }, () => ({ kind: 'ch', row: walk.setting.rowIndex })) })
+  if (from) walk.crossings.push(crossing(walk, from, places[0]!))
   walk.edge = [...walk.edge.slice(0, walk.at), ...places]
   walk.onPart = key
   walk.noneFrom.clear()
   walk.usesAfter.clear()
+}
+
+/** From one place over to another, along the chain that was made last. */
+export function crossing({ made, setting }: Walk, from: Place, to: Place): Crossing {
+  const tail = made.at(-1)
+  const chains = tail?.kind === 'space' && tail.group === undefined ? (tail.chains ?? 0) : 0
+  return { from, to, bridge: Array.from({ length: chains }, () => ({ kind: 'ch', row: setting.rowIndex })) }
 }

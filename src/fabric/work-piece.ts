@@ -137,7 +137,7 @@ interface Step {
 }
 
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
-  const { items, joins } = joiningParts(withoutOwnName(itemsOf(row, state), piece.name), row.round || state.edge.round ? [] : waitingParts(state, piece), piece.onFabric?.whole[0] ?? state.outline, piece.size)
+  const { items, joins } = joiningParts(withoutOwnName(itemsOf(row, state), piece.name), state.edge.round ? [] : waitingParts(state, piece), piece.onFabric?.whole[0] ?? state.outline, piece.size)
   if (joins && state.entry === undefined && piece.onFabric?.whole[0]) state = { ...state, outline: piece.onFabric.whole[0] }
   const setting = { ...settingOf(piece, row, index, state, room), ...(joins && { parts: joins }) }
   const fabric = { ...state, held: piece.held ?? [], piece: piece.name, size: piece.size }
