@@ -33,6 +33,8 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
 /** `3 sc in the point`, `in the tip of the flag`: the one stitch in which a piece ends is a corner of its edge. */
 export function takePoint(reader: Reader, draft: Draft): boolean {
   const { at } = reader
+  // `2 dc along the tip` goes along an edge.
+  if (!/^(in|into)$/.test(reader.word(reader.word(-1) === 'the' ? -2 : -1))) return false
   if (reader.take('single|last?', 'st|stitch?', 'at?', 'the?', 'very?', 'point|tip|apex|peak')) {
     reader.take('st|stitch')
     const to = reader.at
