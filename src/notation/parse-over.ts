@@ -29,7 +29,7 @@ const plain = /^((FP|BP|e|rev )?(sc|hdc|dc|tr|dtr)|sl st|inc)$/
 /** `dc2tog over next 2 sts`, `sc2tog over first 2 sts`. */
 export function over(reader: Reader, draft: Draft): void {
   const at = reader.at
-  if (!reader.take('over|using|across', 'the?', 'next|first|last|these?', 'of?')) return
+  if (!reader.take('over|using|across', 'all?', 'of?', 'the?', 'next|first|last|these?', 'of?')) return
   const which = reader.word(-1)
   const count = takeNumber(reader)
   if (!count) {

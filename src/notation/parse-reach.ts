@@ -5,7 +5,7 @@ import type { Reader } from './reader.ts'
 import type { KeptBack, Num, Thing } from './syntax.ts'
 
 const ends: readonly (readonly string[])[] = [
-  ['across', 'the?', 'row?'], ['around'], ['round'], ['all', 'around'], ['all', 'across'], ['all', 'round'], ['all|right', 'along|across|around|round'], ['all', 'the', 'way', 'around|across|round|along'], ['the', 'whole', 'way', 'around|across|round|along'], ['all', 'the', 'way', 'to', 'the', 'end'],
+  ['across|over', 'all', 'of?', 'the?', 'st|sts|stitch|stitches'], ['across', 'the?', 'row?'], ['around'], ['round'], ['all', 'around'], ['all', 'across'], ['all', 'round'], ['all|right', 'along|across|around|round'], ['all', 'the', 'way', 'around|across|round|along'], ['the', 'whole', 'way', 'around|across|round|along'], ['all', 'the', 'way', 'to', 'the', 'end'],
   ['to', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?'], ['until', 'the?', 'end'], ['along'], ['to', 'the?', 'beg|beginning'], ['thereafter'], ['after', 'that|it'], ['from', 'there', 'on|onwards?'], ['onwards'],
 ]
 
