@@ -38,8 +38,8 @@ export function joinedEdges(runs: readonly PieceRun[], pieces: readonly PieceToW
 }
 
 /** `Border: join yarn in the corner sp at the end of a long side`: a piece that goes on from none, and begins at a place of what is there, goes round the last motifs. */
-function motifBefore(runs: readonly PieceRun[], pieces: readonly PieceToWork[], { entries }: PieceToWork): PieceRun | undefined {
-  if (!entries[0]?.read.items.some(({ node }) => node === 'start')) return undefined
+function motifBefore(runs: readonly PieceRun[], pieces: readonly PieceToWork[], { entries, onGrid }: PieceToWork): PieceRun | undefined {
+  if (onGrid || !entries[0]?.read.items.some(({ node }) => node === 'start')) return undefined
   return runs.findLast((run, index) => run.edge.round && motifEdge(run).corners.length > 2 && !pieces.some(({ on }) => on === index))
 }
 

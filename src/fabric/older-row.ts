@@ -79,7 +79,8 @@ export function goesOnAlong({ items }: Rest, name: string): boolean {
 }
 
 /** `sc around Leg 1`: the hook goes on along the edge that another piece ended with, from its last stitch where the row begins there. */
-export function goToPiece(walk: Walk, name: string, span: Span, fromLast = false): void {
+export function goToPiece(walk: Walk, { ofPiece, edge, thing }: Target, span: Span, fromLast = false): void {
+  const name = ofPiece!
   // `the 20 unworked sts of the leg` that this piece stands on: they lie on the way along the outline.
   if (walk.outline && walk.setting.hangsWith.has(name.toLowerCase())) return
   const piece = walk.setting.pieces.get(name.toLowerCase())
@@ -90,7 +91,10 @@ export function goToPiece(walk: Walk, name: string, span: Span, fromLast = false
   leaveForPiece(walk, span)
   walk.onPiece = { name, copies: copies + 1 }
   if (walk.made.length === 0 && walk.bridge > 0) walk.own = walk.edge
-  walk.edge = [...walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at), ...(fromLast ? [...piece.places.slice(-1), ...piece.places.slice(0, -1)] : piece.places)]
+  // `each of the 15 foundation ch of next Pennant`, where its last row has no chains.
+  const under = edge === 'underside' || thing?.kind === 'chain' && piece.places.every(({ kind }) => kind !== 'ch' && kind !== 'space')
+  const places = under ? piece.foundation() : piece.places
+  walk.edge = [...walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at), ...(fromLast ? [...places.slice(-1), ...places.slice(0, -1)] : places)]
   if (walk.made.length === 0) walk.at = 0
   walk.noneFrom.clear()
 }

@@ -31,6 +31,12 @@ export function pieceEdges(run: PieceRun, lexicon: Lexicon): readonly PieceEdge[
   }))
 }
 
+/** Undersides of the chain that a piece began with. */
+export function undersideOf({ outline }: PieceRun): readonly Place[] {
+  if (outline.flatRows === 0) return outline.bottom
+  return outline.walk(false).filter(({ edge, rows }) => edge === 'underside' && rows[0]!.foundation.length > 0).flatMap(({ places }) => places)
+}
+
 /** Stitches of an edge between two of its turns: a top, a step, a side. */
 export interface Section {
   readonly edge: Stretch['edge']

@@ -59,6 +59,8 @@ export interface Edge {
 /** What a piece that is finished holds out to others, and how many of it there are. */
 export interface FinishedEdge {
   readonly places: readonly Place[]
+  /** Undersides of its foundation. */
+  readonly foundation: () => readonly Place[]
   readonly copies: number
   /** All its rows came out. */
   readonly sound: boolean

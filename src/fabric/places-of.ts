@@ -27,13 +27,13 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (target.ofPart !== undefined) goToPart(walk, target.ofPart, span)
   if (target.ofPiece !== undefined && !walk.outline) {
     const begins = target.walk === 'last' && goesOnAlong(rest, target.ofPiece)
-    goToPiece(walk, target.ofPiece, span, begins)
+    goToPiece(walk, target, span, begins)
     if (begins) return next(walk, { ...target, walk: 'next' }, span, rest, 1, work, over)
   }
   if (walk.bridge > 0 && target.thing?.kind === 'chain') return overBridge(walk, target, span, work)
   backToOwn(walk, target)
   if (walk.outline && isEndOfRow(target)) return intoEndOfRow(walk, target, span, work)
-  if (target.edge === 'underside' && !walk.outline && walk.foundation && walk.at > 0) turnTheEnd(walk, span)
+  if (target.edge === 'underside' && target.ofPiece === undefined && !walk.outline && walk.foundation && walk.at > 0) turnTheEnd(walk, span)
   if (target.ofRow !== undefined && !onOutline(walk, target)) goToRow(walk, target, span)
   // `in each free loop` of an older row: its stitches.
   if (walk.onRow !== undefined && target.thing?.kind === 'space' && target.thing.chains === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'stitch' } }, span, rest, work, over, spikes)
@@ -275,6 +275,7 @@ function first(walk: Walk, span: Span, count: number, work: WorkInto, over: numb
 function last(walk: Walk, target: Target, span: Span, rest: Rest, count: number, work: WorkInto, over: number): void {
   if (target.thing?.kind === 'space') return lastSpace(walk, target, span, work)
   if (count === 1 && isOnlyOneLeft(walk, target.thing)) return next(walk, { ...target, walk: 'next' }, span, rest, count, work, over)
+  if (count > 1 && target.thing?.kind === 'chain' && eachChain(walk, target.thing)) openAll(walk)
   // The last stitch of a border's edge is that of this edge, not of all.
   const start = walk.outline ? Math.max(walk.at, lastOfEdge(walk, target.thing) - count) : indexBefore(walk, count)
   const gap = start - walk.at

@@ -13,18 +13,24 @@ interface Way {
 
 /**
  * Stitches that are passed on the way to a space or a corner are passed as a matter of course. Not so where the row says what it skips (`skip next
- * 2 sc, 7 dc in next ch-2 sp`), on the way to a join, and round joined motifs on the way to the corner in which a side ends.
+ * 2 sc, 7 dc in next ch-2 sp`), on the way to a join, where a chain is worked chain by chain and not to its end, and round joined motifs on
+ * the way to the corner in which a side ends.
  */
 export function tellSkipped(walk: Walk, { thing }: Target, { from, to, first }: Way, span: Span): void {
   if (to >= walk.edge.length) return
   const all = thing?.kind === 'join' || first && (thing?.kind === 'space' || thing?.where === 'corner') && walk.skippedTo === from
-  const passed = walk.edge.slice(from, to).filter(all ? isOwed : sideLeft(walk, to)).length
+  const passed = walk.edge.slice(from, to).filter(all ? isOwed : chainBegun(walk, thing, from) ? isChain : sideLeft(walk, to)).length
   if (passed === 0) return
   walk.missed += passed
   walk.trouble({ kind: 'left-over', span, count: passed })
 }
 
 const isOwed = (place: Place): boolean => isStitch(place) && !place.travel && place.kind !== 'ch'
+
+const isChain = ({ kind }: Place): boolean => kind === 'ch'
+
+/** `1 sc in each of next 3 ch, 1 sc in each of next 5 sc` of which the chain has 4. */
+const chainBegun = (walk: Walk, thing: Target['thing'], from: number): boolean => thing?.kind === 'stitch' && from > 1 && [from - 2, from - 1, from].every((index) => walk.edge[index]?.kind === 'ch')
 
 /** What is left of a side before its corner: joins, and places like the one that was worked last. */
 function sideLeft(walk: Walk, to: number): (place: Place) => boolean {

@@ -1,4 +1,5 @@
 import type { ReadingPoint } from './noted.ts'
+import { undersideOf } from './piece-edges.ts'
 import type { PieceRun, PieceToWork } from './piece-run.ts'
 import { alongEdges } from './edge-for.ts'
 import type { Held } from './held.ts'
@@ -118,7 +119,7 @@ function workAll(pieces: readonly PieceToWork[], seams: readonly Seam[], reading
     room = Math.max(0, room - run.stitches)
     runs.push(run)
     fabrics.add(run, piece.on)
-    pieceEdges.set(piece.name.toLowerCase(), { places: run.edge.places, copies: piece.make ?? 1, sound: run.sound })
+    pieceEdges.set(piece.name.toLowerCase(), { places: run.edge.places, foundation: () => undersideOf(run), copies: piece.make ?? 1, sound: run.sound })
   }
   return Object.assign(runs, { held })
 }

@@ -1,4 +1,4 @@
-import { motifWord, motifWords } from './motif-words.ts'
+import { motifWords } from './motif-words.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import type { Reader } from './reader.ts'
 
@@ -11,16 +11,26 @@ export function takeJoinName(reader: Reader): boolean {
 
 const motifs = 'neighbour|neighbor|neighbours|neighbors|neighbouring|neighboring|previous|first|other|finished|adjacent|adjoining|joined|next'
 
-/** Takes what a joining round counts of itself: `joins to the neighbor`, `joining sl sts`, `places joined to previous squares`. */
+const ofMotif = new RegExp(`^(?:${motifs})$`)
+
+/** Takes what a joining round counts of itself: `joins to the neighbor`, `joining sl sts`, `places joined to previous squares`. A join by itself may be the round's own. */
 export function takeJoins(reader: Reader): boolean {
   const { at } = reader
   const named = reader.take('join|joins|joinings') || reader.take('joining', 'sl|slip', 'st|sts|stitch|stitches') || reader.take('joining', 'ss|slsts') || reader.take('place|places|sp|sps|space|spaces', 'joined')
   reader.take('made|worked')
-  if (named && reader.take('to|with|on|onto', 'the|its|both|each|all?', 'of?', 'the?')) {
+  const joining = /^joining$/i.test(reader.all[at]?.text ?? '')
+  if (named && (toNeighbour(reader) || joining) && (reader.done || /^[,;.:+&]$|^and$/.test(reader.word()))) return true
+  reader.at = at
+  return false
+}
+
+/** `to the neighbor`, `with previous squares`, `to First square` */
+function toNeighbour(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('to|with|on|onto', 'the|its|both|each|all?', 'of?', 'the?')) {
     reader.take(motifs)
-    if (!reader.take(motifWord) && takePieceName(reader) === undefined && !new RegExp(`^(?:${motifs})$`).test(reader.word(-1))) reader.at = at
+    if (reader.take(motifWords) || takePieceName(reader) !== undefined || ofMotif.test(reader.word(-1))) return true
   }
-  if (reader.at > at && (reader.done || /^[,;.:+&]$|^and$/.test(reader.word()))) return true
   reader.at = at
   return false
 }

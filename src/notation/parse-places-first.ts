@@ -1,4 +1,4 @@
-import { takeNumber } from './numbers.ts'
+import { numberAhead, takeNumber } from './numbers.ts'
 import { rowEnds } from './parse-row-ends.ts'
 import { takeOfStep } from './parse-tail.ts'
 import { takeStitchName, takeThing } from './parse-thing.ts'
@@ -14,6 +14,7 @@ import type { Instruction, Num, Target } from './syntax.ts'
  */
 export function parsePlacesFirst(reader: Reader): readonly Instruction[] | undefined {
   const { at } = reader
+  if ([0, 1, 2].every((ahead) => numberAhead(reader, ahead) === undefined)) return undefined
   const places: Target[] = []
   for (let place = placeHere(reader); place; place = placeHere(reader)) {
     places.push(place)

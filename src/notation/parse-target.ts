@@ -7,6 +7,7 @@ import { partAhead, takePartBefore, withPart } from './parse-part.ts'
 import { takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
 import { takeLoop } from './parse-loop.ts'
 import { ordinal } from './parse-ordinal.ts'
+import { edgeOfCopy } from './parse-copy-edge.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeRate, takeRows } from './parse-rate.ts'
 import { takeRing } from './parse-ring.ts'
@@ -39,7 +40,7 @@ function targetHere(reader: Reader, needsWord: boolean): Target | undefined {
   if (takeToMarker(reader)) return { walk: 'each', toMarker: true, start, end: reader.end }
   const back = takeKeepBack(reader)
   if (back) return { walk: 'each', keepBack: back, start, end: reader.end }
-  const along = atRate(reader, start) ?? alongEdge(reader, start)
+  const along = edgeOfCopy(reader, start) ?? atRate(reader, start) ?? alongEdge(reader, start)
   if (along) {
     const rate = along.rate ? undefined : takeRate(reader)
     return rate ? { ...along, rate, end: reader.end } : along
@@ -291,4 +292,3 @@ function takesLoop(reader: Reader, draft: Draft): boolean {
   takeLoop(reader, draft)
   return draft.loop !== undefined
 }
-

@@ -5,7 +5,7 @@ import type { Num } from './syntax.ts'
 export const joinedCorner = 'joined corner'
 
 /** The name under which `5 joins to the neighbor` are counted. */
-export const joinToNeighbour = 'join'
+export const joinToNeighbour = 'neighbour join'
 
 /** A written count. */
 export interface Total extends Span {
