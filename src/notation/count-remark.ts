@@ -1,12 +1,9 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import type { Reader } from './reader.ts'
-import type { Num } from './syntax.ts'
+import { takeClosingSlip, toComma, type CountOfJoin } from './closing-slip.ts'
 
-interface Draft {
-  count?: Num
+interface Draft extends CountOfJoin {
   chainsCount?: boolean
-  closing?: boolean
-  readonly kinds: readonly unknown[]
 }
 
 /** `counting tch`, `each ch counts as 1 st`, `not counting ch-3`: said about the count, and no count itself. */
@@ -17,7 +14,7 @@ export function takeCountRemark(reader: Reader, draft: Draft): boolean {
     return true
   }
   if (partOfThem(reader)) return true
-  if (closingSlip(reader, draft)) return true
+  if (takeClosingSlip(reader, draft)) return true
   if (reader.take('as', 'before') || reader.take('no', 'change') || reader.take('same', 'as', 'before')) return true
   if (!/^(counting|including|incl|not|excluding|without|from|per|with|ch|tch|the)$/.test(reader.word())) return false
   if (reader.word() === 'counting' && /^(ch|chs|chain|chains|each)$/.test(reader.word(1))) {
@@ -34,25 +31,6 @@ export function takeCountRemark(reader: Reader, draft: Draft): boolean {
   return true
 }
 
-/** `17 sts: 16 sc and the closing sl st`, `7 sts, including closing sl st`, `16 sts + closing ss`: the join is told with the stitches. */
-export function closingSlip(reader: Reader, draft: Draft): boolean {
-  const { at } = reader
-  const beside = /^(?:[+&]|and|plus)$/.test(reader.word(-1))
-  const apart = reader.take('not|excluding|without', 'counting|including?')
-  if (!apart) reader.take('counting|including|includes|incl|with|plus', 'of?')
-  if (!reader.take('the|1|one|a?', 'closing|joining|final', 'sl', 'st') && !reader.take('the|1|one|a?', 'closing|joining|final', 'ss|slst')) {
-    reader.at = at
-    return false
-  }
-  const { at: said } = reader
-  if (/^(?:being|is|included|counted|not)$/.test(reader.word())) toComma(reader)
-  if (apart || reader.all.slice(said, reader.at).some(({ text }) => text === 'not')) return true
-  draft.closing = true
-  // `35 sts (34 sts + closing ss)`: it is told beside the number.
-  if (beside && draft.count && draft.kinds.length === 0) draft.count = { ...draft.count, values: draft.count.values.map((value) => value + 1) }
-  return true
-}
-
 /** `34 sts, 4 of them between the markers`, `97 sc, 16 for each front`: how the count that was said is made up. */
 function partOfThem(reader: Reader): boolean {
   if (reader.at === 0) return false
@@ -62,10 +40,6 @@ function partOfThem(reader: Reader): boolean {
   if (part) toComma(reader)
   else reader.at = at
   return Boolean(part)
-}
-
-function toComma(reader: Reader): void {
-  while (!reader.done && !/^[,;]$/.test(reader.word())) reader.at += 1
 }
 
 /** `22 sts along the neck`: where they lie. */

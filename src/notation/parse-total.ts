@@ -1,5 +1,5 @@
 import { parseItems } from './parse-items.ts'
-import { closingSlip } from './count-remark.ts'
+import { withoutRemark } from './closing-slip.ts'
 import { parseCount } from './parse-count.ts'
 import { Reader } from './reader.ts'
 import { takeReference } from './row-reference.ts'
@@ -7,8 +7,16 @@ import type { Total } from './written-count.ts'
 
 /** The counts that stand at a row's end, and the tokens that are left to be read as instructions. */
 export function takeTotals(reader: Reader): { readonly totals: readonly Total[]; readonly rest: Reader } {
+  const remark = withoutRemark(reader.all, reader)
+  const before = remark && totalsAtEnd(remark.before, reader)
+  if (!before || before.totals.length === 0) return totalsAtEnd(reader.all, reader)
+  const last = before.totals.at(-1)!
+  return { ...before, totals: [...before.totals.slice(0, -1), { ...last, ...(remark.closing && last.count && { closing: true }), end: remark.end }] }
+}
+
+function totalsAtEnd(words: Reader['all'], reader: Reader): { readonly totals: readonly Total[]; readonly rest: Reader } {
   const totals: Total[] = []
-  let all = remarkOnJoin([...reader.all], reader)
+  let all = [...words]
   for (;;) {
     // A count with more behind it is the row's only where no other stands at the end.
     const within = (): Found | undefined => (totals.length === 0 ? beforeTurn(all, reader) : undefined)
@@ -19,15 +27,6 @@ export function takeTotals(reader: Reader): { readonly totals: readonly Total[];
   }
   const rest = new Reader(all, reader.vocabulary)
   return { totals, rest }
-}
-
-/** `Total: 28 sts (the closing slip stitch is not counted)`: the bracket belongs to the count before it. */
-function remarkOnJoin(all: Reader['all'][number][], { vocabulary }: Reader): Reader['all'][number][] {
-  const end = withoutTrailing(all).length - 1
-  const open = openOf(all, end)
-  const inner = open === undefined ? undefined : new Reader(all.slice(open + 1, end), vocabulary)
-  if (!inner || !closingSlip(inner, { kinds: [] }) || !inner.done) return all
-  return [...all.slice(0, open), { ...all[open!]!, text: ',' }, ...inner.all]
 }
 
 interface Found {
