@@ -1,3 +1,4 @@
+import { takeEndLead, takeEndTail } from './at-row-end.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { countsLater, takeCountsAs } from './parse-counts-as.ts'
 import { parseBehind } from './parse-behind.ts'
@@ -113,6 +114,7 @@ function chain(reader: Reader, before: readonly Instruction[]): readonly Instruc
   if (reader.word(-1) === 'and' && last?.node === 'work' && last.target?.walk === 'each' && /^(around|across)$/.test(reader.word(1))) return undefined
   // `in each of the 9 dc and 2 ch-1 sps`: those are places too.
   if (reader.word(-1) === 'and' && spacesCounted(reader, last)) return undefined
+  takeEndLead(reader)
   const { at: named } = reader
   // `a foundation chain of 21`, `cast on 21 ch`
   if (reader.take('a?', 'foundation|starting|beginning|base?', 'ch|chain', 'of')) reader.at -= 2
@@ -140,7 +142,9 @@ function chain(reader: Reader, before: readonly Instruction[]): readonly Instruc
   }
   // `21 chain stitches`, `a chain of 21 sts`, `a chain 21 stitches long`
   if (reader.all[at]?.kind !== 'word' || begins(before)) reader.take('sts|stitches|ch|chains', 'long?')
-  if (!reader.take('loosely|tightly')) reader.take('more')
+  if (!reader.take('loosely|tightly')) reader.take('more|extra|further')
+  // `ch 4 at end of row`
+  takeEndTail(reader)
   reader.take('for', 'turning|beg|foundation', 'ch?')
   if (reader.take('to', 'close|complete|finish|lock|secure')) {
     // The chain that closes a cluster belongs to it and is no space.
