@@ -107,9 +107,12 @@ export function startOfNext(walk: Walk): number {
 
 /** Index behind the last place of the edge that the hook stands at, corner included. The last stitch of a step is that of the step. */
 export function lastOfEdge(walk: Walk, thing?: Thing): number {
-  const next = thing?.kind === 'stitch' ? walk.edge[findNext(walk, walk.at, undefined)] : undefined
-  const step = next && walk.outline?.stretchOf.get(next)
-  if (step?.edge === 'step') return walk.edge.indexOf(step.places.at(-1)!) + 1
+  let index = findNext(walk, walk.at, undefined)
+  const step = thing?.kind === 'stitch' && walk.edge[index] ? walk.outline?.stretchOf.get(walk.edge[index]!) : undefined
+  if (step?.edge === 'step') {
+    while (index < walk.edge.length && walk.outline!.stretchOf.get(walk.edge[index]!) === step) index += 1
+    return index
+  }
   return endOfEdge(walk, { uses: 0, items: [] })
 }
 

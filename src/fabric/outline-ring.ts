@@ -1,4 +1,4 @@
-import type { LaidRow, Part } from './laid-row.ts'
+import { standBeside, type LaidRow, type Part, type Stretch } from './laid-row.ts'
 import type { Place } from './place.ts'
 
 /** A part in its ring, its places in the order of the ring. */
@@ -55,4 +55,32 @@ export function ringFrom(first: Node): readonly Part[] {
   const parts: Part[] = []
   for (let node = first; parts.length === 0 || node !== first; node = node.next) parts.push(node)
   return parts
+}
+
+/** Joins two neighbours by the seam that a sewn top has become. */
+export function seamBetween(left: Node, right: Node, { row, places }: Node): Node {
+  const seam: Node = { edge: 'seam', row, places, before: left, next: right }
+  left.next = seam
+  right.before = seam
+  return seam
+}
+
+/** Nodes in their order as stretches: row-ends that follow one another are one side, and so over a seam; not those on either side of a slit. */
+export function stretchesOf(nodes: readonly Node[], way: Way, covered: ReadonlySet<LaidRow>): readonly Stretch[] {
+  const found: { edge: Stretch['edge']; rows: LaidRow[]; places: Place[] }[] = []
+  let sewn = false
+  for (const { edge, row, places } of nodes) {
+    if (edge === 'seam') {
+      sewn = true
+      continue
+    }
+    const before = found.at(-1)
+    const along = way === 'next' ? places : places.toReversed()
+    if (edge === 'row-ends' && before?.edge === 'row-ends' && (sewn || !standBeside(before.rows.at(-1)!, row))) {
+      before.rows.push(row)
+      before.places.push(...along)
+    } else found.push({ edge: edge === 'top' && covered.has(row) ? 'step' : edge, rows: [row], places: [...along] })
+    sewn = false
+  }
+  return found
 }

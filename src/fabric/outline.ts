@@ -1,6 +1,6 @@
-import { partsOf, standBeside, type LaidRow, type Part, type Stretch } from './laid-row.ts'
+import { partsOf, type LaidRow, type Part, type Stretch } from './laid-row.ts'
 import { openingUnder, roundOpening, type Opening } from './opening.ts'
-import { back, between, nearerWay, ringFrom, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
+import { back, between, nearerWay, ringFrom, seamBetween, stretchesOf, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
 import type { Place } from './place.ts'
 
 const backwards = ({ edge, rows, places }: Stretch): Stretch => ({ edge, rows: rows.toReversed(), places: places.toReversed() })
@@ -100,13 +100,9 @@ export class Outline {
     const [a, b] = [one, other].map(([place]) => (place ? this.find(place)?.node : undefined))
     if (!a || !b || a === b || a === this.hook || b === this.hook) return
     for (const node of [a, b]) this.forget(node)
-    const link = (left: Node, right: Node): void => {
-      left.next = right
-      right.before = left
-    }
     const [afterA, afterB, beforeA, beforeB] = [a.next, b.next, a.before, b.before]
-    if (afterA !== b) link(beforeB, afterA)
-    if (afterB !== a) link(beforeA, afterB)
+    if (afterA !== b) this.note(seamBetween(beforeB, afterA, a))
+    if (afterB !== a) this.note(seamBetween(beforeA, afterB, b))
     const own = new Set(this.ring())
     this.sewnOff = [...this.sewnOff, ...[afterA, afterB].filter((node) => node !== a && node !== b && !own.has(node)).map(ringFrom)]
   }
@@ -141,16 +137,7 @@ export class Outline {
   /** Along the outline from the last stitch worked, in the direction of work; after a turn the other way round. */
   walk(turned: boolean): readonly Stretch[] {
     if (this.opened) return turned ? this.opening.toReversed().map(backwards) : this.opening
-    const found: { edge: Stretch['edge']; rows: LaidRow[]; places: Place[] }[] = []
-    for (const { edge, row, places } of this.ring()) {
-      if (edge === 'seam') continue
-      const before = found.at(-1)
-      const along = this.way === 'next' ? places : places.toReversed()
-      if (edge === 'row-ends' && before?.edge === 'row-ends' && !standBeside(before.rows.at(-1)!, row)) {
-        before.rows.push(row)
-        before.places.push(...along)
-      } else found.push({ edge: edge === 'top' && this.covered.has(row) ? 'step' : edge, rows: [row], places: [...along] })
-    }
+    const found = stretchesOf(this.ring(), this.way, this.covered)
     return turned ? found.toReversed().map(backwards) : found
   }
 
