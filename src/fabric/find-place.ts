@@ -97,7 +97,7 @@ function withChain(edge: readonly Place[], members: readonly Place[]): readonly 
 
 function isInGroup(walk: Walk, place: Place, { nth, size }: NonNullable<Thing['ofGroup']>): boolean {
   const found = corners(walk.edge).together.get(place)
-  return found?.nth === nth && found.size === size
+  return found?.nth === nth && (size === undefined ? found.size >= smallestShell : found.size === size)
 }
 
 /** Whether chain spaces lie on an edge. */

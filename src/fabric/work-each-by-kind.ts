@@ -4,7 +4,7 @@ import { countsByKind } from './counts-by-kind.ts'
 import { findNext, indexBefore, isThing } from './find-place.ts'
 import { openAll } from './open-chains.ts'
 import { goToPart } from './parts.ts'
-import type { Place } from './place.ts'
+import { isStitch, type Place } from './place.ts'
 import type { Walk } from './walk.ts'
 import { loosen, sumsOf } from './work-along-edge.ts'
 import { inOnePlace } from './work-group.ts'
@@ -37,7 +37,9 @@ export function eachByKind(walk: Walk, items: readonly Instruction[], from: numb
   for (; index < items.length; index += 1) {
     const item = items[index]!
     if (instructions.length > 0 && 'target' in item && partOf(item) !== partOf(instructions[0])) break
-    if (isEach(item) || instructions.length > 0 && isOneAmong(walk, item, items.slice(index + 1)) || instructions.length > 0 && stops(item) && namesEach(item) || isFillBeforeCorners(item, items[index + 1])) instructions.push(item as Each)
+    const spaces = instructions.length > 0 && countedAmong(walk, item, items.slice(index + 1))
+    if (spaces) instructions.push(spaces)
+    else if (isEach(item) || instructions.length > 0 && isOneAmong(walk, item, items.slice(index + 1)) || instructions.length > 0 && stops(item) && namesEach(item) || isFillBeforeCorners(item, items[index + 1])) instructions.push(item as Each)
     else if (item.node === 'chain' && item.between && instructions.length > 0) between = item
     else if (item.node !== 'aside' || instructions.length === 0) break
     if (stops(item)) {
@@ -61,6 +63,16 @@ function allAmongSpaces(walk: Walk, pair: readonly Instruction[]): readonly Each
 }
 
 const partOf = (item: Instruction | undefined): string | undefined => (item && 'target' in item ? item.target?.ofPart : undefined)
+
+/** `dc in each dc around, working (2 dc, ch 2, 2 dc) in each of the 4 ch-2 sps`: the spaces by their number, which lie among the stitches. */
+function countedAmong(walk: Walk, item: Instruction, after: readonly Instruction[]): Each | undefined {
+  if (item.node !== 'work' && item.node !== 'group' || item.target?.walk !== 'next' || !item.target.count || item.target.thing?.kind !== 'space') return undefined
+  const { thing } = item.target
+  const rest = walk.edge.slice(walk.at)
+  const first = rest.findIndex((place) => isThing(walk, place, thing))
+  const among = first !== -1 && rest.slice(first).some((place) => isStitch(place) && !place.travel)
+  return among && after.every(({ node }) => node === 'aside' || node === 'join' || node === 'turn') ? { ...item, target: { ...item.target, walk: 'each' } } : undefined
+}
 
 /** `sc in each sc and 4 sc in the ch-4 sp`, `…, and 1 sc in each of the 2 ch`: the one space or chain, wherever it lies among the others. */
 function isOneAmong(walk: Walk, item: Instruction, after: readonly Instruction[]): item is Each {

@@ -28,9 +28,22 @@ export function workStart(walk: Walk, item: Start): void {
   }
   const corner = cornerMeant(walk, item.target)
   if (corner !== undefined && walk.onRing) return beginOnRing(walk, corner)
-  const index = item.target.walk === 'last' ? walk.edge.length - 1 : corner ?? findNext(walk, walk.at, item.target.thing)
+  const index = item.target.walk === 'last' ? lastNamed(walk, item.target) : corner ?? findNext(walk, startAfter(walk, item.target), item.target.thing)
   if (index < 0 || index >= walk.edge.length) return
   begin(walk, index)
+}
+
+/** `last st`; `2nd dc of last 5-dc group`: the last of those. */
+function lastNamed(walk: Walk, { thing }: Target): number {
+  return thing?.ofGroup ? walk.edge.findLastIndex((place) => isThing(walk, place, thing)) : walk.edge.length - 1
+}
+
+/** `in first dc after any ch-2 sp`: from which index on the place is sought. */
+function startAfter(walk: Walk, { after }: Target): number {
+  if (!after) return walk.at
+  const named = (place: Place): boolean => isThing(walk, place, after.thing)
+  const found = after.last ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, index) => index >= walk.at && named(place))
+  return found < 0 ? walk.edge.length : (found + 1) % walk.edge.length
 }
 
 /** More corners than these are not tried one by one. */
@@ -51,7 +64,7 @@ function alongOutline(walk: Walk, { target, start, end }: Start): void {
   }
   const named = (place: Place): boolean => (target.ofRow === undefined && !isEndOfRow(target) || isBelow(walk, target) && target.walk !== 'edge' ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
   const lastOfRow = target.walk === 'last' && target.ofRow !== undefined ? walk.edge.findIndex((place) => isLastOfRow(walk, place, target)) : -1
-  const index = lastOfRow >= 0 ? lastOfRow : target.walk === 'last' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : 0) && named(place))
+  const index = lastOfRow >= 0 ? lastOfRow : target.walk === 'last' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? startAfter(walk, target) : 0) && named(place))
   if (index >= 0) begin(walk, index)
   else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${rowNamed(target)} on the edge` })
 }

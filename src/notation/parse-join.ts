@@ -3,7 +3,7 @@ import { takeBesideJoin } from './parse-joins.ts'
 import { takeNeighbour } from './parse-neighbour.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
-import { takeStitchName } from './parse-thing.ts'
+import { takeStitchName, takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
@@ -73,7 +73,9 @@ function joinTail(reader: Reader) {
   reader.take('yarn|thread|wool|cotton')
   if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || centreInWords(reader) || endInWords(reader))) return undefined
   const whereFirst = whereThenPlace(reader)
-  const target = takeTarget(reader)
+  const place = takeTarget(reader)
+  const after = place && takeAfter(reader)
+  const target = after ? { ...place, after, end: reader.end } : place
   if (target) takeBesideJoin(reader)
   const where = whereFirst ?? (target && takeWhereabouts(reader))
   // `in the end of Row 1 at the right-hand edge`
@@ -82,6 +84,19 @@ function joinTail(reader: Reader) {
   // `in the hdc of the top right corner`
   const atCorner = target !== undefined && target.walk === 'next' && target.thing?.kind === 'stitch' && target.thing.stitch !== undefined && where?.includes('corner') === true
   return atCorner ? { ...target, thing: { kind: 'stitch', where: 'corner' } } satisfies Target : target
+}
+
+/** `after any ch-2 sp`, `to the left of a corner`, `following the last ch-3 sp`: behind which place the one lies that was named. */
+function takeAfter(reader: Reader): Target['after'] {
+  const { at } = reader
+  if (reader.take('after|following|past|beyond') || reader.take('to', 'the', 'left', 'of')) {
+    const last = reader.take('the?', 'last|final')
+    if (!last) reader.take('any|a|one|each|the?', 'next|first|of?', 'the?')
+    const thing = takeThing(reader)
+    if (thing && (thing.kind === 'space' || thing.where === 'corner') && (reader.done || /^([,;.:()]|and|then|with)$/.test(reader.word()))) return { thing, last }
+  }
+  reader.at = at
+  return undefined
 }
 
 /** `at the right-hand edge of the foundation, in the end of Row 1`: the place behind the words that tell where it lies. Takes and gives those words. */

@@ -3,6 +3,7 @@ import { takeOfPiece } from './parse-piece-name.ts'
 import { rowEnds } from './parse-row-ends.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
 import type { Instruction, Num } from './syntax.ts'
 
 /** Which stitches are left. */
@@ -28,8 +29,10 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
   reader.take(those)
   const count = takeNumber(reader)
   reader.take('rem|remaining')
+  reader.take('unworked|free|unused')
   const thing = takeThing(reader)
   const slips = thing?.stitch === 'sl st'
+  takeOfOlder(reader)
   // `leave remaining sts of top edge unworked`
   const { at: tail } = reader
   if (reader.take('of|on', 'the?')) {
@@ -59,7 +62,7 @@ function left(reader: Reader): readonly Instruction[] | undefined {
   const rest = reader.take('the?', 'rem|remaining|last|final|other')
   const count = takeNumber(reader)
   if ((rest || count) && (takeThing(reader) || so)) {
-    takeOfPiece(reader)
+    takeOfOlder(reader)
     const said = rest ? reader.take('unworked|left') || reader.take('are|remain|stay', 'left|not?', 'unworked|worked|left|free') || reader.take('are', 'left|unworked') : reader.take('are?', 'left|rem|remain|remaining?', 'unworked') || !rest && isLeft(reader)
     if (said) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
   }
@@ -83,10 +86,18 @@ function notWorked(reader: Reader): readonly Instruction[] | undefined {
   const not = reader.take('do', 'not', 'work', 'in|into?') || reader.take('don’t|don\'t', 'work', 'in|into?') || reader.take('ignore|ignoring') || reader.take('without', 'working', 'in|into?')
   if (not && reader.take('the|these?', those)) {
     const count = takeNumber(reader)
-    if (takeThing(reader)) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
+    if (takeThing(reader)) {
+      takeOfOlder(reader)
+      return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
+    }
   }
   reader.at = at
   return undefined
+}
+
+/** `last 4 sc of Rnd 9`, `10 sts of Body`: whose stitches they are. They lie at the end of what is worked anyway. */
+function takeOfOlder(reader: Reader): void {
+  if (takeRowNamed(reader, 'of|on|from|in', 'the?') === undefined) takeOfPiece(reader)
 }
 
 /** `hold remaining 20 sts for later`, `place last 2 sts on hold`, `set the other 5 sts aside`: they wait. */

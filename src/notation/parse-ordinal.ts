@@ -28,9 +28,9 @@ export function ordinal(reader: Reader, draft: Draft): boolean {
     draft.count = num
     return true
   }
-  const ofGroup = thing && ofEveryGroup(reader)
-  if (ofGroup) {
-    Object.assign(draft, { walk: 'each', thing: { ...thing, ofGroup: { nth: value, size: ofGroup } } })
+  const group = thing && ofGroup(reader)
+  if (group) {
+    Object.assign(draft, { walk: group.walk, thing: { ...thing, ofGroup: { nth: value, ...(group.size && { size: group.size }) } } })
     return true
   }
   if (thing && reader.take('of', 'the?', 'next|each|same|first|last?', 'beg|beginning|starting|turning?')) {
@@ -50,13 +50,23 @@ export function ordinal(reader: Reader, draft: Draft): boolean {
   return false
 }
 
-/** `of every 5-tr scallop`: how many stitches stand in one place. */
-function ofEveryGroup(reader: Reader): number | undefined {
+const groups = 'scallop|scallops|shell|shells|fan|fans|group|groups|petal|petals|cluster|clusters|set|sets'
+
+/** `of every 5-tr scallop`, `of the last 5-dc group`, `of the group of 5 dc`, `of any shell`: which of the groups, and how many stitches stand in it. */
+function ofGroup(reader: Reader): { readonly walk: 'each' | 'last' | 'next'; readonly size?: number } | undefined {
   const { at } = reader
-  const size = reader.take('of|in', 'every|each', 'of?', 'the?') ? numberAhead(reader) : undefined
-  if (size !== undefined) {
-    reader.at += 1
-    if (reader.take('-') && takeStitchName(reader) && reader.take('scallop|scallops|shell|shells|fan|fans|group|groups|petal|petals|cluster|clusters')) return size
+  if (reader.take('of|in', 'the?')) {
+    const each = reader.take('every|each', 'of?', 'the?')
+    const last = !each && reader.take('last|final')
+    const one = !each && !last && (reader.take('next|first|any|a|one') || reader.word(-1) === 'the')
+    const size = takeNumber(reader)?.values[0]
+    const named = size === undefined || (reader.take('-?') || true) && takeStitchName(reader) !== undefined
+    if ((each || last || one) && named && reader.take(groups)) {
+      const told = size ?? (reader.take('of') ? takeNumber(reader)?.values[0] : undefined)
+      if (size === undefined && told !== undefined) takeStitchName(reader)
+      // A shell or a cluster of no said size may be a stitch of its own name.
+      if (told !== undefined || !each) return { walk: each ? 'each' : last ? 'last' : 'next', ...(told !== undefined && { size: told }) }
+    }
   }
   reader.at = at
   return undefined

@@ -23,8 +23,8 @@ export interface Thing {
   readonly where?: 'corner' | 'side'
   /** Of a row-end: US words of the stitches that its row may end with; \`sh\` for a row of shells. */
   readonly rows?: readonly string[]
-  /** `3rd tr of every 5-tr scallop`: which of so many stitches in one place. */
-  readonly ofGroup?: { readonly nth: number; readonly size: number }
+  /** `3rd tr of every 5-tr scallop`, `of last shell`: which of so many stitches in one place. */
+  readonly ofGroup?: { readonly nth: number; readonly size?: number }
 }
 
 /** Where a side ends: the corner space, or the corner stitch of an edge without spaces. */
@@ -82,6 +82,8 @@ export interface Target extends Span {
   readonly held?: string
   /** `8th front loop of Row 10`: so many are passed before it. */
   readonly passing?: number
+  /** `first dc after any ch-2 sp`: behind the first of these, or the last of them. */
+  readonly after?: { readonly thing: Thing; readonly last: boolean }
   /** `the 5th unworked st`: which stitch of the step that comes next. */
   readonly nthOfStep?: number
   /** `at the right-hand end of Row 2`: the end that is meant. */
