@@ -42,14 +42,18 @@ function partOfThem(reader: Reader): boolean {
   return Boolean(part)
 }
 
-/** `22 sts along the neck`: where they lie. */
+/** Words that tell of which row or of how many edges a count is. */
+const telling = /^(?:end|ends|row|rnd|round|side|sides|edge|edges|corner|corners|ring|beginning|start|same|first|last)$/
+
+/** `22 sts along the neck`, `36 sc at the wrist`: where they lie. */
 export function takePlaceWords(reader: Reader): void {
   const { at } = reader
   reader.take('in', 'all')
-  if (!reader.take('all?', 'along|across|around|round|over|up|down', 'the|this|its')) {
+  const along = reader.take('all?', 'along|across|around|round|over|up|down', 'the|this|its')
+  if (!along && !reader.take('at|in|on', 'the|its')) {
     reader.at = at
     return
   }
-  while (reader.peek()?.kind === 'word' && numberAhead(reader) === undefined && !/^(?:and|plus|each)$/.test(reader.word())) reader.at += 1
+  while (reader.peek()?.kind === 'word' && numberAhead(reader) === undefined && !/^(?:and|plus|each)$/.test(reader.word()) && (along || !telling.test(reader.word()))) reader.at += 1
   if (!reader.done && !/^[,;.:]$/.test(reader.word())) reader.at = at
 }

@@ -10,6 +10,9 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
   reader.take('the')
   ofCornerGroup(reader)
   const every = reader.take('each|every|all', 'of?', 'the?')
+  const any = reader.take('any')
+  // `of any 3-sc corner`
+  if (numberAhead(reader) !== undefined && reader.word(1) === '-' && reader.word(3) === 'corner') reader.at += 3
   // `centre sc of the first top corner`: the corner is sought, wherever the row begins.
   const told = takeCornerNamed(reader)
   const corners = every && numberAhead(reader) !== undefined && /^corners?$/.test(reader.word(1)) ? takeNumber(reader) : undefined
@@ -21,7 +24,7 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
     if (corners) draft.count = corners
     return true
   }
-  if (told && inside?.where === 'corner') {
+  if ((told || any) && inside?.where === 'corner') {
     Object.assign(draft, { walk: 'next', thing: { kind: 'stitch', where: 'corner' } })
     return true
   }

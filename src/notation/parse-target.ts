@@ -263,6 +263,7 @@ function counted(reader: Reader, draft: Draft): boolean {
 
 /** `5 unworked sts`, `4 slip-stitched sts`, `6 added ch`: how they came to lie there. */
 function takeState(reader: Reader): 'slipped' | undefined {
+  if (/^(?:unworked|free|slip|sl|ss|st|stitch)$/.test(reader.word(1))) reader.take('outermost|outer|innermost|inner|nearest')
   if (reader.take('unworked|free|unused|leftover|added|extra') || reader.take('left', '-?', 'over')) return undefined
   return reader.take('slipped') || reader.take('slip|sl|ss', '-?', 'stitched') ? 'slipped' : undefined
 }
