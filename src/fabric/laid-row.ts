@@ -17,6 +17,8 @@ export interface LaidRow {
   readonly places: readonly Place[]
   /** Places of the fabric that it lies on: the first, the one after it, the one before the last, the last. Left out: all that the row before held out. */
   readonly over?: { readonly first: Place; readonly second: Place; readonly beforeLast: Place; readonly last: Place }
+  /** How it lies where a later row is worked over the counted slip stitches at its ends. */
+  readonly withSlips?: Pick<LaidRow, 'places' | 'over'>
   /** Undersides of chains added at its start, outermost first, and at its end, outermost last. */
   readonly startChains: readonly Place[]
   readonly endChains: readonly Place[]

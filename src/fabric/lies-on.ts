@@ -4,7 +4,7 @@ import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
 /** How a row lies on the fabric: what it covers, what hangs from it, what it holds out. */
-export interface Lies extends Pick<LaidRow, 'over' | 'places' | 'startChains' | 'endChains' | 'foundation' | 'base' | 'closes' | 'crossings'> {
+export interface Lies extends Pick<LaidRow, 'over' | 'places' | 'startChains' | 'endChains' | 'foundation' | 'base' | 'closes' | 'crossings' | 'withSlips'> {
   /** Of a flat row on the row below: stitches that it steps in by at its start, and leaves at its end. */
   readonly steps?: { readonly start: number; readonly end: number }
 }
@@ -23,6 +23,7 @@ export function liesOn(walk: Walk): Lies {
     ...(stands && { over: { first, second: edge[Math.min(from + 1, to)]!, beforeLast: edge[Math.max(to - 1, from)]!, last } }),
     ...(stands && !walk.round && !walk.outline && walk.onRow === undefined && { steps: { start: from - prefixed, end: edge.length - appended - to - 1 } }),
     places: withoutSlips(walk),
+    ...endsInSlips(walk),
     ...(walk.closes && { closes: true }),
     ...(walk.crossings.length > 0 && { crossings: walk.round && first && last ? [...walk.crossings, crossing(walk, last, first)] : walk.crossings }),
     startChains: edge.slice(walk.firstChain, prefixed),
@@ -42,6 +43,15 @@ function withoutSlips(walk: Walk): readonly Place[] {
   if (walk.setting.slipFabric || walk.setting.slipsFasten || walk.round) return withoutTravel(walk.made)
   const from = walk.made.findIndex((place) => !isSlip(place))
   return from < 0 ? withoutTravel(walk.made) : walk.made.slice(from, walk.made.findLastIndex((place) => !isSlip(place)) + 1)
+}
+
+/** With the slip stitches at its ends, where these count and later rows can be worked into them. */
+function endsInSlips({ edge, made, begunAt, at, prefixed, setting, round, outline, foundation }: Walk): Pick<Lies, 'withSlips'> {
+  const [first, last] = [made[0], made.at(-1)]
+  if (!first || !last || round || outline || foundation || setting.slipFabric || setting.slipsFasten || !isSlip(first) && !isSlip(last)) return {}
+  const [from, to] = [Math.max(begunAt, prefixed), at - 1]
+  if (to < from || !edge[to]) return {}
+  return { withSlips: { places: withoutTravel(made), over: { first: edge[from]!, second: edge[Math.min(from + 1, to)]!, beforeLast: edge[Math.max(to - 1, from)]!, last: edge[to] } } }
 }
 
 const isSlip = ({ kind }: Place): boolean => kind === 'sl st'

@@ -6,7 +6,7 @@ import type { BorderEdge } from './border-edge.ts'
 import type { Held, HeldRun } from './held.ts'
 import type { OlderRow } from './older-row.ts'
 import { alongEdges, edgeFor } from './edge-for.ts'
-import { turnAfter } from './turns.ts'
+import { endedParts, fabricAfter } from './fabric-after.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { Outline } from './outline.ts'
 import { joiningParts, waitingParts, type FabricPart } from './parts.ts'
@@ -14,7 +14,6 @@ import type { PieceRun, PieceToWork } from './piece-run.ts'
 import { realRows, type RealRow, type WrittenEntry } from './real-rows.ts'
 import { bestOnOutline, elsewhere, leavesSide, nearest, type OnOutline } from './other-borders.ts'
 import { beginsBehind, joinedAbove, rejoinsFartherOn, withOpening } from './joined-above.ts'
-import { endsOf, type LaidRow } from './laid-row.ts'
 import { itemsOf, textFor, withoutOwnName, writtenOf } from './row-content.ts'
 import { settingOf } from './row-setting.ts'
 import { mostStitches, TooLarge } from './limits.ts'
@@ -48,6 +47,8 @@ export interface State {
   readonly change: number
   /** The outline of the rows so far: what a border goes along. */
   readonly outline: Outline
+  /** The one that the piece was begun on. */
+  readonly base?: Outline | undefined
   /** Parts of it that ended in a row of their own. */
   readonly parts: readonly FabricPart[]
   /** Rows that the piece itself has laid. */
@@ -74,7 +75,7 @@ export function workPiece(piece: PieceToWork): PieceRun {
   const rowsInAll = rowsBelow + rows.length
   const worked: WorkedRow[] = []
   const open = new Map<string, ReadingPoint>()
-  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: piece.startUnknown === true, others: piece.otherStarts ?? [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), parts: [], laid: [], side: piece.onFabric?.side, turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, gap: false }
+  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: piece.startUnknown === true, others: piece.otherStarts ?? [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), base: piece.onFabric?.outline, parts: [], laid: [], side: piece.onFabric?.side, turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, gap: false }
   let room = piece.room ?? mostStitches
   let slips = 0
   let border: BorderEdge | undefined
@@ -223,28 +224,10 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     side,
     gap: state.gap || !tried.comesOut || !row.round && tried.onPiece !== undefined || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
     rowsBefore: state.rowsBefore, parts: endedParts(row, tried, state), ...fabricAfter(row, tried, state, { ...(side && { side }), piece: setting.piece }),
-    edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried.made, setting),
+    base: state.base, edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried.made, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
   return { border: toWork.edge.outline, holds: tried.holds, took: toWork.edge.held, below: state.number, worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
-}
-
-/** A row that begins elsewhere leaves the part before it to wait. */
-function endedParts({ anew }: RealRow, { onRow, lies }: RowTry, { parts, entry, edge }: State): readonly FabricPart[] {
-  return entry && (anew || onRow !== undefined || lies.crossings) ? [...parts, { name: entry.heading ?? '', places: edge.places }] : parts
-}
-
-/** A row that makes anything is laid on the fabric. The outline is the piece's own and grows with it. */
-function fabricAfter(row: RealRow, tried: RowTry, { outline, laid, turned }: State, where: Pick<LaidRow, 'side' | 'piece'>): Pick<State, 'outline' | 'laid' | 'turned' | 'turnsAfter'> {
-  const turnsAfter = turnAfter(row.items) === true
-  if (tried.row.made.length === 0) return { outline, laid, turned, turnsAfter }
-  const lies: LaidRow = { name: row.label, ...where, ...(row.number !== undefined && { number: row.number }), ...calledBy(row), round: row.round, ...(tried.tube && { tube: true }), ends: endsOf(tried.lies.places), ...tried.lies }
-  outline.lay(lies, turned)
-  return { outline, laid: [...laid, { row: lies, turned }], turned: tried.row.turned, turnsAfter }
-}
-
-function calledBy({ entry: { label } }: RealRow): Pick<LaidRow, 'called'> {
-  return label && label.numbers.length === 0 ? { called: label.name.replace(/[\s:.(]+$/, '').toLowerCase() } : {}
 }
 
 /** Keeps what a row made, and what it left of the row below, for rows that come back to them. */

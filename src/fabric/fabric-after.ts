@@ -1,0 +1,34 @@
+import { endsOf, type LaidRow } from './laid-row.ts'
+import { Outline } from './outline.ts'
+import type { FabricPart } from './parts.ts'
+import type { RealRow } from './real-rows.ts'
+import { turnAfter } from './turns.ts'
+import type { State } from './work-piece.ts'
+import type { RowTry } from './work-row.ts'
+import { workedOverSlips } from './worked-over-slips.ts'
+
+/** A row that makes anything is laid on the fabric. The outline is the piece's own and grows with it. */
+export function fabricAfter(row: RealRow, tried: RowTry, { outline, base, laid, turned }: State, where: Pick<LaidRow, 'side' | 'piece'>): Pick<State, 'outline' | 'laid' | 'turned' | 'turnsAfter'> {
+  const turnsAfter = turnAfter(row.items) === true
+  if (tried.row.made.length === 0) return { outline, laid, turned, turnsAfter }
+  const lies: LaidRow = { name: row.label, ...where, ...(row.number !== undefined && { number: row.number }), ...calledBy(row), round: row.round, ...(tried.tube && { tube: true }), ends: endsOf(tried.lies.places), ...tried.lies }
+  const after = { turned: tried.row.turned, turnsAfter }
+  const over = workedOverSlips(laid, tried.row.made)
+  if (!over) {
+    outline.lay(lies, turned)
+    return { outline, laid: [...laid, { row: lies, turned }], ...after }
+  }
+  const again = base?.copy() ?? new Outline()
+  const all = [...over, { row: lies, turned }]
+  for (const one of all) again.lay(one.row, one.turned)
+  return { outline: again, laid: all, ...after }
+}
+
+/** A row that begins elsewhere leaves the part before it to wait. */
+export function endedParts({ anew }: RealRow, { onRow, lies }: RowTry, { parts, entry, edge }: State): readonly FabricPart[] {
+  return entry && (anew || onRow !== undefined || lies.crossings) ? [...parts, { name: entry.heading ?? '', places: edge.places }] : parts
+}
+
+function calledBy({ entry: { label } }: RealRow): Pick<LaidRow, 'called'> {
+  return label && label.numbers.length === 0 ? { called: label.name.replace(/[\s:.(]+$/, '').toLowerCase() } : {}
+}
