@@ -59,7 +59,7 @@ export function compareTotal(totals: readonly Total[], made: Made, size: number,
   const kinds = Object.entries(says.kinds)
   const total = says.count ?? (kinds.length > 0 && kinds.every(([kind]) => isCounted(kind, lexicon)) && onlyStitches(kinds, made, lexicon) ? sum(says.kinds) : undefined)
   const partial = says.count === undefined && kinds.length > 0 && kinds.every(([kind]) => isCounted(kind, lexicon)) && sum(says.kinds) !== makes && sum(says.kinds) !== made.stitches
-  const kindSlip = kinds.map(([kind, count]) => stitchSlip(kind, count, made, lexicon, chainsCounted)).find((slip) => slip) ?? Object.entries(says.spaces).map(([space, count]) => spaceSlip(space, count, made)).find((slip) => slip) ?? colourSlip(says, made)
+  const kindSlip = kinds.map(([kind, count]) => stitchSlip(kind, count, made, lexicon, chainsCounted)).find((slip) => slip) ?? Object.entries(says.spaces).map(([space, count]) => spaceSlip(space, count, made)).find((slip) => slip) ?? colourSlip(says, made) ?? toldPicots(totals, made, size)
   const kindsAgree = kindSlip === undefined
   return {
     says,
@@ -109,6 +109,12 @@ function picotSlip(says: number, made: Made): KindSlip | undefined {
 /** Joins to the motif beside it are counted where their words are read as such. */
 function joinSlip(says: number, { joined }: Made): KindSlip | undefined {
   return joined === undefined || joined.joins === says ? undefined : { name: joinToNeighbour, says, makes: joined.joins, sort: 'group' }
+}
+
+/** `90 sc, 30 picots` where the pattern defines none and the row tells how they are made. */
+function toldPicots(totals: readonly Total[], made: Made, size: number): KindSlip | undefined {
+  const told = totals.flatMap(({ groups }) => groups).find(({ name }) => /^picots?$/i.test(name))
+  return told && picotSlip(inSize(told.count, size), made)
 }
 
 /** Squares of filet, or tiles from corner to corner, which some call squares; the squares of a row that works none are those of a blanket. */

@@ -98,7 +98,8 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   const worksOver = walk.at - walk.opened - walk.missed
   const troubles = walk.troubles.map((trouble) => (trouble.kind === 'overrun' && trouble.what === undefined && trouble.wants === 0 ? { ...trouble, wants: Math.max(worksOver, usesOf(items, walk)), offers: walk.edge.length - walk.opened } : trouble))
   // A border that is turned first has its outline the other way round already; what counts is a turn at its end.
-  const turned = walk.outline ? turnAfter(items) === true || !setting.round : (walk.turned ?? !setting.round)
+  // So it is with a round that closes flat rows to a tube.
+  const turned = walk.outline ? turnAfter(items) === true || !setting.round : setting.round && !walk.onRing && !edge.chain ? turnAfter(items) === true : (walk.turned ?? !setting.round)
   const lays = !walk.worked && walk.laid > 0
   const makes = comparison.chainsCounted ? made.stitches + made.chains : made.stitches
   return {

@@ -1,21 +1,26 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeOfPiece } from './parse-piece-name.ts'
 import type { Draft } from './parse-tail.ts'
-import { takeThing } from './parse-thing.ts'
+import { takeStitchName, takeThing } from './parse-thing.ts'
+import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
+import type { Num, Thing } from './syntax.ts'
 
 /** `centre sc of next corner`, `middle ch of ch-3`, `centre sc of the first top corner`: the middle one of several. */
 export function takeCentre(reader: Reader, draft: Draft): boolean {
-  if (!reader.take('center|centre|middle', 'ch|st|stitch|sc|dc|hdc|htr|tr|dtr', 'of|in|at')) return false
+  const { at } = reader
+  if (!reader.take('center|centre|middle') || !reader.take('ch|st|stitch') && takeStitchName(reader) === undefined || !reader.take('of|in|at')) {
+    reader.at = at
+    return false
+  }
   reader.take('the')
   ofCornerGroup(reader)
   const every = reader.take('each|every|all', 'of?', 'the?')
   const any = reader.take('any')
-  // `of any 3-sc corner`
-  if (numberAhead(reader) !== undefined && reader.word(1) === '-' && reader.word(3) === 'corner') reader.at += 3
+  takeCornerSize(reader)
   // `centre sc of the first top corner`: the corner is sought, wherever the row begins.
   const told = takeCornerNamed(reader)
-  const corners = every && numberAhead(reader) !== undefined && /^corners?$/.test(reader.word(1)) ? takeNumber(reader) : undefined
+  const corners = every ? countOfCorners(reader) : undefined
   const inside = takeThing(reader)
   if (inside?.where === 'corner') reader.take('group|groups|cluster|clusters|set|sets')
   if (every && inside?.where === 'corner') {
@@ -24,13 +29,39 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
     if (corners) draft.count = corners
     return true
   }
-  if ((told || any) && inside?.where === 'corner') {
+  // `in the center sc of the corner at the beginning of the foundation edge`
+  const where = inside?.where === 'corner' && /^(at|on|nearest|near|beside)$/.test(reader.word()) && takeWhereabouts(reader) !== undefined
+  if ((told || any || where) && inside?.where === 'corner') {
     Object.assign(draft, { walk: 'next', thing: { kind: 'stitch', where: 'corner' } })
     return true
   }
   draft.walk = 'nth'
   if (inside) draft.thing = inside
   return true
+}
+
+/** `centre sc of the second top corner`, `middle st of next corner`. */
+export function takeCornerCentre(reader: Reader): Thing | undefined {
+  const { at } = reader
+  const draft: Draft = {}
+  if (takeCentre(reader, draft) && draft.walk !== 'each' && draft.thing?.where === 'corner') return { kind: 'stitch', where: 'corner' }
+  reader.at = at
+  return undefined
+}
+
+/** `each of the eight 3-dc corners`: how many there are, by name or by the stitches in each. */
+function countOfCorners(reader: Reader): Num | undefined {
+  const { at } = reader
+  const count = takeNumber(reader)
+  if (count) takeCornerSize(reader)
+  if (count && /^corners?$/.test(reader.word())) return count
+  reader.at = at
+  return undefined
+}
+
+/** `any 3-sc corner`, `3-dc corners`: the stitches that were made in it. */
+function takeCornerSize(reader: Reader): void {
+  if (numberAhead(reader) !== undefined && reader.word(1) === '-' && /^corners?$/.test(reader.word(3))) reader.at += 3
 }
 
 /** `3 sc in the point`, `in the tip of the flag`: the one stitch in which a piece ends is a corner of its edge. */

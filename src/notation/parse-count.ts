@@ -262,7 +262,7 @@ function takeManner(reader: Reader, draft: Draft, count: Num): void {
     return
   }
   reader.at = at
-  reader.take('at', 'the?', 'end|ends', 'of?', 'the|every|each?', 'last|final?', 'row|rnd|round?') && atRow(reader, draft) || reader.take('after|by|on|in', 'the?', 'last|final?', 'row|rnd|round') && atRow(reader, draft) || reader.take('in', 'all|total') || reader.take('total') || reader.take('each') || reader.take('around|altogether|across|remaining|rem|remain|remains|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
+  reader.take('at', 'the?', 'end|ends', 'of?', 'the|every|each?', 'last|final?', 'row|rnd|round?') && atRow(reader, draft) || reader.take('after|by|on|in', 'the?', 'last|final?', 'row|rnd|round') && atRow(reader, draft) || reader.take('once', 'more') || reader.take('again') || reader.take('as', 'before') || reader.take('in', 'all|total') || reader.take('total') || reader.take('each') || reader.take('around|altogether|across|remaining|rem|remain|remains|left|now|made|worked|unworked') || reader.take('on|for|along', 'each', 'end')
     || reader.take('each|per', 'corner') || reader.take('in', 'the?', 'ring')
 }
 

@@ -69,7 +69,12 @@ function edgeNamed(reader: Reader): EdgeName | undefined {
   const { at } = reader
   if (undersideNamed(reader)) return 'underside'
   reader.take('the')
-  if (rowsEnds(reader)) return 'side'
+  if (rowsEnds(reader)) {
+    // `along the row-ends of the long edge`
+    const { at: tail } = reader
+    if (!reader.take('of|on|at|along', 'the') || takeEdgeName(reader) === undefined) reader.at = tail
+    return 'side'
+  }
   reader.at = at
   return takeEdgeName(reader)
 }

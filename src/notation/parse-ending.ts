@@ -1,4 +1,4 @@
-import { takeCornerNamed } from './parse-centre.ts'
+import { takeCornerCentre } from './parse-centre.ts'
 import { endOfRow } from './parse-edge.ts'
 import type { Reader } from './reader.ts'
 import type { Aside, Target } from './syntax.ts'
@@ -7,16 +7,14 @@ import type { Aside, Target } from './syntax.ts'
 export function parseEnding(reader: Reader): Aside | undefined {
   const { at, start } = reader
   if (reader.take('and?', 'to?', 'ending|finishing|end|finish')) {
-    const endsIn = endOfRow(reader, start) ?? (reader.take('in|at', 'the?') ? centreOfCorner(reader, start) : undefined)
+    const endsIn = endOfRow(reader, start) ?? (reader.take('in|at', 'the?') ? cornerIn(reader, start) : undefined)
     if (endsIn && (reader.done || /^[,;.:(*]$/.test(reader.word()))) return { node: 'aside', words: '', endsIn, start, end: reader.end }
   }
   reader.at = at
   return undefined
 }
 
-/** `centre sc of the second top corner`, `middle st of next corner`. */
-function centreOfCorner(reader: Reader, start: number): Target | undefined {
-  if (!reader.take('center|centre|middle', 'st|stitch|sc|dc|hdc|tr|dtr', 'of|in|at', 'the?')) return undefined
-  takeCornerNamed(reader)
-  return reader.take('corner') ? { walk: 'next', thing: { kind: 'stitch', where: 'corner' }, start, end: reader.end } : undefined
+function cornerIn(reader: Reader, start: number): Target | undefined {
+  const thing = takeCornerCentre(reader)
+  return thing && { walk: 'next', thing, start, end: reader.end }
 }

@@ -119,10 +119,10 @@ function endsOfRows(reader: Reader): Named | undefined {
 
 /** `each of the next 12`, `next 12`, `each`, `the`. */
 function counted(reader: Reader): Pick<Named, 'each' | 'count'> {
-  reader.take('the')
+  reader.take('the|its|their')
   const each = reader.take('each|every|all')
   reader.take('of')
-  reader.take('the')
+  reader.take('the|its|their')
   const { start } = reader
   const next = reader.take('next|first|last|other')
   reader.take('rem|remaining|these')

@@ -151,7 +151,7 @@ export function takeOfStep(reader: Reader): void {
 /** `ch of foundation`, `ch on opposite side of foundation ch`, `ch of the underside`: which chains these are. */
 function takeFoundation(reader: Reader): void {
   const { at } = reader
-  if (reader.take('along|across|on|of', 'the?', 'foundation|base') && (reader.take('ch|chain|edge|row') || reader.done || /^[,;.:()]$/.test(reader.word()))) return
+  if (reader.take('along|across|on|of', 'the?', 'foundation|base') && (reader.take('ch|chain|edge|row|ring|circle|loop') || reader.done || /^[,;.:()]$/.test(reader.word()))) return
   reader.at = at
   const side = reader.take('of|along|on|at', 'the?', 'underside|bottom|other|opposite', 'edge|side?')
   const { at: tail } = reader

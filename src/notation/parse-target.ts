@@ -5,6 +5,7 @@ import { takeCentre, takePoint } from './parse-centre.ts'
 import { otherSideOfBridge, otherSideOfChain } from './parse-other-side.ts'
 import { partAhead, takePartBefore, withPart } from './parse-part.ts'
 import { takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
+import { takeState, takeThingBehindWord } from './parse-adjective.ts'
 import { takeLoop } from './parse-loop.ts'
 import { ordinal } from './parse-ordinal.ts'
 import { edgeOfCopy } from './parse-copy-edge.ts'
@@ -153,7 +154,7 @@ function same(reader: Reader, draft: Draft): boolean {
   reader.take('as', 'the?')
   reader.take('the')
   reader.take('last|first|previous|prev')
-  reader.take('joining|join|sl|ch|tch|turning|beg|beginning', 'st|ch?')
+  reader.take('closing|joining|join|sl|ch|tch|turning|beg|beginning', 'st|ch?')
   takeThing(reader)
   if (numberAhead(reader) !== undefined && reader.word(-1) === '-') reader.at += 1
   reader.take('was', 'made')
@@ -184,6 +185,8 @@ function counted(reader: Reader, draft: Draft): boolean {
   let each = false
   let named = false
   let first = false
+  // `in the first of the 7 step sts`: one of them.
+  let one = false
   let count: Num | undefined
   for (;;) {
     if (reader.take('of') || reader.take('the|these|those')) continue
@@ -219,9 +222,11 @@ function counted(reader: Reader, draft: Draft): boolean {
       first = true
     }
     if (word === 'last' || word === 'final') draft.walk = 'last'
+    if (/^(first|last)$/.test(word) && reader.word() === 'of' && !each) one = true
     if (/^(rem|remaining|further|subsequent)$/.test(word)) each = true
     if (word === 'next' || word === 'foll' || word === 'following') first = false
   }
+  if (one) count = undefined
   if (reader.take('skipped|missed')) {
     takeThing(reader)
     draft.walk = 'skipped'
@@ -244,7 +249,7 @@ function counted(reader: Reader, draft: Draft): boolean {
   // `4 underarm ch`: the chain over stitches that wait.
   if (opening && isOpening(opening) && chainWords.has(reader.word())) draft.held = `${opening} ch`
   reader.at = noun
-  const thing = takeThing(reader) ?? (takesLoop(reader, draft) ? { kind: 'stitch' as const } : undefined)
+  const thing = takeThing(reader) ?? (named ? takeThingBehindWord(reader) : undefined) ?? (takesLoop(reader, draft) ? { kind: 'stitch' as const } : undefined)
   if (!thing && !named) {
     reader.at = at
     delete draft.walk
@@ -259,13 +264,6 @@ function counted(reader: Reader, draft: Draft): boolean {
   if (first && count === undefined && each) draft.walk = 'each'
   if (draft.every && !count) draft.walk = 'each'
   return true
-}
-
-/** `5 unworked sts`, `4 slip-stitched sts`, `6 added ch`: how they came to lie there. */
-function takeState(reader: Reader): 'slipped' | undefined {
-  if (/^(?:unworked|free|slip|sl|ss|st|stitch)$/.test(reader.word(1))) reader.take('outermost|outer|innermost|inner|nearest')
-  if (reader.take('unworked|free|unused|leftover|added|extra') || reader.take('left', '-?', 'over')) return undefined
-  return reader.take('slipped') || reader.take('slip|sl|ss', '-?', 'stitched') ? 'slipped' : undefined
 }
 
 /** `in the rest`, `in all the others`, `in the remainder of the ch`: every place that is left. */

@@ -1,6 +1,7 @@
 import { numberAhead } from './numbers.ts'
 import { motifWord } from './motif-words.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
 import type { Instruction } from './syntax.ts'
 
 const heads = /^(of|for|at|on|under|below|beneath|above|along|down|up|over|across|around|round|near|beside|towards|toward|inside|within|forming|creating|as|to)$/
@@ -47,8 +48,11 @@ export function takeWhereabouts(reader: Reader): readonly string[] | undefined {
   const said: string[] = []
   while (!reader.done && !/^([,.;:()[\]]|and|then|with)$/.test(reader.word())) {
     const word = reader.word()
-    if (isLongSide(reader)) {
-      reader.at += 3
+    const { at: from } = reader
+    if (isLongSide(reader)) reader.at += 3
+    // `at the right-hand end of the 6th row`
+    else if (said.length > 1) takeRowNamed(reader, 'of')
+    if (reader.at > from) {
       said.push(word)
       continue
     }

@@ -1,5 +1,4 @@
-import { takeCentre, takeCornerNamed } from './parse-centre.ts'
-import type { Draft } from './parse-tail.ts'
+import { takeCornerCentre, takeCornerNamed } from './parse-centre.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Thing } from './syntax.ts'
@@ -14,8 +13,8 @@ export function takeUpToAndIn(reader: Reader): Thing | undefined {
 }
 
 function placeNamed(reader: Reader): Thing | undefined {
-  const centre: Draft = {}
-  if (takeCentre(reader, centre)) return centre.thing?.where === 'corner' ? centre.thing : undefined
+  const centre = takeCornerCentre(reader)
+  if (centre) return centre
   const thing = takeThing(reader)
   if (thing?.where === 'corner') return thing.kind === 'space' ? thing : { kind: 'stitch', where: 'corner' }
   const { at } = reader
