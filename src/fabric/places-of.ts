@@ -8,6 +8,7 @@ import { heldToRows, intoEndOfRow } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { goToPart } from './parts.ts'
+import { intoOwnSpace } from './own-space.ts'
 import { nothingNeeded } from './passed-runs.ts'
 import { isSpace, isStitch } from './place.ts'
 import { chainsPassed, joinAhead, leaveBegunSpace, tellSkipped } from './skipped-places.ts'
@@ -35,12 +36,15 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (walk.outline && isEndOfRow(target)) return intoEndOfRow(walk, target, span, work)
   if (target.edge === 'underside' && target.ofPiece === undefined && !walk.outline && walk.foundation && walk.at > 0) turnTheEnd(walk, span)
   if (target.ofRow !== undefined && !onOutline(walk, target)) goToRow(walk, target, span)
+  // `2 sc in first loop` along an underside: the loops below its stitches.
+  if (walk.outline && target.thing?.kind === 'space' && target.thing.chains === undefined && target.thing.where === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'chain' } }, span, rest, work, over, spikes)
   // `in each free loop` of an older row: its stitches.
   if (walk.onRow !== undefined && target.thing?.kind === 'space' && target.thing.chains === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'stitch' } }, span, rest, work, over, spikes)
   if (target.thing?.kind === 'gap' && target.thing.where === 'corner') betweenGroups(walk)
   // `8 dc into loop` of a magic loop.
   if (target.thing?.kind === 'space' && walk.edge.length === 1 && walk.edge[0]!.kind === 'ring') return ring(walk, span, work)
   if (target.thing?.kind === 'space' || target.thing?.kind === 'gap') walk.worksSpaces = true
+  if (target.walk === 'next' && intoOwnSpace(walk, target, () => work(Math.max(0, walk.last)))) return
   if (walk.outline && target.thing?.where === 'corner' && target.walk === 'next' && !target.count) return intoCorner(walk, target, span, work)
   const count = target.count ? inSize(target.count, walk.setting.size) : 1
   const { at } = walk

@@ -25,7 +25,7 @@ export function workChain(walk: Walk, item: Chain, rest: Rest): void {
   }
   const starts = rest.group === undefined && !walk.begun
   if (starts && !walk.chain && entersItsOwnChain(rest.items)) return addAtStart(walk, count)
-  if (starts && (isCord(walk, count) || isLoop(rest.items))) return walk.makeChains(count, undefined)
+  if (starts && (isCord(walk, count) || isLoop(rest.items, count))) return walk.makeChains(count, undefined)
   if (starts) return beginRow(walk, item, count, rest)
   if (beforeTurn(rest.items) || endsFlatRow(walk, rest)) {
     walk.carry = item
@@ -160,10 +160,12 @@ function isCord(walk: Walk, count: number): boolean {
   return !walk.round && !walk.chain && count > 2 * tallest
 }
 
-/** `Ch 12 for the hanging loop, sl st in same st.`: nothing stands beside the chain that it could turn for. */
-function isLoop(items: readonly Instruction[]): boolean {
-  const [last, ...more] = items.filter(({ node }) => node !== 'aside')
-  return more.length === 0 && last?.node === 'work' && last.stitch === 'sl st' && last.target?.walk === 'same'
+/** `Ch 12 for the hanging loop, sl st in same st.`: nothing stands beside the chain that it could turn for, but what is worked round it at once. */
+function isLoop(items: readonly Instruction[], count: number): boolean {
+  const [last, ...more] = items.filter(({ node }) => node !== 'aside' && node !== 'turn')
+  const [round] = more
+  const about = round?.node === 'work' && round.target?.thing?.kind === 'space' && round.target.thing.chains?.values[0] === count
+  return (more.length === 0 || about) && last?.node === 'work' && last.stitch === 'sl st' && last.target?.walk === 'same'
 }
 
 /** Chains of the tallest turning chain, that of a treble treble. */

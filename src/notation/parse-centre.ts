@@ -93,7 +93,7 @@ function ofCornerGroup(reader: Reader): void {
 
 /** `first top`, `lower left-hand`: which of the corners; says whether its place was told. */
 export function takeCornerNamed(reader: Reader): boolean {
-  reader.take('first|second|third|fourth|next|last|same|other|opposite')
+  reader.take('first|second|third|fourth|next|last|same|other|opposite|any|one')
   const { at } = reader
   reader.take('top|bottom|upper|lower')
   reader.take('left|right', '-?', 'hand?')

@@ -136,6 +136,10 @@ export function undersideNamed(reader: Reader): boolean {
   // `across the starting chain`
   if (reader.take(firstChain, 'ch|chain|chs|chains|row|edge', 'edge|side?')) return true
   if (reader.take('cast', '-?', 'on', 'edge|row|chain') || reader.take('ch|chain', 'edge|side')) return true
+  // `the underside of Row 1`, `the lower edge of Row 1`, `the bottom of the fdc`
+  const { at: below } = reader
+  if (reader.take('underside|underneath|bottom|base|foot|lower', 'edge|side?') && (takeRowNamed(reader, 'of|from', 'the?') === 1 || reader.take('of|from', 'the?', 'fsc|fdc|fhdc|ftr', 'sts|stitches|row?'))) return true
+  reader.at = below
   if (reader.take('base|bottom|foot|underside|underneath|back', 'of', 'the?', `${firstChain}?`, 'ch|chain|chs|chains|row|foundation', 'edge?')) return true
   if (reader.take('foundation') && (reader.done || /^[,.:;]$/.test(reader.word()) || numberAhead(reader) !== undefined)) return true
   reader.at = at

@@ -62,12 +62,20 @@ function ofGroup(reader: Reader): { readonly walk: 'each' | 'last' | 'next'; rea
     const size = takeNumber(reader)?.values[0]
     const named = size === undefined || (reader.take('-?') || true) && takeStitchName(reader) !== undefined
     if ((each || last || one) && named && reader.take(groups)) {
-      const told = size ?? (reader.take('of') ? takeNumber(reader)?.values[0] : undefined)
-      if (size === undefined && told !== undefined) takeStitchName(reader)
+      const told = size ?? sizeBehind(reader)
       // A shell or a cluster of no said size may be a stitch of its own name.
       if (told !== undefined || !each) return { walk: each ? 'each' : last ? 'last' : 'next', ...(told !== undefined && { size: told }) }
     }
   }
+  reader.at = at
+  return undefined
+}
+
+/** `group of 5 dc` */
+function sizeBehind(reader: Reader): number | undefined {
+  const { at } = reader
+  const size = reader.take('of') ? takeNumber(reader) : undefined
+  if (size && takeStitchName(reader) !== undefined) return size.values[0]
   reader.at = at
   return undefined
 }

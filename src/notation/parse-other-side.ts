@@ -25,7 +25,7 @@ export function otherSide(reader: Reader): readonly Instruction[] | undefined {
   }
   const { at: tail } = reader
   const begins = at === 0 || /^([,.;:()]|and|then|now)$/.test(reader.word(at - 1 - reader.at))
-  const chain = reader.take('of|on', 'the?', 'foundation|beginning|beg|starting|initial|base|original?', 'ch|chain|chs', 'edge?') || reader.take('of|on', 'the?', 'foundation', 'row|edge?')
+  const chain = reader.take('of|on', 'the?', 'foundation|beginning|beg|starting|initial|base|original?', 'ch|chain|chs', 'edge?') || reader.take('of|on', 'the?', 'foundation', 'row|edge?') || reader.take('of|on', 'the?', 'fsc|fdc|fhdc|ftr', 'sts|stitches|row|edge?')
   if (!chain) reader.at = tail
   const under = chain || reader.all.slice(at, tail).some(({ text }) => /^(underside|under|bottom|lower|loops|lps)$/i.test(text))
   // `up the other side at the same rate, 3 sc to 2 rows`

@@ -5,6 +5,20 @@ import { sizeCount, type SenseFacts } from './sense-facts.ts'
 
 const stated = /\bmultiples? of (\d{1,3})(?:\s+(?:sts|stitches|chs?|chains))?(?:,?\s*(?:plus|\+|and|add)\s*(\d{1,3})(?:\s+(?:more|sts|stitches|chs?|chains))*)?(?:,?\s*(?:\(?\s*(?:plus|\+|and|add))\s*(\d{1,3})\b)?/i
 
+/** `Rnd 2 of the border needs a multiple of 6 sts`: the row that the sentence speaks of. */
+const ofRow = /\b(?:row|rnd|rd|round)s? (\d{1,3})\b/i
+
+/** What the rows that a sentence speaks of are worked on, each alone: those of that number, or of the border that it names. */
+function offeredTo(facts: SenseFacts, sentence: string): readonly (readonly number[])[] | undefined {
+  const number = Number(ofRow.exec(sentence)?.[1] ?? 0)
+  if (number === 1) return undefined
+  const said = sentence.toLowerCase()
+  const named = facts.pieces.filter(({ piece }) => said.includes(piece.name.toLowerCase()))
+  const spoken = named.length > 0 || number === 0 ? named.filter(({ piece }) => number > 0 || piece.on !== undefined) : facts.pieces
+  const rows = spoken.flatMap((piece) => piece.rows.filter((row) => (number === 0 || row.number === number) && row.offers > 0))
+  return rows.length > 0 ? rows.map(({ offers }) => [offers]) : undefined
+}
+
 /** A multiple in the notes that neither the foundation chain nor the first row fits. Told once a sentence. */
 export function multipleMismatch(facts: SenseFacts): readonly Diagnostic[] {
   const begun = facts.pieces.filter(({ piece }) => piece.on === undefined)
@@ -14,14 +28,15 @@ export function multipleMismatch(facts: SenseFacts): readonly Diagnostic[] {
   return facts.prose.flatMap((passage) => sentencesOf(passage)).flatMap((sentence): readonly Diagnostic[] => {
     const match = stated.exec(sentence.text)
     if (!match) return []
+    const begins = offeredTo(facts, sentence.text) ?? counts
     const every = Number(match[1])
     const more = [match[2], match[3]].flatMap((number) => (number === undefined ? [] : [Number(number)]))
     const rests = new Set([0, ...more, more.reduce((sum, number) => sum + number, 0)].slice(more.length > 0 ? 1 : 0).map((rest) => rest % every))
-    if (every < 2 || counts.some((both) => both.some((count) => rests.has(count % every)))) return []
-    const shown = [...new Set(counts.flat())].slice(0, 4).map(String)
+    if (every < 2 || begins.some((each) => each.some((count) => rests.has(count % every)))) return []
+    const shown = [...new Set(begins.flat())].slice(0, 4).map(String)
     return [{
       code: 'multiple-mismatch',
-      message: `the text gives a multiple of ${every}${more.map((number) => ` plus ${number}`).join('')}, but the work begins with ${listOf(shown)} stitches`,
+      message: `the text gives a multiple of ${every}${more.map((number) => ` plus ${number}`).join('')}, but ${begins === counts ? 'the work begins with' : 'what it speaks of is worked on'} ${listOf(shown)} stitches`,
       primary: { span: spanOf(sentence, match), text: `${shown[0]} is ${Math.floor(Number(shown[0]) / every)} × ${every} and ${Number(shown[0]) % every}` },
       secondary: [],
     }]
