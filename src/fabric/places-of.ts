@@ -44,7 +44,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   // `8 dc into loop` of a magic loop.
   if (target.thing?.kind === 'space' && walk.edge.length === 1 && walk.edge[0]!.kind === 'ring') return ring(walk, span, work)
   if (target.thing?.kind === 'space' || target.thing?.kind === 'gap') walk.worksSpaces = true
-  if (target.walk === 'next' && intoOwnSpace(walk, target, () => work(Math.max(0, walk.last)))) return
+  if (target.walk === 'next' && intoOwnSpace(walk, target, rest, () => work(Math.max(0, walk.last)))) return
   if (walk.outline && target.thing?.where === 'corner' && target.walk === 'next' && !target.count) return intoCorner(walk, target, span, work)
   const count = target.count ? inSize(target.count, walk.setting.size) : 1
   const { at } = walk

@@ -3,7 +3,7 @@ import { takePieceName } from './parse-piece-name.ts'
 import type { Reader } from './reader.ts'
 import type { Aside, Instruction } from './syntax.ts'
 
-const behind = 'after|past|beyond|beside|from|following'
+const behind = 'after|past|beyond|beside|from|following|by'
 const other = /^(row|rows|rnd|rnds|round|rounds|st|sts|stitch|stitches|ch|chs|chain|sp|space|loop|loops|marker|m|hook|turn|join|repeat|rep|each|every|ring)$/
 const mostWords = 4
 
@@ -11,10 +11,14 @@ const mostWords = 4
 export function parseBehind(reader: Reader, before: readonly Instruction[]): readonly Aside[] | undefined {
   if (before.some(({ node }) => node !== 'skip' && node !== 'start' && node !== 'aside')) return undefined
   const { at, start } = reader
-  if ((reader.take(behind) || reader.take('next', 'to') || reader.take('to', 'the', 'left|right', 'of')) && (takePieceName(reader) !== undefined || takePart(reader)) && atEnd(reader)) return [{ node: 'aside', behind: true, start, end: reader.end }]
+  reader.take('counting|count|starting|beginning')
+  if ((takeBehind(reader) || reader.take('next', 'to') || reader.take('to', 'the', 'left|right', 'of')) && (takePieceName(reader) !== undefined || takePart(reader)) && atEnd(reader)) return [{ node: 'aside', behind: true, start, end: reader.end }]
   reader.at = at
   return undefined
 }
+
+/** `after`, `from the edge of` */
+const takeBehind = (reader: Reader): boolean => reader.take(behind, 'the', 'edge|end|side', 'of') || reader.take(behind)
 
 /** `the first earflap`, `first flap`: a part, by words that name no stitch, row or place. */
 function takePart(reader: Reader): boolean {
@@ -27,4 +31,4 @@ function takePart(reader: Reader): boolean {
   return reader.at > from && reader.at - from <= mostWords
 }
 
-const atEnd = (reader: Reader): boolean => reader.done || /^[,;.:()]$/.test(reader.word())
+const atEnd = (reader: Reader): boolean => reader.done || /^(?:[,;.:()]|skip|sk|miss)$/.test(reader.word())

@@ -40,6 +40,7 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
     if (!/^(unworked|free|unused)$/.test(reader.word())) reader.at = tail
   }
   if ((thing || count) && (reader.take('unworked|free|unused|behind') || reader.take('rem|remaining', 'unworked?'))) {
+    takeOfOlder(reader)
     return [{ node: 'leave', ...(count && { count }), ...(slips && { slips }), start, end: reader.end }]
   }
   if (count && (reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', count, start, end: reader.end }]

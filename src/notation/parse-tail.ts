@@ -44,7 +44,10 @@ export function takeRowOf(reader: Reader, draft: Draft): void {
     ?? takeRowNamed(reader, 'skipped|missed|held|left', 'for|under|behind|below|beneath|at', 'the|a|each|one?', 'first|second|left|right?', 'handle|thumb|sleeve|strap|buttonhole|opening|gap|armhole', 'in|of|on|from')
   if (skipped !== undefined) draft.held = 'skipped'
   const ofRow = skipped ?? takeRowNamed(reader, 'left', 'unworked|empty|free|open', 'on|of|in|from') ?? takeRowNamed(reader, 'unworked|left?', 'of|on|from|left|in', 'of|on|from?')
-  if (ofRow !== undefined) draft.ofRow = ofRow
+  if (ofRow === undefined) return
+  draft.ofRow = ofRow
+  // `4 sc of Rnd 9 left unworked`
+  reader.take('that|which?', 'were|are?', 'left', 'unworked|free|open|empty')
 }
 
 /** What may follow: `across`, `of next tile` (which has one space), `to last 3 sts`, `of ch-3`, `around`, `below`, `BLO`. */

@@ -15,9 +15,13 @@ const counting = /^(each|ea|every|next|st|sts|stitch|stitches|ch|chs|chain|chain
 export function takeWhere(reader: Reader, last: Instruction | undefined): boolean {
   if (!isWhole(last)) return false
   if (reader.take('in', 'the', 'same', 'way|manner|fashion') || reader.take('likewise|similarly')) return true
-  if (!heads.test(reader.word()) && !(reader.word() === 'between' && reader.word(1) === 'the' && isTold(last))) return false
+  const between = reader.word() === 'between' && reader.word(1) === 'the' && isTold(last)
+  const beside = last?.node === 'leave' && /^(?:before|after|between|beyond)$/.test(reader.word()) && /^(?:the|first|second)$/.test(reader.word(1))
+  if (!heads.test(reader.word()) && !between && !beside) return false
   const { at } = reader
   reader.at += 1
+  // `between the two straps`
+  if (between && numberAhead(reader, 1) === 2) reader.at += 2
   while (!reader.done && (isQuiet(reader) || isOneEnd(reader) || isTold(last) && isItsEnd(reader))) reader.at += 1
   const ends = reader.done || /^([,.;:()[\]]|and|then|while)$/.test(reader.word())
   if (ends && reader.at - at > 1 && reader.at - at < 9) return true
