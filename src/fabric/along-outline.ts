@@ -136,9 +136,18 @@ export function cornersApart(walk: Walk): boolean {
 export function intoCorner(walk: Walk, target: Target, span: Span, work: WorkInto): void {
   if (cornersApart(walk)) return work(Math.max(0, walk.last))
   const from = walk.at
-  const index = walk.take(findNext(walk, walk.at, target.thing), span)
+  const index = walk.take(cornerAhead(walk, target), span)
   rowEndsPassed(walk, from, span)
   work(index)
+}
+
+/** The corner of the row that is named, or the next: where a step juts out it is its stitch that the hook comes to. */
+function cornerAhead(walk: Walk, target: Target): number {
+  const next = findNext(walk, walk.at, undefined)
+  const { corners, stepCorners } = walk.outline!
+  if (target.ofRow === undefined) return walk.edge[next] && stepCorners.has(walk.edge[next]) ? next : findNext(walk, walk.at, target.thing)
+  const named = walk.edge.findIndex((place, index) => index >= walk.at && (corners.has(place) || stepCorners.has(place)) && isOfRow(walk, place, target))
+  return named < 0 ? findNext(walk, walk.at, target.thing) : named
 }
 
 /** An edge named that does not come next is a border gone astray. */

@@ -9,6 +9,8 @@ export interface BorderEdge {
   readonly stretchOf: ReadonlyMap<Place, Stretch>
   /** The first and last places of tops and undersides. */
   readonly corners: ReadonlySet<Place>
+  /** Where a step juts out: its stitch beside the ends of the rows below. */
+  readonly stepCorners: ReadonlySet<Place>
   /** Row-ends that are the height of a step: a border that goes from stitch to stitch passes them in silence. */
   readonly risers: ReadonlySet<Place>
 }
@@ -20,6 +22,7 @@ export function borderEdge(stretches: readonly Stretch[], turned: boolean): Bord
     stretches,
     stretchOf: new Map(stretches.flatMap((stretch) => stretch.places.map((place) => [place, stretch] as const))),
     corners: new Set(stretches.filter(({ edge }) => edge === 'top' || edge === 'underside').flatMap(({ places }) => [places[0]!, places.at(-1)!])),
+    stepCorners: new Set(stretches.flatMap((stretch, index) => juttingEnds(stretch, stretches.at(index - 1)!, stretches[(index + 1) % stretches.length]!))),
     risers: new Set(stretches.flatMap((stretch, index) => (isRiser(stretch, stretches.at(index - 1)!, stretches[(index + 1) % stretches.length]!) ? stretch.places : []))),
   }
 }
@@ -27,4 +30,11 @@ export function borderEdge(stretches: readonly Stretch[], turned: boolean): Bord
 /** Row-ends above a step, next to it: the rows that they end were worked after the row that has the step. */
 function isRiser({ edge, rows }: Stretch, before: Stretch, after: Stretch): boolean {
   return edge === 'row-ends' && [before, after].some((beside) => beside.edge === 'step' && !rows.includes(beside.rows[0]!))
+}
+
+/** The stitches of a step that lie next to the row-end of its own row. */
+function juttingEnds({ edge, rows, places }: Stretch, before: Stretch, after: Stretch): readonly Place[] {
+  if (edge !== 'step') return []
+  const isOwn = (beside: Stretch): boolean => beside.edge === 'row-ends' && beside.rows.includes(rows[0]!)
+  return [...(isOwn(before) ? [places[0]!] : []), ...(isOwn(after) ? [places.at(-1)!] : [])]
 }

@@ -114,6 +114,14 @@ const isLooseFill = (item: Instruction): item is Work => item.node === 'work' &&
 const isNarrow = (item: Each): boolean => isCornerOf(item) || item.target?.thing?.kind === 'chain' || item.target?.thing?.ofGroup !== undefined
 const isCornerOf = (item: Each): boolean => item.target?.thing?.where === 'corner'
 
+/** Whether the corners are also those of steps: their number tells, or else the total. */
+function stepsHaveCorners(walk: Walk, { target }: Each): boolean {
+  const { corners, stepCorners } = walk.outline ?? {}
+  if (!corners || !stepCorners || stepCorners.size === 0) return false
+  if (target?.count) return inSize(target.count, walk.setting.size) > corners.size
+  return walk.choose('step-corners', ['a step has no corner', 'a step has a corner where it juts out']) === 1
+}
+
 /** Walks the whole edge from here and works each place by the instruction that names it. */
 export function workEachByKind(walk: Walk, { instructions, between, limit: said }: EachByKind, rest: Rest): void {
   const part = partOf(instructions[0])
@@ -125,10 +133,11 @@ export function workEachByKind(walk: Walk, { instructions, between, limit: said 
   let groups = 0
   const filled: Place[] = []
   const apart = walk.outline && instructions.some(isCornerOf) && cornersApart(walk)
+  const onSteps = !apart && instructions.some((item) => isCornerOf(item) && stepsHaveCorners(walk, item))
   const inOrder = apart ? instructions.filter((item) => !isCornerOf(item)) : instructions.toSorted((a, b) => Number(isNarrow(b)) - Number(isNarrow(a)))
   for (let index = walk.at; index < limit; index += 1) {
     const place = walk.edge[index]!
-    const item = inOrder.find((each) => isLooseFill(each) || isThing(walk, place, each.target?.thing))
+    const item = inOrder.find((each) => isLooseFill(each) || isThing(walk, place, each.target?.thing) || isCornerOf(each) && onSteps && walk.outline!.stepCorners.has(place))
     if (!item) continue
     if (groups > 0 && chains > 0) walk.makeChains(chains, undefined)
     walk.take(index, item)

@@ -9,7 +9,8 @@ import type { Num, Thing } from './syntax.ts'
 /** `centre sc of next corner`, `middle ch of ch-3`, `centre sc of the first top corner`: the middle one of several. */
 export function takeCentre(reader: Reader, draft: Draft): boolean {
   const { at } = reader
-  if (!reader.take('center|centre|middle') || !reader.take('ch|st|stitch') && takeStitchName(reader) === undefined || !reader.take('of|in|at')) {
+  const one = reader.take('center|centre|middle') && (reader.take('ch|st|stitch') || takeStitchName(reader) !== undefined) && reader.take('of|in|at')
+  if (!one) {
     reader.at = at
     return false
   }

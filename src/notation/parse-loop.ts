@@ -18,6 +18,11 @@ export function takeLoop(reader: Reader, draft: { loop?: 'back' | 'front' | 'thi
 
 const lead = 'work|works|working|take|taking|pick|picking|catch|catching|use|using|insert|inserting|go|going|keep|keeping'
 
+/** `in both loops of`, `through both lps`, `under both front and back loops of`: the stitch as it is worked anyway. */
+export function takeBothLoops(reader: Reader): boolean {
+  return reader.take('both', 'the|of?', 'the?', 'top?', 'loops|lps', 'only?') || reader.take('both', 'the?', 'front|back', 'and|&', 'the?', 'front|back', 'loops|lps|loop|lp', 'only?')
+}
+
 /** Takes `working this round in`, `taking up`, `picking up only`, `inserting the hook through`: what stands before a loop that is said for more than one stitch. */
 export function takeLoopLead(reader: Reader): void {
   reader.take('always|still?', lead, 'up?', 'this?', 'row|rnd|round?', 'the?', 'hook?', 'only?')

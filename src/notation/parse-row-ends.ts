@@ -4,7 +4,7 @@ import { takePieceName } from './parse-piece-name.ts'
 import { takeRate } from './parse-rate.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeOfStep } from './parse-tail.ts'
-import { takeGroupName, takeStitchName } from './parse-thing.ts'
+import { andStitchesAround, takeGroupName, takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import { takeOfRows } from './row-named.ts'
 import type { Num, Target } from './syntax.ts'
@@ -31,6 +31,10 @@ export function rowEnds(reader: Reader, start: number, evenly: boolean): Target 
     return undefined
   }
   const { each, rows } = named
+  if (each && !named.count && andStitchesAround(reader)) {
+    reader.at = at
+    return undefined
+  }
   takeOfStep(reader)
   const ofRows = named.ofRows ?? takeOfRows(reader)
   const count = named.count ?? (ofRows ? rowsBetween(ofRows) : named.each ? ofNextRows(reader) : undefined)

@@ -21,7 +21,7 @@ const skipWords = new Set(['skip', 'sk', 'miss', 'skipping', 'missing', 'skp', '
 /** `Sk 2 sts`, `miss next dc`, `skip first st`, `skip next dc and ch-1`, `sk (sc, ch-2 sp, sc)`. */
 export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const start = reader.start
-  const held = onHold(reader, start)
+  const held = beforeJoin(reader, start) ?? onHold(reader, start)
   if (held) return [held]
   if (!reader.takeOne(skipWords)) return undefined
   const first = reader.at
@@ -98,6 +98,30 @@ function takeOfLastRow(reader: Reader): void {
     if (reader.take('row|rnd|round')) return
   }
   reader.at = at
+}
+
+/** `leave 18 dc of Row 3 unworked after the First Shoulder, rejoin yarn in next dc`: what lies before the place where the row begins. */
+function beforeJoin(reader: Reader, start: number): Skip | undefined {
+  const { at } = reader
+  if (reader.take('leave|leaving', 'the?', 'next|foll|following|centre|center|middle|first?')) {
+    const count = takeNumber(reader)
+    const before = reader.take(left)
+    const thing = takeThing(reader)
+    const ofRow = takeRowNamed(reader, 'of|on|from|in|at')
+    if (count && thing && (reader.take(`${left}|alone`) || before) && thenJoins(reader)) return { node: 'skip', count, thing, ...(ofRow !== undefined && { ofRow }), unworked: true, from: 'next', start, end: reader.end }
+  }
+  reader.at = at
+  return undefined
+}
+
+/** Whether the yarn is joined next, behind words that tell where: `after the First Shoulder, rejoin yarn`. Takes none of them. */
+function thenJoins(reader: Reader): boolean {
+  const { at } = reader
+  const isJoin = (): boolean => /^(?:re)?(?:join|attach)(?:ing)?$/.test(reader.word())
+  while (!reader.done && !isJoin() && numberAhead(reader) === undefined && reader.word() !== 'turn' && reader.at - at < 9) reader.at += 1
+  const joins = isJoin()
+  reader.at = at
+  return joins
 }
 
 /** `Place next 16 sts on hold for sleeve`, `leave next 16 sts unworked for thumb`: they are skipped, and wait. */

@@ -6,7 +6,7 @@ import { otherSideOfBridge, otherSideOfChain } from './parse-other-side.ts'
 import { partAhead, takePartBefore, withPart } from './parse-part.ts'
 import { takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
 import { takeState, takeThingBehindWord } from './parse-adjective.ts'
-import { takeLoop } from './parse-loop.ts'
+import { takeBothLoops, takeLoop } from './parse-loop.ts'
 import { ordinal } from './parse-ordinal.ts'
 import { edgeOfCopy } from './parse-copy-edge.ts'
 import { alongEdge } from './parse-edge.ts'
@@ -49,12 +49,13 @@ function targetHere(reader: Reader, needsWord: boolean): Target | undefined {
   if (takeToEnd(reader)) return { walk: 'each', toEnd: true, ...(reader.word(-1) === 'corner' && { until: corner }), start, end: reader.end }
   const into = reader.takeOne(intoWords)
   if (!into && needsWord && !/^(next|each|last|first|same|every|ea|foll|following)$/.test(reader.word())) return undefined
-  takeLoop(reader, draft)
+  const both = takeBothLoops(reader)
+  if (!both) takeLoop(reader, draft)
   if (draft.loop !== undefined) takeRowOf(reader, draft)
   if (draft.loop !== undefined && takeBelow(reader)) return { ...draft, walk: 'below', start, end: reader.end }
   reader.take('of')
   if (!fill(reader, draft)) {
-    if (draft.loop !== undefined) {
+    if (draft.loop !== undefined || both) {
       takeRowOf(reader, draft)
       // `in BLO`, `in BLO around`
       const whole = takeToEnd(reader)
@@ -187,6 +188,7 @@ function counted(reader: Reader, draft: Draft): boolean {
   let first = false
   // `in the first of the 7 step sts`: one of them.
   let one = false
+  let ahead = false
   let count: Num | undefined
   for (;;) {
     if (reader.take('of') || reader.take('the|these|those')) continue
@@ -194,7 +196,8 @@ function counted(reader: Reader, draft: Draft): boolean {
     if (part !== undefined) draft.ofPart = part
     // `end st`, `end ch`: the last one.
     const word = reader.word() === 'end' && /^(st|stitch|ch|chain|sc|hdc|dc|tr)$/.test(reader.word(1)) ? 'last' : reader.word()
-    if (!things.test(word)) {
+    // `each single crochet`: the word belongs to the stitch.
+    if (!things.test(word) || reader.vocabulary.stitchAt([word, reader.word(1)]) !== undefined) {
       // `in each one after that`
       if (each && word === 'one' && /^([,;.()]|after|along|to|across|around)?$/.test(reader.word(1))) reader.at += 1
       else if (count === undefined && !looksLikeChainLoop(reader)) {
@@ -224,6 +227,7 @@ function counted(reader: Reader, draft: Draft): boolean {
     if (word === 'last' || word === 'final') draft.walk = 'last'
     if (/^(first|last)$/.test(word) && reader.word() === 'of' && !each) one = true
     if (/^(rem|remaining|further|subsequent)$/.test(word)) each = true
+    if (/^(?:next|foll|following|first|last)$/.test(word)) ahead = true
     if (word === 'next' || word === 'foll' || word === 'following') first = false
   }
   if (one) count = undefined
@@ -259,8 +263,9 @@ function counted(reader: Reader, draft: Draft): boolean {
   if (thing) draft.thing = slipped && thing.kind === 'stitch' ? { kind: 'stitch', stitch: 'sl st' } : thing
   if (count) draft.count = count
   if (each && count) draft.eachOf = true
-  if (each && count && thing?.where === 'corner') delete draft.count
-  if (each && (!count || thing?.where === 'corner')) draft.walk = 'each'
+  // `in each of the 4 corners`, `in the 5 outer corner sts`: all that there are.
+  const all = thing?.where === 'corner' && count !== undefined && !ahead && (each || /s$/.test(reader.word(-1)))
+  if (all || each && !count) draft.walk = 'each'
   if (first && count === undefined && each) draft.walk = 'each'
   if (draft.every && !count) draft.walk = 'each'
   return true

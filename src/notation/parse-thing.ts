@@ -29,9 +29,11 @@ export function takeThing(reader: Reader): Thing | undefined {
   return undefined
 }
 
-/** `top right-hand corner sp`: which of the corners. */
+/** `top right-hand corner sp`, `outer corner st`: which of the corners. */
 function takeHand(reader: Reader): void {
   const { at } = reader
+  const ofOther = reader.word(2) === 'of' && reader.word(3) === 'the' && reader.word(4) === 'row'
+  if (/^corners?$/.test(reader.word(1)) && !ofOther && reader.take('outer|outside|outermost|outward|projecting')) return
   reader.take('top|bottom|upper|lower')
   reader.take('left|right', '-?', 'hand?')
   const place = spaceWords.has(reader.word(1)) || stitchWords.has(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined
@@ -69,7 +71,7 @@ export function thingHere(reader: Reader): Thing | undefined {
     if (numberAhead(reader, reader.word() === '-' ? 1 : 0) !== undefined) reader.at += reader.word() === '-' ? 2 : 1
     return { kind: 'turning-chain' }
   }
-  if (reader.take('row', '-?', 'end|ends') || reader.take('end|ends', 'of', 'row|rows')) return { kind: 'row-end' }
+  if (reader.take('row', '-?', 'end|ends') || reader.take('end|ends', 'of', 'row|rows')) return andStitchesAround(reader) ? { kind: 'edge' } : { kind: 'row-end' }
   if (reader.take('sp|sps|space|spaces|gap|gaps', 'between')) {
     reader.take('each?', 'the?', 'next?')
     if (numberAhead(reader) !== undefined) reader.at += 1
@@ -95,6 +97,19 @@ export function thingHere(reader: Reader): Thing | undefined {
   if (reader.take('ring') || reader.take('circle')) return { kind: 'ring' }
   // `through each of the 10 pairs`: of two layers a pair is one place.
   return reader.take('pair|pairs') ? { kind: 'stitch' } : undefined
+}
+
+/** `row-end and each st around`, `row end, st and ch all round`: whatever the outline offers. */
+export function andStitchesAround(reader: Reader): boolean {
+  const { at } = reader
+  const stitches = reader.take(',|and|&', 'in|into?', 'each|every|all?', 'st|sts|stitch|stitches|ch|chain', ',|and|&?', 'in|into?', 'each|every?', 'st|sts|stitch|stitches|ch|chain?')
+  const { at: around } = reader
+  if (stitches && reader.take('all|right|evenly?', 'the?', 'way?', 'around|round')) {
+    reader.at = around
+    return true
+  }
+  reader.at = at
+  return false
 }
 
 /** `shell`, `clusters`: a group by its name. */

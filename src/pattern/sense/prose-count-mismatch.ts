@@ -16,6 +16,10 @@ interface Told {
 
 /** What makes a number one of a part, and not of a row. */
 const ofPart = /\b(?:each|every|per|sides?|between|apart|groups?|repeat|rep|corners?|skip|miss|next|more|fewer|less|extra|add|wide|edges?|about|around \d|up to|at least|multiple|increase|decrease|inc|dec|if|half|front|back|sleeves?|left|right|shells?|fans?|picots?|bobbles?|clusters?|spaces?|sps?|colou?rs?)\b/i
+/** `slip stitch over the first 8 stitches`, `leave the last 6 stitches unworked`: stitches that a row is told to work or to leave are those of the row below. */
+const ofRowBelow = /\b(?:(?:first|last|next|remaining|other|final|centre|center|middle|over|across|along|into|leav(?:e|es|ing)|work(?:s|ing)?) (?:the |these |those )?(?:first |last |next )?\d|unworked)/i
+/** `Note:` heads a sentence, and tells no count. */
+const heading = /^\W*(?:notes?|nb|tips?|hints?|remember|important)\W*:/i
 /** Stitches of one yarn are not all of a row. */
 const ofYarn = /\b(?:of|in|with) [A-Z]\b/
 
@@ -26,7 +30,7 @@ const ofYarn = /\b(?:of|in|with) [A-Z]\b/
 export function proseCountMismatch(facts: SenseFacts): readonly Diagnostic[] {
   return facts.prose.flatMap((passage) => sentencesOf(passage).flatMap((sentence): readonly Diagnostic[] => {
     const told = countTold(facts, sentence)
-    const meant = told && !ofPart.test(sentence.text) && !ofYarn.test(sentence.text) ? rowsMeant(facts, sentence) : undefined
+    const meant = told && !ofPart.test(sentence.text) && !ofRowBelow.test(sentence.text) && !ofYarn.test(sentence.text) ? rowsMeant(facts, sentence) : undefined
     if (!told || !meant || meant.bySize.some((rows) => rows.length === 0 || rows.some(({ uncounted, verdict }) => uncounted || verdict !== 'adds-up'))) return []
     // Several pieces may have such a row; it is enough that one of them makes what is told.
     const wrong = meant.bySize.flatMap((rows, size) => (rows.some((row) => countsOf(row, told).includes(told.values[size] ?? told.values[0]!)) ? [] : [size]))
@@ -71,7 +75,7 @@ function countTold(facts: SenseFacts, { text }: Sentence): Told | undefined {
   })
   const [only, ...others] = counts
   if (!only || others.length > 0 || only.values.length > 1 && only.values.length !== sizeCount(facts)) return undefined
-  return /\b(?:have|has|having|remain(?:s|ing)?|are|ends? with|makes?|counts?|there (?:are|should)|total(?:s|ling)?|:)(?!\p{L})/iu.test(text) ? only : undefined
+  return /\b(?:have|has|having|remain(?:s|ing)?|are|ends? with|makes?|counts?|there (?:are|should)|total(?:s|ling)?|:)(?!\p{L})/iu.test(text.replace(heading, '')) ? only : undefined
 }
 
 interface Meant {
