@@ -159,6 +159,12 @@ export function expectEdge(walk: Walk, named: EdgeName | undefined, span: Span):
   if (next && next !== named) walk.trouble({ kind: 'other-edge', span, named, next })
 }
 
+/** `each of the 32 sts of Row 6`: they are the top of that row, and not the chains of the foundation. */
+export function notUnderneath(walk: Walk, { ofRow, thing }: Target, index: number, span: Span): void {
+  const place = walk.edge[index]
+  if (ofRow !== undefined && thing?.kind === 'stitch' && place && walk.outline?.stretchOf.get(place)?.edge === 'underside') walk.trouble({ kind: 'other-edge', span, named: 'top', next: 'underside' })
+}
+
 /** Which edge the places from an index on belong to, the height of a step apart. */
 function edgeAt(walk: Walk, from: number): 'side' | 'underside' | 'top' | undefined {
   let index = from

@@ -2,7 +2,7 @@ import { isEndOfRow } from '../notation/end-of-row.ts'
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
-import { endOfEdge, endOfSide, toNthOfStep, lastOfEdge, leftBefore, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
+import { endOfEdge, endOfSide, toNthOfStep, lastOfEdge, leftBefore, notUnderneath, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
 import { heldToRows, intoEndOfRow } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
@@ -12,7 +12,7 @@ import { intoOwnSpace } from './own-space.ts'
 import { nothingNeeded } from './passed-runs.ts'
 import { isSpace, isStitch } from './place.ts'
 import { chainsPassed, joinAhead, leaveBegunSpace, tellSkipped } from './skipped-places.ts'
-import { below, everyNth, fromHook, gaps, lastSpace, layers, nth, ring, skipped, take } from './special-places.ts'
+import { below, everyNth, fromHook, gaps, lastOf, lastSpace, layers, nth, ring, skipped, take } from './special-places.ts'
 import type { Walk } from './walk.ts'
 import { begin, turnTheEnd } from './work-start.ts'
 import type { Rest } from './work-items.ts'
@@ -132,6 +132,7 @@ function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number,
     const from = walk.at
     const index = findNext(walk, walk.at, target.thing)
     if (target.thing?.kind === 'join' && !joinAhead(walk, index)) return edgeRunsOut(walk, target, span, count, pass)
+    if (pass === 0) notUnderneath(walk, target, index, span)
     if (pass === 0 && startsAtSpace(walk, target, index, rest)) return next(walk, target, span, rest, count, work, over)
     if (pass > 0 && index > walk.at && leavesRun(walk, target, index)) return edgeRunsOut(walk, target, span, count, pass)
     tellSkipped(walk, target, { from, to: index, first: pass === 0 }, span)
@@ -208,12 +209,6 @@ function upToSpace(walk: Walk, target: Target, rest: Rest): number | undefined {
 /** A row that fills "each st" of nothing has nothing below it. */
 function noneWorked(walk: Walk, from: number, limit: number, span: Span): void {
   if (from >= limit && walk.edge.length === 0) walk.trouble({ kind: 'no-such-place', span, what: 'a row to work into' })
-}
-
-function lastOf(walk: Walk, index: number, over: number): number {
-  let at = index
-  for (let more = 1; more < over; more += 1) at = findNext(walk, at + 1, undefined)
-  return at + 1
 }
 
 /** Where a fill stops: before what is kept back, or before what the rest of the row needs. */

@@ -123,3 +123,10 @@ export function lastSpace(walk: Walk, target: Target, span: Span, work: WorkInto
   while (index >= walk.at && !isThing(walk, walk.edge[index]!, target.thing)) index -= 1
   take(walk, index < walk.at ? walk.edge.length : index, span, work, 1)
 }
+
+/** Index behind the last of so many stitches from an index on. */
+export function lastOf(walk: Walk, index: number, over: number): number {
+  let at = index
+  for (let more = 1; more < over; more += 1) at = findNext(walk, at + 1, undefined)
+  return at + 1
+}

@@ -34,7 +34,7 @@ export class Fabrics {
     const start = on === undefined ? undefined : below?.ends.get(on)
     this.own.push(run)
     const index = this.own.length - 1
-    if (!below || !start || run.laid.some(({ row }) => row.round) || !below.outline.resume(start)) {
+    if (!below || !start || run.laid.some(({ row }) => row.round) || !resume(below, start)) {
       const outline = run.outline.copy()
       this.wholes.push({ outline, ends: new Map(outline.mark && [[index, outline.mark]]) })
       return
@@ -48,7 +48,7 @@ export class Fabrics {
   seenFrom(on: number, seams: readonly Seam[]): { readonly whole: readonly Outline[]; readonly sewn: readonly Outline[] } {
     const all = this.wholes[on]
     const end = all?.ends.get(on)
-    if (!all || !end || !this.branches(on, all) || !all.outline.resume(end)) return { whole: [], sewn: [] }
+    if (!all || !end || !this.branches(on, all) || !resume(all, end)) return { whole: [], sewn: [] }
     const whole = all.outline.copy()
     const own = seams.filter(([one, other]) => all.ends.has(one) && all.ends.has(other))
     if (own.length === 0) return { whole: [whole], sewn: [] }
@@ -87,4 +87,9 @@ export class Fabrics {
     for (let at: number | undefined = on; at !== undefined && this.wholes[at] === this.wholes[on]; at = this.own[at]!.on) pieces += 1
     return pieces
   }
+}
+
+/** Back to where a piece ended. Where bands have covered that, to where one of the others ended: the row tells where it is joined. */
+function resume({ outline, ends }: Whole, end: Mark): boolean {
+  return [end, ...[...ends.values()].toReversed()].some((mark) => outline.resume(mark))
 }
