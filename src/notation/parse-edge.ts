@@ -195,9 +195,10 @@ function underside(reader: Reader, start: number): Target | undefined {
 /** `in each of 18 base loops of Row 1`, `in 18 bottom loops`: those under the stitches of a row that made its own chain. */
 function baseLoops(reader: Reader, { each, count }: ReturnType<typeof counted>, start: number): Target | undefined {
   const { at } = reader
-  if ((each || count) && reader.take('base|bottom', 'loop|loops|lp|lps')) {
+  if ((each || count) && reader.take('base|bottom|foundation', 'loop|loops|lp|lps')) {
     takeRowNamed(reader, 'of|on|from|in', 'the?')
-    if (reader.done || /^([,.;:()]|around|across|and)$/.test(reader.word())) return { walk: count ? 'next' : 'each', ...(count && { count }), edge: 'underside', ...(!count && !each && { across: true }), thing: { kind: 'chain' }, start, end: reader.end }
+    const toEnd = takeToEnd(reader)
+    if (toEnd || reader.done || /^([,.;:()]|around|across|and|at|on)$/.test(reader.word())) return { walk: count ? 'next' : 'each', ...(count && { count }), ...(toEnd && { toEnd }), edge: 'underside', ...(!count && !each && { across: true }), thing: { kind: 'chain' }, start, end: reader.end }
   }
   reader.at = at
   return undefined
@@ -230,7 +231,7 @@ function counted(reader: Reader): { readonly each: boolean; readonly count?: Non
   const each = reader.take('each|ea|every|all')
   reader.take('of')
   reader.take('the')
-  reader.take('rem|remaining')
+  reader.take('rem|remaining|other')
   const { start } = reader
   const next = reader.take('next|first|last')
   const count = takeNumber(reader) ?? (next && !each ? { values: [1], start, end: reader.end } : undefined)
