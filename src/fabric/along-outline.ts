@@ -149,7 +149,8 @@ function cornerAhead(walk: Walk, target: Target): number {
   const next = findNext(walk, walk.at, undefined)
   const { corners, stepCorners } = walk.outline!
   if (target.ofRow === undefined) return walk.edge[next] && stepCorners.has(walk.edge[next]) ? next : findNext(walk, walk.at, target.thing)
-  const named = walk.edge.findIndex((place, index) => index >= walk.at && (corners.has(place) || stepCorners.has(place)) && isOfRow(walk, place, target))
+  const ofSlips: Target = { ...target, thing: { kind: 'stitch', stitch: 'sl st' } }
+  const named = walk.edge.findIndex((place, index) => index >= walk.at && (corners.has(place) || stepCorners.has(place)) && (isOfRow(walk, place, target) || isOfRow(walk, place, ofSlips)))
   return named < 0 ? findNext(walk, walk.at, target.thing) : named
 }
 

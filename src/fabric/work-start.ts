@@ -62,7 +62,10 @@ function alongOutline(walk: Walk, { target, start, end }: Start): void {
   if (target.walk === 'edge' && !isEndOfRow(target)) {
     return expectEdge(walk, target.edge, { start, end })
   }
-  const named = (place: Place): boolean => (target.ofRow === undefined && !isEndOfRow(target) || isBelow(walk, target) && target.walk !== 'edge' ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
+  const { corners, stepCorners } = walk.outline!
+  const atCorner = target.thing?.kind === 'stitch' && target.thing.where === 'corner'
+  const isMeant = (place: Place): boolean => (target.ofRow === undefined && !isEndOfRow(target) || isBelow(walk, target) && target.walk !== 'edge' ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
+  const named = (place: Place): boolean => (atCorner && stepCorners.has(place) && target.ofRow === undefined || isMeant(place)) && (!atCorner || corners.has(place) || stepCorners.has(place))
   const lastOfRow = target.walk === 'last' && target.ofRow !== undefined ? walk.edge.findIndex((place) => isLastOfRow(walk, place, target)) : -1
   const index = lastOfRow >= 0 ? lastOfRow : target.walk === 'last' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? startAfter(walk, target) : 0) && named(place))
   if (index >= 0) begin(walk, index)

@@ -23,7 +23,7 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
   const told = takeCornerNamed(reader)
   const corners = every ? countOfCorners(reader) : undefined
   const inside = takeThing(reader)
-  if (inside?.where === 'corner') reader.take('group|groups|cluster|clusters|set|sets')
+  if (inside?.where === 'corner' && reader.take('group|groups|cluster|clusters|set|sets') && reader.word() === 'of' && numberAhead(reader, 1) !== undefined) reader.at += 2
   if (every && inside?.where === 'corner') {
     draft.walk = 'each'
     draft.thing = { kind: 'stitch', where: 'corner' }

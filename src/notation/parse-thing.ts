@@ -18,6 +18,8 @@ export function takeThing(reader: Reader): Thing | undefined {
   if (takeJoinName(reader)) return { kind: 'join' }
   takeHand(reader)
   takePlaceNoun(reader)
+  const outermost = outermostStitch(reader)
+  if (outermost) return outermost
   // `each of the 10 pairs of stitches`, of two layers: a pair is one place.
   reader.take('pair|pairs', 'of', 'the?')
   const adjective = takeAdjectives(reader)
@@ -97,6 +99,17 @@ export function thingHere(reader: Reader): Thing | undefined {
   if (reader.take('ring') || reader.take('circle')) return { kind: 'ring' }
   // `through each of the 10 pairs`: of two layers a pair is one place.
   return reader.take('pair|pairs') ? { kind: 'stitch' } : undefined
+}
+
+/** `outermost st of Row 3`, `outer sl st`, `edge st of the step`: where a step juts out. */
+function outermostStitch(reader: Reader): Thing | undefined {
+  const { at } = reader
+  const outer = reader.take('outer|outermost')
+  const thing = outer || reader.take('edge|end') ? thingHere(reader) : undefined
+  const ofStep = /^(of|on)$/.test(reader.word()) && [1, 2].some((ahead) => /^(step|row|rnd|round)$/.test(reader.word(ahead)))
+  if (thing?.kind === 'stitch' && (ofStep || outer && thing.stitch === 'sl st')) return { ...thing, where: 'corner' }
+  reader.at = at
+  return undefined
 }
 
 /** `row-end and each st around`, `row end, st and ch all round`: whatever the outline offers. */
