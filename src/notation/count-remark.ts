@@ -15,6 +15,11 @@ export function takeCountRemark(reader: Reader, draft: Draft): boolean {
   }
   if (partOfThem(reader)) return true
   if (takeClosingSlip(reader, draft)) return true
+  // `16 sc, as for Outer trim`
+  if (reader.at > 0 && reader.take('same?', 'as', 'for|on|in|at')) {
+    toComma(reader)
+    return true
+  }
   if (reader.take('as', 'before') || reader.take('no', 'change') || reader.take('same', 'as', 'before')) return true
   if (!/^(counting|including|incl|not|excluding|without|from|per|with|ch|tch|the)$/.test(reader.word())) return false
   if (reader.word() === 'counting' && /^(ch|chs|chain|chains|each)$/.test(reader.word(1))) {
@@ -49,7 +54,7 @@ const telling = /^(?:end|ends|row|rnd|round|side|sides|edge|edges|corner|corners
 export function takePlaceWords(reader: Reader): void {
   const { at } = reader
   reader.take('in', 'all')
-  const along = reader.take('all?', 'along|across|around|round|over|up|down', 'the|this|its')
+  const along = reader.take('all?', 'along|across|around|round|over|up|down', 'the|this|its?')
   if (!along && !reader.take('at|in|on', 'the|its')) {
     reader.at = at
     return

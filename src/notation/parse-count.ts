@@ -155,7 +155,7 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   // `6 x 1-ch sp`, `2 underarm ch-sps`
   reader.take('x|×')
   if (reader.peek(1) && reader.word(1) !== 'of') reader.take('underarm|sleeve|thumb|neck|armhole|buttonhole|handle')
-  const half = !/^(double|treble|-)$/.test(reader.word(1)) && reader.take('half')
+  const half = !/^(doubles?|trebles?|-)$/.test(reader.word(1)) && reader.take('half')
   while (reader.take('full|whole|complete|little|small|tiny|big|large')) continue
   if (reader.take('joined', 'corner|corners', 'sp|sps|space|spaces?')) {
     draft.groups.push({ name: joinedCorner, count })

@@ -74,6 +74,7 @@ export function toCorner(reader: Reader): void {
 
 /** `foundation ch`, `neck edge`, `shoulder`: where an edge ends. */
 function landmark(reader: Reader): boolean {
+  if (takeRowNamed(reader) !== undefined || takePieceName(reader) !== undefined) return true
   return reader.take('foundation|starting|beginning|base', 'ch|chain|edge|row') || reader.take('foundation|neck|neckline|shoulder|hem|armhole|underarm|waist|cuff', 'edge|line|step|shaping?')
     || reader.take('center|centre|middle|held|skipped|waiting', 'neck?', 'st|sts|stitch|stitches')
 }

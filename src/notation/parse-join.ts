@@ -134,9 +134,13 @@ function centreInWords(reader: Reader): boolean {
   return false
 }
 
-/** `at heel end of Row 6`: which end that is, the piece tells and not the row. */
+/** `at heel end of Row 6`, `at the base of the right side of the flap`: which place that is, the piece tells and not the row. */
 function endInWords(reader: Reader): boolean {
   const { at } = reader
+  if (reader.take('at', 'the', 'base|foot|bottom', 'of')) {
+    reader.at = at
+    return takeWhereabouts(reader) !== undefined
+  }
   reader.take('at', 'the?')
   if (reader.peek()?.kind === 'word' && !/^(left|right|end)$/.test(reader.word()) && reader.word(1) === 'end') {
     reader.at += 2

@@ -1,5 +1,5 @@
 import { takeNumber } from './numbers.ts'
-import { takeOfPiece } from './parse-piece-name.ts'
+import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { rowEnds } from './parse-row-ends.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
@@ -41,12 +41,19 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
   }
   if ((thing || count) && (reader.take('unworked|free|unused|behind') || reader.take('rem|remaining', 'unworked?'))) {
     takeOfOlder(reader)
+    takeBesidePiece(reader)
     return [{ node: 'leave', ...(count && { count }), ...(slips && { slips }), start, end: reader.end }]
   }
   if (count && (reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', count, start, end: reader.end }]
   if (thing && !/^(cm|in|inch|inches|tail)$/.test(reader.word())) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
   reader.at = at
   return undefined
+}
+
+/** `before Tab 1`, `beside the first flap`: where they lie. */
+function takeBesidePiece(reader: Reader): void {
+  const { at } = reader
+  if (!reader.take('before|after|beside|between') || takePieceName(reader) === undefined) reader.at = at
 }
 
 /** `6 sts short of the end`, `4 sts before end of row`, `2 sc from the end` */

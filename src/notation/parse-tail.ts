@@ -66,6 +66,7 @@ function tail(reader: Reader, draft: Draft): void {
   if (draft.loop === undefined) takeLoop(reader, draft)
   takeRowOf(reader, draft)
   takeOfStep(reader)
+  if (draft.count) takeToPiece(reader)
   if (draft.thing?.kind === 'space') reader.take('of', 'the|a?', 'next|same|last|each|first?', 'tile|tiles|block|blocks|shell|shells|sh|fan|fans|group|groups|cluster|clusters|v|v-st|v-sts', 'below?') && takeRowNamed(reader, 'in|of', 'the?')
   if (reader.take('held', 'tog|together')) draft.together = true
   const back = takeKeepBack(reader) ?? (draft.walk === 'each' ? upToTurningChain(reader) : undefined)
@@ -160,6 +161,12 @@ function takeFoundation(reader: Reader): void {
   const { at: tail } = reader
   const chain = reader.take('of', 'the?', 'foundation|beginning|beg|starting|base?', 'ch|chain|chs') || reader.take('of', 'the?', 'foundation', 'edge|row?')
   if (!chain) reader.at = side ? tail : at
+}
+
+/** `each of the 16 tr to Tab 2`: so many, and what they lead to. */
+function takeToPiece(reader: Reader): void {
+  const { at } = reader
+  if (!reader.take('up?', 'to|towards', 'the?') || takePieceOrPart(reader) === undefined || !reader.done && !/^([,.;:()]|and)$/.test(reader.word())) reader.at = at
 }
 
 function takeIncluded(reader: Reader, draft: Draft): boolean {
