@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { checkPattern } from '../../src/pattern/check-pattern.ts'
+import { checkOnce } from '../../src/pattern/check-pattern.ts'
 import { textOf } from '../../src/text/source.ts'
 import { differingRows } from '../support/compare-case.ts'
 import { inFull, readPage, withSlip } from './read-page.ts'
@@ -18,7 +18,7 @@ test('there are pages', () => {
 describe.each(slugs)('%s', (slug) => {
   const path = `patterns/${slug}.md`
   const text = readFileSync(path, 'utf8')
-  const checked = checkPattern({ path, text })
+  const checked = checkOnce({ path, text })
   const page = readPage(`${folder}/${slug}.md`)
   const tables = page.tables.map((table) => inFull(table, checked.pattern?.sizes ?? []))
 
@@ -40,7 +40,7 @@ describe.each(slugs)('%s', (slug) => {
   test.each(page.planted.map((slip) => [[slip.piece, slip.insteadOf, '>', slip.write].join(' ').trim(), slip] as const))('planted: %s', (_, slip) => {
     const { line, found, at } = slip
     const slipped = { path, text: withSlip(text, slip) }
-    const { diagnostics } = checkPattern(slipped)
+    const { diagnostics } = checkOnce(slipped)
     expect(diagnostics.map(({ code }) => code), `line ${line}`).toEqual([found])
     if (at !== undefined) expect(textOf(slipped, diagnostics[0]!.primary.span), `line ${line}`).toBe(at)
   })

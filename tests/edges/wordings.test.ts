@@ -14,8 +14,10 @@ function findings(pattern: string): string[] {
     .map(({ code, message }) => `${code} ${message}`)
 }
 
-test.each(otherWords)('$name', ({ from, to }) => {
-  const reworded = patterns.map(({ name, pattern }) => ({ name, before: pattern, after: pattern.replace(from, to) })).filter(({ before, after }) => before !== after)
+test.each(otherWords.map((words, nth) => ({ ...words, nth })))('$name', ({ from, to, nth }) => {
+  const all = patterns.map(({ name, pattern }) => ({ name, before: pattern, after: pattern.replace(from, to) })).filter(({ before, after }) => before !== after)
+  // Of common words every second pattern will do, and of the next ones the others.
+  const reworded = all.length < 20 ? all : all.filter((_, index) => index % 2 === nth % 2)
   expect(reworded.length).toBeGreaterThan(3)
   const blamed = reworded.flatMap(({ name, after }) => findings(after).map((finding) => `${name}: ${finding}`))
   expect(blamed).toEqual([])

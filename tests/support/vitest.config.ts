@@ -5,7 +5,7 @@ export default defineConfig({
     root: new URL('../..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
     // Building the site and driving a browser take longer than a unit.
-    testTimeout: 30_000,
+    testTimeout: 90_000,
     hookTimeout: 180_000,
     // Two at a time, on a machine of two cores as well: files of tests wait for builds and browsers as often as they work.
     maxWorkers: 2,

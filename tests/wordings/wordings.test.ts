@@ -12,7 +12,7 @@ import { ukRows } from './uk-rows.ts'
 const all: readonly BaseRow[] = [...flatRows, ...shapedRows, ...texturedRows, ...rounds, ...ukRows, ...plainTalk, ...saidInPassing]
 
 function worked({ on = '', before = [] }: BaseRow, wording: string, total: number): Worked {
-  return workRows([...before, wording.replace('@', `${total}`)].join('\n'), on)
+  return workRows([...before, wording.replace('@', `${total}`)].join('\n'), on, false)
 }
 
 /** What the last row came to, in the words in which the table has it. */
