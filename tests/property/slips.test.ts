@@ -106,7 +106,7 @@ describe('a row with a slip in it', () => {
       wrong += 1
       expect(verdict, `${text}\n(${count.trouble ?? `makes ${count.makes}`})`).not.toBe('adds-up')
       expect(worked.diagnostics.filter(({ severity, line }) => severity === 'error' && line === last + 1), text).not.toEqual([])
-    }), { numRuns: 500 })
+    }), { numRuns: 330 })
     expect(judged).toBeGreaterThan(100)
     expect(wrong).toBeGreaterThan(60)
   })
@@ -128,7 +128,7 @@ describe('a row with a slip in it', () => {
       const worked = workRows(text.join('\n'), fenceOf(piece), false)
       expect(worked.diagnostics.map(({ code, line }) => ({ code, line })), text.join('\n')).toEqual([{ code: 'total-mismatch', line: at + 1 }])
       expect(worked.row(piece.rows[at]!.label).verdict).toBe('does-not')
-    }), { numRuns: 150 })
+    }), { numRuns: 100 })
   })
 
   test('a count by kind with one number wrong is an error, though the others are right', () => {
@@ -151,7 +151,7 @@ describe('a row with a slip in it', () => {
       const found = worked.diagnostics.filter(({ severity }) => severity === 'error')
       expect(found.map(({ line }) => line), lines.join('\n')).toEqual([piece.rows.length])
       expect(['kind-mismatch', 'total-mismatch']).toContain(found[0]!.code)
-    }), { numRuns: 200 })
+    }), { numRuns: 130 })
   })
 
   test('a change that is offered, once made, mends its row and spoils none', () => {
@@ -177,7 +177,7 @@ describe('a row with a slip in it', () => {
         const left = after.diagnostics.filter(({ code }) => severityOf(code) === 'error')
         expect(left.length, `${text.join('\n')}\n${diagnostic.hint!.text}`).toBeLessThan(errors(worked.diagnostics))
       }
-    }), { numRuns: 200 })
+    }), { numRuns: 130 })
     expect(offered).toBeGreaterThan(10)
   })
 })
