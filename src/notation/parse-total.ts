@@ -20,7 +20,7 @@ function totalsAtEnd(words: Reader['all'], reader: Reader): { readonly totals: r
   for (;;) {
     // A count with more behind it is the row's only where no other stands at the end.
     const within = (): Found | undefined => (totals.length === 0 ? beforeTurn(all, reader) : undefined)
-    const found = sentence(all, reader) ?? atEnd(all, reader) ?? within() ?? afterSign(all, reader) ?? (totals.length === 0 || totals[0]!.closing ? beforeQuiet(all, reader) : undefined)
+    const found = sentence(all, reader) ?? atEnd(all, reader) ?? within() ?? inAll(all, reader) ?? afterSign(all, reader) ?? (totals.length === 0 || totals[0]!.closing ? beforeQuiet(all, reader) : undefined)
     if (!found) break
     totals.unshift(found.total)
     all = found.rest
@@ -143,6 +143,17 @@ function beforeQuiet(all: Reader['all'], reader: Reader): Found | undefined {
     if (found) return { ...found, rest: [...found.rest, ...all.slice(stop)] }
   }
   return undefined
+}
+
+/** `…; 32 sc in all.`, `…, 20 sts altogether`: behind whatever sign, it is what the row comes to. */
+function inAll(all: Reader['all'], reader: Reader): Found | undefined {
+  const kept = withoutTrailing(all)
+  const [before, last] = kept.slice(-2).map(({ text }) => text.toLowerCase())
+  if (last !== 'altogether' && !(before === 'in' && (last === 'all' || last === 'total'))) return undefined
+  const at = kept.findLastIndex(({ text }) => /^[,;.:–—→=]$/.test(text))
+  const total = at > 0 ? parseCount(kept, at, kept.length, reader) : undefined
+  if (!total || total.count === undefined && total.kinds.length === 0) return undefined
+  return { total: { ...total, start: kept[at + 1]!.start }, rest: withoutTrailing(kept.slice(0, at)) }
 }
 
 /** `… around = 36`, `… across — 30 sts`, `… around: 30 sc`, `… turn. 26 sts.`, `… across → 30` */
