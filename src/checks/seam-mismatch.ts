@@ -101,7 +101,7 @@ const isEdging = (piece: PieceFacts): boolean => !piece.edge.round && piece.rows
 
 function topsApart(pieces: readonly PieceFacts[]): Words {
   const tops = pieces.map(topOf)
-  const each = pieces.map(({ name }, index) => `${name} has ${index === 0 ? counted(tops[0]!, 'stitch') : tops[index]} at its top`)
+  const each = pieces.map(({ name }, index) => `${name} has ${index === 0 ? `${counted(tops[0]!, 'stitch')} at its top` : tops[index]}`)
   return { message: `the edges to be joined do not match: ${listOf(each)}`, short: tops.join(' against ') }
 }
 
@@ -112,7 +112,7 @@ function byTops({ ease }: Seam, pieces: readonly PieceFacts[]): Words | undefine
   const sides = ({ edge }: PieceFacts): readonly number[] => edge.own.filter((section) => section.edge === 'row-ends' && section.stitches > rowsApart).map(({ stitches }) => stitches)
   const [a, b] = [topOf(one), topOf(other)]
   if (a === b || Math.abs(a - b) > 2 || sides(one).some((rows) => sides(other).includes(rows))) return undefined
-  return { message: `the edges to be joined do not match: ${one.name} has ${counted(a, 'stitch')} at its top and ${other.name} has ${b}`, short: `${a} against ${b}` }
+  return topsApart(pieces)
 }
 
 /** As many stitches, but not in the same places: a corner or a step would not lie on the other. */

@@ -2,7 +2,7 @@ import type { Label } from '../diagnostics/diagnostic.ts'
 import { counted, listOf } from '../diagnostics/words.ts'
 import { placesOfEdge, type EdgePlaces, type NamedEdge } from '../fabric/named-edges.ts'
 import type { PieceFacts, SeamFacts } from './facts.ts'
-import { easedWords, type SeamWords } from './seam-words.ts'
+import { easedBy, easedWords, type SeamWords } from './seam-words.ts'
 
 /** Edges that are further apart than this are not sewn place to place: rows of another height, or a part of an edge (common practice, no source). */
 const meantToMeet = (count: number): number => Math.max(3, count / 10)
@@ -14,13 +14,13 @@ export function byNamedEdges(seam: SeamFacts, pieces: readonly PieceFacts[]): Se
   if (parts.length !== 2 || !one?.piece?.sound || !other?.piece?.sound) return undefined
   const [ours, theirs] = [placesOfEdge(one.piece.edge, one.edge), placesOfEdge(other.piece.edge, other.edge)]
   const pairs = ours.counts.flatMap((a) => theirs.counts.map((b) => ({ a, b, apart: Math.abs(a - b) }))).toSorted((x, y) => x.apart - y.apart)
-  const said = pairs.find(({ apart }) => apart === (seam.eases?.[one.piece!.size] ?? seam.eases?.at(-1)))
+  const said = pairs.find(({ apart }) => apart === easedBy(seam, one.piece!.size))
   const nearest = said ?? pairs[0]
   if (!nearest || nearest.apart === 0 && (!seam.eases || pairs.length > 1) || nearest.apart > meantToMeet(Math.max(nearest.a, nearest.b))) return undefined
   const { a, b, apart } = nearest
   const each = listOf([told(one, ours, a), told(other, theirs, b)])
   const edges = [...where(one.piece, ours), ...where(other.piece, theirs)]
-  const off = rowsOff([one.piece, ours, a], [other.piece, theirs, b], seam.eases?.[one.piece.size] ?? seam.eases?.at(-1) ?? 0)
+  const off = rowsOff([one.piece, ours, a], [other.piece, theirs, b], easedBy(seam, one.piece.size) ?? 0)
   if (seam.ease) {
     const eased = easedWords(seam, one.piece.size, apart, each)
     return eased && { edges, ...(!eased.eased && off !== undefined && { off }), ...eased }

@@ -19,9 +19,12 @@ export interface SeamWords {
 }
 
 /** A longer edge that is eased in: by how much is told, and where the seam's own words say it, only where that is another number. */
-export function easedWords({ eases }: SeamFacts, size: number, apart: number, each: string): SeamWords | undefined {
-  const said = eases?.[size] ?? eases?.at(-1)
+export function easedWords(seam: SeamFacts, size: number, apart: number, each: string): SeamWords | undefined {
+  const said = easedBy(seam, size)
   if (said === apart) return undefined
   if (said !== undefined) return { message: `${counted(said, 'stitch')} ${said === 1 ? 'is' : 'are'} said to be eased in, but the edges are ${apart === 0 ? 'alike' : `${apart} apart`}: ${each}`, short: `eases in ${said}, not ${apart}` }
   return apart === 0 ? undefined : { eased: true, message: `${counted(apart, 'stitch')} ${apart === 1 ? 'is' : 'are'} to be eased in: ${each}`, short: `eases in ${apart}` }
 }
+
+/** How many stitches the seam's words say are eased in, in one size. */
+export const easedBy = ({ eases }: SeamFacts, size: number): number | undefined => eases?.[size] ?? eases?.at(-1)

@@ -122,9 +122,6 @@ export function onEdgeOfStitches(walk: Walk): boolean {
   return edge === 'top' || edge === 'underside'
 }
 
-/** The hook stands at the foundation edge of an outline. */
-export const onUnderside = (walk: Walk): boolean => walk.outline?.stretchOf.get(walk.edge[walk.at]!)?.edge === 'underside'
-
 function worksCorner({ items }: Rest): boolean {
   const next = items.find(({ node }) => node !== 'aside')
   return (next?.node === 'work' || next?.node === 'group') && next.target?.thing?.where === 'corner'

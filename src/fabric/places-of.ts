@@ -2,7 +2,7 @@ import { isEndOfRow } from '../notation/end-of-row.ts'
 import { inSize, type Target, type Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
-import { endOfEdge, endOfSide, toNthOfStep, lastOfEdge, leftBefore, notUnderneath, onEdgeOfStitches, onUnderside, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
+import { endOfEdge, endOfSide, toNthOfStep, lastOfEdge, leftBefore, notUnderneath, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
 import { heldToRows, intoEndOfRow } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
@@ -39,8 +39,6 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   // `2 sc in first loop` along an underside: the loops below its stitches. `in each free loop` of an older row: its stitches.
   if (walk.outline && target.thing?.kind === 'space' && target.thing.chains === undefined && target.thing.where === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'chain' } }, span, rest, work, over, spikes)
   if (walk.onRow !== undefined && target.thing?.kind === 'space' && target.thing.chains === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'stitch' } }, span, rest, work, over, spikes)
-  // `in same loop and in each loop across` of a foundation edge: its chains.
-  if (onUnderside(walk) && target.thing?.kind === 'space' && target.thing.chains === undefined && target.thing.where === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, edge: 'underside', thing: { kind: 'chain' } }, span, rest, work, over, spikes)
   if (target.thing?.kind === 'gap' && target.thing.where === 'corner') betweenGroups(walk)
   // `8 dc into loop` of a magic loop.
   if (target.thing?.kind === 'space' && walk.edge.length === 1 && walk.edge[0]!.kind === 'ring') return ring(walk, span, work)

@@ -62,6 +62,9 @@ function allAmongSpaces(walk: Walk, pair: readonly Instruction[]): readonly Each
   return pair.map((item) => (item === told ? { ...told, target: { ...told.target!, walk: 'each' as const } } : spaces))
 }
 
+/** Nothing is worked after it. */
+const endsRow = (after: readonly Instruction[]): boolean => after.every(({ node }) => node === 'aside' || node === 'join' || node === 'turn')
+
 const partOf = (item: Instruction | undefined): string | undefined => (item && 'target' in item ? item.target?.ofPart : undefined)
 
 /** `dc in each dc around, working (2 dc, ch 2, 2 dc) in each of the 4 ch-2 sps`: the spaces by their number, which lie among the stitches. */
@@ -71,14 +74,14 @@ function countedAmong(walk: Walk, item: Instruction, after: readonly Instruction
   const rest = walk.edge.slice(walk.at)
   const first = rest.findIndex((place) => isThing(walk, place, thing))
   const among = first !== -1 && rest.slice(first).some((place) => isStitch(place) && !place.travel)
-  return among && after.every(({ node }) => node === 'aside' || node === 'join' || node === 'turn') ? { ...item, target: { ...item.target, walk: 'each' } } : undefined
+  return among && endsRow(after) ? { ...item, target: { ...item.target, walk: 'each' } } : undefined
 }
 
 /** `sc in each sc and 4 sc in the ch-4 sp`, `…, and 1 sc in each of the 2 ch`: the one space or chain, wherever it lies among the others. */
 function isOneAmong(walk: Walk, item: Instruction, after: readonly Instruction[]): item is Each {
   if (item.node !== 'work' && item.node !== 'group' || item.target?.walk !== 'next') return false
   const { thing, count } = item.target
-  if (!after.every(({ node }) => node === 'aside' || node === 'join' || node === 'turn')) return false
+  if (!endsRow(after)) return false
   const rest = walk.edge.slice(walk.at)
   if (thing?.kind === 'chain' && count) return rest.filter(({ kind }) => kind === 'space').length === 1
   return thing?.kind === 'space' && !count && rest.filter((place) => isThing(walk, place, thing)).length === 1

@@ -27,7 +27,8 @@ export function workStart(walk: Walk, item: Start): void {
     return
   }
   const corner = cornerMeant(walk, item.target)
-  if (corner !== undefined && walk.onRing) return beginOnRing(walk, corner)
+  // What the row goes along from a corner may lie on either side of the place where the round below began.
+  if (corner !== undefined && walk.onRing) return begin(walk, corner, true)
   const index = item.target.walk === 'last' ? lastNamed(walk, item.target) : corner ?? findNext(walk, startAfter(walk, item.target), item.target.thing)
   if (index < 0 || index >= walk.edge.length) return
   begin(walk, index)
@@ -112,16 +113,9 @@ export function turnTheEnd(walk: Walk, span: Span): void {
   walk.lastMayWait = true
 }
 
-/** A flat row that begins at a corner of a round: what it goes along may lie on either side of the place where the round began. */
-function beginOnRing(walk: Walk, index: number): void {
-  walk.edge = [...walk.edge.slice(index), ...walk.edge.slice(0, index)]
-  walk.noneFrom.clear()
-  walk.last = 0
-}
-
-/** Makes the place at `index` the row's first place. */
-export function begin(walk: Walk, index: number): void {
-  if (walk.round) {
+/** Makes the place at `index` the row's first place; of a ring the places before it come last. */
+export function begin(walk: Walk, index: number, ring = walk.round): void {
+  if (ring) {
     walk.edge = [...walk.edge.slice(index), ...walk.edge.slice(0, index)]
     walk.noneFrom.clear()
     walk.at = 0

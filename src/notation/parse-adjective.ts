@@ -18,9 +18,12 @@ export function takeThingBehindWord(reader: Reader): Thing | undefined {
 /** Words before a stitch that mean more than where it lies. */
 const notAnAdjective = /^(and|with|work|working|then|round|row|rnd|joined|chain|space|loop|loops|back|front|times|into|each|next|ring|turning|times|make|worked|slip|miss|skip|turn|join|together|inc|dec)$/
 
+/** Words for stitches that nothing was worked into yet. */
+export const unworked = 'unworked|free|unused|leftover'
+
 /** `5 unworked sts`, `4 slip-stitched sts`, `6 added ch`: how they came to lie there. */
 export function takeState(reader: Reader): 'slipped' | undefined {
   if (/^(?:unworked|free|slip|sl|ss|st|stitch)$/.test(reader.word(1))) reader.take('outermost|outer|innermost|inner|nearest')
-  if (reader.take('unworked|free|unused|leftover|added|extra') || reader.take('left', '-?', 'over')) return undefined
+  if (reader.take(`${unworked}|added|extra`) || reader.take('left', '-?', 'over')) return undefined
   return reader.take('slipped') || reader.take('slip|sl|ss', '-?', 'stitched') ? 'slipped' : undefined
 }

@@ -61,7 +61,7 @@ function countOfCorners(reader: Reader): Num | undefined {
 }
 
 /** `any 3-sc corner`, `3-dc corners`: the stitches that were made in it. */
-function takeCornerSize(reader: Reader): void {
+export function takeCornerSize(reader: Reader): void {
   if (numberAhead(reader) !== undefined && reader.word(1) === '-' && /^corners?$/.test(reader.word(3))) reader.at += 3
 }
 

@@ -14,12 +14,12 @@ const noLabel = /^(?:each|ea|every|all|any|next|same|other|previous|prev|followi
  */
 export function takeOneRow(reader: Reader): Pick<Target, 'ofRow' | 'ofPiece' | 'rowCalled'> | undefined {
   const { at } = reader
-  const ofRow = takeRowNamed(reader, 'the?')
-  if (ofRow !== undefined) return { ofRow, ...pieceBehind(reader) }
   const ofPiece = takePieceName(reader)
   const ofTheirs = ofPiece === undefined ? undefined : takeRowNamed(reader)
   if (ofTheirs !== undefined) return { ofRow: ofTheirs, ofPiece: ofPiece! }
   reader.at = at
+  const ofRow = takeRowNamed(reader, 'the?')
+  if (ofRow !== undefined) return { ofRow, ...pieceBehind(reader) }
   reader.take('the')
   const rowCalled = label(reader)
   if (rowCalled !== undefined) return { rowCalled, ...pieceBehind(reader) }

@@ -1,5 +1,6 @@
 import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
+import { unworked } from './parse-adjective.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takeOfStep, takeRowOf, type Draft } from './parse-tail.ts'
 import { chainWords, takeStitchName, takeThing } from './parse-thing.ts'
@@ -83,7 +84,7 @@ function sizeBehind(reader: Reader): number | undefined {
 /** `the 5th unworked st`, `the 2nd st of the step`: told from where the step begins. */
 function nthOfStep(reader: Reader, draft: Draft, value: number): boolean {
   const { at } = reader
-  const left = reader.take('unworked|free|unused|leftover')
+  const left = reader.take(unworked)
   const thing = takeThing(reader)
   const { at: tail } = reader
   takeOfStep(reader)

@@ -1,4 +1,5 @@
 import { numberAhead, takeNumber } from './numbers.ts'
+import { unworked } from './parse-adjective.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
 import { rowEnds } from './parse-row-ends.ts'
 import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
@@ -8,7 +9,7 @@ import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Aside, Instruction, Num, Skip, Thing } from './syntax.ts'
 
-const left = 'unworked|unused|free|leftover|unmade'
+const left = `${unworked}|unmade`
 
 /** `20 sts of Row 46 left unworked`, `20 sts left unworked at Row 46`, `the 20 sts that were left` */
 function leftBehind(reader: Reader): boolean {
@@ -100,18 +101,35 @@ function takeOfLastRow(reader: Reader): void {
   reader.at = at
 }
 
+/** Stitches that a row leaves or puts aside, as far as they are named. */
+interface Waiting {
+  readonly count: Num
+  readonly thing: Thing
+  readonly ofRow?: number
+  /** `the next 18 unworked dc`: told in front of them. */
+  readonly before: boolean
+}
+
+/** `18 dc of Row 3`, `16 unworked sts` */
+function takeWaiting(reader: Reader): Waiting | undefined {
+  const count = takeNumber(reader)
+  const before = reader.take(left)
+  const thing = takeThing(reader)
+  const ofRow = takeRowNamed(reader, 'of|on|from|in|at')
+  return count && thing && { count, thing, before, ...(ofRow !== undefined && { ofRow }) }
+}
+
 /** `leave 18 dc of Row 3 unworked after the First Shoulder, rejoin yarn in next dc`: what lies before the place where the row begins. */
 function beforeJoin(reader: Reader, start: number): Skip | undefined {
   const { at } = reader
-  if (reader.take('leave|leaving', 'the?', 'next|foll|following|centre|center|middle|first?')) {
-    const count = takeNumber(reader)
-    const before = reader.take(left)
-    const thing = takeThing(reader)
-    const ofRow = takeRowNamed(reader, 'of|on|from|in|at')
-    if (count && thing && (reader.take(`${left}|alone`) || before) && thenJoins(reader)) return { node: 'skip', count, thing, ...(ofRow !== undefined && { ofRow }), unworked: true, from: 'next', start, end: reader.end }
-  }
+  const waiting = reader.take('leave|leaving', 'the?', 'next|foll|following|centre|center|middle|first?') ? takeWaiting(reader) : undefined
+  if (waiting && (reader.take(`${left}|alone`) || waiting.before) && thenJoins(reader)) return passedOver(waiting, true, start, reader)
   reader.at = at
   return undefined
+}
+
+function passedOver({ count, thing, ofRow }: Waiting, unworked: boolean, start: number, reader: Reader): Skip {
+  return { node: 'skip', count, thing, ...(ofRow !== undefined && { ofRow }), ...(unworked && { unworked }), from: 'next', start, end: reader.end }
 }
 
 /** Whether the yarn is joined next, behind words that tell where: `after the First Shoulder, rejoin yarn`. Takes none of them. */
@@ -127,15 +145,9 @@ function thenJoins(reader: Reader): boolean {
 /** `Place next 16 sts on hold for sleeve`, `leave next 16 sts unworked for thumb`: they are skipped, and wait. */
 function onHold(reader: Reader, start: number): Skip | undefined {
   const { at } = reader
-  if (reader.take('place|put|slip|move|leave|leaving', 'the?', 'next|foll|following|centre|center|middle')) {
-    const count = takeNumber(reader)
-    const before = reader.take(left)
-    const thing = takeThing(reader)
-    const ofRow = takeRowNamed(reader, 'of|on|from')
-    const named = ofRow === undefined ? {} : { ofRow, unworked: true }
-    if (count && thing && before && (reader.take('free|unworked|alone|as', 'they?', 'are?') || true) && goesOn(reader)) return { node: 'skip', count, thing, ...named, unworked: true, from: 'next', start, end: reader.end }
-    if (count && thing && (reader.take('on|onto', 'a|to?', 'hold|holder|st|stitch?', 'marker|holder?') || reader.take('unworked|free') && goesOn(reader))) return { node: 'skip', count, thing, ...named, from: 'next', start, end: reader.end }
-  }
+  const waiting = reader.take('place|put|slip|move|leave|leaving', 'the?', 'next|foll|following|centre|center|middle') ? takeWaiting(reader) : undefined
+  if (waiting?.before && (reader.take('free|unworked|alone|as', 'they?', 'are?') || true) && goesOn(reader)) return passedOver(waiting, true, start, reader)
+  if (waiting && (reader.take('on|onto', 'a|to?', 'hold|holder|st|stitch?', 'marker|holder?') || reader.take('unworked|free') && goesOn(reader))) return passedOver(waiting, waiting.ofRow !== undefined, start, reader)
   reader.at = at
   return undefined
 }

@@ -1,4 +1,4 @@
-import { numberAhead } from './numbers.ts'
+import { takeCornerSize } from './parse-centre.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Thing } from './syntax.ts'
@@ -8,8 +8,7 @@ export function takeUpTo(reader: Reader): Thing | undefined {
   const { at } = reader
   if (!reader.take('across?', 'up?', 'to|until', 'the?', 'next|first?')) return undefined
   const centre = reader.take('center|centre|middle|first', 'st|stitch|sc|dc|hdc|tr', 'of|in', 'the?', 'next|each?')
-  // `of next 3-sc corner`
-  if (centre && numberAhead(reader) !== undefined && reader.word(3) === 'corner') reader.at += 3
+  if (centre) takeCornerSize(reader)
   const found = takeThing(reader)
   const thing = centre && found?.where === 'corner' ? { kind: 'stitch' as const, where: 'corner' as const } : found
   if (thing && (thing.kind === 'space' || thing.where === 'corner')) return thing
