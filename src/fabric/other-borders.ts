@@ -21,7 +21,7 @@ const mostStarts = 24
  * Where the words leave open how a border meets the outline: a row that is joined anew may begin at any edge and on either side, and the
  * chain under a skipped turning chain that counts as a stitch is taken for a place by some.
  */
-function otherBorders({ items, edge, joined }: RowToWork, outline: Outline, round: boolean): readonly OtherBorder[] {
+function otherBorders({ items, edge, joined }: RowToWork, outline: Outline, { round, sewn }: RowSetting): readonly OtherBorder[] {
   const border = edge.outline
   if (!border) return []
   const { turned } = border
@@ -29,14 +29,16 @@ function otherBorders({ items, edge, joined }: RowToWork, outline: Outline, roun
   const withBase = outline.base ? [{ edge: made(based(outline.walk(turned), outline), turned), words: 'the chain under the counted turning chain is a place of the underside' }] : []
   const ring = round && alongEdges(items) ? closedStrip(outline.walk(turned)).map((side) => ({ edge: made([side], turned), words: 'the ends of the strip are joined, and the round goes along one of its sides' })) : []
   const unturned = namesFirstEdge(items) ? [{ edge: made(outline.walk(!turned), !turned), words: 'the edge that is named comes next, whether the work is turned or not' }] : []
-  if (!joined && !joinsAnew(items)) return [...withBase, ...ring, ...unturned]
+  const anew = joined || joinsAnew(items)
+  const closed = round && sewn ? closedEdges(outline.walk(turned)).flatMap((rest) => (anew ? turnsOf(rest) : [rest])).map((rest) => ({ edge: made(rest, turned), words: 'an edge that the round does not reach is folded or sewn together' })) : []
+  if (!anew) return [...withBase, ...ring, ...closed, ...unturned]
   const starts = [turned, !turned].flatMap((way) => {
     const walk = outline.walk(way)
     const parted = walk.flatMap(whereNumbersBegin)
-    return [walk, ...(parted.length > walk.length ? [parted] : [])].flatMap((all) => (all.length > mostStarts ? [] : all.map((_, index) => ({ edge: made([...all.slice(index), ...all.slice(0, index)], way), words: 'the row begins where its words fit the edge' }))))
+    return [walk, ...(parted.length > walk.length ? [parted] : [])].flatMap((all) => (all.length > mostStarts ? [] : turnsOf(all).map((begun) => ({ edge: made(begun, way), words: 'the row begins where its words fit the edge' }))))
   })
   const heel = outline.opened ? [turned, !turned].map((way) => ({ edge: made(sidesUp(outline.walk(way)), way), words: 'the edge that the piece began with is folded and sewn together' })) : []
-  return [...withBase, ...ring, ...starts, ...heel]
+  return [...withBase, ...ring, ...starts, ...heel, ...closed]
 }
 
 /** A side that goes on from a bag to its flap: where the rows are numbered anew, another piece begins. */
@@ -48,6 +50,19 @@ function whereNumbersBegin(stretch: Stretch): readonly Stretch[] {
     return before !== undefined && number !== undefined && (number === 1 || before === 1) && Math.abs(number - before) !== 1 ? [index] : []
   })
   return cuts.length === 0 ? [stretch] : [0, ...cuts].map((cut, part) => ({ ...stretch, rows: rows.slice(cut, cuts[part]), places: places.slice(cut, cuts[part]) }))
+}
+
+/** The same ring, begun at each of its stretches. */
+function turnsOf(all: readonly Stretch[]): readonly (readonly Stretch[])[] {
+  return all.map((_, index) => [...all.slice(index), ...all.slice(0, index)])
+}
+
+/** What is left of an outline where its top, its underside or both are folded and sewn, as at a heel; where its sides are, its underside alone. */
+function closedEdges(stretches: readonly Stretch[]): readonly (readonly Stretch[])[] {
+  const tops = stretches.filter(({ edge }) => edge === 'top')
+  const unders = stretches.filter(({ edge }) => edge === 'underside')
+  const without = (closed: readonly Stretch[]): readonly (readonly Stretch[])[] => (closed.length > 0 ? [stretches.filter((stretch) => !closed.includes(stretch))] : [])
+  return [...without(tops), ...without(unders), ...(tops.length > 0 ? without([...tops, ...unders]) : []), ...(unders.length === 1 ? [unders] : [])]
 }
 
 /** A band worked sideways is closed to a ring before a round goes along its row-ends: cuff, brim, waistband. Either side may be meant. */
@@ -85,7 +100,7 @@ function based(stretches: readonly Stretch[], { base, firstChain }: Outline): re
 export function bestOnOutline(first: Readings, toWork: RowToWork, setting: RowSetting, outline: Outline): Readings {
   if (!toWork.edge.outline || first.usual?.comesOut || first.others.length > 0) return first
   let best: Readings | undefined
-  for (const { edge, words } of otherBorders(toWork, outline, setting.round)) {
+  for (const { edge, words } of otherBorders(toWork, outline, setting)) {
     const there = everyReading({ ...toWork, edge }, setting)
     const found = there.usual?.comesOut ? there.usual : there.others[0]
     if (!found) continue

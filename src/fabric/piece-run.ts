@@ -29,6 +29,8 @@ export interface PieceToWork {
   readonly startUnknown?: boolean
   /** Edges round the motifs that the piece that it goes on from may be joined to. */
   readonly joinedStarts?: (wants: number) => JoinedStarts
+  /** The pattern tells of folding or sewing: an edge may be closed that no row works along. */
+  readonly sewn?: boolean
   /** How many of it are made. */
   readonly make?: number
   /** Index of the piece that it goes on from, or the grid. */

@@ -71,11 +71,16 @@ function numbersOf(entry: WrittenEntry, size: number, last: number, lengthOf: (p
   if (range) return Array.from({ length: Math.max(0, Math.min(range.last - range.first + 1, most)) }, (_, index) => range.first + index)
   if (label && label.numbers.length > 0) return label.alternate ? label.numbers.slice(0, 1) : label.numbers
   const { reference } = read
-  const rows = reference?.kind === 'piece' ? lengthOf(reference.name, reference.to) : countOf(reference, label, size, before)
+  const rows = reference?.kind === 'piece' && !onlyFoundation(entry) ? lengthOf(reference.name, reference.to) : countOf(reference, label, size, before)
   const named = label?.word !== 'unsaid' || label.howMany !== undefined
   const numbered = label === undefined ? reference !== undefined : named || reference !== undefined
   const hidden = numbered && (last > 0 || label !== undefined) && !/foundation|base|set|start|begin/i.test(label?.name ?? '')
   return Array.from({ length: Math.min(rows, most) }, (_, index) => (hidden ? last + index + 1 : undefined))
+}
+
+/** `Foundation: As for Front.`: that one row of it. */
+function onlyFoundation({ label, read: { reference } }: WrittenEntry): boolean {
+  return /^foundation|^base/i.test(label?.name ?? '') && reference?.kind === 'piece' && reference.to === undefined
 }
 
 /** How many rows an unnumbered row stands for. */

@@ -36,6 +36,8 @@ export interface RowSetting {
   readonly takenUpLater?: boolean
   /** It is the first row of a part: it begins at the stitches that it names, wherever they lie. */
   readonly beginsPart?: boolean
+  /** The pattern tells of folding or sewing: an edge may be closed that no row works along. */
+  readonly sewn?: boolean
   /** Stitches that may still be made. */
   readonly room: number
   /** Number of the row below. */

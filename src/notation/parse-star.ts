@@ -193,10 +193,10 @@ function takeEnding(reader: Reader, body: Body): Ending {
   if (reader.take('omit|omitting', 'the?', 'last|final?')) {
     // One instruction of the repeat is named; the last pass goes without it.
     const words = reader.all.slice(reader.at)
-    const stop = words.findIndex(({ text }) => /^(?:[,;.)]|on|at)$/i.test(text))
+    const stop = words.findIndex(({ text }) => /^(?:[,;.)]|on|at|in|of|from)$/i.test(text))
     const omitted = parseItems(new Reader(stop < 0 ? words : words.slice(0, stop), reader.vocabulary), () => false)
     reader.at += stop < 0 ? words.length : stop
-    if (reader.take('on|at|in', 'the?', 'end?', 'of?', 'the?', 'last|final', 'rep|repeat')) reader.take('only')
+    if (reader.take('on|at|in|of|from', 'the?', 'end?', 'of?', 'the?', 'last|final', 'rep|repeat')) reader.take('only')
     return { omit: Math.max(1, omitted.length) }
   }
   reader.at = at

@@ -51,6 +51,7 @@ function workAll(pattern: Pattern) {
   const words = lexicon(pattern.terms, pattern.stitches, count, (pattern.materials?.yarns ?? []).flatMap(({ letter }) => (letter === undefined ? [] : [letter])), pattern.pieces.map(({ name }) => name))
   const read = pattern.pieces.map((piece) => ({ piece, ...readRows(source.text, piece.rows, words) }))
   const conventions = saidConventions(pattern, read.flatMap(({ remarks }) => remarks).map(({ span }) => textOf(source, span)))
+  const sewn = tellsOfSewing.test(source.text)
   const pieces: WorkedPiece[] = []
   const facts: PieceFacts[] = []
   const waiting: Waiting[] = []
@@ -60,7 +61,7 @@ function workAll(pattern: Pattern) {
     const together = workInConventions(read.map(({ piece, entries }) => {
       const on = pattern.pieces.findIndex(({ name }) => name === piece.on)
       const grid = pattern.seams.find((seam) => seam.grid && seam.name === piece.on)
-      return { name: piece.name, make: piece.make, entries, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }), ...(grid?.grid && piece.on !== undefined && on < 0 && { onGrid: { ...grid.grid, pieces: indexesOf(pattern, grid.join) } }) }
+      return { name: piece.name, make: piece.make, entries, sewn, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }), ...(grid?.grid && piece.on !== undefined && on < 0 && { onGrid: { ...grid.grid, pieces: indexesOf(pattern, grid.join) } }) }
     }), seamsBetween(pattern))
     if (split.length === 0) split = together.split
     waiting.push(...stillWaiting(together.held, pattern).map(({ places, span }) => ({ size, stitches: places.length, span })))
@@ -77,6 +78,9 @@ function workAll(pattern: Pattern) {
   }
   return { pieces, facts, waiting, undecided: [...undecided.values()], split, words, remarks: read.flatMap(({ piece, remarks }) => remarks.map(({ span }) => ({ span, piece: piece.name }))) }
 }
+
+/** Words for closing an edge: common practice, no source. */
+const tellsOfSewing = /\b(?:fold|folded|sew|sewn|seam|seamed|whip[ -]?stitch|mattress stitch)\b/i
 
 /** The piece that a piece goes on from, and that one from, down to the first. */
 function firstOf({ pieces }: Pattern, name: string): string {
