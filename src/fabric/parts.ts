@@ -31,11 +31,13 @@ export interface Crossing {
 export interface Joining {
   readonly items: readonly Instruction[]
   readonly joins?: PartsJoined
+  /** The outline that the parts lie on. */
+  readonly outline?: Outline
 }
 
 /** The parts that wait when a row begins, the one at whose end the hook stands last: those of the piece, and pieces that it hangs together with. */
 export function waitingParts({ edge, entry, parts }: Pick<State, 'edge' | 'entry' | 'parts'>, { onFabric, pieceEdges }: Pick<PieceToWork, 'onFabric' | 'pieceEdges'>): readonly FabricPart[] {
-  const pieces = entry === undefined ? [...(onFabric?.names ?? [])].flatMap((name) => ({ name, places: pieceEdges?.get(name)?.places ?? [] })) : []
+  const pieces = [...(onFabric?.names ?? [])].flatMap((name) => ({ name, places: pieceEdges?.get(name)?.places ?? [] }))
   const others = pieces.filter(({ places }) => places[0] !== edge.places[0])
   return [...others, ...parts, { name: entry?.heading ?? pieces.find((piece) => !others.includes(piece))?.name ?? '', places: edge.places }]
 }
@@ -44,13 +46,14 @@ export function waitingParts({ edge, entry, parts }: Pick<State, 'edge' | 'entry
  * `Sc in each of 10 sc of second shoulder, ch 10, sc in each of 10 sc of first shoulder`: the parts that a row's words mean. The last of
  * the parts is the one at whose end the hook stands. Where no part waits the words only say where.
  */
-export function joiningParts(said: readonly Instruction[], parts: readonly FabricPart[], outline: Outline, size: number): Joining {
+export function joiningParts(said: readonly Instruction[], parts: readonly FabricPart[], outlineOf: () => Outline, size: number): Joining {
   const names = new Set(parts.map(({ name }) => name))
   const items = said.map((item) => (item.node === 'work' && item.target?.ofPiece !== undefined && names.has(item.target.ofPiece.toLowerCase()) ? { ...item, target: { ...item.target, ofPart: item.target.ofPiece.toLowerCase() } } : item))
   const targets = targetsOf(items)
   const named = targets.flatMap(({ ofPart }) => ofPart ?? [])
   if (named.length === 0) return { items: said }
   if (targets.some(isAlong)) return { items: withoutParts(said) }
+  const outline = outlineOf()
   const waiting = parts.filter(({ places }) => places.length > 0 && outline.has(places[0]!) && outline.has(places.at(-1)!))
   const here = waiting.length - 1
   const meant = new Map<string, number>()
@@ -68,6 +71,7 @@ export function joiningParts(said: readonly Instruction[], parts: readonly Fabri
   const key = (index: number): string => `part ${index}`
   return {
     items: withKeys(items, key(order[0]!), (words) => (meant.has(words) ? key(meant.get(words)!) : undefined), order.map((index, nth) => ({ key: key(index), stitches: places[nth]!.length })), size).items,
+    outline,
     joins: { begins: key(order[0]!), places: new Map(order.map((index, nth) => [key(index), places[nth]!])) },
   }
 }

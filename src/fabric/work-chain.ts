@@ -81,8 +81,8 @@ function entersPiece(items: readonly Instruction[]): boolean {
 /** `Ch 4, join to Leg 1`: the chain lies between two pieces. */
 function joinsPiece(items: readonly Instruction[], walk: Walk): boolean {
   const next = items.find((item) => item.node !== 'aside')
-  // `Ch 3, sc in each of 15 sts of first leg`: the join goes without saying.
-  if (next?.node === 'work' && next.target?.ofPiece !== undefined && walk.made.length === 0) return true
+  // `Ch 3, sc in each of 15 sts of first leg`: the join goes without saying. Along an outline the piece lies on the way.
+  if (next?.node === 'work' && next.target?.ofPiece !== undefined && walk.made.length === 0 && !walk.outline) return true
   // A motif that is fastened to a space of the one beside it goes on round itself.
   return next?.node === 'join' && next.piece === true && next.neighbour?.space !== true
 }

@@ -138,8 +138,8 @@ interface Step {
 }
 
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
-  const { items, joins } = joiningParts(withoutOwnName(itemsOf(row, state), piece.name), state.edge.round ? [] : waitingParts(state, piece), piece.onFabric?.whole[0] ?? state.outline, piece.size)
-  if (joins && state.entry === undefined && piece.onFabric?.whole[0]) state = { ...state, outline: piece.onFabric.whole[0] }
+  const { items, joins, outline: beside } = joiningParts(withoutOwnName(itemsOf(row, state), piece.name), state.edge.round ? [] : waitingParts(state, piece), () => withAllBeside(piece, state), piece.size)
+  if (beside) state = { ...state, outline: beside }
   const setting = { ...settingOf(piece, row, index, state, room), ...(joins && { parts: joins }) }
   const fabric = { ...state, held: piece.held ?? [], piece: piece.name, size: piece.size }
   const mirrored = row.mirrored === true && !row.round && !state.edge.chain && state.edge.places.length > 0
@@ -195,6 +195,15 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const round = joined && onLargerEdge(toWork, setting, chosen, joined.edges)
   if (round) return step(row, round, toWork, setting, state, !joined.sound)
   return step(row, asItLies(chosen), toWork, setting, state, joined?.sound === false || state.trust && state.doubt !== row.entry || (edge.outline !== undefined || beginsBehind(items) || rejoinsFartherOn(items)) && inDoubt)
+}
+
+/** The outline of all that hangs together with the piece, its own rows laid on it. */
+function withAllBeside({ onFabric }: PieceToWork, { outline, laid }: State): Outline {
+  const whole = onFabric?.whole[0]
+  if (!whole || laid.length === 0) return whole ?? outline
+  const all = whole.copy()
+  for (const { row, turned } of laid) all.lay(row, turned)
+  return all
 }
 
 /** `Join with sl st in first sc to form a round`: a round on the top of flat rows, and not along all their edges. */

@@ -58,9 +58,17 @@ function takeAdjectives(reader: Reader): 'corner' | 'side' | undefined {
   let where: 'corner' | 'side' | undefined
   for (let word = reader.takeOne(adjectives); word; word = reader.takeOne(adjectives)) {
     if (word.startsWith('corner')) where = 'corner'
+    if (/^(?:center|centre|middle)$/.test(word)) takeBackOrFront(reader)
     if (word === 'side') where = 'side'
   }
   return where
+}
+
+/** `center back st`, `centre-front dc`: at the middle of the back or front, and no loop. */
+function takeBackOrFront(reader: Reader): void {
+  const { at } = reader
+  const named = reader.take('-?', 'back|front', 'neck?')
+  if (named && !stitchWords.has(reader.word()) && reader.vocabulary.stitchAt([reader.word()]) === undefined) reader.at = at
 }
 
 export function thingHere(reader: Reader): Thing | undefined {
