@@ -45,7 +45,8 @@ export function lexicon(terms: Terms, own: readonly OwnStitch[], sizes: number, 
     terms,
     sizes,
     yarns,
-    pieces,
+    // `Back Left Shoulder` is no `Back`.
+    pieces: pieces.toSorted((one, other) => other.length - one.length),
     owns: (us) => owned.has(us),
     stitch: (us) => owned.get(us) ?? stitchOf(us) ?? shellOf(us),
     stitchAt(words) {

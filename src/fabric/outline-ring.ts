@@ -84,3 +84,12 @@ export function stretchesOf(nodes: readonly Node[], way: Way, covered: ReadonlyS
   }
   return found
 }
+
+/** The parts of a ring the other way round. */
+export const turnedOver = (nodes: readonly Node[]): readonly Part[] => nodes.toReversed().map(({ edge, row, places }) => ({ edge, row, places: places.toReversed() }))
+
+/** Whether a ring runs as rows of the right side do: told by any top on it. */
+export function seenFromRight(nodes: readonly Node[]): boolean {
+  const top = nodes.find(({ edge, places }) => edge === 'top' && places.length > 1)
+  return !top || top.row.places.indexOf(top.places[0]!) < top.row.places.indexOf(top.places.at(-1)!) === (top.row.side !== 'WS')
+}

@@ -1,6 +1,6 @@
 import { partsOf, type LaidRow, type Part, type Stretch } from './laid-row.ts'
 import { openingUnder, roundOpening, type Opening } from './opening.ts'
-import { back, between, nearerWay, ringFrom, seamBetween, stretchesOf, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
+import { back, between, nearerWay, ringFrom, seamBetween, seenFromRight, stretchesOf, turnedOver, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
 import type { Place } from './place.ts'
 
 const backwards = ({ edge, rows, places }: Stretch): Stretch => ({ edge, rows: rows.toReversed(), places: places.toReversed() })
@@ -105,6 +105,16 @@ export class Outline {
     if (afterB !== a) this.note(seamBetween(beforeA, afterB, b))
     const own = new Set(this.ring())
     this.sewnOff = [...this.sewnOff, ...[afterA, afterB].filter((node) => node !== a && node !== b && !own.has(node)).map(ringFrom)]
+  }
+
+  /** Another fabric lies beside this one, to be sewn to it; both are seen from the right side. */
+  beside(other: Outline): void {
+    const { hook, way } = this
+    const others = other.copy().ring()
+    this.close(seenFromRight(this.ring()) === seenFromRight(others) ? others : turnedOver(others))
+    this.hook = hook
+    this.way = way
+    for (const row of other.covered) this.covered.add(row)
   }
 
   /** The rings that seams have closed off from the one at which the hook stands: a neck beside the shoulders. */

@@ -50,11 +50,32 @@ export class Fabrics {
     const end = all?.ends.get(on)
     if (!all || !end || !this.branches(on, all) || !resume(all, end)) return { whole: [], sewn: [] }
     const whole = all.outline.copy()
-    const own = seams.filter(([one, other]) => all.ends.has(one) && all.ends.has(other))
-    if (own.length === 0) return { whole: [whole], sewn: [] }
+    const own: Seam[] = seams.filter(([one, other]) => all.ends.has(one) && all.ends.has(other))
+    const across = this.acrossSeams(all, seams)
+    if (own.length === 0 && across.length === 0) return { whole: [whole], sewn: [] }
     const sewn = whole.copy()
+    for (const { other, seams: between } of across) {
+      sewn.beside(other.outline)
+      own.push(...between)
+    }
     for (const [one, other] of own) sewn.sew(this.own[one]!.edge.places, this.own[other]!.edge.places)
     return { whole: [whole], sewn: [sewn.copy(), ...sewn.behindSeams] }
+  }
+
+  /** Fabrics that are sewn to one in two places and more, as a front to a back at both shoulders: what lies between the seams is a ring. */
+  private acrossSeams(all: Whole, seams: readonly Seam[]): readonly { readonly other: Whole; readonly seams: readonly Seam[] }[] {
+    const at = (index: number): Whole | undefined => this.wholes[index]
+    const others = new Set(seams.flatMap(([one, other]) => (at(one) === all ? (at(other) ?? []) : at(other) === all ? (at(one) ?? []) : [])))
+    return [...others].flatMap((other) => {
+      const between = other === all ? [] : seams.filter(([one, two]) => at(one) === all && at(two) === other || at(one) === other && at(two) === all)
+      return between.length > 1 ? [{ other, seams: between }] : []
+    })
+  }
+
+  /** Indexes of the pieces that are sewn to those that a piece hangs together with, and of what hangs on them. */
+  sewnTo(on: number, seams: readonly Seam[]): readonly number[] {
+    const all = this.wholes[on]
+    return all ? this.acrossSeams(all, seams).flatMap(({ other }) => [...other.ends.keys()]) : []
   }
 
   /** Indexes of the pieces that a piece hangs together with, its own among them. */

@@ -114,7 +114,7 @@ function workAll(pieces: readonly PieceToWork[], seams: readonly Seam[], reading
     const others: OtherPieces = (name) => rows.get(name.toLowerCase())
     rows.set(piece.name.toLowerCase(), realRows(piece.entries, piece.size, piece.sizeNames, 100_000, others))
     const hanging = below ? fabrics.hangingWith(piece.on!) : []
-    const onFabric = below && { outline: below.outline, ...fabrics.seenFrom(piece.on!, seams), names: new Set(hanging.map((index) => pieces[index]!.name.toLowerCase())), doubt: hanging.some((index) => !runs[index]!.sound || runs[index]!.gap), rows: below.rowsInAll, ...(below.number !== undefined && { below: below.number }), sound: below.sound, rowsBefore: below.rowsBefore, turnsAfter: below.turnsAfter, ...(below.side && { side: below.side }) }
+    const onFabric = below && { outline: below.outline, ...fabrics.seenFrom(piece.on!, seams), names: new Set(hanging.map((index) => pieces[index]!.name.toLowerCase())), doubt: [...hanging, ...fabrics.sewnTo(piece.on!, seams)].some((index) => !runs[index]!.sound || runs[index]!.gap), rows: below.rowsInAll, ...(below.number !== undefined && { below: below.number }), sound: below.sound, rowsBefore: below.rowsBefore, turnsAfter: below.turnsAfter, ...(below.side && { side: below.side }) }
     const run = workPiece({ ...piece, takenUpLater: takenUpLater(piece, pieces), others, held, wrong, pieceEdges: new Map(pieceEdges), readings, room, joinedStarts: (wants: number) => joinedEdges(runs, pieces, piece, wants), ...(piece.onGrid && beginOnGrid(runs, piece.onGrid)), ...(below && beginOn(below, fabrics.beside(piece.on!), piece, pieces)), ...(onFabric && { onFabric }) })
     room = Math.max(0, room - run.stitches)
     runs.push(run)

@@ -1,4 +1,5 @@
 import { numberAhead } from './numbers.ts'
+import { takeLeftBehind } from './left-behind.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeOpening } from './parse-held.ts'
 import { takeLoop } from './parse-loop.ts'
@@ -65,6 +66,7 @@ function tail(reader: Reader, draft: Draft): void {
   takeMade(reader, draft)
   if (draft.loop === undefined) takeLoop(reader, draft)
   takeRowOf(reader, draft)
+  takeLeftBehind(reader, draft)
   takeOfStep(reader)
   if (draft.count) takeToPiece(reader)
   if (draft.thing?.kind === 'space') reader.take('of', 'the|a?', 'next|same|last|each|first?', 'tile|tiles|block|blocks|shell|shells|sh|fan|fans|group|groups|cluster|clusters|v|v-st|v-sts', 'below?') && takeRowNamed(reader, 'in|of', 'the?')

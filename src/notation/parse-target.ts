@@ -13,7 +13,7 @@ import { alongEdge } from './parse-edge.ts'
 import { takeRate, takeRows } from './parse-rate.ts'
 import { takeRing } from './parse-ring.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
-import { chainWords, gluedSpace, takePlaceNoun, takeStitchName, takeThing, thingHere } from './parse-thing.ts'
+import { chainWords, gluedSpace, takeBackOrFront, takePlaceNoun, takeStitchName, takeThing, thingHere } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import { corner, type Num, type Target } from './syntax.ts'
@@ -212,6 +212,7 @@ function counted(reader: Reader, draft: Draft): boolean {
     }
     reader.at += 1
     named = true
+    if (/^(?:center|centre|middle)$/.test(word)) takeBackOrFront(reader)
     if (word === 'each' || word === 'ea' || word === 'every' || word === 'all') {
       each = true
       const nth = reader.peek()

@@ -65,7 +65,7 @@ function takeAdjectives(reader: Reader): 'corner' | 'side' | undefined {
 }
 
 /** `center back st`, `centre-front dc`: at the middle of the back or front, and no loop. */
-function takeBackOrFront(reader: Reader): void {
+export function takeBackOrFront(reader: Reader): void {
   const { at } = reader
   const named = reader.take('-?', 'back|front', 'neck?')
   if (named && !stitchWords.has(reader.word()) && reader.vocabulary.stitchAt([reader.word()]) === undefined) reader.at = at

@@ -1,3 +1,4 @@
+import { takeBetween } from './between-parts.ts'
 import { numberAhead } from './numbers.ts'
 import { motifWord } from './motif-words.ts'
 import type { Reader } from './reader.ts'
@@ -15,6 +16,7 @@ const counting = /^(each|ea|every|next|st|sts|stitch|stitches|ch|chs|chain|chain
 export function takeWhere(reader: Reader, last: Instruction | undefined): boolean {
   if (!isWhole(last)) return false
   if (reader.take('in', 'the', 'same', 'way|manner|fashion') || reader.take('likewise|similarly')) return true
+  if (last?.node === 'work' && takeBetween(reader)) return true
   const between = reader.word() === 'between' && reader.word(1) === 'the' && isTold(last)
   const beside = last?.node === 'leave' && /^(?:before|after|between|beyond)$/.test(reader.word()) && /^(?:the|first|second)$/.test(reader.word(1))
   if (!heads.test(reader.word()) && !between && !beside) return false
