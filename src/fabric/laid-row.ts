@@ -46,6 +46,8 @@ export interface Stretch {
   /** Rows that it belongs to. */
   readonly rows: readonly LaidRow[]
   readonly places: readonly Place[]
+  /** Of a side: indexes at which it goes on over a seam. */
+  readonly seams: readonly number[]
 }
 
 /** What a row puts on the outline, in one stretch. A `seam` is passed by whatever goes along the outline; a row can still lie on it. */

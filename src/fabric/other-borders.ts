@@ -41,13 +41,13 @@ function otherBorders({ items, edge, joined }: RowToWork, outline: Outline, { ro
   return [...withBase, ...ring, ...starts, ...heel, ...closed]
 }
 
-/** A side that goes on from a bag to its flap, or over a seam: where the rows are numbered anew or are another piece's, a row may begin. */
+/** A side that goes on from a bag to its flap, or over a seam: where the rows are numbered anew and at a seam another row may begin. */
 function whereNumbersBegin(stretch: Stretch): readonly Stretch[] {
-  const { edge, rows, places } = stretch
+  const { edge, rows, places, seams } = stretch
   if (edge !== 'row-ends' || rows.length !== places.length) return [stretch]
   const cuts = rows.flatMap(({ number }, index) => {
     const before = rows[index - 1]?.number
-    if (index > 0 && rows[index - 1]!.piece !== rows[index]!.piece) return [index]
+    if (seams.includes(index)) return [index]
     return before !== undefined && number !== undefined && (number === 1 || before === 1) && Math.abs(number - before) !== 1 ? [index] : []
   })
   return cuts.length === 0 ? [stretch] : [0, ...cuts].map((cut, part) => ({ ...stretch, rows: rows.slice(cut, cuts[part]), places: places.slice(cut, cuts[part]) }))

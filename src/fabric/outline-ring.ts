@@ -65,9 +65,12 @@ export function seamBetween(left: Node, right: Node, { row, places }: Node): Nod
   return seam
 }
 
+/** A stretch the other way round. */
+export const backwards = ({ edge, rows, places, seams }: Stretch): Stretch => ({ edge, rows: rows.toReversed(), places: places.toReversed(), seams: seams.map((at) => places.length - at) })
+
 /** Nodes in their order as stretches: row-ends that follow one another are one side, and so over a seam; not those on either side of a slit. */
 export function stretchesOf(nodes: readonly Node[], way: Way, covered: ReadonlySet<LaidRow>): readonly Stretch[] {
-  const found: { edge: Stretch['edge']; rows: LaidRow[]; places: Place[] }[] = []
+  const found: { edge: Stretch['edge']; rows: LaidRow[]; places: Place[]; seams: number[] }[] = []
   let sewn = false
   for (const { edge, row, places } of nodes) {
     if (edge === 'seam') {
@@ -77,9 +80,10 @@ export function stretchesOf(nodes: readonly Node[], way: Way, covered: ReadonlyS
     const before = found.at(-1)
     const along = way === 'next' ? places : places.toReversed()
     if (edge === 'row-ends' && before?.edge === 'row-ends' && (sewn || !standBeside(before.rows.at(-1)!, row))) {
+      if (sewn) before.seams.push(before.places.length)
       before.rows.push(row)
       before.places.push(...along)
-    } else found.push({ edge: edge === 'top' && covered.has(row) ? 'step' : edge, rows: [row], places: [...along] })
+    } else found.push({ edge: edge === 'top' && covered.has(row) ? 'step' : edge, rows: [row], places: [...along], seams: [] })
     sewn = false
   }
   return found

@@ -1,9 +1,7 @@
 import { partsOf, type LaidRow, type Part, type Stretch } from './laid-row.ts'
 import { openingUnder, roundOpening, type Opening } from './opening.ts'
-import { back, between, nearerWay, ringFrom, seamBetween, seenFromRight, stretchesOf, turnedOver, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
+import { back, backwards, between, nearerWay, ringFrom, seamBetween, seenFromRight, stretchesOf, turnedOver, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
 import type { Place } from './place.ts'
-
-const backwards = ({ edge, rows, places }: Stretch): Stretch => ({ edge, rows: rows.toReversed(), places: places.toReversed() })
 
 /**
  * The outline of a fabric: a ring of stretches. A row is worked along the outline from its first place to its last; it covers what
