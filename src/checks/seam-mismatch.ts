@@ -32,9 +32,15 @@ export function seamMismatch({ seams, pieces }: PatternFacts): readonly Diagnost
   return onceForBothSides(told)
 }
 
-/** A gusset that is a row short is so on both its sides: the second seam is shown beside the first. */
-function onceForBothSides(told: readonly { readonly diagnostic: Diagnostic; readonly off: string | undefined }[]): readonly Diagnostic[] {
-  const sameAs = (at: number): number => told.findIndex(({ off, diagnostic }) => off !== undefined && off === told[at]!.off && String(diagnostic.sizes) === String(told[at]!.diagnostic.sizes))
+interface Told {
+  readonly diagnostic: Diagnostic
+  readonly off: Words['off']
+}
+
+/** A gusset, or a back between two fronts, that is a row short is so on both its sides: the second seam is shown beside the first. */
+function onceForBothSides(told: readonly Told[]): readonly Diagnostic[] {
+  const isSame = (one: Told, other: Told): boolean => one.off?.some((side) => other.off?.includes(side)) === true && String(one.diagnostic.sizes) === String(other.diagnostic.sizes)
+  const sameAs = (at: number): number => told.findIndex((one) => isSame(one, told[at]!))
   return told.flatMap(({ diagnostic }, at) => {
     const first = sameAs(at)
     if (first !== -1 && first !== at) return []

@@ -13,7 +13,7 @@ export function byNamedEdges(seam: SeamFacts, pieces: readonly PieceFacts[]): Se
   const [one, other] = parts
   if (parts.length !== 2 || !one?.piece?.sound || !other?.piece?.sound) return undefined
   const [ours, theirs] = [placesOfEdge(one.piece.edge, one.edge), placesOfEdge(other.piece.edge, other.edge)]
-  const pairs = ours.counts.flatMap((a) => theirs.counts.map((b) => ({ a, b, apart: Math.abs(a - b) }))).toSorted((x, y) => x.apart - y.apart)
+  const pairs = pairsOf(ours, theirs).map(([a, b]) => ({ a, b, apart: Math.abs(a - b) })).toSorted((x, y) => x.apart - y.apart)
   const said = pairs.find(({ apart }) => apart === easedBy(seam, one.piece!.size))
   const nearest = said ?? pairs[0]
   if (!nearest || nearest.apart === 0 && (!seam.eases || pairs.length > 1) || nearest.apart > meantToMeet(Math.max(nearest.a, nearest.b))) return undefined
@@ -28,13 +28,22 @@ export function byNamedEdges(seam: SeamFacts, pieces: readonly PieceFacts[]): Se
   return { edges, ...(off !== undefined && { off }), message: `the edges to be joined do not match: ${each}`, short: `${a} against ${b}` }
 }
 
+/** Which numbers of places may meet. Two sides with as many steps meet from end to end; of others a stretch may be sewn alone. */
+function pairsOf(ours: EdgePlaces, theirs: EdgePlaces): readonly (readonly [number, number])[] {
+  if (ours.stepped && ours.stepped.stretches === theirs.stepped?.stretches) {
+    const there = theirs.stepped.counts
+    return ours.stepped.counts.map((count, index) => [count, there[index]!])
+  }
+  return ours.counts.flatMap((a) => theirs.counts.map((b) => [a, b] as const))
+}
+
 type Edge = readonly [PieceFacts, EdgePlaces, number]
 
 /** Which sides of row-ends do not match, and by how much. Other edges have their own totals. */
-function rowsOff(one: Edge, other: Edge, eased: number): string | undefined {
-  const sides = [one, other].filter(([, { are }]) => are === 'row-end')
-  const apart = Math.abs(one[2] - other[2]) - eased
-  return sides.length === 0 ? undefined : [...sides.map(([{ name }, , count]) => `${name} ${count}`), apart].join(' ')
+function rowsOff(one: Edge, other: Edge, eased: number): SeamWords['off'] {
+  const side = ([{ name }, { are }, count]: Edge, against: number): readonly string[] => (are === 'row-end' ? [`${name} ${count}, ${count - against}`] : [])
+  const more = one[2] > other[2] ? eased : -eased
+  return [...side(one, other[2] + more), ...side(other, one[2] - more)]
 }
 
 const names: Readonly<Record<NamedEdge, string>> = { top: 'top', bottom: 'lower edge', left: 'left side', right: 'right side', side: 'side', any: 'edge' }

@@ -12,8 +12,8 @@ export interface SeamWords {
   readonly edges?: readonly Label[]
   /** The longer edge is meant to be eased in. */
   readonly eased?: boolean
-  /** The side of row-ends that does not match, and by how much: two sides of one piece that are alike off have one slip behind them. */
-  readonly off?: string
+  /** The sides of row-ends that do not match, and by how much: two sides of one piece that are alike off have one slip behind them. */
+  readonly off?: readonly string[]
   /** As many stitches, but in other places. */
   readonly corners?: boolean
 }

@@ -48,7 +48,7 @@ function namesChains(items: readonly Instruction[]): boolean {
 }
 
 /** `Join yarn in first foundation ch`, `in the underside of each ch`: a chain where the last row has none. */
-function onFoundation(items: readonly Instruction[]): boolean {
+export function onFoundation(items: readonly Instruction[]): boolean {
   return items.some((item) => item.node === 'start' && (item.target.thing?.kind === 'chain' || item.target.walk === 'other-side') || (item.node === 'work' || item.node === 'group') && item.target?.edge === 'underside')
 }
 

@@ -7,6 +7,8 @@ export type NamedEdge = 'top' | 'bottom' | 'left' | 'right' | 'side' | 'any'
 export interface EdgePlaces {
   readonly counts: readonly number[]
   readonly are: 'stitch' | 'row-end'
+  /** Of one side with steps: of how many stretches it is, and how many places it has from end to end, without its steps and with them. */
+  readonly stepped?: { readonly stretches: number; readonly counts: readonly number[] }
 }
 
 /** The places of an edge by its name; without one those that the last row or round made. None where the piece does not tell. */
@@ -20,8 +22,12 @@ export function placesOfEdge(edge: SeamEdge, named: NamedEdge | undefined): Edge
   if (named === 'any') return { counts: choices([sections]), are: 'stitch' }
   const [left, right] = sidesOf(sections)
   const sides = !edge.sided || edge.inParts || named === 'side' ? [left, right] : [named === 'left' ? left : right]
-  return { counts: choices(sides.flatMap((side) => [side, side.filter((section) => section.edge === 'row-ends')])), are: 'row-end' }
+  const counts = choices(sides.flatMap((side) => [side, withoutSteps(side)]))
+  const [side, ...others] = sides
+  return { counts, are: 'row-end', ...(side!.length > 1 && others.length === 0 && { stepped: { stretches: side!.length, counts: [sum(withoutSteps(side!)), sum(side!)] } }) }
 }
+
+const withoutSteps = (side: readonly Section[]): readonly Section[] => side.filter(({ edge }) => edge === 'row-ends')
 
 const sum = (sections: readonly Section[]): number => sections.reduce((all, { stitches }) => all + stitches, 0)
 

@@ -1,5 +1,6 @@
-import { endsOf, type LaidRow, type Part } from './laid-row.ts'
+import { endsOf, type LaidRow, type Part, type Stretch } from './laid-row.ts'
 import type { Crossing } from './parts.ts'
+import type { Place } from './place.ts'
 
 /** What a row enclosed when it went over from one part to another: a neck, a slit. */
 export interface Opening {
@@ -24,4 +25,11 @@ export function roundOpening({ below, above, row }: Opening): readonly (readonly
   if (!above) return [below]
   const [one, other] = endsOf(row.places).map((end): Part => ({ edge: 'row-ends', row, places: [end] }))
   return [[...below, above], [other!, ...below, one!, above]]
+}
+
+/** The underside of the chain with which a round closes flat rows to a tube, such as that over an instep. */
+export function underChain(row: LaidRow): readonly Stretch[] {
+  const last = row.places.at(-1)
+  const places = last?.kind === 'space' ? Array.from({ length: last.chains ?? 0 }, (): Place => ({ kind: 'ch', row: last.row })) : []
+  return places.length > 0 ? [{ edge: 'underside', rows: [row], places, seams: [] }] : []
 }

@@ -2,7 +2,7 @@ import type { Instruction } from '../notation/syntax.ts'
 import { borderEdge } from './border-edge.ts'
 import type { Stretch } from './laid-row.ts'
 import type { Outline } from './outline.ts'
-import { alongEdges } from './edge-for.ts'
+import { alongEdges, onFoundation } from './edge-for.ts'
 import type { Edge } from './place.ts'
 import { everyReading, type Readings } from './readable.ts'
 import type { RowSetting } from './walk.ts'
@@ -30,7 +30,7 @@ function otherBorders({ items, edge, joined }: RowToWork, outline: Outline, { ro
   const ring = round && alongEdges(items) ? closedStrip(outline.walk(turned)).map((side) => ({ edge: made([side], turned), words: 'the ends of the strip are joined, and the round goes along one of its sides' })) : []
   const unturned = namesFirstEdge(items) ? [{ edge: made(outline.walk(!turned), !turned), words: 'the edge that is named comes next, whether the work is turned or not' }] : []
   const anew = joined || joinsAnew(items)
-  const closed = round && sewn ? closedEdges(outline.walk(turned)).flatMap((rest) => (anew ? turnsOf(rest) : [rest])).map((rest) => ({ edge: made(rest, turned), words: 'an edge that the round does not reach is folded or sewn together' })) : []
+  const closed = round && sewn && (alongEdges(items) || onFoundation(items)) ? closedEdges(outline.walk(turned)).flatMap((rest) => (anew ? turnsOf(rest) : [rest])).map((rest) => ({ edge: made(rest, turned), words: 'an edge that the round does not reach is folded or sewn together' })) : []
   if (!anew) return [...withBase, ...ring, ...closed, ...unturned]
   const starts = [turned, !turned].flatMap((way) => {
     const walk = outline.walk(way)

@@ -1,5 +1,5 @@
 import { partsOf, type LaidRow, type Part, type Stretch } from './laid-row.ts'
-import { openingUnder, roundOpening, type Opening } from './opening.ts'
+import { openingUnder, roundOpening, underChain, type Opening } from './opening.ts'
 import { back, backwards, between, nearerWay, ringFrom, seamBetween, seenFromRight, stretchesOf, turnedOver, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
 import type { Place } from './place.ts'
 
@@ -152,7 +152,7 @@ export class Outline {
   private layRound(row: LaidRow): void {
     if (!this.hook) this.bottom = row.foundation
     if (row.crossings) this.enclose(row, this.reach(row, false)?.way ?? this.way)
-    if (row.tube) this.opening = this.walk(false).filter(({ edge }) => edge !== 'top')
+    if (row.tube) this.opening = [...this.walk(false).filter(({ edge }) => edge !== 'top'), ...underChain(row)]
     this.base = undefined
     this.byRow.clear()
     this.covered.clear()

@@ -1,9 +1,10 @@
-import type { Instruction, Join } from '../notation/syntax.ts'
+import type { Instruction, Join, Leave } from '../notation/syntax.ts'
 import { inSize } from '../notation/syntax.ts'
 import { endOfSide } from './along-outline.ts'
 import { throughBoth } from './both-layers.ts'
 import { beginAtSeam } from './closed-by-seam.ts'
 import { compareEnding } from './ends-in.ts'
+import { isThing } from './find-place.ts'
 import { isStitch } from './place.ts'
 import { compareStated } from './stated-count.ts'
 import { usesFrom } from './uses.ts'
@@ -97,8 +98,8 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     }
     case 'leave': {
       walk.leaves = true
-      if (item.slips && leftHere(walk) === 0) return
-      if (item.count && inSize(item.count, walk.setting.size) !== leftHere(walk, item.rowEnds)) walk.trouble({ kind: 'left-over', span: item, count: leftHere(walk, item.rowEnds), said: inSize(item.count, walk.setting.size) })
+      if (item.slips && leftHere(walk, item) === 0) return
+      if (item.count && inSize(item.count, walk.setting.size) !== leftHere(walk, item)) walk.trouble({ kind: 'left-over', span: item, count: leftHere(walk, item), said: inSize(item.count, walk.setting.size) })
       return
     }
     case 'aside': {
@@ -124,11 +125,13 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
   }
 }
 
-/** Stitches that are left from here on; of row-ends those of this side. */
-function leftHere(walk: Walk, rowEnds = false): number {
+/** Stitches that are left from here on, or as far as the corner that is told; of row-ends those of this side. */
+function leftHere(walk: Walk, { rowEnds, before }: Leave): number {
   if (rowEnds) return endOfSide(walk) - walk.at
+  const beyond = before ? walk.edge.findIndex((place, index) => index >= walk.at && isThing(walk, place, before)) : -1
+  const end = beyond < 0 ? walk.edge.length : beyond
   let left = 0
-  for (let index = walk.at; index < walk.edge.length; index += 1) if (isStitch(walk.edge[index]!)) left += 1
+  for (let index = walk.at; index < end; index += 1) if (isStitch(walk.edge[index]!)) left += 1
   return left
 }
 

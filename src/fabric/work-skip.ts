@@ -3,6 +3,7 @@ import { findNext, isThing } from './find-place.ts'
 import { goToRow } from './older-row.ts'
 import { isSpace, isStitch, type Place } from './place.ts'
 import type { Walk } from './walk.ts'
+import { begin, cornerMeant } from './work-start.ts'
 import type { Rest } from './work-items.ts'
 
 /** Passes over places. A counted turning chain has passed the first one already, so `skip first st` then names the same place. */
@@ -44,6 +45,7 @@ function waitBeside(walk: Walk, space: Place, before: Place | undefined): void {
 function skip(walk: Walk, item: Skip): void {
   walk.skipped = []
   walk.skips = true
+  if (item.behind) goBehind(walk, item.behind)
   if (item.ofRow !== undefined) goToRow(walk, { walk: 'next', ofRow: item.ofRow, start: item.start, end: item.end }, item)
   if (item.counts?.stitch !== undefined) {
     const stitch = item.counts.stitch === 'this' ? walk.setting.base : item.counts.stitch
@@ -69,6 +71,12 @@ function skip(walk: Walk, item: Skip): void {
     return
   }
   pass(walk, item, item.thing, takesBase(walk) ? count - 1 : count)
+}
+
+/** `skip 7 sc after the top right corner`: which corner of the border lies there, it does not tell. */
+function goBehind(walk: Walk, corner: Thing): void {
+  const index = (walk.onRing ? cornerMeant(walk, corner) : undefined) ?? walk.edge.findIndex((place, at) => at >= walk.at && isThing(walk, place, corner))
+  if (index >= 0) begin(walk, (index + 1) % walk.edge.length, walk.onRing)
 }
 
 /** `skip ch-1 sp, 22 dc and ch-1 sp`: things in a list lie next to one another, and a stitch between them is left over. */

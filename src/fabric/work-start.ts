@@ -1,5 +1,5 @@
 import { isEndOfRow } from '../notation/end-of-row.ts'
-import type { Start, Target } from '../notation/syntax.ts'
+import type { Start, Target, Thing } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import { expectEdge, isLastOfRow, isOfRow, rowNamed } from './along-outline.ts'
 import { findNext, isThing } from './find-place.ts'
@@ -26,7 +26,7 @@ export function workStart(walk: Walk, item: Start): void {
     if (item.target.passing) begin(walk, Math.min(item.target.passing, walk.end - 1))
     return
   }
-  const corner = cornerMeant(walk, item.target)
+  const corner = cornerToStart(walk, item.target)
   // What the row goes along from a corner may lie on either side of the place where the round below began.
   if (corner !== undefined && walk.onRing) return begin(walk, corner, true)
   const index = item.target.walk === 'last' ? lastNamed(walk, item.target) : corner ?? findNext(walk, startAfter(walk, item.target), item.target.thing)
@@ -50,9 +50,12 @@ function startAfter(walk: Walk, { after }: Target): number {
 /** More corners than these are not tried one by one. */
 const mostCorners = 6
 
+function cornerToStart(walk: Walk, { thing, walk: how }: Target): number | undefined {
+  return how === 'next' && thing?.where === 'corner' && thing.kind === 'stitch' && !walk.setting.round && walk.at === 0 ? cornerMeant(walk, thing) : undefined
+}
+
 /** `Join yarn in centre dc of first top corner`: a flat row on a border that was worked round; which corner lies there the border does not tell. */
-function cornerMeant(walk: Walk, { thing, walk: how }: Target): number | undefined {
-  if (how !== 'next' || thing?.where !== 'corner' || thing.kind !== 'stitch' || walk.setting.round || walk.at > 0) return undefined
+export function cornerMeant(walk: Walk, thing: Thing): number | undefined {
   const found = walk.edge.flatMap((place, index) => (isThing(walk, place, thing) ? [index] : []))
   if (found.length < 2 || found.length > mostCorners) return undefined
   return found[walk.choose('corner-meant', found.map((_, nth) => `of the corners of the border the ${nth === 0 ? 'first one' : `one ${nth + 1} in its order`} is meant`))]

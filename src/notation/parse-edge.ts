@@ -67,7 +67,7 @@ function sideOfMotif(reader: Reader, start: number): Target | undefined {
 export function toCorner(reader: Reader): void {
   const { at } = reader
   reader.take(',?', 'ending|stopping?')
-  if ((reader.take('up|down|along|back|right?', 'to|at') || reader.take('as', 'far', 'as')) && reader.take('the?', 'front|back|lower|upper|left|right?') && landmark(reader)) return
+  if ((reader.take('up|down|along|back|right?', 'to|toward|towards|at') || reader.take('as', 'far', 'as')) && reader.take('the?', 'front|back|lower|upper|left|right?') && landmark(reader)) return
   reader.at = at
   reader.take('to', 'the?', 'next|opposite|other|top|bottom|upper|lower?', 'corner|corners') || reader.take('to', 'the?', 'top|bottom', 'edge?')
 }
@@ -94,7 +94,7 @@ export function takeEdgeName(reader: Reader): EdgeName | undefined {
   if (/^(entire|whole|outer|outside)$/.test(words.at(-1) ?? '') && reader.take(pieceWord)) return 'all'
   const noun = words.some((word) => edgeNoun.test(word)) || words.at(-1) === 'end' && /^(short|long|narrow)$/.test(words.at(-2) ?? '')
   const next = reader.peek()
-  const open = next === undefined || reader.done || next.kind === 'number' || next.kind === 'mark' || reader.vocabulary.stitchAt([reader.word()]) !== undefined || /^([,.;:()[\]]|of|evenly|to|from|and|with|at|for|per|work|working|placing|in|make|making)$/.test(reader.word())
+  const open = next === undefined || reader.done || next.kind === 'number' || next.kind === 'mark' || reader.vocabulary.stitchAt([reader.word()]) !== undefined || /^([,.;:()[\]]|of|evenly|to|toward|towards|from|and|with|at|for|per|work|working|placing|in|make|making)$/.test(reader.word())
   if (!noun || !open || isTopOfChain(reader, words) || /^(top|bottom|base)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each)$/.test(reader.word(1)) && !(words.at(-1) === 'bottom' && /^(foundation|beg|beginning|starting|base)$/.test(reader.word(1)))) {
     reader.at = at
     return undefined

@@ -1,4 +1,5 @@
 import { takeNumber } from './numbers.ts'
+import { takeBeside } from './parse-beside.ts'
 import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { rowEnds } from './parse-row-ends.ts'
 import { takeThing } from './parse-thing.ts'
@@ -32,6 +33,7 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
   reader.take('unworked|free|unused')
   const thing = takeThing(reader)
   const slips = thing?.stitch === 'sl st'
+  const ahead = thing && takeBeside(reader, 'before')
   takeOfOlder(reader)
   // `leave remaining sts of top edge unworked`
   const { at: tail } = reader
@@ -41,8 +43,9 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
   }
   if ((thing || count) && (reader.take('unworked|free|unused|behind') || reader.take('rem|remaining', 'unworked?'))) {
     takeOfOlder(reader)
-    takeBesidePiece(reader)
-    return [{ node: 'leave', ...(count && { count }), ...(slips && { slips }), start, end: reader.end }]
+    const before = ahead ?? takeBeside(reader, 'before')
+    if (!before) takeBesidePiece(reader)
+    return [{ node: 'leave', ...(count && { count }), ...(before && { before }), ...(slips && { slips }), start, end: reader.end }]
   }
   if (count && (reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', count, start, end: reader.end }]
   if (thing && !/^(cm|in|inch|inches|tail)$/.test(reader.word())) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]

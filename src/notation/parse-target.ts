@@ -262,6 +262,8 @@ function counted(reader: Reader, draft: Draft): boolean {
   }
   // `first slip-stitched st of Row 5`: what lies under a slip stitch.
   if (thing) draft.thing = slipped && thing.kind === 'stitch' ? { kind: 'stitch', stitch: 'sl st' } : thing
+  // `in each of the 4 ch of each ch-4 sp`: in each chain.
+  if (each && count && thing?.kind === 'chain' && ofEachSpace(reader, count)) count = undefined
   if (count) draft.count = count
   if (each && count) draft.eachOf = true
   // `in each of the 4 corners`, `in the 5 outer corner sts`: all that there are.
@@ -270,6 +272,15 @@ function counted(reader: Reader, draft: Draft): boolean {
   if (first && count === undefined && each) draft.walk = 'each'
   if (draft.every && !count) draft.walk = 'each'
   return true
+}
+
+/** Takes `of each ch-4 sp`, where it has as many chains as were named. */
+function ofEachSpace(reader: Reader, { values }: Num): boolean {
+  const { at } = reader
+  const space = reader.take('of|in', 'each|every|both|all', 'of?', 'the?') ? takeThing(reader) : undefined
+  const same = space?.kind === 'space' && (space.chains === undefined || String(space.chains.values) === String(values))
+  if (!same) reader.at = at
+  return same
 }
 
 /** `in the rest`, `in all the others`, `in the remainder of the ch`: every place that is left. */

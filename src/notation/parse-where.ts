@@ -58,6 +58,8 @@ export function takeWhereabouts(reader: Reader): readonly string[] | undefined {
     if (isLongSide(reader)) reader.at += 3
     // `at the right-hand end of the 6th row`
     else if (said.length > 1) takeRowNamed(reader, 'of')
+    // `beside Row 14 of Strip`
+    else if (said.length === 1 && said[0] === 'beside') takeRowNamed(reader)
     if (reader.at > from) {
       said.push(word)
       continue

@@ -176,6 +176,8 @@ export interface Skip extends Span {
   readonly unworked?: boolean
   /** The older row whose places are skipped. */
   readonly ofRow?: number
+  /** `skip 7 sc after the top right corner`: they lie behind it. */
+  readonly behind?: Thing
   /** `Skip 3 ch (count as 1 tr)` */
   readonly counts?: CountsAs
   /** `Sk (sc, ch-2 sp, sc)`: things in order. */
@@ -267,6 +269,8 @@ export interface Leave extends Span {
   readonly count?: Num
   /** `leave 7 sl sts unworked`: they lie there whether slip stitches are counted or not. */
   readonly slips?: boolean
+  /** `leave 7 sc before the next corner unworked`: they lie before it. */
+  readonly before?: Thing
   /** `leave the ends of the last 8 rows unworked`: row-ends of this side. */
   readonly rowEnds?: boolean
 }
