@@ -18,7 +18,7 @@ export interface OlderRow {
 /** `in each front loop of Rnd 1`, `in unworked sts of Row 20`: the hook goes on along places that an older row left. */
 export function goToRow(walk: Walk, target: Target, span: Span): void {
   if (walk.onRow === target.ofRow || isBelow(walk, target)) return
-  const older = walk.setting.rowsBefore.get(target.ofRow ?? -1)
+  const older = rowMeant(walk, target)
   if (!older) return walk.trouble({ kind: 'no-such-place', span, what: `row ${target.ofRow}` })
   if (walk.at > 0 && walk.left > 0 && !walk.outline && !walk.leaves) {
     walk.missed += walk.left
@@ -33,6 +33,13 @@ export function goToRow(walk: Walk, target: Target, span: Span): void {
   walk.edge = [...before, ...places]
   walk.noneFrom.clear()
   walk.last = walk.at - 1
+}
+
+/** The row that is named; of what it left unworked it may be the row under it that is meant. */
+function rowMeant(walk: Walk, { ofRow = -1, leftBy, loop }: Target): OlderRow | undefined {
+  const named = walk.setting.rowsBefore.get(ofRow)
+  const under = leftBy && loop === undefined && named?.left.length === 0 ? walk.setting.rowsBefore.get(ofRow - 1) : undefined
+  return under && under.left.length > 0 ? under : named
 }
 
 /** Free loops of the row that is named, or of the one that it was worked on, where the words are those of both. */

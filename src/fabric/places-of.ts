@@ -80,9 +80,9 @@ function backAtFirst(walk: Walk, { thing }: Target, work: WorkInto): boolean {
 }
 
 /** `12 unworked sts of Rnd 20`, `8 sc of Row 9 of the Hearth` on the way along an outline: they are what it comes to next, or somewhere on. */
-function onOutline(walk: Walk, { ofRow, ofPiece, thing }: Target): boolean {
+function onOutline(walk: Walk, { ofRow, ofPiece, thing, leftBy }: Target): boolean {
   if (walk.outline && ofPiece !== undefined) return true
-  const below = (thing?.stitch === 'sl st' || thing?.where === 'corner') && ofRow !== undefined ? ofRow - 1 : ofRow
+  const below = (leftBy || thing?.stitch === 'sl st' || thing?.where === 'corner') && ofRow !== undefined ? ofRow - 1 : ofRow
   return walk.outline?.stretches.some(({ edge, rows }) => edge !== 'row-ends' && (rows[0]?.number === ofRow || edge === 'step' && rows[0]?.number === below)) === true
 }
 

@@ -82,10 +82,18 @@ function edgeNamed(reader: Reader): EdgeName | undefined {
 /** `along Row 17 work`, `across the top of Row 17:`: its stitches. A line that is only drawn along a row works none of them. */
 function stitchesOfRow(reader: Reader): EdgeName | undefined {
   const { at } = reader
-  const ofRow = reader.take('the?', 'top|tops|sts|stitches') ? takeRowNamed(reader, 'of') : takeRowNamed(reader)
-  if (ofRow !== undefined && /^(work|working|make|with|:)$/.test(reader.word())) return 'top'
+  const top = reader.take('the?', 'top|tops', 'edge?') || reader.take('the?', 'sts|stitches')
+  const named = takeRowNamed(reader, ...(top ? ['of'] : [])) !== undefined || reader.take(...(top ? ['of'] : []), 'the', 'last|final', 'row')
+  if (named && (/^(work|working|make|with|:)$/.test(reader.word()) || worksThere(reader))) return 'top'
   reader.at = at
   return undefined
+}
+
+/** `across Row 9, 3 sc in first st`, `over Row 6: sc in each st`: what is worked there follows at once. */
+function worksThere(reader: Reader): boolean {
+  if (!/^[,;–—]$/.test(reader.word())) return false
+  const stitch = numberAhead(reader, 1) === undefined ? 1 : 2
+  return reader.vocabulary.stitchAt([reader.word(stitch), reader.word(stitch + 1)]) !== undefined
 }
 
 /** `row-ends`, `ends of the rows`, `sides of rows`. */

@@ -10,6 +10,7 @@ import type { Instruction } from './syntax.ts'
 
 /** Openings of phrases that change no count. Each takes the words up to the next comma, full stop or bracket. */
 const asides: readonly (readonly string[])[] = [
+  ['with|working|making|putting|placing', 'the?', 'first', 'one|sc|dc|hdc|htr|tr|st|stitch', 'in|into|going|worked|falling', 'in|into?', 'the?', 'same|joining|joined'],
   ['with', 'the', 'last|final', 'one|sc|dc|hdc|htr|tr|st|stitch', 'in|into|going|worked|falling|landing'],
   ['do?', 'not?', 'fo'], ['flatten|fold|press|pinch|squash|lay'], ['to', 'make|form|be', 'a|the', 'hanging|button|small?', 'loop'], ['hanging|button', 'loop'], ['for', 'hanging|button', 'loop'], ['working|work', 'through', 'the?', 'last|first|foundation|beginning|starting'], ['upside', 'down'],
   ['fasten', 'off'], ['finish', 'off'], ['cut'], ['break'], ['weave'], ['change'], ['changing'], ['switch'], ['using'], ['with'], ['drop'], ['carry'],

@@ -169,16 +169,16 @@ function chainCounts(reader: Reader, first: boolean, count: Num): Pick<Chain, 'c
   return counts.stitch === undefined && !counts.chains ? { notCounted: true } : { counts }
 }
 
-/** `Starting in 2nd ch from hook,`, `beginning with 2nd ch from hook,`: the chains before it are skipped. */
+/** `Starting in 2nd ch from hook,`, `beginning with 2nd ch from hook,`: the chains before it are skipped. `Sc in each of 36 dc around, beginning in same st as closing sl st,`: where the stitches before it begin. */
 function startingIn(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   const { at, start } = reader
   const nothingYet = !before.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat')
-  if (nothingYet && reader.take('start|starting|beg|begin|beginning', 'in|with|at|from')) {
+  if (reader.take(nothingYet ? 'start|starting|beg|begin|beginning|commencing' : 'starting|beginning|commencing', 'in|into|with|at|from|on')) {
     const { at: where } = reader
-    if (reader.take('the?', 'st|stitch|sc|hdc|dc|tr', 'of', 'the?', 'join|joining')) return [{ node: 'aside', start, end: reader.end }]
+    if (placeOfJoin(reader)) return [{ node: 'aside', start, end: reader.end }]
     reader.at = where
     // `starting in 2nd ch,`, `beginning with the 3rd st,`
-    const nth = reader.take('the?') ? reader.peek() : undefined
+    const nth = nothingYet && reader.take('the?') ? reader.peek() : undefined
     if (nth?.kind === 'ordinal' && (nth.value ?? 0) > 1 && /^(ch|chain|st|stitch)$/.test(reader.word(1)) && /^[,:]?$/.test(reader.word(2))) {
       reader.at += 2
       const chain = /^ch/.test(reader.word(-1))
@@ -186,7 +186,7 @@ function startingIn(reader: Reader, before: readonly Instruction[]): readonly In
     }
     reader.at = where
     const target = takeTarget(reader, false)
-    if (target?.walk === 'from-hook' && target.count) {
+    if (nothingYet && target?.walk === 'from-hook' && target.count) {
       const count = { ...target.count, values: target.count.values.map((nth) => Math.max(0, nth - 1)) }
       return [{ node: 'skip', count, thing: { kind: 'chain' }, from: 'first', start, end: reader.end }]
     }
@@ -195,4 +195,16 @@ function startingIn(reader: Reader, before: readonly Instruction[]): readonly In
   }
   reader.at = at
   return undefined
+}
+
+/** `the st of the join`, `the joining sl st`, `the place where you joined`: where a joined round begins anyway. */
+function placeOfJoin(reader: Reader): boolean {
+  if (reader.take('the?', 'st|stitch|sc|hdc|dc|tr', 'of', 'the?', 'join|joining') || reader.take('the?', 'joining|joined|closing', 'sl|slip?', 'st|ss|stitch')) return true
+  const { at } = reader
+  if (reader.take('the?', 'same?', 'st|stitch|place', 'where|that|which|with|in', 'which?')) {
+    toSeparator(reader)
+    if (reader.all.slice(at, reader.at).some(({ text }) => /^join(?:ed|ing)?$/i.test(text))) return true
+  }
+  reader.at = at
+  return false
 }

@@ -36,6 +36,9 @@ function takeLeftLoops(reader: Reader, draft: Draft): boolean {
   return ofRow !== undefined
 }
 
+/** `left unworked at Row 9`, `that were left free when working Row 9`, `left at the end of Row 9`: they are those of that row, or of the one that it was worked on. */
+const leftUnworked = ['that|which?', 'were|are?', 'left', 'unworked|empty|free|open|behind', 'on|of|in|from|at|by|after|during|when|while', 'working|making|turning?', 'on|for|of|at?']
+
 /** `of Rnd 2`, `of the previous row` */
 export function takeRowOf(reader: Reader, draft: Draft): void {
   if (draft.loop !== undefined && takeLeftLoops(reader, draft)) return
@@ -44,9 +47,11 @@ export function takeRowOf(reader: Reader, draft: Draft): void {
   const skipped = takeRowNamed(reader, 'skipped|missed|held|left', 'on|of|in|from|at|by', 'the?')
     ?? takeRowNamed(reader, 'skipped|missed|held|left', 'for|under|behind|below|beneath|at', 'the|a|each|one?', 'first|second|left|right?', 'handle|thumb|sleeve|strap|buttonhole|opening|gap|armhole', 'in|of|on|from')
   if (skipped !== undefined) draft.held = 'skipped'
-  const ofRow = skipped ?? takeRowNamed(reader, 'left', 'unworked|empty|free|open', 'on|of|in|from') ?? takeRowNamed(reader, 'unworked|left?', 'of|on|from|left|in', 'of|on|from?')
+  const leftBy = takeRowNamed(reader, ...leftUnworked) ?? takeRowNamed(reader, ...leftUnworked, 'the?', 'end|start|beginning|beg', 'of')
+  const ofRow = skipped ?? leftBy ?? takeRowNamed(reader, 'unworked|left?', 'of|on|from|left|in', 'of|on|from?')
   if (ofRow === undefined) return
   draft.ofRow = ofRow
+  if (leftBy !== undefined) draft.leftBy = true
   // `4 sc of Rnd 9 left unworked`
   reader.take('that|which?', 'were|are?', 'left', 'unworked|free|open|empty')
 }
