@@ -37,6 +37,8 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   reader.at = first
   const passed = passedBy(reader, start)
   if (passed) return [passed]
+  // `skip the underside of first 5 foundation ch`: the chains are named behind it.
+  reader.take('the?', 'underside|undersides|base|bases|bottom|bottoms', 'of') || reader.take('the?', 'underside|bottom|base|free|unused', 'loop|loops|lp|lps', 'of')
   let from: Skip['from'] = 'next'
   let count: Num | undefined
   for (;;) {
