@@ -44,8 +44,13 @@ export function stopsOneShort(walk: Walk, span: Span): void {
   const stretch = left && walk.outline?.stretchOf.get(left)
   if (!worked || !left || left.kind !== 'row-end' && stretch?.edge !== 'step' || !stretch || walk.outline!.risers.has(left) || walk.outline!.stretchOf.get(worked) !== stretch) return
   const side = stretch.places.filter((place) => walk.taken.has(place)).length
-  if (side < plainlyASide || side !== stretch.places.length - 1 || beyond && walk.outline!.stretchOf.get(beyond) === stretch) return
+  if (side < plainlyASide && !tookSuchASide(walk, stretch) || side !== stretch.places.length - 1 || beyond && walk.outline!.stretchOf.get(beyond) === stretch) return
   walk.trouble({ kind: left.kind === 'row-end' ? 'row-ends-passed' : 'left-over', span, count: 1 })
+}
+
+/** Where the row went up one side as far as it goes, the like side is its other one. */
+function tookSuchASide(walk: Walk, { places }: Stretch): boolean {
+  return walk.outline!.stretches.some((other) => other.edge === 'row-ends' && other.places !== places && other.places.length === places.length && other.places.every((place) => walk.taken.has(place)))
 }
 
 /** Row-ends of straight sides and stitches from one index to before another. */

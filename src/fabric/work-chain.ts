@@ -220,7 +220,7 @@ function nextStitch(walk: Walk, items: readonly Instruction[]): string | undefin
 
 /** A counted turning chain is a stitch and takes the place of the first stitch below. */
 function takeFirst(walk: Walk, stitch: string, item: Chain): void {
-  const onSlip = standsOnSlip(walk)
+  const onSlip = standsOnSlip(walk, item)
   const place = walk.edge[onSlip ? walk.last : walk.at]
   if (place?.kind === 'ring' || onSlip) {
     if (!onSlip) walk.last = walk.at
@@ -233,7 +233,7 @@ function takeFirst(walk: Walk, stitch: string, item: Chain): void {
 }
 
 /** `Sl st in first 5 sts, ch 3 (counts as dc)`: the chain rises from the stitch that the last slip stitch went into. */
-function standsOnSlip(walk: Walk): boolean {
+function standsOnSlip(walk: Walk, { counts }: Chain): boolean {
   return !walk.round && walk.travelled > 0 && walk.made.length === walk.travelled && walk.last === walk.at - 1
-    && walk.choose('chain-on-slip', ['the turning chain stands on the last slip stitch', 'the turning chain takes the stitch after the slip stitches']) === 0
+    && (counts?.onSlip === true || walk.choose('chain-on-slip', ['the turning chain stands on the last slip stitch', 'the turning chain takes the stitch after the slip stitches']) === 0)
 }

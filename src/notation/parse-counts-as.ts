@@ -22,8 +22,11 @@ export function takeCountsAs(reader: Reader): CountsAs | undefined {
     reader.at = at
     return undefined
   }
-  return found
+  return onSlip.test(reader.all.slice(at, reader.at).map(({ text }) => text.toLowerCase()).join(' ')) ? { ...found, onSlip: true } : found
 }
+
+/** `counts as 1 tr in the place of the last ss`, `stands on the last sl st`: where the chain rises from. */
+const onSlip = /\b(?:in|on|over|at|of|from|replaces) (?:the )?(?:last|final|same) (?:of the )?(?:ss|sl st|slst|sl)\b/
 
 /**
  * What a bracket further on says of a row's first chain. Takes nothing; the bracket is passed over when it is read.

@@ -118,6 +118,8 @@ export interface CountsAs {
   readonly stitch?: string
   /** `ch 5 (counts as dc, ch 2)`: the chains beyond the stitch. */
   readonly chains?: Num
+  /** `in the place of the last ss`: the slip stitch that it rises from gives up its place to it. */
+  readonly onSlip?: boolean
 }
 
 export type Instruction = Work | Chain | Skip | Group | Repeat | Shape | Blocks | Turn | Join | Start | Leave | Aside | Unreadable
