@@ -1,4 +1,4 @@
-import type { EdgeName, Target, Thing } from '../notation/syntax.ts'
+import type { EdgeName, Target, Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { findNext } from './find-place.ts'
 import type { Stretch } from './laid-row.ts'

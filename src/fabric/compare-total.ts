@@ -1,4 +1,4 @@
-import { inSize, type Num } from '../notation/syntax.ts'
+import { inSize, type Num } from '../notation/target.ts'
 import { joinedCorner, joinToNeighbour, type Total } from '../notation/written-count.ts'
 import type { Lexicon } from './lexicon.ts'
 import type { Says } from './worked-row.ts'

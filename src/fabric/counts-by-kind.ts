@@ -1,4 +1,5 @@
-import { inSize, type Instruction, type Work } from '../notation/syntax.ts'
+import type { Instruction, Work } from '../notation/syntax.ts'
+import { inSize } from '../notation/target.ts'
 import { isSpace, isStitch } from './place.ts'
 import type { Walk } from './walk.ts'
 

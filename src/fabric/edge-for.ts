@@ -1,4 +1,5 @@
-import type { Instruction, Target } from '../notation/syntax.ts'
+import type { Instruction } from '../notation/syntax.ts'
+import type { Target } from '../notation/target.ts'
 import { borderEdge } from './border-edge.ts'
 import { heldEdge, type Held } from './held.ts'
 import { hasSpaces } from './find-place.ts'

@@ -1,5 +1,5 @@
 import { isEndOfRow } from '../notation/end-of-row.ts'
-import type { Target } from '../notation/syntax.ts'
+import type { Target } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { isOfRow, rowNamed } from './along-outline.ts'
 import { isThing } from './find-place.ts'

@@ -1,4 +1,4 @@
-import { inSize, type Target } from '../notation/syntax.ts'
+import { inSize, type Target } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { isOfRow, leftBefore, rowAt, rowNamed } from './along-outline.ts'
 import type { WorkInto } from './places-of.ts'

@@ -1,4 +1,4 @@
-import { inSize, type Thing } from '../notation/syntax.ts'
+import { inSize, type Thing } from '../notation/target.ts'
 import { isPassed, isSpace, isStitch, type Place } from './place.ts'
 import type { Walk } from './walk.ts'
 

@@ -1,5 +1,6 @@
 import { isEndOfRow } from '../notation/end-of-row.ts'
-import { inSize, type Instruction, type Target } from '../notation/syntax.ts'
+import type { Instruction } from '../notation/syntax.ts'
+import { inSize, type Target } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { isSpace, type Edge, type Place } from './place.ts'
 

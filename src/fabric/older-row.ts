@@ -1,4 +1,4 @@
-import type { Target } from '../notation/syntax.ts'
+import type { Target } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import type { Place } from './place.ts'
 import type { Rest } from './work-items.ts'

@@ -1,4 +1,4 @@
-import type { Thing } from '../notation/syntax.ts'
+import type { Thing } from '../notation/target.ts'
 import { findNext, hasSpaces } from './find-place.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'

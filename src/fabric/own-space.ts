@@ -1,4 +1,4 @@
-import { inSize, type Target } from '../notation/syntax.ts'
+import { inSize, type Target } from '../notation/target.ts'
 import { findNext } from './find-place.ts'
 import type { Walk } from './walk.ts'
 import type { Rest } from './work-items.ts'

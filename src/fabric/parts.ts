@@ -1,5 +1,6 @@
 import { both } from '../notation/parse-part.ts'
-import { inSize, type Instruction, type Target, type Work } from '../notation/syntax.ts'
+import type { Instruction, Work } from '../notation/syntax.ts'
+import { inSize, type Target } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import type { Outline } from './outline.ts'
 import type { Place } from './place.ts'

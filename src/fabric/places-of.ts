@@ -1,5 +1,5 @@
 import { isEndOfRow } from '../notation/end-of-row.ts'
-import { inSize, type Target, type Thing } from '../notation/syntax.ts'
+import { inSize, type Target, type Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
 import { endOfEdge, endOfSide, toNthOfStep, lastOfEdge, leftBefore, notUnderneath, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'

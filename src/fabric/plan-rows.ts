@@ -1,6 +1,6 @@
 import type { RowLabel } from '../notation/labels.ts'
 import type { RowReference } from '../notation/row-reference.ts'
-import { inSize } from '../notation/syntax.ts'
+import { inSize } from '../notation/target.ts'
 import type { WrittenEntry } from './real-rows.ts'
 
 /** A row that will be worked, before it is known what it copies. */

@@ -1,7 +1,7 @@
 import type { RowLabel } from '../notation/labels.ts'
 import type { ReadRow } from '../notation/parse-row.ts'
 import type { RowReference } from '../notation/row-reference.ts'
-import { inSize } from '../notation/syntax.ts'
+import { inSize } from '../notation/target.ts'
 import type { Total } from '../notation/written-count.ts'
 import type { Span } from '../text/span.ts'
 

@@ -1,4 +1,4 @@
-import { corner, type Target } from '../notation/syntax.ts'
+import { corner, type Target } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { isThing } from './find-place.ts'
 import { isSpace, isStitch, type Place } from './place.ts'

@@ -1,4 +1,4 @@
-import type { Target, Thing } from '../notation/syntax.ts'
+import type { Target, Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, isThing } from './find-place.ts'
 import { openChains } from './open-chains.ts'

@@ -1,4 +1,4 @@
-import { inSize } from '../notation/syntax.ts'
+import { inSize } from '../notation/target.ts'
 import type { Stated } from '../notation/written-count.ts'
 import type { Span } from '../text/span.ts'
 import { isStitch, type Place } from './place.ts'

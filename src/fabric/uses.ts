@@ -1,4 +1,5 @@
-import { inSize, type Instruction } from '../notation/syntax.ts'
+import type { Instruction } from '../notation/syntax.ts'
+import { inSize } from '../notation/target.ts'
 import type { Walk } from './walk.ts'
 
 /** Places that the instructions from `from` on will use; the sums are kept, so that each list is added up once. */

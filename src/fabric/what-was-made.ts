@@ -1,4 +1,4 @@
-import { inSize } from '../notation/syntax.ts'
+import { inSize } from '../notation/target.ts'
 import type { Made } from './compare-total.ts'
 import { roundEdge } from './motif-sides.ts'
 import { isStitch } from './place.ts'

@@ -1,4 +1,5 @@
-import { corner, inSize, type EdgeName, type Target, type Work } from '../notation/syntax.ts'
+import type { Work } from '../notation/syntax.ts'
+import { corner, inSize, type EdgeName, type Target } from '../notation/target.ts'
 import { endOfEdge, expectEdge, leftBefore, startOfNext } from './along-outline.ts'
 import { shiftSteps } from './tally.ts'
 import { findNext, isThing } from './find-place.ts'

@@ -1,4 +1,5 @@
-import { inSize, type Blocks } from '../notation/syntax.ts'
+import type { Blocks } from '../notation/syntax.ts'
+import { inSize } from '../notation/target.ts'
 import { isSpace } from './place.ts'
 import type { Walk } from './walk.ts'
 

@@ -1,4 +1,5 @@
-import { inSize, type Chain, type Instruction } from '../notation/syntax.ts'
+import type { Chain, Instruction } from '../notation/syntax.ts'
+import { inSize } from '../notation/target.ts'
 import type { Place } from './place.ts'
 import { TooLarge } from './limits.ts'
 import type { Walk } from './walk.ts'

@@ -1,4 +1,5 @@
-import { inSize, type Chain, type Group, type Instruction, type Target, type Work } from '../notation/syntax.ts'
+import type { Chain, Group, Instruction, Work } from '../notation/syntax.ts'
+import { inSize, type Target } from '../notation/target.ts'
 import { cornersApart } from './along-outline.ts'
 import { countsByKind } from './counts-by-kind.ts'
 import { findNext, indexBefore, isThing } from './find-place.ts'

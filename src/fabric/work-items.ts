@@ -1,5 +1,5 @@
 import type { Instruction, Join, Leave } from '../notation/syntax.ts'
-import { inSize } from '../notation/syntax.ts'
+import { inSize } from '../notation/target.ts'
 import { endOfSide } from './along-outline.ts'
 import { throughBoth } from './both-layers.ts'
 import { beginAtSeam } from './closed-by-seam.ts'

@@ -1,4 +1,5 @@
-import { inSize, type Instruction, type Repeat } from '../notation/syntax.ts'
+import type { Instruction, Repeat } from '../notation/syntax.ts'
+import { inSize } from '../notation/target.ts'
 import { endOfEdge } from './along-outline.ts'
 import { findNext, indexBefore } from './find-place.ts'
 import { isStitch } from './place.ts'

@@ -1,5 +1,6 @@
 import type { RowText } from '../notation/row-text.ts'
-import { inSize, type Instruction } from '../notation/syntax.ts'
+import type { Instruction } from '../notation/syntax.ts'
+import { inSize } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { passedInSilence, passedOver, stopsOneShort } from './along-outline.ts'
 import { compareTotal, saysOf, type Comparison, type Made } from './compare-total.ts'

@@ -1,4 +1,5 @@
-import { inSize, type Shape } from '../notation/syntax.ts'
+import type { Shape } from '../notation/syntax.ts'
+import { inSize } from '../notation/target.ts'
 import type { Walk } from './walk.ts'
 
 /** Shaping told by its sum: every place is used, and the row has so many stitches more or fewer. */

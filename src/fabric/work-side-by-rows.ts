@@ -1,4 +1,5 @@
-import { inSize, type Instruction, type Work } from '../notation/syntax.ts'
+import type { Instruction, Work } from '../notation/syntax.ts'
+import { inSize } from '../notation/target.ts'
 import { endOfSide, leftBefore } from './along-outline.ts'
 import { findNext, isThing } from './find-place.ts'
 import type { Walk } from './walk.ts'

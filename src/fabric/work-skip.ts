@@ -1,4 +1,5 @@
-import { inSize, type Skip, type Thing } from '../notation/syntax.ts'
+import type { Skip } from '../notation/syntax.ts'
+import { inSize, type Thing } from '../notation/target.ts'
 import { findNext, isThing } from './find-place.ts'
 import { goToRow } from './older-row.ts'
 import { isSpace, isStitch, type Place } from './place.ts'

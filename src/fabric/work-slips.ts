@@ -1,4 +1,5 @@
-import { inSize, type Work } from '../notation/syntax.ts'
+import type { Work } from '../notation/syntax.ts'
+import { inSize } from '../notation/target.ts'
 import { isStitch } from './place.ts'
 import { placesOf } from './places-of.ts'
 import { begin } from './work-start.ts'

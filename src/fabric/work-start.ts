@@ -1,5 +1,6 @@
 import { isEndOfRow } from '../notation/end-of-row.ts'
-import type { Start, Target, Thing } from '../notation/syntax.ts'
+import type { Start } from '../notation/syntax.ts'
+import type { Target, Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { expectEdge, isLastOfRow, isOfRow, rowNamed } from './along-outline.ts'
 import { findNext, isThing } from './find-place.ts'

@@ -1,6 +1,7 @@
 import { isEndOfRow } from '../notation/end-of-row.ts'
 import type { Stitch } from '../stitches/define.ts'
-import { inSize, type Group, type Target, type Work } from '../notation/syntax.ts'
+import type { Group, Work } from '../notation/syntax.ts'
+import { inSize, type Target } from '../notation/target.ts'
 import { findNext } from './find-place.ts'
 import { nothingNeeded } from './passed-runs.ts'
 import { placesOf } from './places-of.ts'

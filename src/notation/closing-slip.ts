@@ -1,6 +1,6 @@
 import { takeNumber } from './numbers.ts'
 import { Reader } from './reader.ts'
-import type { Num } from './syntax.ts'
+import type { Num } from './target.ts'
 
 /** A count while it is read, as far as the slip stitch that closes the round is one of it. */
 export interface CountOfJoin {

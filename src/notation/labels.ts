@@ -1,4 +1,4 @@
-import type { Num } from './syntax.ts'
+import type { Num } from './target.ts'
 import type { Span } from '../text/span.ts'
 import { rowWords } from './languages.ts'
 import { readNumbersBySize, readSizesAfter, readSizesBefore, type RowRange } from './label-sizes.ts'

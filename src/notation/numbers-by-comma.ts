@@ -1,6 +1,6 @@
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Num } from './syntax.ts'
+import type { Num } from './target.ts'
 
 /** `22, 30, 38, 46 dc` where there is one size: the totals of a range of rows. */
 export function rowsByComma(reader: Reader): Num | undefined {

@@ -1,6 +1,6 @@
 import { teens, tens, units } from './number-words.ts'
 import type { Reader } from './reader.ts'
-import type { Num } from './syntax.ts'
+import type { Num } from './target.ts'
 
 const words: Readonly<Record<string, number>> = { ...units, ...teens, ...tens }
 const timesWords: Readonly<Record<string, number>> = { once: 1, twice: 2, thrice: 3 }

@@ -1,6 +1,6 @@
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Thing } from './syntax.ts'
+import type { Thing } from './target.ts'
 
 /** `next 4 step sts`, `5 outer corner stitches`, `6 tab sc`: a word that tells where they lie, whatever it is. */
 export function takeThingBehindWord(reader: Reader): Thing | undefined {

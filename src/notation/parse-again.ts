@@ -4,7 +4,8 @@ import { takeToEnd } from './parse-reach.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Instruction, Target } from './syntax.ts'
+import type { Instruction } from './syntax.ts'
+import type { Target } from './target.ts'
 
 /**
  * `Sc in 2nd ch from hook and in each ch across`, `sc in each dc and ch-1 sp across`: the same stitch, another place.

@@ -1,6 +1,6 @@
 import { takeStitchName, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import { corner, type Thing } from './syntax.ts'
+import { corner, type Thing } from './target.ts'
 
 const hands = 'top|bottom|upper|lower|right|left|hand|outer|inner'
 

@@ -1,6 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import type { Reader } from './reader.ts'
-import type { Instruction, Num } from './syntax.ts'
+import type { Instruction } from './syntax.ts'
+import type { Num } from './target.ts'
 
 /**
  * Runs that name no stitch, as charts are written out:

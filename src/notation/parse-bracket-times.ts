@@ -1,7 +1,7 @@
 import { ordinals } from './number-words.ts'
 import { takeNumber, takeTimesWord } from './numbers.ts'
 import type { Reader } from './reader.ts'
-import type { Num } from './syntax.ts'
+import type { Num } from './target.ts'
 
 /** How often a bracket of the row that is copied is worked: each of them, or the one of that order. */
 export interface BracketTimes {

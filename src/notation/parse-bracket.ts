@@ -6,7 +6,8 @@ import { bodyOf } from './parse-star.ts'
 import { takeTimes } from './parse-times.ts'
 import { Reader } from './reader.ts'
 import { takeStitchName } from './parse-thing.ts'
-import { inSize, type Instruction, type Num, type Repeat } from './syntax.ts'
+import type { Instruction, Repeat } from './syntax.ts'
+import { inSize, type Num } from './target.ts'
 import type { Token } from './tokens.ts'
 
 const closing: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' }

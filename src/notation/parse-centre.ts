@@ -4,7 +4,7 @@ import type { Draft } from './parse-tail.ts'
 import { takeStitchName, takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
-import type { Num, Thing } from './syntax.ts'
+import type { Num, Thing } from './target.ts'
 
 /** `centre sc of next corner`, `middle ch of ch-3`, `centre sc of the first top corner`: the middle one of several. */
 export function takeCentre(reader: Reader, draft: Draft): boolean {

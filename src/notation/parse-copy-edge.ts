@@ -1,7 +1,7 @@
 import { undersideNamed } from './parse-edge.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import type { Reader } from './reader.ts'
-import type { Target } from './syntax.ts'
+import type { Target } from './target.ts'
 
 /** Which of the copies of a piece is meant: they are taken one after the other. */
 const copy = 'a|an|one|each|every|another|next|last|final|first|second|third|fourth|fifth|sixth|following|remaining'

@@ -5,7 +5,7 @@ import { rowsByComma, sizesByComma } from './numbers-by-comma.ts'
 import { takeRowNamed } from './row-named.ts'
 import { Reader } from './reader.ts'
 import { takeCountRemark, takePlaceWords } from './count-remark.ts'
-import type { Num } from './syntax.ts'
+import type { Num } from './target.ts'
 import { joinedCorner, joinToNeighbour, type Total } from './written-count.ts'
 
 interface Draft {

@@ -1,7 +1,8 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { CountsAs, Num } from './syntax.ts'
+import type { CountsAs } from './syntax.ts'
+import type { Num } from './target.ts'
 
 const close: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' }
 

@@ -3,7 +3,8 @@ import { takeEdgeName, toCorner, undersideNamed } from './parse-edge.ts'
 import type { Reader } from './reader.ts'
 import { rowEndsAhead } from './row-ends-ahead.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { EdgeName, Instruction } from './syntax.ts'
+import type { Instruction } from './syntax.ts'
+import type { EdgeName } from './target.ts'
 
 /**
  * Which edge comes next, and the way along it:

@@ -1,7 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Num, Target } from './syntax.ts'
+import type { Num, Target } from './target.ts'
 
 /** `dc down side, 28 dc; …`, `sc evenly down side (20), …`: the number behind an edge is that of its stitches; one in brackets that ends the row is its total. */
 export function takeEdgeCount(reader: Reader, stitch: string | undefined): Num | undefined {

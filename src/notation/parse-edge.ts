@@ -8,7 +8,7 @@ import type { Reader } from './reader.ts'
 import { takeOneRow } from './parse-one-row.ts'
 import { takeRowNamed } from './row-named.ts'
 import { rowEnds } from './parse-row-ends.ts'
-import type { EdgeName, Target } from './syntax.ts'
+import type { EdgeName, Target } from './target.ts'
 
 /**
  * Edges, by what they are made of and by where they lie:

@@ -1,7 +1,8 @@
 import { takeCornerCentre } from './parse-centre.ts'
 import { endOfRow } from './parse-edge.ts'
 import type { Reader } from './reader.ts'
-import type { Aside, Target } from './syntax.ts'
+import type { Aside } from './syntax.ts'
+import type { Target } from './target.ts'
 
 /** `ending in end of Row 17`, `finishing in the centre sc of the second top corner`: which place the stitch worked last has gone into. */
 export function parseEnding(reader: Reader): Aside | undefined {

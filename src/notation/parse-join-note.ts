@@ -1,6 +1,7 @@
 import { parseRow } from './parse-row.ts'
 import type { Vocabulary } from './reader.ts'
-import type { Instruction, Num } from './syntax.ts'
+import type { Instruction } from './syntax.ts'
+import type { Num } from './target.ts'
 
 /** Where a remark joins the yarn for the row under it. */
 export interface Opening {

@@ -7,7 +7,8 @@ import { takeStitchName, takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { Aside, Instruction, Join, Target } from './syntax.ts'
+import type { Aside, Instruction, Join } from './syntax.ts'
+import type { Target } from './target.ts'
 
 const ringWords = ['to|and', 'form|make', 'a|the?', 'ring|circle|loop']
 

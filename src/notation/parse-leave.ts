@@ -5,7 +5,8 @@ import { rowEnds } from './parse-row-ends.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { Instruction, Num } from './syntax.ts'
+import type { Instruction } from './syntax.ts'
+import type { Num } from './target.ts'
 
 /** Which stitches are left. */
 const those = 'last|next|rem|remaining|other|final'

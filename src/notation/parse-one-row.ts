@@ -2,7 +2,7 @@ import { numberAhead } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { Target } from './syntax.ts'
+import type { Target } from './target.ts'
 
 /** Words before `row` that tell which stitches it has, how many rows are meant, or one that comes next. */
 const noLabel = /^(?:each|ea|every|all|any|next|same|other|previous|prev|following|this|that|each|of|the|in|rem|remaining|shell|shells|step|button|side)$/

@@ -4,7 +4,8 @@ import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Draft } from './parse-tail.ts'
 import { rowEndsAhead } from './row-ends-ahead.ts'
-import type { Instruction, Target } from './syntax.ts'
+import type { Instruction } from './syntax.ts'
+import type { Target } from './target.ts'
 
 /** `Working along opposite side of ch`, `other side:`: what follows goes into the underside of the foundation chain. */
 export function otherSide(reader: Reader): readonly Instruction[] | undefined {

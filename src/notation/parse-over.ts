@@ -3,7 +3,8 @@ import { partAhead, withPart } from './parse-part.ts'
 import { takeSide } from './parse-row-ends.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Target, Work } from './syntax.ts'
+import type { Work } from './syntax.ts'
+import type { Target } from './target.ts'
 
 type Draft = { -readonly [K in keyof Work]?: Work[K] }
 

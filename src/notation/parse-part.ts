@@ -1,5 +1,6 @@
 import type { Reader } from './reader.ts'
-import type { Start, Target } from './syntax.ts'
+import type { Start } from './syntax.ts'
+import type { Target } from './target.ts'
 
 const which = 'first|second|third|fourth|1st|2nd|3rd|other|opposite|left|right|remaining|this|same'
 const parts = 'shoulder|half|part|section|strap|flap|side|panel|tab|front|point|peak|prong|wing'

@@ -2,7 +2,8 @@ import { takeNumber } from './numbers.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Instruction, Num } from './syntax.ts'
+import type { Instruction } from './syntax.ts'
+import type { Num } from './target.ts'
 
 /** `Ch 3, sl st in 3rd ch from hook (picot made)` and the word `picot`: no stitch and no space. At a row's head `ch 4, sl st in first ch` is a ring. */
 export function parsePicot(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {

@@ -5,7 +5,8 @@ import { takeStitchName, takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { Instruction, Num, Target } from './syntax.ts'
+import type { Instruction } from './syntax.ts'
+import type { Num, Target } from './target.ts'
 
 /**
  * Places one after another, and behind them the stitch that goes into each:

@@ -20,7 +20,8 @@ import { takeTarget } from './parse-target.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { Chain, Instruction, Num } from './syntax.ts'
+import type { Chain, Instruction } from './syntax.ts'
+import type { Num } from './target.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {

@@ -1,6 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import type { Reader } from './reader.ts'
-import type { Num, Target } from './syntax.ts'
+import type { Num, Target } from './target.ts'
 
 type Rate = NonNullable<Target['rate']>
 

@@ -2,7 +2,7 @@ import { numberAhead, takeNumber } from './numbers.ts'
 import { takeShortOfEnd } from './parse-leave.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { KeptBack, Num, Thing } from './syntax.ts'
+import type { KeptBack, Num, Thing } from './target.ts'
 
 const ends: readonly (readonly string[])[] = [
   ['across|over', 'all', 'of?', 'the?', 'st|sts|stitch|stitches'], ['across', 'the?', 'row?'], ['around'], ['round'], ['all', 'around'], ['all', 'across'], ['all', 'round'], ['all|right', 'along|across|around|round'], ['all', 'the', 'way', 'around|across|round|along'], ['the', 'whole', 'way', 'around|across|round|along'], ['all', 'the', 'way', 'to', 'the', 'end'],

@@ -7,7 +7,7 @@ import { takeOfStep } from './parse-tail.ts'
 import { andStitchesAround, takeGroupName, takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import { takeOfRows } from './row-named.ts'
-import type { Num, Target } from './syntax.ts'
+import type { Num, Target } from './target.ts'
 
 /** Row-ends as they are named: how many, and by which stitch their rows are told. */
 interface Named {

@@ -1,7 +1,8 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeToEnd } from './parse-reach.ts'
 import type { Reader } from './reader.ts'
-import type { Num, Shape } from './syntax.ts'
+import type { Shape } from './syntax.ts'
+import type { Num } from './target.ts'
 
 /**
  * Shaping told by its sum:

@@ -8,7 +8,8 @@ import { takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { Aside, Instruction, Num, Skip, Thing } from './syntax.ts'
+import type { Aside, Instruction, Skip } from './syntax.ts'
+import type { Num, Thing } from './target.ts'
 
 const left = `${unworked}|unmade`
 

@@ -13,7 +13,8 @@ import { takeStitchName } from './parse-thing.ts'
 import { throughLayers, throughParts } from './parse-through.ts'
 import { inColour } from './parse-yarn.ts'
 import type { Reader } from './reader.ts'
-import type { Instruction, Num, Repeat, Target, Work } from './syntax.ts'
+import type { Instruction, Repeat, Work } from './syntax.ts'
+import type { Num, Target } from './target.ts'
 
 /** A stitch while it is read. */
 type Draft = { -readonly [K in keyof Work]?: Work[K] }

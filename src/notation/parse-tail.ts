@@ -12,7 +12,7 @@ import { takeUpTo } from './up-to.ts'
 import { takeUpToAndIn } from './up-to-and-in.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
-import { corner, type Target } from './syntax.ts'
+import { corner, type Target } from './target.ts'
 
 /** A target while it is read. */
 export type Draft = { -readonly [K in keyof Target]?: Target[K] }
@@ -47,8 +47,10 @@ export function takeRowOf(reader: Reader, draft: Draft): void {
   const skipped = takeRowNamed(reader, 'skipped|missed|held|left', 'on|of|in|from|at|by', 'the?')
     ?? takeRowNamed(reader, 'skipped|missed|held|left', 'for|under|behind|below|beneath|at', 'the|a|each|one?', 'first|second|left|right?', 'handle|thumb|sleeve|strap|buttonhole|opening|gap|armhole', 'in|of|on|from')
   if (skipped !== undefined) draft.held = 'skipped'
-  const leftBy = takeRowNamed(reader, ...leftUnworked) ?? takeRowNamed(reader, ...leftUnworked, 'the?', 'end|start|beginning|beg', 'of')
-  const ofRow = skipped ?? leftBy ?? takeRowNamed(reader, 'unworked|left?', 'of|on|from|left|in', 'of|on|from?')
+  // `left unworked on Row 8` lie on that row and no other.
+  const onRow = takeRowNamed(reader, 'left', 'unworked|empty|free|open', 'on|of|from')
+  const leftBy = onRow !== undefined ? undefined : takeRowNamed(reader, ...leftUnworked) ?? takeRowNamed(reader, ...leftUnworked, 'the?', 'end|start|beginning|beg', 'of')
+  const ofRow = skipped ?? onRow ?? leftBy ?? takeRowNamed(reader, 'unworked|left?', 'of|on|from|left|in', 'of|on|from?')
   if (ofRow === undefined) return
   draft.ofRow = ofRow
   if (leftBy !== undefined) draft.leftBy = true

@@ -1,4 +1,6 @@
+import { beforeMarker } from './before-marker.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
+import { ofEachSpace } from './of-each-space.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
 import { takeCentre, takePoint } from './parse-centre.ts'
@@ -16,7 +18,7 @@ import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
 import { chainWords, gluedSpace, takeBackOrFront, takePlaceNoun, takeStitchName, takeThing, thingHere } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
-import { corner, type Num, type Target } from './syntax.ts'
+import { corner, type Num, type Target } from './target.ts'
 
 const intoWords = new Set(['in', 'into', 'on', 'around', 'round', 'under', 'through', 'over', 'along', 'at', 'to', 'from', 'evenly', 'across'])
 
@@ -77,12 +79,6 @@ function atRate(reader: Reader, start: number): Target | undefined {
   if (late && (!edge || edge.walk === 'edge')) return { walk: 'edge', edge: 'side', ...edge, rate: { rows: late, about: false }, start, end: reader.end }
   reader.at = at
   return undefined
-}
-
-/** `sc to the stitch before the marker, 2 sc in that one`: the stitches before end short of it. */
-function beforeMarker(reader: Reader): boolean {
-  const said = reader.all.slice(0, reader.at).map(({ text }) => text.toLowerCase()).join(' ')
-  return /\bbefore (?:the )?(?:\w+ )?(?:marker|m) [,;] [^,;]*$/.test(said)
 }
 
 /** Fills the draft with how the places are walked. */
@@ -272,15 +268,6 @@ function counted(reader: Reader, draft: Draft): boolean {
   if (first && count === undefined && each) draft.walk = 'each'
   if (draft.every && !count) draft.walk = 'each'
   return true
-}
-
-/** Takes `of each ch-4 sp`, where it has as many chains as were named. */
-function ofEachSpace(reader: Reader, { values }: Num): boolean {
-  const { at } = reader
-  const space = reader.take('of|in', 'each|every|both|all', 'of?', 'the?') ? takeThing(reader) : undefined
-  const same = space?.kind === 'space' && (space.chains === undefined || String(space.chains.values) === String(values))
-  if (!same) reader.at = at
-  return same
 }
 
 /** `in the rest`, `in all the others`, `in the remainder of the ch`: every place that is left. */

@@ -1,7 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeBesideJoin, takeJoinName } from './parse-joins.ts'
 import type { Reader } from './reader.ts'
-import type { Thing } from './syntax.ts'
+import type { Thing } from './target.ts'
 
 const stitchWords = new Set(['st', 'sts', 'stitch', 'stitches', 'sitch'])
 const spaceWords = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops', 'arch', 'arches', 'arc', 'arcs'])

@@ -1,7 +1,8 @@
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import { takeKeepBack, takeToEnd } from './parse-reach.ts'
 import type { Reader } from './reader.ts'
-import type { Num, Times } from './syntax.ts'
+import type { Times } from './syntax.ts'
+import type { Num } from './target.ts'
 import { takeUpTo } from './up-to.ts'
 
 /**

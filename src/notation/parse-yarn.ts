@@ -1,5 +1,5 @@
 import type { Reader } from './reader.ts'
-import type { Num } from './syntax.ts'
+import type { Num } from './target.ts'
 
 interface Draft {
   yarn?: string

@@ -1,6 +1,7 @@
 import type { Phrase } from './phrases.ts'
 import type { Token } from './tokens.ts'
-import type { Instruction, Num } from './syntax.ts'
+import type { Instruction } from './syntax.ts'
+import type { Num } from './target.ts'
 
 /** Words that the row language takes from outside: which of them are stitches. */
 export interface Vocabulary {

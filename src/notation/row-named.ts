@@ -1,7 +1,7 @@
 import { takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import type { Reader } from './reader.ts'
-import type { Num } from './syntax.ts'
+import type { Num } from './target.ts'
 
 /** Takes the words before it and a row by its number: with `of|on` the `of Row 4` of `sts of Row 4`. Nothing is taken where no number stands. */
 export function takeRowNamed(reader: Reader, ...before: readonly string[]): number | undefined {

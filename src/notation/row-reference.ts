@@ -5,7 +5,7 @@ import type { Schedule } from './parse-schedule.ts'
 import { takeReversing } from './reversing.ts'
 import type { Reader } from './reader.ts'
 import { rowWords, takeRows } from './row-numbers.ts'
-import type { Num } from './syntax.ts'
+import type { Num } from './target.ts'
 
 /** A row that is told by pointing at others. */
 export type RowReference =

@@ -1,5 +1,6 @@
 import type { Span } from '../text/span.ts'
-import type { Instruction, Num } from './syntax.ts'
+import type { Instruction } from './syntax.ts'
+import type { Num } from './target.ts'
 import type { Total } from './written-count.ts'
 
 /** A row's text, read. */

@@ -1,6 +1,7 @@
 import { takeNumber } from './numbers.ts'
 import type { Reader } from './reader.ts'
-import type { Instruction, Num } from './syntax.ts'
+import type { Instruction } from './syntax.ts'
+import type { Num } from './target.ts'
 
 /** `2 rows A`, `1 rnd in B`: so many rows of a range are of that colour. No count of stitches. */
 export function parseStripe(reader: Reader): readonly Instruction[] | undefined {

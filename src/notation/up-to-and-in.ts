@@ -1,7 +1,7 @@
 import { takeCornerCentre, takeCornerNamed } from './parse-centre.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Thing } from './syntax.ts'
+import type { Thing } from './target.ts'
 
 /** Takes `up to and including the hdc of the top left corner`, `, ending in the center sc of the next corner`: the place with which something ends. */
 export function takeUpToAndIn(reader: Reader): Thing | undefined {

@@ -1,7 +1,7 @@
 import { takeCornerSize } from './parse-centre.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import type { Thing } from './syntax.ts'
+import type { Thing } from './target.ts'
 
 /** Takes `to the ch-2 sp`, `until next corner`, `to center sc of next 3-sc corner`: the place before which something ends. */
 export function takeUpTo(reader: Reader): Thing | undefined {

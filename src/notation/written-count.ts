@@ -1,5 +1,5 @@
 import type { Span } from '../text/span.ts'
-import type { Num } from './syntax.ts'
+import type { Num } from './target.ts'
 
 /** The name under which `2 joined corners` are counted. */
 export const joinedCorner = 'joined corner'

@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts'
-import type { Instruction, Target } from '../../notation/syntax.ts'
+import type { Instruction } from '../../notation/syntax.ts'
+import type { Target } from '../../notation/target.ts'
 import { allWords, toPublish, type SenseFacts } from './sense-facts.ts'
 
 const places = /\b(?:place|put|move|insert|hang|with|using|by)\b[^.]{0,40}\b(?:markers?|m)\b|\bpm\b|\bmark (?:the|this|each|every|first|last|centre|center|it|with|both)\b|\bmarkers? (?:in(?:to)?|at|on|through|up)\b/i
