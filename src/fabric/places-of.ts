@@ -53,7 +53,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
       next(walk, target, span, rest, count, work, over)
       return heldToRows(walk, target, span, at)
     case 'each': return each(walk, target, span, rest, work, over)
-    case 'same': return same(walk, span, work)
+    case 'same': return target.asFirst && walk.round && walk.outline && walk.made[0]?.into ? work(walk.edge.indexOf(walk.made[0].into)) : same(walk, span, work)
     case 'first': return backAtFirst(walk, target, work) ? undefined : target.thing?.kind === 'space' || firstOnOutline(walk, target) ? next(walk, target, span, rest, count, work, over) : first(walk, span, count, work, over)
     case 'last': return last(walk, target, span, rest, count, work, over)
     case 'nth': return nth(walk, target, span, work)

@@ -89,7 +89,7 @@ function fill(reader: Reader, draft: Draft): boolean {
     return true
   }
   if (withTheFirst(reader)) {
-    draft.walk = 'same'
+    Object.assign(draft, { walk: 'same', asFirst: true })
     return true
   }
   reader.take('the') || reader.word(1) === 'same' && reader.take('that|this')
@@ -150,6 +150,7 @@ function same(reader: Reader, draft: Draft): boolean {
   takeThing(reader)
   reader.take('as', 'the?')
   reader.take('the')
+  if (reader.word() === 'first') draft.asFirst = true
   reader.take('last|first|previous|prev')
   reader.take('closing|joining|join|sl|ch|tch|turning|beg|beginning', 'st|ch?')
   takeThing(reader)

@@ -64,6 +64,8 @@ export interface Target extends Span {
   /** `every 3rd st` */
   readonly every?: number
   readonly loop?: 'back' | 'front' | 'third' | 'free'
+  /** `in same sc as first sc`: the place in which the row began, wherever the hook stands. */
+  readonly asFirst?: boolean
   /** `of Rnd 2`: the row whose places are meant; else the row below. */
   readonly ofRow?: number
   /** `row-end of the hem row`: the row is named by its label, in small letters. */
