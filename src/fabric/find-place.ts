@@ -147,6 +147,11 @@ function nextUnnamed(walk: Walk, from: number, thing: Thing): number {
   return edge.length
 }
 
+/** Index of the next place that is just what the row names; -1 where none is left. */
+export function indexAhead(walk: Walk, thing: Thing): number {
+  return walk.edge.findIndex((place, index) => index >= walk.at && isThing(walk, place, thing))
+}
+
 /** Index at which `keepBack` stitches are left to the end of the edge. */
 export function indexBefore(walk: Walk, keepBack: number, of?: Thing): number {
   if (of?.kind === 'space' || of?.stitch === 'tile') return indexBeforeSpaces(walk, keepBack)
@@ -173,6 +178,6 @@ export function isOnlyOneLeft(walk: Walk, thing: Thing | undefined): boolean {
   if (!walk.round || walk.outline || thing?.kind !== 'stitch' || thing.stitch === undefined) return false
   const end = walk.edge.at(-1)
   if (!end || isThing(walk, end, thing)) return false
-  const index = walk.edge.findIndex((place, at) => at >= walk.at && isThing(walk, place, thing))
+  const index = indexAhead(walk, thing)
   return index >= 0 && !walk.edge.some((place, at) => at > index && isThing(walk, place, thing))
 }

@@ -53,7 +53,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
       next(walk, target, span, rest, count, work, over)
       return heldToRows(walk, target, span, at)
     case 'each': return each(walk, target, span, rest, work, over)
-    case 'same': return target.asFirst && walk.round && walk.outline && walk.made[0]?.into ? work(walk.edge.indexOf(walk.made[0].into)) : same(walk, span, work)
+    case 'same': return same(walk, target, span, work)
     case 'first': return backAtFirst(walk, target, work) ? undefined : target.thing?.kind === 'space' || firstOnOutline(walk, target) ? next(walk, target, span, rest, count, work, over) : first(walk, span, count, work, over)
     case 'last': return last(walk, target, span, rest, count, work, over)
     case 'nth': return nth(walk, target, span, work)
@@ -99,7 +99,7 @@ function overBridge(walk: Walk, { count }: Target, span: Span, work: WorkInto): 
 function ofHeld(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number): void {
   // `1 sc in the gap at the corner`, `sc in the side of the row`: beside the stitches that waited lies no place of its own.
   if (isEndOfRow(target) || target.walk === 'next' && (target.thing?.kind === 'gap' || target.thing?.kind === 'row-end' || target.thing?.where === 'corner')) return work(Math.max(0, walk.last))
-  if (target.walk === 'same' && walk.last >= 0) return same(walk, span, work)
+  if (target.walk === 'same' && walk.last >= 0) return same(walk, target, span, work)
   const { ofRow: _, held: __, edge: ___, ...plain } = target
   const count = target.count ? inSize(target.count, walk.setting.size) : 1
   if (target.walk === 'each' || target.walk === 'skipped' && !target.count) {
@@ -247,7 +247,10 @@ function named(walk: Walk, thing: Thing | undefined, limit: number, span: Span):
   return thing
 }
 
-function same(walk: Walk, span: Span, work: WorkInto): void {
+function same(walk: Walk, { asFirst }: Target, span: Span, work: WorkInto): void {
+  // The last corner of a border is finished where it was begun.
+  const begun = asFirst && walk.round && walk.outline ? walk.made[0]?.into : undefined
+  if (begun) return work(walk.edge.indexOf(begun))
   const index = Math.max(0, walk.last)
   if (index >= walk.at) walk.take(index, span)
   walk.last = index

@@ -4,7 +4,7 @@ import { endOfSide } from './along-outline.ts'
 import { throughBoth } from './both-layers.ts'
 import { beginAtSeam } from './closed-by-seam.ts'
 import { compareEnding } from './ends-in.ts'
-import { isThing } from './find-place.ts'
+import { indexAhead } from './find-place.ts'
 import { isStitch } from './place.ts'
 import { compareStated } from './stated-count.ts'
 import { usesFrom } from './uses.ts'
@@ -128,7 +128,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
 /** Stitches that are left from here on, or as far as the corner that is told; of row-ends those of this side. */
 function leftHere(walk: Walk, { rowEnds, before }: Leave): number {
   if (rowEnds) return endOfSide(walk) - walk.at
-  const beyond = before ? walk.edge.findIndex((place, index) => index >= walk.at && isThing(walk, place, before)) : -1
+  const beyond = before ? indexAhead(walk, before) : -1
   const end = beyond < 0 ? walk.edge.length : beyond
   let left = 0
   for (let index = walk.at; index < end; index += 1) if (isStitch(walk.edge[index]!)) left += 1

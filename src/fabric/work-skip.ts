@@ -4,7 +4,7 @@ import { findNext, isThing } from './find-place.ts'
 import { goToRow } from './older-row.ts'
 import { isSpace, isStitch, type Place } from './place.ts'
 import type { Walk } from './walk.ts'
-import { begin, cornerMeant } from './work-start.ts'
+import { begin, cornerMeant, indexBehind } from './work-start.ts'
 import type { Rest } from './work-items.ts'
 
 /** Passes over places. A counted turning chain has passed the first one already, so `skip first st` then names the same place. */
@@ -46,7 +46,7 @@ function waitBeside(walk: Walk, space: Place, before: Place | undefined): void {
 function skip(walk: Walk, item: Skip): void {
   walk.skipped = []
   walk.skips = true
-  if (item.behind) goBehind(walk, item.behind)
+  if (item.after) goBehind(walk, item.after)
   if (item.ofRow !== undefined) goToRow(walk, { walk: 'next', ofRow: item.ofRow, start: item.start, end: item.end }, item)
   if (item.counts?.stitch !== undefined) {
     const stitch = item.counts.stitch === 'this' ? walk.setting.base : item.counts.stitch
@@ -75,9 +75,10 @@ function skip(walk: Walk, item: Skip): void {
 }
 
 /** `skip 7 sc after the top right corner`: which corner of the border lies there, it does not tell. */
-function goBehind(walk: Walk, corner: Thing): void {
-  const index = (walk.onRing ? cornerMeant(walk, corner) : undefined) ?? walk.edge.findIndex((place, at) => at >= walk.at && isThing(walk, place, corner))
-  if (index >= 0) begin(walk, (index + 1) % walk.edge.length, walk.onRing)
+function goBehind(walk: Walk, after: NonNullable<Skip['after']>): void {
+  const corner = walk.onRing ? cornerMeant(walk, after.thing) : undefined
+  const index = corner === undefined ? indexBehind(walk, after) : (corner + 1) % walk.edge.length
+  if (index < walk.edge.length) begin(walk, index, walk.onRing)
 }
 
 /** `skip ch-1 sp, 22 dc and ch-1 sp`: things in a list lie next to one another, and a stitch between them is left over. */

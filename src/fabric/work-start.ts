@@ -3,7 +3,7 @@ import type { Start } from '../notation/syntax.ts'
 import type { Target, Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { expectEdge, isLastOfRow, isOfRow, rowNamed } from './along-outline.ts'
-import { findNext, isThing } from './find-place.ts'
+import { findNext, indexAhead, isThing } from './find-place.ts'
 import { goToRow, isBelow } from './older-row.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
@@ -30,7 +30,7 @@ export function workStart(walk: Walk, item: Start): void {
   const corner = cornerToStart(walk, item.target)
   // What the row goes along from a corner may lie on either side of the place where the round below began.
   if (corner !== undefined && walk.onRing) return begin(walk, corner, true)
-  const index = item.target.walk === 'last' ? lastNamed(walk, item.target) : corner ?? findNext(walk, startAfter(walk, item.target), item.target.thing)
+  const index = item.target.walk === 'last' ? lastNamed(walk, item.target) : corner ?? findNext(walk, item.target.after ? indexBehind(walk, item.target.after) : walk.at, item.target.thing)
   if (index < 0 || index >= walk.edge.length) return
   begin(walk, index)
 }
@@ -40,11 +40,9 @@ function lastNamed(walk: Walk, { thing }: Target): number {
   return thing?.ofGroup ? walk.edge.findLastIndex((place) => isThing(walk, place, thing)) : walk.edge.length - 1
 }
 
-/** `in first dc after any ch-2 sp`: from which index on the place is sought. */
-function startAfter(walk: Walk, { after }: Target): number {
-  if (!after) return walk.at
-  const named = (place: Place): boolean => isThing(walk, place, after.thing)
-  const found = after.last ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, index) => index >= walk.at && named(place))
+/** `in first dc after any ch-2 sp`: the index behind that place; past the end of the edge where there is none. */
+export function indexBehind(walk: Walk, { thing, last }: NonNullable<Target['after']>): number {
+  const found = last ? walk.edge.findLastIndex((place) => isThing(walk, place, thing)) : indexAhead(walk, thing)
   return found < 0 ? walk.edge.length : (found + 1) % walk.edge.length
 }
 
@@ -72,7 +70,7 @@ function alongOutline(walk: Walk, { target, start, end }: Start): void {
   const isMeant = (place: Place): boolean => (target.ofRow === undefined && !isEndOfRow(target) || isBelow(walk, target) && target.walk !== 'edge' ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
   const named = (place: Place): boolean => (atCorner && stepCorners.has(place) && target.ofRow === undefined || isMeant(place)) && (!atCorner || corners.has(place) || stepCorners.has(place))
   const lastOfRow = target.walk === 'last' && target.ofRow !== undefined ? walk.edge.findIndex((place) => isLastOfRow(walk, place, target)) : -1
-  const index = lastOfRow >= 0 ? lastOfRow : target.walk === 'last' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? startAfter(walk, target) : 0) && named(place))
+  const index = lastOfRow >= 0 ? lastOfRow : target.walk === 'last' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? indexBehind(walk, target.after) : 0) && named(place))
   if (index >= 0) begin(walk, index)
   else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${rowNamed(target)} on the edge` })
 }

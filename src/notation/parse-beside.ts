@@ -1,18 +1,24 @@
 import { takeStitchName, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
-import { corner, type Thing } from './target.ts'
+import { corner, type Target, type Thing } from './target.ts'
+
+/** Words for a place that lies behind another one in the direction of work. */
+export const beyond = 'after|following|past|beyond'
 
 const hands = 'top|bottom|upper|lower|right|left|hand|outer|inner'
 
 /**
  * `after the center sc of the top right corner`, `before the next corner`, `past the upper left ch-2 sp`: the corner or space beside which
- * stitches lie. Takes the words behind one of `ways`; takes nothing where they name no such place.
+ * stitches lie, and whether it is the last of these. Takes the words behind `ways`; takes nothing where they name no such place.
  */
-export function takeBeside(reader: Reader, ways: string): Thing | undefined {
+export function takeBeside(reader: Reader, ...ways: readonly string[]): Target['after'] {
   const { at } = reader
-  const found = reader.take(ways) ? cornerStitch(reader) ?? cornerOrSpace(reader) : undefined
-  if (!found) reader.at = at
-  return found
+  const beside = reader.take(...ways)
+  const last = beside && reader.take('the?', 'last|final')
+  const thing = beside ? cornerStitch(reader) ?? cornerOrSpace(reader) : undefined
+  if (thing) return { thing, last }
+  reader.at = at
+  return undefined
 }
 
 /** `the center sc of the top right corner`, `the middle st of the next corner group` */
@@ -30,6 +36,7 @@ function cornerOrSpace(reader: Reader): Thing | undefined {
   const named = takesHand(reader)
   const thing = takeThing(reader)
   if (thing?.kind === 'space') return named ? { ...thing, where: 'corner' } : thing
+  if (thing?.where === 'corner') return thing
   reader.at = at
   return undefined
 }
@@ -47,8 +54,8 @@ function takesCorner(reader: Reader): boolean {
 
 /** Takes `the next`, `the top right-hand`; true where a hand is told. */
 function takesHand(reader: Reader): boolean {
-  reader.take('the|a|any|each')
-  reader.take('next|first|last|same|second')
+  reader.take('any|a|one|each|the?', 'of?', 'the?')
+  reader.take('next|first|same|second')
   let told = false
   while (reader.take(hands) || told && reader.take('-')) told = true
   return told

@@ -1,9 +1,10 @@
 import { takeNumber } from './numbers.ts'
+import { beyond, takeBeside } from './parse-beside.ts'
 import { takeBesideJoin } from './parse-joins.ts'
 import { takeNeighbour } from './parse-neighbour.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
-import { takeStitchName, takeThing } from './parse-thing.ts'
+import { takeStitchName } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
@@ -90,12 +91,8 @@ function joinTail(reader: Reader) {
 /** `after any ch-2 sp`, `to the left of a corner`, `following the last ch-3 sp`: behind which place the one lies that was named. */
 function takeAfter(reader: Reader): Target['after'] {
   const { at } = reader
-  if (reader.take('after|following|past|beyond') || reader.take('to', 'the', 'left', 'of')) {
-    const last = reader.take('the?', 'last|final')
-    if (!last) reader.take('any|a|one|each|the?', 'next|first|of?', 'the?')
-    const thing = takeThing(reader)
-    if (thing && (thing.kind === 'space' || thing.where === 'corner') && (reader.done || /^([,;.:()]|and|then|with)$/.test(reader.word()))) return { thing, last }
-  }
+  const after = takeBeside(reader, beyond) ?? takeBeside(reader, 'to', 'the', 'left', 'of')
+  if (after && (reader.done || /^([,;.:()]|and|then|with)$/.test(reader.word()))) return after
   reader.at = at
   return undefined
 }

@@ -46,7 +46,7 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
     takeOfOlder(reader)
     const before = ahead ?? takeBeside(reader, 'before')
     if (!before) takeBesidePiece(reader)
-    return [{ node: 'leave', ...(count && { count }), ...(before && { before }), ...(slips && { slips }), start, end: reader.end }]
+    return [{ node: 'leave', ...(count && { count }), ...(before && { before: before.thing }), ...(slips && { slips }), start, end: reader.end }]
   }
   if (count && (reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', count, start, end: reader.end }]
   if (thing && !/^(cm|in|inch|inches|tail)$/.test(reader.word())) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]

@@ -1,6 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { unworked } from './parse-adjective.ts'
-import { takeBeside } from './parse-beside.ts'
+import { beyond, takeBeside } from './parse-beside.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
 import { rowEnds } from './parse-row-ends.ts'
 import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
@@ -53,7 +53,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const before = reader.take(left) || reader.take('rem|remaining|centre|center|middle|central') && reader.take(left)
   const thing = takeThing(reader)
   reader.take('at|in', 'the?', 'centre|center|middle', 'front|back|neck|top?')
-  const corner = thing && takeBeside(reader, 'after|following|past|beyond')
+  const after = thing && takeBeside(reader, beyond)
   // The stitches that are skipped were left by an older row.
   const named = fromJoin(reader) ?? takeRowNamed(reader, 'left?', 'of|on|from|in|at')
   if (named === undefined) takeOfLastRow(reader)
@@ -69,7 +69,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   }
   reader.take('behind', 'it|post?', 'st?')
   const more = also(reader, thing)
-  const whole: Skip = { node: 'skip', count: count ?? one(reader), ...(thing && { thing }), ...(corner && { behind: corner }), ...(ofRow !== undefined && { ofRow }), ...(unworked && { unworked }), from, start, end: reader.end,
+  const whole: Skip = { node: 'skip', count: count ?? one(reader), ...(thing && { thing }), ...(after && { after }), ...(ofRow !== undefined && { ofRow }), ...(unworked && { unworked }), from, start, end: reader.end,
     ...(more && { list: [{ count: count ?? one(reader), thing: thing! }, ...more] }) }
   return [finishSkip(reader, whole)]
 }

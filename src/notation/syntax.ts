@@ -70,7 +70,7 @@ export interface Skip extends Span {
   /** The older row whose places are skipped. */
   readonly ofRow?: number
   /** `skip 7 sc after the top right corner`: they lie behind it. */
-  readonly behind?: Thing
+  readonly after?: Target['after']
   /** `Skip 3 ch (count as 1 tr)` */
   readonly counts?: CountsAs
   /** `Sk (sc, ch-2 sp, sc)`: things in order. */
