@@ -2,7 +2,6 @@ import type { Instruction, Join, Leave } from '../notation/syntax.ts'
 import { inSize } from '../notation/target.ts'
 import { endOfSide } from './along-outline.ts'
 import { throughBoth } from './both-layers.ts'
-import { beginAtSeam } from './closed-by-seam.ts'
 import { compareEnding } from './ends-in.ts'
 import { indexAhead } from './find-place.ts'
 import { isStitch } from './place.ts'
@@ -108,10 +107,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
       // Within a repeat it holds for one pass, and the words do not tell which.
       if (item.stated && !rest.quiet) compareStated(walk, item.stated, { start: item.start, end: item.end })
       if (item.endsIn) compareEnding(walk, item.endsIn, { start: item.start, end: item.end })
-      if (item.words) {
-        walk.said += ` ${item.words}`
-        beginAtSeam(walk, item.words)
-      }
+      if (item.words) walk.said += ` ${item.words}`
       if (item.yarn !== undefined) {
         walk.yarns.push({ yarn: item.yarn, span: item })
         if (!/^(?:drop|cut|carry|break|fasten|leave)/.test(item.words ?? '')) walk.yarn = item.yarn
