@@ -9,8 +9,8 @@ export function turnBefore(items: readonly Instruction[]): boolean | undefined {
   return undefined
 }
 
-/** The same, said after the row's last stitch. */
+/** The same, said after the row's last stitch: `turn`, also before what is left (`turn, leaving the 4 sl sts unworked`). */
 export function turnAfter(items: readonly Instruction[]): boolean | undefined {
-  const last = items.findLast((item) => item.node !== 'aside' && item.node !== 'chain')
+  const last = items.findLast((item) => item.node !== 'aside' && item.node !== 'chain' && item.node !== 'leave')
   return last?.node === 'turn' && items.length > 1 ? last.turns : undefined
 }
