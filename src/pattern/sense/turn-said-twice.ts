@@ -8,6 +8,8 @@ export function turnSaidTwice(facts: SenseFacts): readonly Diagnostic[] {
     for (const [index, { read }] of entries.entries()) {
       const before = entries[index - 1]
       if (!before || turnAfter(before.read.items) !== true || turnBefore(read.items) !== true) continue
+      // `Turn, leaving 8 unworked` says where the row stops; the turn that the next row begins with may be the same.
+      if (before.read.items.at(-1)?.node === 'leave') continue
       const last = before.read.items.findLast((item) => item.node === 'turn')!
       const first = read.items.find((item) => item.node === 'turn')!
       return [{
