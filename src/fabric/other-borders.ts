@@ -6,6 +6,7 @@ import { alongEdges, onFoundation } from './edge-for.ts'
 import type { Edge } from './place.ts'
 import { everyReading, type Readings } from './readable.ts'
 import type { RowSetting } from './walk.ts'
+import { placesAmiss } from './places-amiss.ts'
 import type { RowToWork, RowTry } from './work-row.ts'
 
 /** Another way to meet an outline, and in words which. */
@@ -97,19 +98,26 @@ function based(stretches: readonly Stretch[], { base, firstChain }: Outline): re
   })
 }
 
-/** Where a border does not come out from where the hook stands, the other ways to meet the outline are tried. */
+/**
+ * Where a border does not come out from where the hook stands, the other ways to meet the outline are tried. When it comes out in none of
+ * them, the one with the least wrong is what the designer means, and tells of the slip.
+ */
 export function bestOnOutline(first: Readings, toWork: RowToWork, setting: RowSetting, outline: Outline): Readings {
   if (!toWork.edge.outline || first.usual?.comesOut || first.others.length > 0) return first
   let best: Readings | undefined
+  let leastWrong = first
   for (const { edge, words } of otherBorders(toWork, outline, setting)) {
     const there = everyReading({ ...toWork, edge }, setting)
     const found = there.usual?.comesOut ? there.usual : there.others[0]
-    if (!found) continue
+    if (!found) {
+      if (there.usual && leastWrong.usual && placesAmiss(there.usual.troubles) < placesAmiss(leastWrong.usual.troubles)) leastWrong = there
+      continue
+    }
     const readings: Readings = { usual: { ...found, assumed: [...found.assumed, words] }, others: [] }
     if (!leavesSide(found)) return readings
     best ??= readings
   }
-  return best ?? first
+  return best ?? leastWrong
 }
 
 /** It works along a part of a side. Where its words leave open which side is meant, one that it works along from end to end is likelier. */
@@ -143,17 +151,16 @@ export function elsewhere(outlines: readonly Outline[], toWork: RowToWork, setti
   return undefined
 }
 
-/** A row that comes out nowhere is meant for the outline that has most nearly as many places as it works over. */
-export function nearest(outlines: readonly Outline[], toWork: RowToWork, setting: RowSetting, { offers, worksOver }: RowTry, edgeOn: EdgeOn): OnOutline | undefined {
+/** A row that comes out nowhere is meant for the outline on which it is least wrong. */
+export function nearest(outlines: readonly Outline[], toWork: RowToWork, setting: RowSetting, { troubles }: RowTry, edgeOn: EdgeOn): OnOutline | undefined {
   let best: OnOutline | undefined
-  let least = Math.abs(offers - worksOver)
+  let least = placesAmiss(troubles)
   for (const outline of outlines) {
-    const edge = edgeOn(outline)
-    const tried = edge.outline && everyReading({ ...toWork, edge }, setting).usual
-    const apart = tried ? Math.abs(tried.offers - tried.worksOver) : least
-    if (!tried || apart >= least) continue
-    best = { toWork: { ...toWork, edge }, tried, outline }
-    least = apart
+    const there = { ...toWork, edge: edgeOn(outline) }
+    const tried = there.edge.outline && bestOnOutline(everyReading(there, setting), there, setting, outline).usual
+    if (!tried || placesAmiss(tried.troubles) >= least) continue
+    best = { toWork: there, tried, outline }
+    least = placesAmiss(tried.troubles)
   }
   return best
 }

@@ -174,7 +174,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const apart = best.comesOut || !first ? undefined : elsewhere(sewn, toWork, setting, edgeOn)
   if (apart) return stepOn(apart)
   const openings = best.comesOut && !leavesSide(best) || joins ? [] : (whole[0] ?? state.outline).openings
-  const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt ? undefined : nearest(openings, toWork, setting, best, edgeOn))
+  const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt ? undefined : nearest([...openings, ...(edge.held || !first ? [] : [...whole, ...sewn])], toWork, setting, best, edgeOn))
   if (inside) return stepOn(inside)
   // `24 chains along the opening, 6 row-ends of the flap`, `in each hdc and in each underarm ch around`: it does not go along what waits.
   if (edge.held && !best.comesOut) {

@@ -1,0 +1,19 @@
+import type { Trouble } from './worked-row.ts'
+
+/** How many places of an edge a row is off, all its troubles together; words that fit no edge at all weigh more than any slip of the pen. */
+export function placesAmiss(troubles: readonly Trouble[]): number {
+  return troubles.reduce((sum, trouble) => sum + amiss(trouble), 0)
+}
+
+/** A number that is so far off is no slip of the pen. */
+const farOff = 100
+
+function amiss(trouble: Trouble): number {
+  switch (trouble.kind) {
+    case 'overrun': return trouble.wants === 0 ? farOff : trouble.wants - trouble.offers
+    case 'left-over': return Math.abs(trouble.count - (trouble.said ?? 0))
+    case 'row-ends-passed': return trouble.count
+    case 'no-such-place': case 'other-edge': case 'does-not-divide': return farOff
+    default: return 0
+  }
+}
