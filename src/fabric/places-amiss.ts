@@ -10,7 +10,7 @@ const farOff = 100
 
 function amiss(trouble: Trouble): number {
   switch (trouble.kind) {
-    case 'overrun': return trouble.wants === 0 ? farOff : trouble.wants - trouble.offers
+    case 'overrun': return trouble.wants > trouble.offers ? trouble.wants - trouble.offers : farOff
     case 'left-over': return Math.abs(trouble.count - (trouble.said ?? 0))
     case 'row-ends-passed': return trouble.count
     case 'no-such-place': case 'other-edge': case 'does-not-divide': return farOff
