@@ -42,9 +42,9 @@ const plainlyASide = 3
 export function stopsOneShort(walk: Walk, span: Span): void {
   const [worked, left, beyond] = [walk.edge[walk.at - 1], walk.edge[walk.at], walk.edge[walk.at + 1]]
   const stretch = left && walk.outline?.stretchOf.get(left)
-  if (!worked || !left || !stretch || stretch.edge !== 'row-ends' && stretch.edge !== 'step' || walk.outline!.risers.has(left) || walk.outline!.stretchOf.get(worked) !== stretch) return
+  if (!worked || !left || !stretch || stretch.edge !== 'row-ends' && stretch.edge !== 'step' || walk.outline!.stretchOf.get(worked) !== stretch) return
   const side = stretch.places.filter((place) => walk.taken.has(place)).length
-  if (side < plainlyASide && !tookSuchASide(walk, stretch) || side !== stretch.places.length - 1 || beyond && walk.outline!.stretchOf.get(beyond) === stretch) return
+  if ((side < plainlyASide || walk.outline!.risers.has(left)) && !tookSuchASide(walk, stretch) || side !== stretch.places.length - 1 || beyond && walk.outline!.stretchOf.get(beyond) === stretch) return
   walk.trouble({ kind: left.kind === 'row-end' ? 'row-ends-passed' : 'left-over', span, count: 1 })
 }
 
