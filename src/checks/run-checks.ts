@@ -58,12 +58,20 @@ function rowFindings(piece: PieceFacts, wrong: Set<number>): readonly Diagnostic
     if (row.written.copies !== undefined && wrong.has(row.written.copies)) wrong.add(row.written.span.start)
     if (wrong.has(row.written.span.start)) return []
     const facts = { source, row, before: rows[index - 1], lexicon }
-    for (const check of rowChecks) {
-      const diagnostic = check(facts)
-      if (!diagnostic) continue
-      if (severityOf(diagnostic.code) === 'error') wrong.add(row.written.span.start)
-      return [atTheRow(facts, diagnostic)]
-    }
-    return []
+    const diagnostic = rowFinding(facts)
+    if (!diagnostic) return []
+    if (severityOf(diagnostic.code) === 'error') wrong.add(row.written.span.start)
+    return [atTheRow(facts, diagnostic)]
   })
+}
+
+/** The first cause of a row; with words that cannot be read, what is found without them. */
+function rowFinding(facts: RowFacts): Diagnostic | undefined {
+  for (const check of rowChecks) {
+    const diagnostic = check(facts)
+    if (!diagnostic) continue
+    const rest = facts.row.withoutUnread && rowFinding({ ...facts, row: facts.row.withoutUnread })
+    return rest ? { ...diagnostic, note: `${diagnostic.note}; without these words ${rest.message}`, ...(rest.tally && { tally: rest.tally }) } : diagnostic
+  }
+  return undefined
 }

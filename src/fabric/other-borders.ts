@@ -100,17 +100,18 @@ function based(stretches: readonly Stretch[], { base, firstChain }: Outline): re
 
 /**
  * Where a border does not come out from where the hook stands, the other ways to meet the outline are tried. When it comes out in none of
- * them, the one with the least wrong is what the designer means, and tells of the slip.
+ * them and is joined anew, the one with the least wrong is what the designer means, and tells of the slip.
  */
 export function bestOnOutline(first: Readings, toWork: RowToWork, setting: RowSetting, outline: Outline): Readings {
   if (!toWork.edge.outline || first.usual?.comesOut || first.others.length > 0) return first
   let best: Readings | undefined
   let leastWrong = first
+  const anew = toWork.joined || joinsAnew(toWork.items)
   for (const { edge, words } of otherBorders(toWork, outline, setting)) {
     const there = everyReading({ ...toWork, edge }, setting)
     const found = there.usual?.comesOut ? there.usual : there.others[0]
     if (!found) {
-      if (there.usual && leastWrong.usual && placesAmiss(there.usual.troubles) < placesAmiss(leastWrong.usual.troubles)) leastWrong = there
+      if (anew && there.usual && leastWrong.usual && placesAmiss(there.usual.troubles) < placesAmiss(leastWrong.usual.troubles)) leastWrong = there
       continue
     }
     const readings: Readings = { usual: { ...found, assumed: [...found.assumed, words] }, others: [] }

@@ -182,7 +182,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
     if (along.fine || edgeOn(state.outline).outline && alongEdges(items) && best.troubles.some(({ kind }) => kind === 'overrun')) return along
   }
   const chosen = read(best)
-  if (!chosen) return unreadable()
+  if (!chosen) return withWhatIsLeft(unreadable(), () => step(row, asItLies(best), toWork, setting, state, state.trust || inDoubt).worked)
   if (chosen.undecided !== undefined || chosen.troubles.some((trouble) => trouble.kind === 'unreadable' || trouble.kind === 'unknown-stitch')) {
     return cannot(row, state, setting, toWork, chosen.undecided?.reason ?? 'a part of it cannot be read', chosen)
   }
@@ -264,6 +264,11 @@ function lookBack(toWork: RowToWork, setting: RowSetting, tried: RowTry): readon
 
 function workedAnything(items: readonly Instruction[]): boolean {
   return items.some((item) => item.node !== 'aside' && item.node !== 'unreadable' && item.node !== 'turn' && item.node !== 'join')
+}
+
+/** Words that may say where cannot be read: what the rest of the row comes to is told with them. */
+function withWhatIsLeft(there: Step, rest: () => WorkedRow): Step {
+  return saidCount(there.worked.says) === undefined ? there : { ...there, worked: { ...there.worked, withoutUnread: rest() } }
 }
 
 /** A row that cannot be counted: the next one stands on what it says, when it says something. */

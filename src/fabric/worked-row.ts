@@ -49,6 +49,8 @@ export interface WorkedRow {
   readonly yarns: readonly { readonly yarn: string; readonly span: Span }[]
   /** The row could not be counted: its numbers stand for nothing but what it says. */
   readonly uncounted?: boolean
+  /** What it would be without the words that cannot be read, where those hold no number and no stitch. */
+  readonly withoutUnread?: WorkedRow
   /** The words that cannot be decided. */
   readonly undecided?: Span
   /** The row that it refers to and that is not there; `itself` when it refers to itself. */

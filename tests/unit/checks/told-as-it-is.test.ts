@@ -56,3 +56,11 @@ each([
     on: Cover
     rows: |
       Rnd 1 (RS): With right side facing, join yarn in stitch at right-hand end of Row 10 of Cover, ch 1, sc in each of 20 sts of Row 10, sc in each of 4 row-ends of Left Flap, 3 sc in first st across end of Left Flap, sc in each of next 8 sts, 3 sc in last st, sc in each of 4 row-ends of Left Flap, sc in underside of each of 20 foundation ch, sc in each of 4 row-ends of Right Flap, 3 sc in first st across end of Right Flap, sc in each of next 8 sts, 3 sc in last st, sc in each of 4 row-ends of Right Flap, join with sl st in first sc. (84 sc)`)
+
+// 20 - 2 = 18, if the words mean two decreases; without them the row has 20.
+test('where words cannot be read, what the rest comes to is told with them', () => {
+  const text = '---\ntitle: Case\nterms: US\nconventions: { turning-chains: { sc: not counted } }\npieces:\n  - name: Case\n    rows: |\n      Row 1: Ch 21, sc in 2nd ch from hook and in each ch across. (20)\n      Row 2: Ch 1, turn, sc in each sc, shaping both ends neatly. (18)\n---\n'
+  const [finding] = checkPattern({ path: 'case.md', text }).diagnostics.filter(({ code }) => code === 'row-unreadable')
+  expect(finding?.note).toBe('the row is not counted; the next one is counted on what this one says; without these words row 2 makes 20 stitches, but its total says 18')
+  expect(finding?.tally?.at(-1)?.soFar).toBe(20)
+})
