@@ -54,13 +54,19 @@ function resembles(reader: Reader): boolean {
 /** Common words that begin as stitches do. */
 const plain = new Set(['the', 'them', 'then', 'that', 'this', 'there', 'these', 'three', 'side', 'so', 'show', 'toe', 'tip', 'thumb', 'decide', 'trim', 'tree', 'try', 'true', 'into', 'inch', 'slide', 'slip', 'hold', 'you', 'your', 'here'])
 
-/** Words between two places of the text that tell no number, no stitch and no work, though they may tell where: `neck`, `beyond the last corner`. */
+/** `Row 6`, `Rows 6 and 5`: a number that names a row counts nothing. */
+function numbersRow(reader: Reader): boolean {
+  if (numberAhead(reader) === undefined) return false
+  return /^(?:rows?|rnds?|rounds?)$/.test(reader.word(-1)) || /^(?:and|to|-)$/.test(reader.word(-1)) && /^(?:rows|rnds|rounds)$/.test(reader.word(-3))
+}
+
+/** Words between two places of the text that tell no count, no stitch and no work, though they may tell where: `neck`, `beside the end of Row 6`. */
 export function isQuiet(reader: Reader, from: number, to: number): boolean {
   const { at } = reader
   let quiet = to > from
   for (reader.at = from; reader.at < to && quiet; reader.at += 1) {
     const token = reader.peek()!
-    quiet = (token.kind === 'word' || /^[-’']$/.test(token.text)) && numberAhead(reader) === undefined && !work.test(reader.word()) && !resembles(reader)
+    quiet = numbersRow(reader) || (token.kind === 'word' || /^[-’']$/.test(token.text)) && numberAhead(reader) === undefined && !work.test(reader.word()) && !resembles(reader)
   }
   reader.at = at
   return quiet

@@ -64,3 +64,9 @@ test('where words cannot be read, what the rest comes to is told with them', () 
   expect(finding?.note).toBe('the row is not counted; the next one is counted on what this one says; without these words row 2 makes 20 stitches, but its total says 18')
   expect(finding?.tally?.at(-1)?.soFar).toBe(20)
 })
+
+// 20 of 20, whatever the words say of where: the row comes out, and the words are named as passed over.
+test.each(['behind Row 6', 'hard by the ends of Rows 6 and 5'])('a row by its number counts nothing: %s', (words) => {
+  const text = `---\ntitle: Case\nterms: US\nconventions: { turning-chains: { sc: not counted } }\npieces:\n  - name: Case\n    rows: |\n      Row 1: Ch 21, sc in 2nd ch from hook and in each ch across. (20)\n      Rows 2-6: Ch 1, turn, sc in each sc across. (20)\n      Row 7: Ch 1, turn, sc in each of next 20 sc, ${words}. (20)\n---\n`
+  expect(checkPattern({ path: 'case.md', text }).diagnostics.map(({ code }) => code).filter((code) => code !== 'key-missing-to-publish')).toEqual(['words-passed-over'])
+})
