@@ -1,6 +1,6 @@
 import type { EdgeName, Target, Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
-import { findNext } from './find-place.ts'
+import { findNext, isThing } from './find-place.ts'
 import type { Stretch } from './laid-row.ts'
 import { isStitch } from './place.ts'
 import type { WorkInto } from './places-of.ts'
@@ -87,6 +87,15 @@ export function endOfSide(walk: Walk, from = walk.at): number {
   let index = from
   while (index < walk.edge.length && !walk.outline?.corners.has(walk.edge[index]!)) index += 1
   return index
+}
+
+/** Where the row-ends end that are worked: with the side, or behind the last of the rows that are named. The others are left to what follows. */
+export function endOfRowEnds(walk: Walk, thing: Thing): number {
+  const end = endOfSide(walk, findNext(walk, walk.at, thing))
+  if (!thing.rows) return end
+  let last = end
+  while (last > walk.at && !isThing(walk, walk.edge[last - 1]!, thing)) last -= 1
+  return last
 }
 
 /** Where the edge ends that the hook stands at; a corner that the row works next is left to it. */
@@ -200,11 +209,17 @@ export function isOfRow(walk: Walk, place: Walk['edge'][number], target: Target)
   const under = thing?.stitch === 'sl st' && stretch?.edge === 'step' && row !== undefined && liesUnder(walk, row, target)
   if (!stretch || !under && !isRowMeant(walk, row, target)) return false
   if (how !== 'edge') return stretch.edge === 'step' || stretch.edge === 'top'
-  if (stretch.edge !== 'row-ends') return false
+  if (stretch.edge !== 'row-ends' || !facesRightly(walk, place, target)) return false
   if (hand === undefined) return true
   // Seen from the right side, a row of the right side is worked from right to left.
   const atStart = place.into === row?.places[0]
   return hand === ((row?.side === 'WS') === atStart ? 'left' : 'right')
+}
+
+/** `the neck-side row-end of Row 6`: where one end of the row lies above a step and the other does not, the one that is meant. */
+function facesRightly(walk: Walk, place: Walk['edge'][number], { facing }: Target): boolean {
+  const fits = (end: Walk['edge'][number]): boolean => walk.outline!.risers.has(end) === (facing === 'step')
+  return facing === undefined || fits(place) || !walk.edge.some((end) => end.kind === 'row-end' && rowAt(walk, end) === rowAt(walk, place) && fits(end))
 }
 
 /** Whether a row is the one under the row that is meant, which may be the first of another piece. */

@@ -2,7 +2,7 @@ import { isEndOfRow } from '../notation/end-of-row.ts'
 import { inSize, type Target, type Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
-import { endOfEdge, endOfSide, toNthOfStep, lastOfEdge, leftBefore, notUnderneath, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
+import { endOfEdge, endOfRowEnds, toNthOfStep, lastOfEdge, leftBefore, notUnderneath, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
 import { heldToRows, intoEndOfRow } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
@@ -172,7 +172,7 @@ function each(walk: Walk, said: Target, span: Span, rest: Rest, work: WorkInto, 
   leaveBegunSpace(walk, target, span)
   if (eachChain(walk, target.thing)) openAll(walk)
   withoutClosingChain(walk)
-  const limit = upToSpace(walk, target, rest) ?? (walk.outline && (target.edge && target.edge !== 'all' || target.across) ? endOfEdge(walk, rest) : target.thing?.kind === 'row-end' && !target.toEnd ? endOfSide(walk, findNext(walk, walk.at, target.thing)) : limitOf(walk, target, rest))
+  const limit = upToSpace(walk, target, rest) ?? (walk.outline && (target.edge && target.edge !== 'all' || target.across) ? endOfEdge(walk, rest) : target.thing?.kind === 'row-end' && !target.toEnd ? endOfRowEnds(walk, target.thing) : limitOf(walk, target, rest))
   const thing = named(walk, target.thing, limit, span)
   if (thing === 'none') return
   if (target.every && target.every > 1) return everyNth(walk, target.every, limit, span, work)
@@ -186,7 +186,9 @@ function each(walk: Walk, said: Target, span: Span, rest: Rest, work: WorkInto, 
       break
     }
     chainsPassed(walk, index, span)
+    const { at } = walk
     take(walk, index, span, work, over)
+    if (thing?.rows) rowEndsPassed(walk, at, span)
   }
   walk.at = Math.max(walk.at, limit)
   noneWorked(walk, from, limit, span)

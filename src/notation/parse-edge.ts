@@ -3,7 +3,7 @@ import { numberAhead, takeNumber } from './numbers.ts'
 import { motifWord } from './motif-words.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeToEnd } from './parse-reach.ts'
-import { takePlaceNoun, takeThing } from './parse-thing.ts'
+import { takePlaceNoun, takeStitchName, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import { takeOneRow } from './parse-one-row.ts'
 import { takeRowNamed } from './row-named.ts'
@@ -67,7 +67,7 @@ function sideOfMotif(reader: Reader, start: number): Target | undefined {
 export function toCorner(reader: Reader): void {
   const { at } = reader
   reader.take(',?', 'ending|stopping?')
-  if ((reader.take('up|down|along|back|right?', 'to|toward|towards|at') || reader.take('as', 'far', 'as')) && reader.take('the?', 'front|back|lower|upper|left|right?') && landmark(reader)) return
+  if ((reader.take('right|all?', 'the?', 'way?', 'back?', 'up|down|along|back?', 'to|toward|towards|at') || reader.take('as', 'far', 'as')) && reader.take('the?', 'front|back|lower|upper|left|right?') && landmark(reader)) return
   reader.at = at
   reader.take('to', 'the?', 'next|opposite|other|top|bottom|upper|lower?', 'corner|corners') || reader.take('to', 'the?', 'top|bottom', 'edge?')
 }
@@ -212,9 +212,12 @@ export function endOfRow(reader: Reader, start: number): Target | undefined {
     const left = reader.take('left', '-?', 'hand?')
     const right = !left && reader.take('right', '-?', 'hand?')
     const { at: here } = reader
+    const facing = takeFacing(reader)
+    // `the dc row-end of Row 1`: its stitch is that of its row.
+    takeStitchName(reader)
     const row = (reader.take('end|side|edge', 'of') || reader.take('row', '-?', 'end|edge|side', 'of|at|on')) && takeOneRow(reader)
     if (row) {
-      return { walk: 'edge', ...row, ...((left || right) && { hand: left ? 'left' as const : 'right' as const }), start, end: reader.end }
+      return { walk: 'edge', ...row, ...((left || right) && { hand: left ? 'left' as const : 'right' as const }), ...(facing && { facing }), start, end: reader.end }
     }
     reader.at = here
     // `in the end of the foundation edging`: a piece of one row has one row-end there.
@@ -222,6 +225,15 @@ export function endOfRow(reader: Reader, start: number): Target | undefined {
       return { walk: 'next', count: { values: [1], start, end: reader.end }, thing: { kind: 'row-end' }, start, end: reader.end }
     }
   }
+  reader.at = at
+  return undefined
+}
+
+/** `neck-side`, `inner`, `outer-edge`: which of the two ends of a row is meant. */
+function takeFacing(reader: Reader): Target['facing'] {
+  const { at } = reader
+  const inner = reader.take('neck|inner|inside|inward')
+  if ((inner || reader.take('outer|outside|outward')) && (reader.take('-?', 'side|edge|facing?', '-?'))) return inner ? 'step' : 'away'
   reader.at = at
   return undefined
 }

@@ -78,14 +78,15 @@ export function takeSide(reader: Reader): void {
 function endsCounted(reader: Reader): Named | undefined {
   const { at } = reader
   const how = counted(reader)
-  // `30 dc row-ends`: they are all of that stitch, and the word tells them from no others.
-  takeStitchName(reader)
+  // `30 dc row-ends` are told by their number; `each dc row-end` only by its stitch.
+  const stitch = takeStitchName(reader)
+  const rows = stitch !== undefined && how.each && !how.count ? { rows: [stitch] } : {}
   if (reader.take('row', '-?', 'end|ends') || reader.take('row', 'edge|edges|side|sides')) {
     // `the row-end`, `row end of the back`: one.
     const one = !how.count && !how.each && reader.word(-1) === 'end' && (reader.all[at]?.text.toLowerCase() === 'the' || ofOnePlace(reader)) ? { values: [1], start: reader.end, end: reader.end } : undefined
     // `the other row ends`: all of them.
     const others = reader.word(-1) === 'ends' && /^other$/.test(reader.word(reader.word(-2) === '-' ? -4 : -3))
-    return one ? { ...how, count: one } : others ? { each: how.each } : how
+    return one ? { ...how, count: one } : others ? { each: how.each } : { ...how, ...rows }
   }
   reader.at = at
   return undefined

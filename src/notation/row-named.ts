@@ -3,6 +3,9 @@ import { takePieceName } from './parse-piece-name.ts'
 import type { Reader } from './reader.ts'
 import type { Num } from './target.ts'
 
+/** Words before the number of a row. */
+const rowWord = 'rows|row|rnds|rnd|rounds|round|rs|r'
+
 /** Takes the words before it and a row by its number: with `of|on` the `of Row 4` of `sts of Row 4`. Nothing is taken where no number stands. */
 export function takeRowNamed(reader: Reader, ...before: readonly string[]): number | undefined {
   const { at } = reader
@@ -12,7 +15,7 @@ export function takeRowNamed(reader: Reader, ...before: readonly string[]): numb
   }
   reader.at = at
   // `of Front Row 3`
-  if (reader.take(...before) && takePieceName(reader) !== undefined && reader.take('row|rnd|round') && reader.peek()?.kind === 'number') {
+  if (reader.take(...before) && takePieceName(reader) !== undefined && reader.take('row|rnd|round|r') && reader.peek()?.kind === 'number') {
     reader.at += 1
     return reader.peek(-1)?.value
   }
@@ -31,7 +34,7 @@ export function takeOfRows(reader: Reader): { readonly first: Num; readonly last
   const { at } = reader
   const bracket = reader.take('(')
   if (bracket || reader.take(',', 'from') || reader.take('of|from|on|along|at|for', 'each|every|all?', 'of?', 'the?')) {
-    const named = reader.take('rows|row|rnds|rounds')
+    const named = reader.take(rowWord)
     const first = rowNumber(reader)
     const last = first && rangeEnd(reader, first)
     if (first && last && (named || reader.take('rows')) && (!bracket || reader.take(')'))) return { first, last }
@@ -42,11 +45,17 @@ export function takeOfRows(reader: Reader): { readonly first: Num; readonly last
 
 /** `to 6`, `down to Row 1`, `, 2 and 3`: the last row. Rows that are listed follow one another. */
 function rangeEnd(reader: Reader, first: Num): Num | undefined {
-  if (reader.take('down|up|back?', '-|–|—|to|thru|through', 'row|rnd|round|rows?')) return rowNumber(reader)
+  if (reader.take('down|up|back?', '-|–|—|to|thru|through', `${rowWord}?`)) return rowNumber(reader)
   let last = first
-  while (reader.take(',|and|&', 'and?', 'row|rnd|round?')) {
-    const next = rowNumber(reader)
-    if (!next || Math.abs(next.values[0]! - last.values[0]!) !== 1) return undefined
+  for (let ended = false; !ended;) {
+    const { at } = reader
+    ended = reader.take(',?', 'and|&')
+    const next = (ended || reader.take(',')) && reader.take(`${rowWord}?`) ? rowNumber(reader) : undefined
+    // `of Rows 9 and 8, 2 sc in each dc row-end`: the number of what is worked next.
+    if (!next || Math.abs(next.values[0]! - last.values[0]!) !== 1 || !ended && reader.vocabulary.stitchAt([reader.word(), reader.word(1), reader.word(2)])) {
+      reader.at = at
+      break
+    }
     last = next
   }
   return last === first ? undefined : last

@@ -88,6 +88,8 @@ export interface Target extends Span {
   readonly nthOfStep?: number
   /** `at the right-hand end of Row 2`: the end that is meant. */
   readonly hand?: 'left' | 'right'
+  /** `the neck-side row-end of Row 6`, `the outer row-end`: the end that faces a step, or the one away from it. */
+  readonly facing?: 'step' | 'away'
   /** `around Leg 1`: the piece whose edge is worked. */
   readonly ofPiece?: string
   /** `of second shoulder`: a part of the same piece that was worked apart; in these words. */
