@@ -90,8 +90,9 @@ export function endOfSide(walk: Walk, from = walk.at): number {
 }
 
 /** Where the row-ends end that are worked: with the side, or behind the last of the rows that are named. The others are left to what follows. */
-export function endOfRowEnds(walk: Walk, thing: Thing): number {
-  const end = endOfSide(walk, findNext(walk, walk.at, thing))
+export function endOfRowEnds(walk: Walk, thing: Thing, upTo: Target['upTo']): number {
+  const side = endOfSide(walk, findNext(walk, walk.at, thing))
+  const end = (upTo ? walk.edge.findIndex((place, index) => index >= walk.at && index < side && isEndOf(walk, place, upTo)) + 1 : 0) || side
   if (!thing.rows) return end
   let last = end
   while (last > walk.at && !isThing(walk, walk.edge[last - 1]!, thing)) last -= 1
@@ -245,15 +246,18 @@ export function isLastOfRow(walk: Walk, place: Walk['edge'][number], target: Tar
 }
 
 /** `yoke Row 1`, `the hem row`, `the last row`: whether a row is the one that is named, by its number, its piece or its label. */
-function isRowMeant(walk: Walk, row: Stretch['rows'][number] | undefined, { ofRow, rowCalled, ofPiece, walk: how }: Target): boolean {
+function isRowMeant(walk: Walk, row: Stretch['rows'][number] | undefined, { ofRow, rowCalled, ofPiece, walk: how }: Pick<Target, 'ofRow' | 'rowCalled' | 'ofPiece' | 'walk'>): boolean {
   if (!row || how === 'edge' && ofPiece !== undefined && row.piece !== ofPiece.toLowerCase()) return false
   if (rowCalled === undefined) return row.number === ofRow
   if (/^(?:last|final|top) row$/.test(rowCalled)) return walk.outline!.stretches.some(({ edge, rows }) => edge === 'top' && rows[0] === row)
   return row.called === rowCalled || rowCalled === 'first row' && row.number === 1
 }
 
+/** Whether a place is a row-end of the row that is named. */
+export const isEndOf = (walk: Walk, place: Walk['edge'][number], row: NonNullable<Target['upTo']>): boolean => place.kind === 'row-end' && isRowMeant(walk, rowAt(walk, place), { ...row, walk: 'edge' })
+
 /** A row as a target names it: `row 4`, `the hem row`. */
-export const rowNamed = ({ ofRow, rowCalled, ofPiece }: Target): string => `${rowCalled === undefined ? `row ${ofRow}` : `the ${rowCalled}`}${ofPiece === undefined ? '' : ` of ${ofPiece}`}`
+export const rowNamed = ({ ofRow, rowCalled, ofPiece }: NonNullable<Target['upTo']>): string => `${rowCalled === undefined ? `row ${ofRow}` : `the ${rowCalled}`}${ofPiece === undefined ? '' : ` of ${ofPiece}`}`
 
 /** On an outline the first chain, row-end or stitch is the one that comes next, wherever the hook stands; of the edge that the row began with it is where the row began. */
 export function firstOnOutline(walk: Walk, { thing }: Target): boolean {

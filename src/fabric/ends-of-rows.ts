@@ -1,6 +1,6 @@
 import { inSize, type Target } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
-import { isOfRow, leftBefore, rowAt, rowNamed } from './along-outline.ts'
+import { isEndOf, isOfRow, leftBefore, rowAt, rowNamed } from './along-outline.ts'
 import type { WorkInto } from './places-of.ts'
 import type { Walk } from './walk.ts'
 import { begin } from './work-start.ts'
@@ -15,6 +15,15 @@ export function heldToRows(walk: Walk, { ofRows }: Target, span: Span, from: num
   if (numbers.includes(undefined)) return
   const meant = numbers.length === Math.abs(last - first) + 1 && new Set([...numbers, first, last]).size === numbers.length && numbers.every((number) => number! >= Math.min(first, last) && number! <= Math.max(first, last))
   if (!meant) walk.trouble({ kind: 'no-such-place', span, what: `the ends of rows ${first} to ${last}` })
+}
+
+/** `in each of the 7 row-ends down to Row 1`: the last that is worked is that of this row, or lies next to it where the row has no end of this side. */
+export function endsWithRow(walk: Walk, { upTo }: Target, span: Span, from: number): void {
+  const worked = walk.edge.slice(from, walk.at).filter((place) => place.kind === 'row-end' && walk.taken.has(place))
+  const last = worked.at(-1)
+  if (!upTo || !last || walk.overrun || rowAt(walk, last)?.number === undefined || isEndOf(walk, last, upTo)) return
+  const { places } = walk.outline!.stretchOf.get(last)!
+  if (places.some((place) => isEndOf(walk, place, upTo))) walk.trouble({ kind: 'no-such-place', span, what: `the end of ${rowNamed(upTo)} there` })
 }
 
 /** `1 dc in the side of Row 1`: the next end of that row. Where a row that is joined anew begins there, it may be that of either side. */

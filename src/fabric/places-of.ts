@@ -4,7 +4,7 @@ import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
 import { endOfEdge, endOfRowEnds, toNthOfStep, lastOfEdge, leftBefore, notUnderneath, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
-import { heldToRows, intoEndOfRow } from './ends-of-rows.ts'
+import { endsWithRow, heldToRows, intoEndOfRow } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { goToPart } from './parts.ts'
@@ -51,8 +51,11 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'next':
       toNthOfStep(walk, target, span)
       next(walk, target, span, rest, count, work, over)
-      return heldToRows(walk, target, span, at)
-    case 'each': return each(walk, target, span, rest, work, over)
+      heldToRows(walk, target, span, at)
+      return endsWithRow(walk, target, span, at)
+    case 'each':
+      each(walk, target, span, rest, work, over)
+      return endsWithRow(walk, target, span, at)
     case 'same': return same(walk, target, span, work)
     case 'first': return backAtFirst(walk, target, work) ? undefined : target.thing?.kind === 'space' || firstOnOutline(walk, target) ? next(walk, target, span, rest, count, work, over) : first(walk, span, count, work, over)
     case 'last': return last(walk, target, span, rest, count, work, over)
@@ -172,7 +175,7 @@ function each(walk: Walk, said: Target, span: Span, rest: Rest, work: WorkInto, 
   leaveBegunSpace(walk, target, span)
   if (eachChain(walk, target.thing)) openAll(walk)
   withoutClosingChain(walk)
-  const limit = upToSpace(walk, target, rest) ?? (walk.outline && (target.edge && target.edge !== 'all' || target.across) ? endOfEdge(walk, rest) : target.thing?.kind === 'row-end' && !target.toEnd ? endOfRowEnds(walk, target.thing) : limitOf(walk, target, rest))
+  const limit = upToSpace(walk, target, rest) ?? (walk.outline && (target.edge && target.edge !== 'all' || target.across) ? endOfEdge(walk, rest) : target.thing?.kind === 'row-end' && !target.toEnd ? endOfRowEnds(walk, target.thing, target.upTo) : limitOf(walk, target, rest))
   const thing = named(walk, target.thing, limit, span)
   if (thing === 'none') return
   if (target.every && target.every > 1) return everyNth(walk, target.every, limit, span, work)

@@ -66,10 +66,15 @@ function sideOfMotif(reader: Reader, start: number): Target | undefined {
 /** `to the corner`, `to the top`, `down to the foundation ch`, `as far as the neck`: as far as the edge goes. */
 export function toCorner(reader: Reader): void {
   const { at } = reader
-  reader.take(',?', 'ending|stopping?')
-  if ((reader.take('right|all?', 'the?', 'way?', 'back?', 'up|down|along|back?', 'to|toward|towards|at') || reader.take('as', 'far', 'as')) && reader.take('the?', 'front|back|lower|upper|left|right?') && landmark(reader)) return
+  if (takeWayTo(reader) && reader.take('the?', 'front|back|lower|upper|left|right?') && landmark(reader)) return
   reader.at = at
   reader.take('to', 'the?', 'next|opposite|other|top|bottom|upper|lower?', 'corner|corners') || reader.take('to', 'the?', 'top|bottom', 'edge?')
+}
+
+/** `up to`, `all the way back down to`, `, stopping at`, `as far as` */
+export function takeWayTo(reader: Reader): boolean {
+  reader.take(',?', 'ending|stopping?')
+  return reader.take('right|all?', 'the?', 'way?', 'back?', 'up|down|along|back?', 'to|toward|towards|at') || reader.take('as', 'far', 'as')
 }
 
 /** `foundation ch`, `neck edge`, `shoulder`: where an edge ends. */

@@ -1,5 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
-import { takeEdgeName, toCorner } from './parse-edge.ts'
+import { takeEdgeName, takeWayTo, toCorner } from './parse-edge.ts'
+import { takeOneRow } from './parse-one-row.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeRate } from './parse-rate.ts'
 import { takeToEnd } from './parse-reach.ts'
@@ -42,11 +43,20 @@ export function rowEnds(reader: Reader, start: number, evenly: boolean): Target 
   const rate = evenly ? takeRate(reader) : undefined
   if (!rate) perRow(reader)
   const toEnd = takeToEnd(reader)
-  toCorner(reader)
+  const upTo = takeUpToRow(reader)
+  if (!upTo) toCorner(reader)
   // `2 sc evenly along the row-ends`: 2 in all.
   if (evenly && !count) return { walk: 'edge', edge: 'side', evenly: true, ...(rate && { rate }), start, end: reader.end }
   const around = toEnd && /^(around|round)$/.test(reader.word(-1))
-  return { walk: count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end', ...(rows && { rows }) }, ...(ofRows && { ofRows }), ...(evenly && { evenly: true }), ...(rate && { rate }), ...(around && { toEnd }), start, end: reader.end }
+  return { walk: count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end', ...(rows && { rows }) }, ...(ofRows && { ofRows }), ...(upTo && { upTo }), ...(evenly && { evenly: true }), ...(rate && { rate }), ...(around && { toEnd }), start, end: reader.end }
+}
+
+/** `down to Row 1`, `back up to Row 7 of First strap`, `as far as the hem row`: the row that they end with. */
+function takeUpToRow(reader: Reader): Target['upTo'] {
+  const { at } = reader
+  const row = takeWayTo(reader) ? takeOneRow(reader) : undefined
+  if (!row) reader.at = at
+  return row
 }
 
 /** How many rows lie from the first to the last of a range, in each size. */

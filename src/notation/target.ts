@@ -74,6 +74,8 @@ export interface Target extends Span {
   readonly leftBy?: boolean
   /** `row-ends of Rows 18 to 13`: the rows that they belong to, in the order in which they are come to. */
   readonly ofRows?: { readonly first: Num; readonly last: Num }
+  /** `row-ends down to Row 1`, `up to Row 7 of First strap`: the row that they end with, or the one beside them that has none there. */
+  readonly upTo?: Pick<Target, 'ofRow' | 'rowCalled' | 'ofPiece'>
   /** `3 sc for every 2 rows`: as many rows to so many stitches; those that were named before, unless it says its own. */
   readonly rate?: { readonly stitches?: Num; readonly rows: Num; readonly about: boolean }
   /** `60 sc evenly along 30 row-ends`: the number before is that of the stitches in all. */
