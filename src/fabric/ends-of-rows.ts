@@ -6,8 +6,10 @@ import type { Walk } from './walk.ts'
 import { begin } from './work-start.ts'
 
 /** `in each of the 6 row-ends of Rows 7 to 12`: the ends that are worked are those of these rows, whichever of them is named first. */
-export function heldToRows(walk: Walk, { ofRows }: Target, span: Span, from: number): void {
-  if (!ofRows || walk.overrun) return
+export function heldToRows(walk: Walk, { ofRows, upTo }: Target, span: Span, from: number): void {
+  if (walk.overrun) return
+  if (upTo) endsWithRow(walk, upTo, span, from)
+  if (!ofRows) return
   const [first, last] = [inSize(ofRows.first, walk.setting.size), inSize(ofRows.last, walk.setting.size)]
   const ends = walk.edge.slice(from, walk.at).filter((place) => place.kind === 'row-end' && walk.taken.has(place))
   const numbers = ends.map((place) => rowAt(walk, place)?.number)
@@ -18,10 +20,10 @@ export function heldToRows(walk: Walk, { ofRows }: Target, span: Span, from: num
 }
 
 /** `in each of the 7 row-ends down to Row 1`: the last that is worked is that of this row, or lies next to it where the row has no end of this side. */
-export function endsWithRow(walk: Walk, { upTo }: Target, span: Span, from: number): void {
+function endsWithRow(walk: Walk, upTo: NonNullable<Target['upTo']>, span: Span, from: number): void {
   const worked = walk.edge.slice(from, walk.at).filter((place) => place.kind === 'row-end' && walk.taken.has(place))
   const last = worked.at(-1)
-  if (!upTo || !last || walk.overrun || rowAt(walk, last)?.number === undefined || isEndOf(walk, last, upTo)) return
+  if (!last || rowAt(walk, last)?.number === undefined || isEndOf(walk, last, upTo)) return
   const { places } = walk.outline!.stretchOf.get(last)!
   if (places.some((place) => isEndOf(walk, place, upTo))) walk.trouble({ kind: 'no-such-place', span, what: `the end of ${rowNamed(upTo)} there` })
 }

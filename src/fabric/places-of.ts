@@ -4,7 +4,7 @@ import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
 import { endOfEdge, endOfRowEnds, toNthOfStep, lastOfEdge, leftBefore, notUnderneath, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
-import { endsWithRow, heldToRows, intoEndOfRow } from './ends-of-rows.ts'
+import { heldToRows, intoEndOfRow } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { goToPart } from './parts.ts'
@@ -51,11 +51,8 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'next':
       toNthOfStep(walk, target, span)
       next(walk, target, span, rest, count, work, over)
-      heldToRows(walk, target, span, at)
-      return endsWithRow(walk, target, span, at)
-    case 'each':
-      each(walk, target, span, rest, work, over)
-      return endsWithRow(walk, target, span, at)
+      return heldToRows(walk, target, span, at)
+    case 'each': return each(walk, target, span, rest, work, over)
     case 'same': return same(walk, target, span, work)
     case 'first': return backAtFirst(walk, target, work) ? undefined : target.thing?.kind === 'space' || firstOnOutline(walk, target) ? next(walk, target, span, rest, count, work, over) : first(walk, span, count, work, over)
     case 'last': return last(walk, target, span, rest, count, work, over)
@@ -182,16 +179,16 @@ function each(walk: Walk, said: Target, span: Span, rest: Rest, work: WorkInto, 
   const from = walk.at
   if (walk.outline && thing?.kind === 'row-end') leftBefore(walk, findNext(walk, walk.at, thing), span)
   for (;;) {
-    const index = findNext(walk, walk.at, thing)
+    const { at: passed } = walk
+    const index = findNext(walk, passed, thing)
     if (index >= limit) break
     if (over > 1 && lastOf(walk, index, over) > limit) {
       walk.trouble({ kind: 'does-not-divide', span, room: limit - from, each: over, before: from, after: walk.edge.length - limit })
       break
     }
     chainsPassed(walk, index, span)
-    const { at } = walk
     take(walk, index, span, work, over)
-    if (thing?.rows) rowEndsPassed(walk, at, span)
+    if (thing?.rows) rowEndsPassed(walk, passed, span)
   }
   walk.at = Math.max(walk.at, limit)
   noneWorked(walk, from, limit, span)

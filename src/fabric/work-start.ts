@@ -50,7 +50,7 @@ export function indexBehind(walk: Walk, { thing, last }: NonNullable<Target['aft
 const mostCorners = 6
 
 function cornerToStart(walk: Walk, { thing, walk: how }: Target): number | undefined {
-  return how === 'next' && thing?.where === 'corner' && thing.kind === 'stitch' && !walk.setting.round && walk.at === 0 ? cornerMeant(walk, thing) : undefined
+  return how === 'next' && thing?.where === 'corner' && !walk.setting.round && walk.at === 0 ? cornerMeant(walk, thing) : undefined
 }
 
 /** `Join yarn in centre dc of first top corner`: a flat row on a border that was worked round; which corner lies there the border does not tell. */
@@ -70,7 +70,7 @@ function alongOutline(walk: Walk, { target, start, end }: Start): void {
   const isMeant = (place: Place): boolean => (target.ofRow === undefined && !isEndOfRow(target) || isBelow(walk, target) && target.walk !== 'edge' ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
   const named = (place: Place): boolean => (atCorner && stepCorners.has(place) && target.ofRow === undefined || isMeant(place)) && (!atCorner || corners.has(place) || stepCorners.has(place))
   const lastOfRow = target.walk === 'last' && target.ofRow !== undefined ? walk.edge.findIndex((place) => isLastOfRow(walk, place, target)) : -1
-  const index = lastOfRow >= 0 ? lastOfRow : target.walk === 'last' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? indexBehind(walk, target.after) : 0) && named(place))
+  const index = lastOfRow >= 0 ? lastOfRow : target.walk === 'last' || target.hand === 'left' && target.walk === 'next' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? indexBehind(walk, target.after) : 0) && named(place))
   if (index >= 0) begin(walk, index)
   else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${rowNamed(target)} on the edge` })
 }

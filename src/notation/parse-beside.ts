@@ -35,7 +35,8 @@ function cornerOrSpace(reader: Reader): Thing | undefined {
   if (takesCorner(reader)) return corner
   const named = takesHand(reader)
   const thing = takeThing(reader)
-  if (thing?.kind === 'space') return named ? { ...thing, where: 'corner' } : thing
+  // `after the first side`: no space is named.
+  if (thing?.kind === 'space' && reader.word(-1) !== 'side') return named ? { ...thing, where: 'corner' } : thing
   if (thing?.where === 'corner') return thing
   reader.at = at
   return undefined

@@ -2,6 +2,7 @@ import { takeNumber } from './numbers.ts'
 import { beyond, takeBeside } from './parse-beside.ts'
 import { takeBesideJoin } from './parse-joins.ts'
 import { takeNeighbour } from './parse-neighbour.ts'
+import { takeOneRow } from './parse-one-row.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeStitchName } from './parse-thing.ts'
@@ -77,12 +78,15 @@ function joinTail(reader: Reader) {
   const whereFirst = whereThenPlace(reader)
   const place = takeTarget(reader)
   const after = place && takeAfter(reader)
-  const target = after ? { ...place, after, end: reader.end } : place
+  const ofRow = place?.walk === 'next' && place.thing?.kind === 'stitch' && !after ? takeHandOfRow(reader) : undefined
+  const target = after ? { ...place, after, end: reader.end } : ofRow ? { ...place!, ...ofRow, end: reader.end } : place
   if (target) takeBesideJoin(reader)
   const where = whereFirst ?? (target && takeWhereabouts(reader))
   // `in the end of Row 1 at the right-hand edge`
   const hand = target?.walk === 'edge' && target.ofRow !== undefined ? where?.find((word) => word === 'left' || word === 'right') : undefined
   if (target && hand) return { ...target, hand: hand as 'left' | 'right' }
+  // `in the ch-2 sp before the first side`: one of the corners.
+  if (target?.walk === 'next' && target.thing?.kind === 'space' && /^(before|after)$/.test(where?.[0] ?? '')) return { ...target, thing: { ...target.thing, where: 'corner' } } satisfies Target
   // `in the hdc of the top right corner`
   const atCorner = target !== undefined && target.walk === 'next' && target.thing?.kind === 'stitch' && target.thing.stitch !== undefined && where?.includes('corner') === true
   return atCorner ? { ...target, thing: { kind: 'stitch', where: 'corner' } } satisfies Target : target
@@ -93,6 +97,16 @@ function takeAfter(reader: Reader): Target['after'] {
   const { at } = reader
   const after = takeBeside(reader, beyond) ?? takeBeside(reader, 'to', 'the', 'left', 'of')
   if (after && (reader.done || /^([,;.:()]|and|then|with)$/.test(reader.word()))) return after
+  reader.at = at
+  return undefined
+}
+
+/** `in the st at the right-hand end of Row 8`: which of the row's stitches. */
+function takeHandOfRow(reader: Reader): Pick<Target, 'hand' | 'ofRow' | 'rowCalled' | 'ofPiece'> | undefined {
+  const { at } = reader
+  const hand = reader.take('at|on|nearest', 'the?') ? (['left', 'right'] as const).find((side) => reader.take(side, '-?', 'hand?')) : undefined
+  const row = hand && reader.take('end|edge|side', 'of') ? takeOneRow(reader) : undefined
+  if (row) return { hand: hand!, ...row }
   reader.at = at
   return undefined
 }

@@ -44,18 +44,22 @@ const motif = new RegExp(`^(?:${motifWord})$`)
 /** Words of a place that is none of the edge's own. */
 const places = /^(each|ea|every|any|next|same|sp|sps|space|spaces|shell|cl|group|skipped|missed|hook|in|into|work|to)$/
 
+/** `before the first short side`, `after the lower edge`: what a place lies before or behind. */
+const edges = /^(side|edge|end|seam|front|back|neck|hem|top|bottom|step)$/
+
 /**
  * `at the bottom of the right-hand long edge`, `at the free end of the foundation chain`, `of the collar at the side edge`: where on the
  * piece the place lies that was named. Takes and gives the words.
  */
 export function takeWhereabouts(reader: Reader): readonly string[] | undefined {
   const { at } = reader
-  if (!/^(at|of|on|near|beside|below|above|under|up|down|from|over|across|along)$/.test(reader.word())) return undefined
-  const said: string[] = []
+  const said = reader.take('next|close|closest|nearest|adjacent', 'to') ? ['beside'] : []
+  if (said.length === 0 && !/^(at|of|on|near|nearest|beside|below|above|under|up|down|from|over|across|along|before|after)$/.test(reader.word())) return undefined
   while (!reader.done && !/^([,.;:()[\]]|and|then|with)$/.test(reader.word())) {
     const word = reader.word()
     const { at: from } = reader
     if (isLongSide(reader)) reader.at += 3
+    else if (reader.word() === 'one' && edges.test(reader.word(1))) reader.at += 1
     // `at the right-hand end of the 6th row`
     else if (said.length > 1) takeRowNamed(reader, 'of')
     // `beside Row 14 of Strip`
@@ -69,7 +73,7 @@ export function takeWhereabouts(reader: Reader): readonly string[] | undefined {
     said.push(word)
     reader.at += 1
   }
-  if (said.length > 1 && said.length < 14 && (reader.done || /^([,.;:()[\]]|and|then|with)$/.test(reader.word()))) return said
+  if (said.length > 1 && said.length < 14 && (!/^(before|after)$/.test(said[0]!) || edges.test(said.at(-1)!)) && (reader.done || /^([,.;:()[\]]|and|then|with)$/.test(reader.word()))) return said
   reader.at = at
   return undefined
 }

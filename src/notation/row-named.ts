@@ -9,16 +9,10 @@ const rowWord = 'rows|row|rnds|rnd|rounds|round|rs|r'
 /** Takes the words before it and a row by its number: with `of|on` the `of Row 4` of `sts of Row 4`. Nothing is taken where no number stands. */
 export function takeRowNamed(reader: Reader, ...before: readonly string[]): number | undefined {
   const { at } = reader
-  if (reader.take(...before, 'row|rnd|round|r') && (reader.word(-1) !== 'r' || reader.touches(0)) && reader.peek()?.kind === 'number') {
-    reader.at += 1
-    return reader.peek(-1)?.value
-  }
+  if (reader.take(...before, 'row|rnd|round|r') && (reader.word(-1) !== 'r' || reader.touches(0)) && reader.peek()?.kind === 'number') return numbered(reader)
   reader.at = at
   // `of Front Row 3`
-  if (reader.take(...before) && takePieceName(reader) !== undefined && reader.take('row|rnd|round|r') && reader.peek()?.kind === 'number') {
-    reader.at += 1
-    return reader.peek(-1)?.value
-  }
+  if (reader.take(...before) && takePieceName(reader) !== undefined && reader.take('row|rnd|round|r') && reader.peek()?.kind === 'number') return numbered(reader)
   reader.at = at
   // `of the 14th round`
   if (reader.take(...before, 'the?') && reader.peek()?.kind === 'ordinal' && /^(row|rnd|round)$/.test(reader.word(1))) {
@@ -27,6 +21,15 @@ export function takeRowNamed(reader: Reader, ...before: readonly string[]): numb
   }
   reader.at = at
   return undefined
+}
+
+/** The number, and `edge` behind it: `first sc of Row 6 edge`. */
+function numbered(reader: Reader): number | undefined {
+  const value = reader.peek()?.value
+  reader.at += 1
+  const { at } = reader
+  if (reader.take('edge') && !reader.done && !/^(?:[,;.:()]|and)$/.test(reader.word())) reader.at = at
+  return value
 }
 
 /** `of Rows 1 to 6`, `of each of Rows 18 to 2`, `from Rows 18–13`, `(Rows 1, 2 and 3)`, `of Row 7 through Row 12`, `of the 1st to 6th rows`: rows in the order in which they are come to. */
