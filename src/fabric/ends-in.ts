@@ -15,7 +15,12 @@ export function compareEnding(walk: Walk, target: Target, span: Span): void {
   const named = (place: Place): boolean => (!rowEnds ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
   const ahead = walk.edge.findIndex((place, at) => at >= walk.last && named(place))
   const behind = walk.edge.findLastIndex((place, at) => at <= walk.last && named(place))
-  if (ahead < 0 && behind < 0) return walk.trouble({ kind: 'no-such-place', span, what: rowEnds ? `the end of ${rowNamed(target)}` : 'a corner' })
+  if (ahead < 0 && behind < 0) return walk.trouble({ kind: 'no-such-place', span, what: rowEnds ? `the end of ${rowNamed(target)}` : target.thing?.kind === 'turning-chain' ? 'a turning chain' : 'a corner' })
+  // `dc in next 12 sts, ending in top of tch`: the chain is worked beside those that were counted.
+  if (target.thing?.kind === 'turning-chain' && ahead === walk.at) {
+    const into = walk.place(walk.take(ahead, span))
+    return walk.make({ kind: walk.made.at(-1)!.kind, into })
+  }
   const short = ahead < 0 ? Number.POSITIVE_INFINITY : ahead - walk.last
   const beyond = behind < 0 ? Number.POSITIVE_INFINITY : walk.last - behind
   if (short > 0 && short <= beyond) walk.trouble(rowEnds ? { kind: 'row-ends-passed', span, count: short } : { kind: 'left-over', span, count: short })

@@ -9,6 +9,7 @@ import { inSize } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import type { Lexicon } from './lexicon.ts'
 import { tellsItsBeginning } from './joined-above.ts'
+import { isEven } from './mirrored.ts'
 import { partStarts } from './part-starts.ts'
 import { planRows, type PlannedRow } from './plan-rows.ts'
 import { withBracketTimes } from './bracket-times.ts'
@@ -215,7 +216,9 @@ function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, index: num
   const named = reference.rows?.[index % reference.rows.length]
   const row = named !== undefined ? rows?.find((other) => other.number === named) : number === undefined ? rows?.[index] : (rows?.find((other) => other.number === number) ?? (rows?.some((other) => other.number !== undefined) ? undefined : rows?.[index]))
   const source = copied(row, `of ${reference.name}`)
-  return { ...source, ...(row?.opening && !reference.reversing && { opening: row.opening }), ...(row && { round: row.round, ...(row.number === undefined && { label: row.label }) }), ...(reference.reversing && { mirrored: true }) }
+  // As far as the first row that is shaped both pieces are alike, and their turning chains lie at the same ends.
+  const mirrored = reference.reversing && rows?.slice(0, row ? rows.indexOf(row) + 1 : undefined).some(({ items }) => !isEven(items))
+  return { ...source, ...(row?.opening && !reference.reversing && { opening: row.opening }), ...(row && { round: row.round, ...(row.number === undefined && { label: row.label }) }), ...(mirrored && { mirrored }) }
 }
 
 function copyOf(reference: Extract<RowReference, { kind: 'copy' }>, entry: WrittenEntry, index: number, number: number | undefined, known: ReadonlyMap<number, RealRow>, own: Source, size: number): Source {

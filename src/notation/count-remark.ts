@@ -13,7 +13,7 @@ export function takeCountRemark(reader: Reader, draft: Draft): boolean {
     toComma(reader)
     return true
   }
-  if (partOfThem(reader)) return true
+  if (partOfThem(reader) || ofEachRow(reader)) return true
   if (takeClosingSlip(reader, draft)) return true
   // `16 sc, as for Outer trim`
   if (reader.at > 0 && reader.take('same?', 'as', 'for|on|in|at')) {
@@ -34,6 +34,15 @@ export function takeCountRemark(reader: Reader, draft: Draft): boolean {
   if (reader.word() === 'ch' && numberAhead(reader, 1) !== undefined) return false
   toComma(reader)
   return true
+}
+
+/** `24 sc, each rnd`, `30 sts in every row`, `18 dc at the end of each of these rows`: the count of one of several rows. */
+export function ofEachRow(reader: Reader): boolean {
+  const { at } = reader
+  reader.take('in|on|for|at|after', 'the?', 'end|ends?', 'of?')
+  if (reader.at > 0 && reader.take('each|every', 'one?', 'of?', 'these|the|those?', 'row|rnd|round|rows|rnds|rounds|time') && (reader.done || /^[,;.:]$/.test(reader.word()))) return true
+  reader.at = at
+  return false
 }
 
 /** `34 sts, 4 of them between the markers`, `97 sc, 16 for each front`: how the count that was said is made up. */

@@ -4,7 +4,7 @@ import { takeThing } from './parse-thing.ts'
 import { rowsByComma, sizesByComma } from './numbers-by-comma.ts'
 import { takeRowNamed } from './row-named.ts'
 import { Reader } from './reader.ts'
-import { takeCountRemark, takePlaceWords } from './count-remark.ts'
+import { ofEachRow, takeCountRemark, takePlaceWords } from './count-remark.ts'
 import type { Num } from './target.ts'
 import { joinedCorner, joinToNeighbour, type Total } from './written-count.ts'
 
@@ -31,7 +31,7 @@ export function parseCount(all: Reader['all'], open: number, close: number, oute
   const inner = new Reader(all.slice(open + 1, close), outer.vocabulary)
   const draft: Draft = { kinds: [], spaces: [], groups: [], colours: [], ofOneSide: [] }
   // `(1 sc per row)` tells how stitches lie along an edge.
-  if (inner.done || /\b(?:per|in each|for each|every) (?:\w+ )?row\b/.test(inner.all.map(({ text }) => text.toLowerCase()).join(' '))) return undefined
+  if (inner.done || /(?<![,;:] )\b(?:per|in each|for each|every) (?:\w+ )?row\b/.test(inner.all.map(({ text }) => text.toLowerCase()).join(' '))) return undefined
   while (!inner.done) {
     // `(–1; 10)` begins with a sign of less, not with a dash.
     const less = inner.at === 0 && inner.word() === '–' && inner.touches(1) && inner.peek(1)?.kind === 'number'
@@ -250,6 +250,7 @@ function atRow(reader: Reader, draft: Draft): true {
 }
 
 function takeManner(reader: Reader, draft: Draft, count: Num): void {
+  if (ofEachRow(reader)) return
   takePlaceWords(reader)
   if (reader.take('on|for|along|to|at?', 'each|per|every|a', 'side|edge')) {
     draft.ofOneSide.push(count)

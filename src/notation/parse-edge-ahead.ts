@@ -90,11 +90,12 @@ function stitchesOfRow(reader: Reader): EdgeName | undefined {
   return undefined
 }
 
-/** `across Row 9, 3 sc in first st`, `over Row 6: sc in each st`: what is worked there follows at once. */
+/** `across Row 9, 3 sc in first st`, `over Row 6: sc in each st`, `along the 7th row (miss 2 dc, …) 12 times`: what is worked there follows at once. */
 function worksThere(reader: Reader): boolean {
-  if (!/^[,;–—]$/.test(reader.word())) return false
-  const stitch = numberAhead(reader, 1) === undefined ? 1 : 2
-  return reader.vocabulary.stitchAt([reader.word(stitch), reader.word(stitch + 1)]) !== undefined
+  const opened = /^[([*]$/.test(reader.word())
+  const next = opened || /^[,;–—]$/.test(reader.word()) ? 1 : 0
+  const stitch = next + (numberAhead(reader, next) === undefined ? 0 : 1)
+  return opened && /^(skip|sk|miss)$/.test(reader.word(next)) || reader.vocabulary.stitchAt([reader.word(stitch), reader.word(stitch + 1)]) !== undefined
 }
 
 /** `row-ends`, `ends of the rows`, `sides of rows`. */

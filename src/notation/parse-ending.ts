@@ -1,16 +1,26 @@
 import { takeCornerCentre } from './parse-centre.ts'
 import { endOfRow } from './parse-edge.ts'
+import { takeTarget } from './parse-target.ts'
 import type { Reader } from './reader.ts'
-import type { Aside } from './syntax.ts'
+import type { Aside, Instruction } from './syntax.ts'
 import type { Target } from './target.ts'
 
-/** `ending in end of Row 17`, `finishing in the centre sc of the second top corner`: which place the stitch worked last has gone into. */
-export function parseEnding(reader: Reader): Aside | undefined {
+/** `ending in end of Row 17`, `finishing in the centre sc of the second top corner`, `ending in top of tch`: which place the stitch worked last has gone into. */
+export function parseEnding(reader: Reader, last: Instruction | undefined): Aside | undefined {
   const { at, start } = reader
   if (reader.take('and?', 'to?', 'ending|finishing|end|finish')) {
-    const endsIn = endOfRow(reader, start) ?? (reader.take('in|at', 'the?') ? cornerIn(reader, start) : undefined)
+    const endsIn = endOfRow(reader, start) ?? topOfChain(reader, last) ?? (reader.take('in|at', 'the?') ? cornerIn(reader, start) : undefined)
     if (endsIn && (reader.done || /^[,;.:(*]$/.test(reader.word()))) return { node: 'aside', words: '', endsIn, start, end: reader.end }
   }
+  reader.at = at
+  return undefined
+}
+
+/** `dc in next 13 sts, ending in top of turning ch`: the last of so many. */
+function topOfChain(reader: Reader, last: Instruction | undefined): Target | undefined {
+  const { at } = reader
+  const target = last?.node === 'work' && last.target?.walk === 'next' && last.target.count ? takeTarget(reader) : undefined
+  if (target?.thing?.kind === 'turning-chain') return target
   reader.at = at
   return undefined
 }

@@ -22,7 +22,7 @@ export const deepest = 60
 export function parseItems(reader: Reader, stop: (reader: Reader) => boolean): Instruction[] {
   const items: Instruction[] = []
   while (!reader.done && !stop(reader)) {
-    const ending = parseEnding(reader)
+    const ending = parseEnding(reader, items.at(-1))
     if (ending) items.push(ending)
     if (ending || skipSeparators(reader)) continue
     const allIn = parseAllIn(reader, items)

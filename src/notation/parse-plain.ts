@@ -144,6 +144,7 @@ function chain(reader: Reader, before: readonly Instruction[]): readonly Instruc
   // `21 chain stitches`, `a chain of 21 sts`, `a chain 21 stitches long`
   if (reader.all[at]?.kind !== 'word' || begins(before)) reader.take('sts|stitches|ch|chains', 'long?')
   if (!reader.take('loosely|tightly')) reader.take('more|extra|further')
+  reader.take('once', 'more|again') || reader.take('as', 'before') || reader.take('again|anew|afresh')
   // `ch 4 at end of row`
   takeEndTail(reader)
   reader.take('for', 'turning|beg|foundation', 'ch?')

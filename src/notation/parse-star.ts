@@ -171,7 +171,7 @@ function takeEnding(reader: Reader, body: Body): Ending {
   const at = reader.at
   while (!reader.done && /^[,;.]$/.test(reader.word())) reader.at += 1
   const { at: ending } = reader
-  if (parseEnding(reader)) {
+  if (parseEnding(reader, undefined)) {
     reader.at = ending
     return {}
   }
