@@ -19,6 +19,12 @@ function offeredTo(facts: SenseFacts, sentence: string): readonly (readonly numb
   return rows.length > 0 ? rows.map(({ offers }) => [offers]) : undefined
 }
 
+/** `97 is 16 times 6, plus 1`: numbers beside the multiple on which a row is worked. The multiple is that of such a row. */
+function workedOnNamed(facts: SenseFacts, sentence: string): readonly (readonly number[])[] {
+  const offers = new Set(facts.pieces.flatMap(({ rows }) => rows.map((row) => row.offers)))
+  return (sentence.replace(stated, '').match(/\d+/g) ?? []).map(Number).filter((number) => number > 1 && offers.has(number)).map((number) => [number])
+}
+
 /** A multiple in the notes that neither the foundation chain nor the first row fits. Told once a sentence. */
 export function multipleMismatch(facts: SenseFacts): readonly Diagnostic[] {
   const begun = facts.pieces.filter(({ piece }) => piece.on === undefined)
@@ -28,11 +34,12 @@ export function multipleMismatch(facts: SenseFacts): readonly Diagnostic[] {
   return facts.prose.flatMap((passage) => sentencesOf(passage)).flatMap((sentence): readonly Diagnostic[] => {
     const match = stated.exec(sentence.text)
     if (!match) return []
+    const named = workedOnNamed(facts, sentence.text)
     const begins = offeredTo(facts, sentence.text) ?? counts
     const every = Number(match[1])
     const more = [match[2], match[3]].flatMap((number) => (number === undefined ? [] : [Number(number)]))
     const rests = new Set([0, ...more, more.reduce((sum, number) => sum + number, 0)].slice(more.length > 0 ? 1 : 0).map((rest) => rest % every))
-    if (every < 2 || begins.some((each) => each.some((count) => rests.has(count % every)))) return []
+    if (every < 2 || [...begins, ...named].some((each) => each.some((count) => rests.has(count % every)))) return []
     const shown = [...new Set(begins.flat())].slice(0, 4).map(String)
     return [{
       code: 'multiple-mismatch',
