@@ -38,11 +38,11 @@ function begunSide(walk: Walk, from: number): boolean {
 /** Fewer row-ends than this may be any part of a side, such as a corner or a tab (common practice, no source). */
 const plainlyASide = 3
 
-/** A flat row that stops one place before its side or a step ends was counted one short: so near the end nobody stops without saying so. */
+/** A flat row that stops one place before its edge or a step ends was counted one short: so near the end nobody stops without saying so. */
 export function stopsOneShort(walk: Walk, span: Span): void {
   const [worked, left, beyond] = [walk.edge[walk.at - 1], walk.edge[walk.at], walk.edge[walk.at + 1]]
   const stretch = left && walk.outline?.stretchOf.get(left)
-  if (!worked || !left || !stretch || stretch.edge !== 'row-ends' && stretch.edge !== 'step' || walk.outline!.stretchOf.get(worked) !== stretch) return
+  if (!worked || !left || !stretch || walk.outline!.stretchOf.get(worked) !== stretch) return
   const side = stretch.places.filter((place) => walk.taken.has(place)).length
   if ((side < plainlyASide || walk.outline!.risers.has(left)) && !tookSuchASide(walk, stretch) || side !== stretch.places.length - 1 || beyond && walk.outline!.stretchOf.get(beyond) === stretch) return
   walk.trouble({ kind: left.kind === 'row-end' ? 'row-ends-passed' : 'left-over', span, count: 1 })
