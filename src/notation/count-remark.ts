@@ -68,6 +68,9 @@ export function takePlaceWords(reader: Reader): void {
     reader.at = at
     return
   }
-  while (reader.peek()?.kind === 'word' && numberAhead(reader) === undefined && !/^(?:and|plus|each)$/.test(reader.word()) && (along || !telling.test(reader.word()))) reader.at += 1
+  while (reader.peek()?.kind === 'word' && numberAhead(reader) === undefined && !/^(?:and|plus|each)$/.test(reader.word()) && (along || !telling.test(reader.word()) || edgeByName(reader))) reader.at += 1
   if (!reader.done && !/^[,;.:]$/.test(reader.word())) reader.at = at
 }
+
+/** `the lower edge`, `the neck edge`: one edge by its name. */
+const edgeByName = (reader: Reader): boolean => /^(?:edge|side)$/.test(reader.word()) && !/^(?:the|its|a|one)$/.test(reader.word(-1)) && !telling.test(reader.word(-1))

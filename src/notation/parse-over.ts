@@ -8,20 +8,26 @@ import type { Target } from './target.ts'
 
 type Draft = { -readonly [K in keyof Work]?: Work[K] }
 
-/** `sc2tog over next row-end and next st`: its legs lie on two edges. */
+/** `sc2tog over next row-end and next st`: its legs lie on two edges; `over same sc and next sc` they lie on one. */
 function overTwo(reader: Reader, draft: Draft): void {
   const { at, start } = reader
-  const one = (): boolean => reader.take('the?', 'next|first|last|same?') && (reader.take('row', '-?', 'end') || takeThing(reader) !== undefined)
-  if (reader.take('over|across') && one()) {
-    if (reader.take('of', 'step|edge|top')) reader.take('and') && one()
-    else if (!(reader.take('and') && one())) {
-      reader.at = at
-      return
-    }
-    draft.target = { walk: 'next', count: { values: [2], start, end: reader.end }, thing: { kind: 'edge' }, start, end: reader.end }
+  const first = reader.take('over|across') ? leg(reader) : undefined
+  const corner = first !== undefined && reader.take('of', 'step|edge|top')
+  const second = first !== undefined && reader.take('and') ? leg(reader) : undefined
+  if (!second && !corner) {
+    reader.at = at
     return
   }
-  reader.at = at
+  const count = { values: [2], start, end: reader.end }
+  if (corner || first === 'row-end' || second === 'row-end') draft.target = { walk: 'next', count, thing: { kind: 'edge' }, start, end: reader.end }
+  else draft.over = count
+}
+
+function leg(reader: Reader): 'row-end' | 'stitch' | undefined {
+  if (!reader.take('the?', 'next|first|last|same?')) return undefined
+  if (reader.take('row', '-?', 'end')) return 'row-end'
+  const thing = takeThing(reader)
+  return thing && (thing.kind === 'row-end' || thing.kind === 'edge' ? 'row-end' : 'stitch')
 }
 
 /** Stitches that stand in one place each: `sc over next 10 sts` is 10 sc, where `cl over next 9 sts` is one cluster. */

@@ -74,7 +74,7 @@ function rowsBetween({ first, last }: NonNullable<Target['ofRows']>): Num {
 /** `each row-end of the next 4 rows` */
 function ofNextRows(reader: Reader): Num | undefined {
   const { at } = reader
-  const count = reader.take('of|on', 'the?', 'next|first|last|following|other?') ? takeNumber(reader) : undefined
+  const count = reader.take('of|on', 'the?', 'next|first|last|final|following|foll|other?') ? takeNumber(reader) : undefined
   if (count && reader.take('rows|row')) return count
   reader.at = at
   return undefined
@@ -144,7 +144,7 @@ function counted(reader: Reader): Pick<Named, 'each' | 'count'> {
   reader.take('of')
   reader.take('the|its|their')
   const { start } = reader
-  const next = reader.take('next|first|last|other')
+  const next = reader.take('next|following|foll|first|last|final|other')
   reader.take('rem|remaining|these')
   const count = takeNumber(reader) ?? (next && !each ? { values: [1], start, end: reader.end } : undefined)
   return { each, ...(count && { count }) }

@@ -18,8 +18,8 @@ function totalsAtEnd(words: Reader['all'], reader: Reader): { readonly totals: r
   const totals: Total[] = []
   let all = [...words]
   for (;;) {
-    // A count with more behind it is the row's only where no other stands at the end.
-    const within = (): Found | undefined => (totals.length === 0 ? beforeTurn(all, reader) : undefined)
+    // A count with more behind it is the row's only where no other stands at the end; `(6 dc) [2 rows] Fasten off.` counts the rows apart.
+    const within = (): Found | undefined => (totals.every(countsRows) ? beforeTurn(all, reader) : undefined)
     const found = sentence(all, reader) ?? atEnd(all, reader) ?? within() ?? inAll(all, reader) ?? afterSign(all, reader) ?? (totals.length === 0 || totals[0]!.closing ? beforeQuiet(all, reader) : undefined)
     if (!found) break
     totals.unshift(found.total)
@@ -28,6 +28,8 @@ function totalsAtEnd(words: Reader['all'], reader: Reader): { readonly totals: r
   const rest = new Reader(all, reader.vocabulary)
   return { totals, rest }
 }
+
+const countsRows = ({ rows, count, kinds }: Total): boolean => rows !== undefined && count === undefined && kinds.length === 0
 
 interface Found {
   readonly total: Total
@@ -130,14 +132,15 @@ function beforeTurn(all: Reader['all'], reader: Reader): Found | undefined {
   return undefined
 }
 
-/** `48 sts. Fasten off.`, `8 ss. Turn the tube, do not fasten off.`: sentences that change no count follow the total. */
+/** `48 sts. Fasten off.`, `8 ss. Turn the tube, do not fasten off.`, `52 dc and 4 2-ch sps (Back)`: words that change no count follow the total. */
 function beforeQuiet(all: Reader['all'], reader: Reader): Found | undefined {
   const end = withoutTrailing(all).length
   for (let stop = end - 1; stop > 0; stop -= 1) {
     // `Do not fasten off after Row 17.`
     if (all[stop]!.kind === 'number' && !/^(?:rows?|rnds?|rounds?)$/i.test(all[stop - 1]!.text)) return undefined
-    if (all[stop]!.text !== '.') continue
-    const items = parseItems(new Reader(all.slice(stop + 1, end), reader.vocabulary), () => false)
+    const bracket = all[stop]!.text === '('
+    if (all[stop]!.text !== '.' && !bracket) continue
+    const items = parseItems(new Reader(all.slice(bracket ? stop : stop + 1, end), reader.vocabulary), () => false)
     if (!items.every(({ node }) => node === 'turn' || node === 'join' || node === 'aside')) return undefined
     const found = sentence(all.slice(0, stop), reader) ?? atEnd(all.slice(0, stop), reader) ?? afterSign(all.slice(0, stop), reader)
     if (found) return { ...found, rest: [...found.rest, ...all.slice(stop)] }
@@ -168,20 +171,27 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
       at = open
       continue
     }
-    if (!/^[=—–:;.→•·-]$/.test(text)) continue
+    // `As for Front border, 52 dc`: behind a row that only points at others.
+    const pointed = /^[,;]$/.test(text) && pointsAtRows(kept.slice(0, at), reader)
+    if (!/^[=—–:;.→•·-]$/.test(text) && !pointed) continue
     // Within `ch-2 sps` the hyphen touches on both sides, and so does the dash of a range (`Rep Rows 1–2`).
     const touches = kept[at - 1]!.end === kept[at]!.start && kept[at - 1]!.text !== '-'
     if (touches && (text === '-' || /^[—–]$/.test(text) && kept[at - 1]!.kind === 'number' && kept[at + 1]?.kind === 'number')) continue
     const total = parseCount(kept, at, kept.length, reader)
-    if (text === ';' && (total?.kinds.length ?? 0) + (total?.spaces.length ?? 0) < 2) continue
+    if (text === ';' && !pointed && (total?.kinds.length ?? 0) + (total?.spaces.length ?? 0) < 2) continue
     if (!total || !/^[=→]$/.test(text) && total.count === undefined && total.kinds.length + total.groups.length === 0) return undefined
     // A bare number may be anything; one number for each size can only be a count.
     const bySize = total.count !== undefined && total.count.values.length > 1 && total.count.values.length === reader.vocabulary.sizes
-    if ((text === '.' || text === ':' || text === '-') && !kept.slice(at).some((token) => /^(st|sts|stitches)$/i.test(token.text)) && total.kinds.length + total.groups.length === 0 && !bySize) return undefined
+    if (/^[.:,-]$/.test(text) && !kept.slice(at).some((token) => /^(st|sts|stitches)$/i.test(token.text)) && total.kinds.length + total.groups.length === 0 && !bySize) return undefined
     if (/^[.:;]$/.test(text) && total.kinds.length + total.groups.length > 0 && !worksBefore(kept.slice(0, at), reader)) return undefined
     return { total, rest: withoutTrailing(kept.slice(0, at)) }
   }
   return undefined
+}
+
+function pointsAtRows(all: Reader['all'], reader: Reader): boolean {
+  const row = new Reader(all, reader.vocabulary)
+  return takeReference(row) !== undefined && row.done
 }
 
 /** Whether instructions that make stitches stand before: then `30 hdc` at the end can only be a total. */
