@@ -48,9 +48,9 @@ export function stopsOneShort(walk: Walk, span: Span): void {
   walk.trouble({ kind: left.kind === 'row-end' ? 'row-ends-passed' : 'left-over', span, count: 1 })
 }
 
-/** Where the row went up one side as far as it goes, the like side is its other one. */
-function tookSuchASide(walk: Walk, { places }: Stretch): boolean {
-  return walk.outline!.stretches.some((other) => other.edge === 'row-ends' && other.places !== places && other.places.length === places.length && other.places.every((place) => walk.taken.has(place)))
+/** Where the row went along one side or step as far as it goes, the like one is its other. */
+function tookSuchASide(walk: Walk, { edge, places }: Stretch): boolean {
+  return walk.outline!.stretches.some((other) => other.edge === edge && other.places !== places && other.places.length === places.length && other.places.every((place) => walk.taken.has(place)))
 }
 
 /** Row-ends of straight sides and stitches from one index to before another. */

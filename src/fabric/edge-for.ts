@@ -16,19 +16,26 @@ interface Fabric {
   readonly edge: Edge
   readonly outline: Outline
   readonly turnsAfter: boolean
+  /** The side that the row below was worked on. */
+  readonly side?: 'RS' | 'WS' | undefined
 }
 
 /** What a row works on: the row below, or, when it goes along the edges of flat rows, their outline. */
-export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, size }: Fabric): Edge {
+export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, size, side }: Fabric): Edge {
   const waiting = held.length > 0 ? heldEdge(row.items, row.round, held, piece, size) : undefined
   if (waiting) return waiting
   if (edge.formsRing) return namesChains(row.items) ? edge : { places: [{ kind: 'ring', row: 0 }], round: true, chain: false }
   const border = row.round && !edge.round && outline.flatRows > 1 && edge.places.length > 0
   if ((edge.round || row.round) && outline.bottom.length > 0 && onFoundation(row.items) && !hasSpaces(edge.places)) return { places: outline.bottom, round: row.round, chain: false }
   if (outline.flatRows === 0 && !outline.opened || !border && !alongEdges(row.items) && !(onFoundation(row.items) && !edge.round && !edge.chain && !hasSpaces(edge.places))) return edge
-  const turned = turnBefore(row.items) ?? turnsAfter
+  const turned = turnBefore(row.items) ?? toFace(row, side) ?? turnsAfter
   const stretches = beginsAtCorner(row.items) ? fromPoint(outline.walk(turned)) : outline.walk(turned)
   return { places: stretches.flatMap(({ places }) => places), round: row.round, chain: false, outline: borderEdge(stretches, turned) }
+}
+
+/** `Row 1 (RS): With RS facing and the foundation edge uppermost, join yarn`: the work lies so that this side faces the maker. */
+function toFace({ side, items }: RealRow, below: RealRow['side']): boolean | undefined {
+  return side && below && joinsAnew(items) ? side !== below : undefined
 }
 
 /** `3 dc in the point, 11 dc down the sloping side`. */
@@ -61,4 +68,9 @@ export function alongEdges(items: readonly Instruction[]): boolean {
 
 function alongEdge(target: Target | undefined): boolean {
   return target?.walk === 'edge' || target?.evenly === true || target?.thing?.kind === 'row-end' || target?.thing?.kind === 'edge'
+}
+
+/** The yarn is joined, or the words tell how the work lies for it. */
+export function joinsAnew(items: readonly Instruction[]): boolean {
+  return items.some((item) => item.node === 'start' && item.target.walk !== 'edge' || item.node === 'work' && item.layers === true || item.node === 'aside' && /\b(?:join|rejoin|attach|facing)\b/.test(item.words ?? ''))
 }

@@ -2,7 +2,7 @@ import type { Instruction } from '../notation/syntax.ts'
 import { borderEdge } from './border-edge.ts'
 import type { Stretch } from './laid-row.ts'
 import type { Outline } from './outline.ts'
-import { alongEdges, onFoundation } from './edge-for.ts'
+import { alongEdges, joinsAnew, onFoundation } from './edge-for.ts'
 import type { Edge } from './place.ts'
 import { everyReading, type Readings } from './readable.ts'
 import type { RowSetting } from './walk.ts'
@@ -84,10 +84,6 @@ function sidesUp(stretches: readonly Stretch[]): readonly Stretch[] {
 function namesFirstEdge(items: readonly Instruction[]): boolean {
   const first = items.find(({ node }) => node !== 'aside' && node !== 'chain')
   return first?.node === 'start' && first.target.walk === 'edge' && first.target.edge !== undefined && items.every(({ node }) => node !== 'turn')
-}
-
-function joinsAnew(items: readonly Instruction[]): boolean {
-  return items.some((item) => item.node === 'start' && item.target.walk !== 'edge' || item.node === 'work' && item.layers === true || item.node === 'aside' && /\b(?:join|rejoin|attach|facing)\b/.test(item.words ?? ''))
 }
 
 function based(stretches: readonly Stretch[], { base, firstChain }: Outline): readonly Stretch[] {

@@ -24,7 +24,7 @@ export function workStart(walk: Walk, item: Start): void {
   if (item.target.walk === 'edge') return
   if (item.target.ofRow !== undefined && !isBelow(walk, item.target)) {
     goToRow(walk, item.target, item)
-    if (item.target.passing) begin(walk, Math.min(item.target.passing, walk.end - 1))
+    if (item.target.passing) begin(walk, passing(walk, 0, item.target))
     return
   }
   const corner = cornerToStart(walk, item.target)
@@ -32,7 +32,14 @@ export function workStart(walk: Walk, item: Start): void {
   if (corner !== undefined && walk.onRing) return begin(walk, corner, true)
   const index = item.target.walk === 'last' ? lastNamed(walk, item.target) : corner ?? findNext(walk, item.target.after ? indexBehind(walk, item.target.after) : walk.at, item.target.thing)
   if (index < 0 || index >= walk.edge.length) return
-  begin(walk, index)
+  begin(walk, passing(walk, index, item.target))
+}
+
+/** `in 4th htr of Row 5`: so many stitches farther on. */
+function passing(walk: Walk, from: number, { passing: places = 0 }: Target): number {
+  let index = from
+  for (let passed = 0; passed < places && index < walk.end - 1; passed += 1) index = findNext(walk, index + 1, undefined)
+  return Math.min(index, walk.end - 1)
 }
 
 /** `last st`; `2nd dc of last 5-dc group`: the last of those. */
@@ -71,7 +78,7 @@ function alongOutline(walk: Walk, { target, start, end }: Start): void {
   const named = (place: Place): boolean => (atCorner && stepCorners.has(place) && target.ofRow === undefined || isMeant(place)) && (!atCorner || corners.has(place) || stepCorners.has(place))
   const lastOfRow = target.walk === 'last' && target.ofRow !== undefined ? walk.edge.findIndex((place) => isLastOfRow(walk, place, target)) : -1
   const index = lastOfRow >= 0 ? lastOfRow : target.walk === 'last' || target.hand === 'left' && target.walk === 'next' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? indexBehind(walk, target.after) : 0) && named(place))
-  if (index >= 0) begin(walk, index)
+  if (index >= 0) begin(walk, passing(walk, index, target))
   else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${rowNamed(target)} on the edge` })
 }
 

@@ -3,6 +3,7 @@ import { beyond, takeBeside } from './parse-beside.ts'
 import { takeBesideJoin } from './parse-joins.ts'
 import { takeNeighbour } from './parse-neighbour.ts'
 import { takeOneRow } from './parse-one-row.ts'
+import { nthToJoin } from './parse-ordinal.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeStitchName } from './parse-thing.ts'
@@ -76,7 +77,7 @@ function joinTail(reader: Reader) {
   reader.take('yarn|thread|wool|cotton')
   if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || centreInWords(reader) || endInWords(reader))) return undefined
   const whereFirst = whereThenPlace(reader)
-  const place = takeTarget(reader)
+  const place = takeTarget(reader) ?? nthToJoin(reader)
   const after = place && takeAfter(reader)
   const ofRow = place?.walk === 'next' && place.thing?.kind === 'stitch' && !after ? takeHandOfRow(reader) : undefined
   const target = after ? { ...place, after, end: reader.end } : ofRow ? { ...place!, ...ofRow, end: reader.end } : place

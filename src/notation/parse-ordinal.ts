@@ -5,6 +5,8 @@ import { takeLoop } from './parse-loop.ts'
 import { takeOfStep, takeRowOf, type Draft } from './parse-tail.ts'
 import { chainWords, takeStitchName, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
+import type { Target } from './target.ts'
 
 /** `2nd ch from hook`, `3rd ch of beg ch-5`, `2nd st`. */
 export function ordinal(reader: Reader, draft: Draft): boolean {
@@ -110,4 +112,21 @@ function nthOfRow(reader: Reader, draft: Draft, value: number): boolean {
   delete draft.loop
   reader.at = at
   return false
+}
+
+/** `in 4th htr`, `in the 5th st from the right-hand edge`: where the yarn is joined, so many stitches along the edge. */
+export function nthToJoin(reader: Reader): Target | undefined {
+  const { at, start } = reader
+  reader.take('in|into|to|at', 'the?')
+  const token = reader.peek()
+  const value = token?.kind === 'ordinal' ? token.value : ordinals[reader.word()]
+  if (value !== undefined) {
+    reader.at += 1
+    const thing = takeThing(reader)
+    const from = reader.take('from', 'the?', 'right?', '-?', 'hand?', 'edge|end|side|corner')
+    const ofRow = from ? takeRowNamed(reader, 'of|on', 'the?') : undefined
+    if (thing?.kind === 'stitch' && (reader.done || /^([,.;:()]|and|then|with)$/.test(reader.word()))) return { walk: 'next', thing, passing: value - 1, ...(ofRow !== undefined && { ofRow }), start, end: reader.end }
+  }
+  reader.at = at
+  return undefined
 }
