@@ -1,6 +1,6 @@
 import type { Instruction } from '../notation/syntax.ts'
 import { borderEdge } from './border-edge.ts'
-import type { Stretch } from './laid-row.ts'
+import { standBeside, type Stretch } from './laid-row.ts'
 import type { Outline } from './outline.ts'
 import { alongEdges, joinsAnew, onFoundation } from './edge-for.ts'
 import type { Edge } from './place.ts'
@@ -54,10 +54,17 @@ function whereNumbersBegin(stretch: Stretch): readonly Stretch[] {
   return cuts.length === 0 ? [stretch] : [0, ...cuts].map((cut, part) => ({ ...stretch, rows: rows.slice(cut, cuts[part]), places: places.slice(cut, cuts[part]) }))
 }
 
-/** The same ring, begun at each of its stretches. */
+/** The same ring, begun at each of its stretches. A side at which the hook stands is whole where the row begins elsewhere. */
 function turnsOf(all: readonly Stretch[]): readonly (readonly Stretch[])[] {
-  return all.map((_, index) => [...all.slice(index), ...all.slice(0, index)])
+  const [first, last] = [all[0], all.at(-1)]
+  const side = first && last && first !== last && isOneSide(last, first) ? wholeSide(last, first) : undefined
+  const others = side ? [...all.slice(1, -1), side] : all
+  return [...(side ? [all] : []), ...others.map((_, index) => [...others.slice(index), ...others.slice(0, index)])]
 }
+
+const isOneSide = (one: Stretch, other: Stretch): boolean => one.edge === 'row-ends' && other.edge === 'row-ends' && !standBeside(one.rows.at(-1)!, other.rows[0]!)
+
+const wholeSide = (one: Stretch, other: Stretch): Stretch => ({ edge: 'row-ends', rows: [...one.rows, ...other.rows], places: [...one.places, ...other.places], seams: [...one.seams, ...other.seams.map((at) => one.places.length + at)] })
 
 /** What is left of an outline where its top, its underside or both are folded and sewn, as at a heel; where its sides are, its underside alone. */
 function closedEdges(stretches: readonly Stretch[]): readonly (readonly Stretch[])[] {

@@ -32,7 +32,9 @@ export function workStart(walk: Walk, item: Start): void {
   if (corner !== undefined && walk.onRing) return begin(walk, corner, true)
   const index = item.target.walk === 'last' ? lastNamed(walk, item.target) : corner ?? findNext(walk, item.target.after ? indexBehind(walk, item.target.after) : walk.at, item.target.thing)
   if (index < 0 || index >= walk.edge.length) return
-  begin(walk, passing(walk, index, item.target))
+  // On a round what lies before the joined stitch is left with what lies behind.
+  if (item.target.passing) return begin(walk, passing(walk, index, item.target), walk.round || walk.onRing)
+  begin(walk, index)
 }
 
 /** `in 4th htr of Row 5`: so many stitches farther on. */
