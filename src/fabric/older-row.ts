@@ -31,6 +31,8 @@ export function goToRow(walk: Walk, target: Target, span: Span): void {
   const before = walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at)
   if (walk.made.length === 0) walk.at = 0
   walk.edge = [...before, ...places]
+  // `in 3rd unworked st of Row 1`: those before it are passed.
+  walk.at = Math.min(walk.at + (target.passing ?? 0), walk.edge.length)
   walk.noneFrom.clear()
   walk.last = walk.at - 1
 }

@@ -3,7 +3,7 @@ import { borderEdge } from './border-edge.ts'
 import { standBeside, type Stretch } from './laid-row.ts'
 import type { Outline } from './outline.ts'
 import { alongEdges, joinsAnew, onFoundation } from './edge-for.ts'
-import type { Edge } from './place.ts'
+import type { Edge, Place } from './place.ts'
 import { everyReading, type Readings } from './readable.ts'
 import type { RowSetting } from './walk.ts'
 import { placesAmiss } from './places-amiss.ts'
@@ -13,6 +13,8 @@ import type { RowToWork, RowTry } from './work-row.ts'
 interface OtherBorder {
   readonly edge: Edge
   readonly words: string
+  /** A place that it has more than others: a flat row that does not work it does not need it. */
+  readonly adds?: Place
 }
 
 /** More stretches than this are not tried one by one as the place where a border begins. */
@@ -27,7 +29,7 @@ function otherBorders({ items, edge, joined }: RowToWork, outline: Outline, { ro
   if (!border) return []
   const { turned } = border
   const made = (stretches: readonly Stretch[], way: boolean): Edge => ({ ...edge, places: stretches.flatMap(({ places }) => places), outline: borderEdge(stretches, way) })
-  const withBase = outline.base ? [{ edge: made(based(outline.walk(turned), outline), turned), words: 'the chain under the counted turning chain is a place of the underside' }] : []
+  const withBase = outline.base ? [{ edge: made(based(outline.walk(turned), outline), turned), adds: outline.base, words: 'the chain under the counted turning chain is a place of the underside' }] : []
   const ring = round && alongEdges(items) ? closedStrip(outline.walk(turned)).map((side) => ({ edge: made([side], turned), words: 'the ends of the strip are joined, and the round goes along one of its sides' })) : []
   const unturned = namesFirstEdge(items) ? [{ edge: made(outline.walk(!turned), !turned), words: 'the edge that is named comes next, whether the work is turned or not' }] : []
   const anew = joined || joinsAnew(items)
@@ -110,13 +112,14 @@ export function bestOnOutline(first: Readings, toWork: RowToWork, setting: RowSe
   let best: Readings | undefined
   let leastWrong = first
   const anew = toWork.joined || joinsAnew(toWork.items)
-  for (const { edge, words } of otherBorders(toWork, outline, setting)) {
+  for (const { edge, words, adds } of otherBorders(toWork, outline, setting)) {
     const there = everyReading({ ...toWork, edge }, setting)
     const found = there.usual?.comesOut ? there.usual : there.others[0]
     if (!found) {
       if (anew && there.usual && leastWrong.usual && placesAmiss(there.usual.troubles) < placesAmiss(leastWrong.usual.troubles)) leastWrong = there
       continue
     }
+    if (adds && !setting.round && !found.row.made.some(({ into }) => into === adds)) continue
     const readings: Readings = { usual: { ...found, assumed: [...found.assumed, words] }, others: [] }
     if (!leavesSide(found)) return readings
     best ??= readings

@@ -24,7 +24,7 @@ export function workStart(walk: Walk, item: Start): void {
   if (item.target.walk === 'edge') return
   if (item.target.ofRow !== undefined && !isBelow(walk, item.target)) {
     goToRow(walk, item.target, item)
-    if (item.target.passing) begin(walk, passing(walk, 0, item.target))
+    if (item.target.passing) begin(walk, Math.min(walk.at, walk.end - 1))
     return
   }
   const corner = cornerToStart(walk, item.target)

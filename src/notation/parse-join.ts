@@ -77,7 +77,7 @@ function joinTail(reader: Reader) {
   reader.take('yarn|thread|wool|cotton')
   if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || centreInWords(reader) || endInWords(reader))) return undefined
   const whereFirst = whereThenPlace(reader)
-  const place = takeTarget(reader) ?? nthToJoin(reader)
+  const place = nthToJoin(reader) ?? takeTarget(reader)
   const after = place && takeAfter(reader)
   const ofRow = place?.walk === 'next' && place.thing?.kind === 'stitch' && !after ? takeHandOfRow(reader) : undefined
   const target = after ? { ...place, after, end: reader.end } : ofRow ? { ...place!, ...ofRow, end: reader.end } : place

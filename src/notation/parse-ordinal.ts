@@ -114,7 +114,7 @@ function nthOfRow(reader: Reader, draft: Draft, value: number): boolean {
   return false
 }
 
-/** `in 4th htr`, `in the 5th st from the right-hand edge`: where the yarn is joined, so many stitches along the edge. */
+/** `in 4th htr`, `in the 5th st from the right-hand edge`, `in 3rd foundation ch`: where the yarn is joined, so many places along the edge. */
 export function nthToJoin(reader: Reader): Target | undefined {
   const { at, start } = reader
   reader.take('in|into|to|at', 'the?')
@@ -122,10 +122,13 @@ export function nthToJoin(reader: Reader): Target | undefined {
   const value = token?.kind === 'ordinal' ? token.value : ordinals[reader.word()]
   if (value !== undefined) {
     reader.at += 1
+    const under = reader.take('foundation|starting|beginning|base')
     const thing = takeThing(reader)
     const from = reader.take('from', 'the?', 'right?', '-?', 'hand?', 'edge|end|side|corner')
     const ofRow = from ? takeRowNamed(reader, 'of|on', 'the?') : undefined
-    if (thing?.kind === 'stitch' && (reader.done || /^([,.;:()]|and|then|with)$/.test(reader.word()))) return { walk: 'next', thing, passing: value - 1, ...(ofRow !== undefined && { ofRow }), start, end: reader.end }
+    // `3rd ch` may be one of the chain that begins the round.
+    const named = thing?.kind === 'stitch' || thing?.kind === 'row-end' || thing?.kind === 'chain' && (under || from)
+    if (named && (reader.done || /^([,.;:()]|and|then|with)$/.test(reader.word()))) return { walk: 'next', thing, passing: value - 1, ...(ofRow !== undefined && { ofRow }), start, end: reader.end }
   }
   reader.at = at
   return undefined
