@@ -11,6 +11,6 @@ export function wordsPassedOver({ source, row }: RowFacts): Diagnostic | undefin
     message: `${rowName(row)} comes out without these words, which are not understood: \`${shortened(source, trouble.span)}\``,
     primary: { span: trouble.span, text: 'passed over' },
     secondary: [],
-    note: 'they hold no number and no stitch; if they tell where the row lies, that was not looked at',
+    note: 'they count nothing and name no stitch; if they tell where the row lies, that was not looked at',
   }
 }
