@@ -133,6 +133,7 @@ export class Walk {
   closedChain = false
   /** It was closed by a slip stitch said to go into the first chain. */
   closedInFirst = false
+  readonly slipsBehind: number
   /** One chain of the circle was used up by its join. */
   shortened = false
   /** Chains of the foundation that this row laid. */
@@ -189,6 +190,7 @@ export class Walk {
     this.outline = edge.outline
     this.held = edge.held !== undefined
     this.closedInFirst = edge.closedInFirst === true
+    this.slipsBehind = edge.slips ?? 0
   }
 
   /** Which way to read what can be read in `words.length` ways. The first is the usual one. */

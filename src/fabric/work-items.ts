@@ -97,8 +97,10 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     }
     case 'leave': {
       walk.leaves = true
-      if (item.slips && leftHere(walk, item) === 0) return
-      if (item.count && inSize(item.count, walk.setting.size) !== leftHere(walk, item)) walk.trouble({ kind: 'left-over', span: item, count: leftHere(walk, item), said: inSize(item.count, walk.setting.size) })
+      const left = leftHere(walk, item)
+      const count = item.slips && left === 0 ? walk.slipsBehind : left
+      if (item.slips && count === 0) return
+      if (item.count && inSize(item.count, walk.setting.size) !== count) walk.trouble({ kind: 'left-over', span: item, count, said: inSize(item.count, walk.setting.size) })
       return
     }
     case 'aside': {

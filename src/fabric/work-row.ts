@@ -237,8 +237,9 @@ function nextEdge(walk: Walk, setting: RowSetting, turned: boolean): Edge {
   const places = walk.closedByStitch ? [worked.at(-1)!, ...worked.slice(0, -1)] : worked
   if (!turned) return { places, round: setting.round, chain: false }
   const back = places.toReversed()
+  const slips = setting.round ? 0 : walk.made.findIndex((place) => !place.travel)
   // After a join the turned round begins in the stitch of the join again.
-  return { places: setting.round && back.length > 0 ? [back.at(-1)!, ...back.slice(0, -1)] : back, round: setting.round, chain: false }
+  return { places: setting.round && back.length > 0 ? [back.at(-1)!, ...back.slice(0, -1)] : back, round: setting.round, chain: false, ...(slips > 0 && { slips }) }
 }
 
 /** Every reading of a row that comes out, the usual one first; when none does, the usual one alone. */

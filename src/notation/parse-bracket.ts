@@ -1,5 +1,5 @@
 import { numberAhead, takeNumber } from './numbers.ts'
-import { skippedCountLater, takeCountsAs } from './parse-counts-as.ts'
+import { skippedCountLater, takeCountsAs, takeCountsAsSeveral } from './parse-counts-as.ts'
 import { deepest, parseItems } from './parse-items.ts'
 import { takeTarget } from './parse-target.ts'
 import { bodyOf } from './parse-star.ts'
@@ -32,6 +32,7 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
   if (end === undefined) return unclosed(reader, start)
   const counts = takeCountsAs(reader)
   if (counts) return [attach(before, start, reader.end)]
+  if (takeCountsAsSeveral(reader, end)) return [{ node: 'unreadable', why: 'word', reason: 'counts as', start, end: reader.end }]
   const inBracket = reader.all.slice(reader.at + 1, end)
   if (isRate(inBracket) || tellsWhatWasMade(inBracket) || isOneMade(inBracket)) {
     reader.at = end + 1

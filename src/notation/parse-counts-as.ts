@@ -26,6 +26,16 @@ export function takeCountsAs(reader: Reader): CountsAs | undefined {
   return onSlip.test(reader.all.slice(at, reader.at).map(({ text }) => text.toLowerCase()).join(' ')) ? { ...found, onSlip: true } : found
 }
 
+/** Takes a bracket `(counts as 2 tr)`: a chain stands for one stitch (common practice, no source), so that the number is a slip of the pen. */
+export function takeCountsAsSeveral(reader: Reader, end: number): boolean {
+  const { at } = reader
+  while (reader.at < end && !reader.take('count|counts|counted', 'as')) reader.at += 1
+  const several = reader.at < end && (takeNumber(reader)?.values.some((value) => value !== 1) ?? false)
+  const stitch = several ? takeStitchName(reader) : undefined
+  reader.at = stitch === undefined || stitch === 'st' || reader.at !== end ? at : end + 1
+  return reader.at > end
+}
+
 /** `counts as 1 tr in the place of the last ss`, `stands on the last sl st`: where the chain rises from. */
 const onSlip = /\b(?:in|on|over|at|of|from|replaces) (?:the )?(?:last|final|same) (?:of the )?(?:ss|sl st|slst|sl)\b/
 
