@@ -87,3 +87,9 @@ export function closesItsStep({ made, setting, outline }: Walk, left: number): b
   const end = made.length - 1 - made.findLastIndex(({ kind }) => kind !== 'sl st')
   return !setting.round && !outline && start > 1 && left + end === start
 }
+
+/** What it leaves are the counted slip stitches by which the row below stepped in: a step, which needs no word (common practice, no source). */
+export function leavesSlips({ edge, at, setting, outline }: Walk): boolean {
+  const step = edge.findIndex(({ kind }) => kind === 'sl st')
+  return !setting.round && !outline && step > 0 && step === at && edge.length - at > 1 && edge.slice(at).every(({ kind }) => kind === 'sl st')
+}

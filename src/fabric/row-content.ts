@@ -12,10 +12,19 @@ interface Below {
   readonly change: number
 }
 
-/** What a real row works: its own instructions, or what a rule makes of it. */
-export function itemsOf(row: RealRow, below: Below): readonly Instruction[] {
+/** What a real row works in a size: its own instructions, or what a rule makes of it. */
+export function itemsOf(row: RealRow, below: Below, size: number): readonly Instruction[] {
   if (row.even || row.change === 0) return evenItems(below, row)
-  return row.change === undefined ? row.items : shapingItems(below, row)
+  if (row.change !== undefined) return shapingItems(below, row)
+  const { rowLists = [] } = row.entry.read
+  return size > 0 && rowLists.length > 0 ? rowsInSize(row.items, new Map(rowLists.map(({ values }) => [values[0], values[size]]))) : row.items
+}
+
+/** `The row-end of Row 12 (16)` in the second size: wherever the instructions name Row 12 they mean Row 16. */
+function rowsInSize<Part>(part: Part, rows: ReadonlyMap<unknown, unknown>): Part {
+  if (Array.isArray(part)) return part.map((each: unknown) => rowsInSize(each, rows)) as Part
+  if (typeof part !== 'object' || part === null) return part
+  return Object.fromEntries(Object.entries(part).map(([key, value]) => [key, key === 'ofRow' ? (rows.get(value) ?? value) : rowsInSize(value, rows)])) as Part
 }
 
 /** `Work even`: one stitch of the kind below in each. */

@@ -83,7 +83,7 @@ export class Fabrics {
     return [...(this.wholes[on]?.ends.keys() ?? [])]
   }
 
-  /** What a piece's last row holds out beside the other pieces worked on it, in runs, those that come last first; those of a round end at its join. */
+  /** What a piece's last row holds out beside the other pieces worked on it, in runs, those that come last first; those of a round end at its join, and one goes on over it. */
   beside(on: number): readonly Edge[] {
     const { edge, outline } = this.own[on]!
     const whole = this.wholes[on]
@@ -95,7 +95,10 @@ export class Fabrics {
       if (taken(place)) runs.push([])
       else runs.at(-1)!.push(place)
     }
-    return runs.filter(({ length }) => length > 0).toReversed().map((places) => ({ ...edge, places }))
+    const [first, last] = [runs[0]!, runs.at(-1)!]
+    // What lies before and behind the join of a round is one run for a row that goes on over it.
+    const over = edge.round && runs.length > 1 && first.length > 0 && last.length > 0 ? [[...last, ...first]] : []
+    return [...runs.filter(({ length }) => length > 0).toReversed(), ...over].map((places) => ({ ...edge, places }))
   }
 
   /** Whether more hangs together than the pieces that this one goes on from, one after another. */

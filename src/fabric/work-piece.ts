@@ -138,7 +138,7 @@ interface Step {
 }
 
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
-  const { items, joins, outline: beside } = joiningParts(withoutOwnName(itemsOf(row, state), piece.name), state.edge.round ? [] : waitingParts(state, piece), () => withAllBeside(piece, state), piece.size)
+  const { items, joins, outline: beside } = joiningParts(withoutOwnName(itemsOf(row, state, piece.size), piece.name), state.edge.round ? [] : waitingParts(state, piece), () => withAllBeside(piece, state), piece.size)
   if (beside) state = { ...state, outline: beside }
   const setting = { ...settingOf(piece, row, index, state, room), ...(joins && { parts: joins }) }
   const fabric = { ...state, held: piece.held ?? [], piece: piece.name, size: piece.size }

@@ -5,7 +5,7 @@ import type { Span } from '../text/span.ts'
 import { passedInSilence, passedOver, stopsOneShort } from './along-outline.ts'
 import { compareTotal, saysOf, type Comparison, type Made } from './compare-total.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
-import { closesItsStep, liesOn, withoutTravel, type Lies } from './lies-on.ts'
+import { closesItsStep, leavesSlips, liesOn, withoutTravel, type Lies } from './lies-on.ts'
 import type { HeldRun } from './held.ts'
 import { joinNeighbours } from './join-neighbours.ts'
 import type { Stretch } from './laid-row.ts'
@@ -84,7 +84,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   if (onlyLoop(items)) walk.leaves = true
   const looseBy = settleLoose(walk, saidBy(text, setting))
   if (left > 0 && left === keptBackAtEnd(items, setting.size)) walk.leaves = true
-  if (left > 0 && closesItsStep(walk, left)) walk.leaves = true
+  if (left > 0 && (closesItsStep(walk, left) || leavesSlips(walk))) walk.leaves = true
   // A row along one edge of a piece leaves the others as they are; a round goes along all of them.
   // A flat row that is joined anew to a round is a strap or a flap: it takes the stitches that it names.
   if (edge.round && !setting.round && items.some((item) => item.node === 'start' && item.target.walk !== 'layers')) walk.leaves = true

@@ -251,7 +251,7 @@ function counted(reader: Reader): { readonly each: boolean; readonly count?: Non
   reader.take('the')
   reader.take('rem|remaining|other')
   const { start } = reader
-  const next = reader.take('next|following|foll|first|last|final')
+  const next = reader.take('next|following|foll|first|last|final|any')
   const count = takeNumber(reader) ?? (next && !each ? { values: [1], start, end: reader.end } : undefined)
   return { each, ...(count && { count }) }
 }

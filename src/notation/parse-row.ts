@@ -25,6 +25,8 @@ export interface ReadRow extends RowText {
   readonly round?: boolean
   /** Rows that its stripes come to: `2 rows A, 2 rows B, 4 rows A`. */
   readonly stripes?: Num
+  /** Rows that are named by another number in each size; the instructions have that of the first size. */
+  readonly rowLists?: readonly Num[]
 }
 
 /** Reads a row's text from `start` to `end` of the source. Never fails; what cannot be read is kept as such. */
@@ -51,7 +53,7 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const held = loop ?? loopSaid(own)
   const { items, total } = trailingCount(rest.tiles ? own.map(onLoop) : own, totals, text)
   const joins = reference !== undefined || items.some(({ node }) => node === 'join')
-  return { items, totals: total ? [...totals, total] : totals.map(joins ? withClosing(items) : withoutClosing), ...(round && { round }), ...(stripes && { stripes }), ...(held && { loop: held }), ...(reference && { reference }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
+  return { items, totals: total ? [...totals, total] : totals.map(joins ? withClosing(items) : withoutClosing), ...(round && { round }), ...(stripes && { stripes }), ...(held && { loop: held }), ...(reference && { reference }), ...(rest.rowLists.length > 0 && { rowLists: rest.rowLists }), sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
 }
 
 /** `12 sts, the closing sl st being one of them`: where nothing is joined, it is one of the row's own stitches. */

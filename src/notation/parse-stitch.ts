@@ -5,7 +5,7 @@ import { endsSide, inAllAlong, takeEdgeCount } from './parse-edge-count.ts'
 import { takeRows } from './parse-rate.ts'
 import { leftLater } from './parse-reach.ts'
 import { parseShape } from './parse-shape.ts'
-import { takeLegs, takeTogether } from './parse-together.ts'
+import { takeLegs, takeTogether, takeUnnamedTogether } from './parse-together.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takeTarget } from './parse-target.ts'
 import { over } from './parse-over.ts'
@@ -45,9 +45,10 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
   reader.take('more')
   // `last dc in top of tch`, `stacked sc`, `chainless starting dc`: words before the stitch that change no count.
   const nameFrom = reader.at
+  const together = !count && takeUnnamedTogether(reader, draft)
   reader.take('last|final')
   for (let word = reader.takeOne(beginnings); word && reader.vocabulary.stitchAt([word, reader.word()])?.words !== 2; word = reader.takeOne(beginnings));
-  if (!takeName(reader, draft) && !(count && atRate(reader, draft))) {
+  if (!together && !takeName(reader, draft) && !(count && atRate(reader, draft))) {
     reader.at = at
     return undefined
   }

@@ -151,7 +151,8 @@ function same(reader: Reader, draft: Draft): boolean {
   reader.take('as', 'the?')
   reader.take('the')
   if (reader.word() === 'first') draft.asFirst = true
-  reader.take('last|first|previous|prev')
+  // `in same ch as first 2 sc`
+  if (reader.take('last|first|previous|prev') && numberAhead(reader) !== undefined && reader.vocabulary.stitchAt([reader.word(1)])) reader.at += 1
   reader.take('closing|joining|join|sl|ch|tch|turning|beg|beginning', 'st|ch?')
   takeThing(reader)
   if (numberAhead(reader) !== undefined && reader.word(-1) === '-') reader.at += 1

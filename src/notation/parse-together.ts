@@ -1,6 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import type { Reader } from './reader.ts'
 import type { Work } from './syntax.ts'
+import type { Num, Target } from './target.ts'
 
 type Draft = { -readonly [K in keyof Work]?: Work[K] }
 
@@ -20,20 +21,40 @@ export function takeTogether(reader: Reader, draft: Draft): void {
     delete draft.count
     return
   }
+  const legs = takeLegsTogether(reader)
+  if (!legs) {
+    reader.at = at
+    return
+  }
+  draft.stitch = `${stitch}${legs.count.values[0]}tog`
+  if (legs.which !== undefined) draft.over = legs.count
+  if (legs.target) draft.target = legs.target
+}
+
+/** `work the next 2 stitches together`: with the stitch in hand. */
+export function takeUnnamedTogether(reader: Reader, draft: Draft): boolean {
+  const { at } = reader
+  const legs = takeLegsTogether(reader)
+  if (legs?.which === undefined) {
+    reader.at = at
+    return false
+  }
+  draft.stitch = 'dec'
+  draft.over = legs.count
+  if (legs.target) draft.target = legs.target
+  return true
+}
+
+/** `(over the) next 2 sts together`. */
+function takeLegsTogether(reader: Reader): { readonly count: Num; readonly which: 'next' | 'first' | 'last' | undefined; readonly target?: Target } | undefined {
   reader.take('over|in?', 'the?')
   const which = reader.take('next|foll|following|those|these') ? 'next' : reader.take('first') ? 'first' : reader.take('last|final|remaining|rem') ? 'last' : undefined
   const start = reader.start
-  const legs = takeNumber(reader)
-  if (legs && legs.values.length === 1) {
-    reader.take(placeWords)
-    if (reader.take('tog|together')) {
-      draft.stitch = `${stitch}${legs.values[0]}tog`
-      if (which !== undefined) draft.over = legs
-      if (which === 'first' || which === 'last') draft.target = { walk: which, count: legs, start, end: reader.end }
-      return
-    }
-  }
-  reader.at = at
+  const count = takeNumber(reader)
+  if (count?.values.length !== 1) return undefined
+  reader.take(placeWords)
+  if (!reader.take('tog|together')) return undefined
+  return { count, which, ...((which === 'first' || which === 'last') && { target: { walk: which, count, start, end: reader.end } }) }
 }
 
 /** `dc2tog (first leg in next st, sk 1 st, second leg in foll st)`: the places that its legs and what lies between use. */

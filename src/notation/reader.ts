@@ -32,6 +32,8 @@ export class Reader {
   /** The tokens' texts in small letters. */
   private readonly lower: readonly string[]
   readonly sizeLists: Num[] = []
+  /** Those of them that name a row: `of Row 12 (16)`. */
+  readonly rowLists: Num[] = []
   /** The row is one of tiles, worked from corner to corner. */
   tiles = false
   /** What stands between two stars and is worked again later, by its mark. */

@@ -23,13 +23,13 @@ export function takeRowNamed(reader: Reader, ...before: readonly string[]): numb
   return undefined
 }
 
-/** The number, and `edge` behind it: `first sc of Row 6 edge`. */
+/** The number, in every size (`Row 12 (16)`), and `edge` behind it: `first sc of Row 6 edge`. */
 function numbered(reader: Reader): number | undefined {
-  const value = reader.peek()?.value
-  reader.at += 1
+  const number = takeNumber(reader)
+  if (number && number.values.length > 1) reader.rowLists.push(number)
   const { at } = reader
   if (reader.take('edge') && !reader.done && !/^(?:[,;.:()]|and)$/.test(reader.word())) reader.at = at
-  return value
+  return number?.values[0]
 }
 
 /** `of Rows 1 to 6`, `of each of Rows 18 to 2`, `from Rows 18–13`, `(Rows 1, 2 and 3)`, `of Row 7 through Row 12`, `of the 1st to 6th rows`: rows in the order in which they are come to. */
