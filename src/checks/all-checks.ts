@@ -43,8 +43,8 @@ export const rowChecks: readonly ((facts: RowFacts) => Diagnostic | undefined)[]
   rowReferenceUnknown, stitchUnknown, rowUnreadable, placeMissing, edgeNotNext, rowEndsPassed, rowOverruns, repeatDoesNotDivide, placesLeftOver, joinsMismatch, rateMismatch, partialCountMismatch, totalMismatch, kindMismatch, changeMismatch, rowNotChecked, countMissing, edgeOneOff, wordsPassedOver,
 ]
 
-/** Checks of a piece as it is written. */
-export const pieceChecks: readonly ((facts: PieceFacts) => readonly Diagnostic[])[] = [
+/** Checks of a piece as it is written, beside all the pieces. */
+export const pieceChecks: readonly ((facts: PieceFacts, pieces: readonly PieceFacts[]) => readonly Diagnostic[])[] = [
   rowNumberOutOfOrder, rangeLengthMismatch, sizeListLength, sizeListOrder, sizeUnknown, stepLopsided, fabricTooLarge,
 ]
 

@@ -19,7 +19,7 @@ export function runChecks(facts: PatternFacts, sizes: readonly string[]): readon
   const wrongIn = new Map(facts.pieces.map(({ size }) => [size, new Set<number>()]))
   for (const piece of facts.pieces) {
     for (const diagnostic of rowFindings(piece, wrongIn.get(piece.size)!)) note(diagnostic, piece.size)
-    for (const check of pieceChecks) for (const diagnostic of check(piece)) note(diagnostic, piece.size)
+    for (const check of pieceChecks) for (const diagnostic of check(piece, facts.pieces)) note(diagnostic, piece.size)
   }
   dropFollowers(found, facts.pieces.flatMap(({ entries }) => entries))
   const across = patternChecks.flatMap((check) => check(facts))

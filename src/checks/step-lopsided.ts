@@ -8,10 +8,10 @@ import { rowName, withoutStop } from './row-words.ts'
 const nearly = 2
 
 /** A row that steps in on both sides, or two rows after one another that step in on one side each, plainly mean to be symmetrical. */
-export function stepLopsided(piece: PieceFacts): readonly Diagnostic[] {
+export function stepLopsided(piece: PieceFacts, pieces: readonly PieceFacts[]): readonly Diagnostic[] {
   // In a piece with a row that does not add up the steps are in doubt as well: that is the same slip.
   if (!piece.sound) return []
-  const found = inRows(piece)
+  const found = inRows(piece, pieces.filter(({ name, size }) => name !== piece.name && size === piece.size))
   return found.length > 0 ? found : ofWholePiece(piece)
 }
 
@@ -31,10 +31,11 @@ function ofWholePiece({ name, symmetrical, edge }: PieceFacts): readonly Diagnos
   }]
 }
 
-function inRows({ source, rows }: PieceFacts): readonly Diagnostic[] {
+function inRows({ source, rows }: PieceFacts, others: readonly PieceFacts[]): readonly Diagnostic[] {
   const told = new Set<number>()
   const next = nextPairs(rows)
   return rows.flatMap((row, index) => {
+    if (others.some((other) => other.rows.some((mirrored) => isMirrored(row, mirrored)))) return []
     const pair = ofOneRow(row) ?? (next.has(row) ? undefined : ofTwoRows(rows[index - 1], row))
     if (!pair || told.has(row.written.span.start)) return []
     told.add(row.written.span.start)
@@ -45,6 +46,11 @@ function inRows({ source, rows }: PieceFacts): readonly Diagnostic[] {
       secondary: pair.other ? [{ span: withoutStop(source, pair.other.written.text), text: pair.there }] : [],
     }]
   })
+}
+
+/** Where another piece has the same steps the other way round, as a back to its front, both are meant as they are. */
+function isMirrored({ number, steps }: WorkedRow, other: WorkedRow): boolean {
+  return steps !== undefined && steps.start > 0 && steps.start !== steps.end && other.number === number && other.steps?.start === steps.end && other.steps.end === steps.start
 }
 
 /** Of rows that step in one after another two and two are a pair: the next pair may step in by less, so that both edges are curves. */

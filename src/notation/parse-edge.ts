@@ -88,9 +88,18 @@ const edgeWord = /^(steps|step|each|the|this|that|first|second|third|fourth|next
 const edgeNoun = /^(steps|step|stair|stairs|staircase|slope|diagonal|side|sides|edge|edges|bottom|base|top|neck|neckline|armhole|slit|slot|keyhole)$/
 const pieceWord = 'piece|work|blanket|panel|rows|row|square|rectangle|scarf|front|back|body|strip|cloth|mat|rug|motif|half|shawl|cowl|runner|afghan|edge'
 
+/** `Side 2`: a piece of that name, and no edge. Takes nothing. */
+function namesNumberedPiece(reader: Reader): boolean {
+  const { at } = reader
+  const numbered = takePieceName(reader) !== undefined && reader.peek(-1)?.kind === 'number'
+  reader.at = at
+  return numbered
+}
+
 /** Takes `the left side`, `short edge`, `bottom`, `the entire piece`; not `side sp`, `top of ch-3`. */
 export function takeEdgeName(reader: Reader): EdgeName | undefined {
   const { at } = reader
+  if (namesNumberedPiece(reader)) return undefined
   const words: string[] = []
   while (edgeWord.test(reader.word())) {
     words.push(reader.word())
