@@ -1,23 +1,43 @@
 import { takeBetween } from './between-parts.ts'
+import { takePieceName } from './parse-piece-name.ts'
 import type { Draft } from './parse-tail.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
 
-/** `12 sts left unworked at the front neck`, `the st that was skipped at center back`, `the stitch left between the two halves`: how it came to lie there, and where. */
+/**
+ * `12 sts left unworked at the front neck`, `the st that was skipped at center back`, `4 dc of Back left unworked`, `4 sts not worked
+ * before`, `the stitch left between the two halves`: how it came to lie there, and where.
+ */
 export function takeLeftBehind(reader: Reader, draft: Draft): void {
   if (draft.thing?.kind !== 'stitch') return
   const { at } = reader
-  reader.take('that|which', 'was|were|is|are|you')
-  const clause = /^(?:was|were|is|are|you)$/.test(reader.word(-1))
-  if (!reader.take('left|skipped|missed')) {
+  const clause = reader.take('that|which') ? takeSubject(reader) : false
+  const skipped = reader.take('skipped|missed')
+  const free = reader.take('not', 'yet?', 'worked') || reader.take('remaining|remain', 'unworked?')
+  if (!skipped && !free && !reader.take('left')) {
     reader.at = at
     return
   }
-  const skipped = reader.word(-1) !== 'left'
-  const free = !skipped && reader.take('unworked|free|unused|open')
-  const where = takeBetween(reader) || takeWhereabouts(reader) !== undefined
-  if (!clause && !free && !where || !endsHere(reader)) reader.at = at
+  const told = free || !skipped && reader.take('unworked|free|unused|open|empty')
+  const where = takeWhen(reader) || takeBetween(reader) || takeWhereabouts(reader) !== undefined
+  if (!clause && !told && !where || !endsHere(reader)) reader.at = at
   else if (skipped && draft.walk === 'next') draft.walk = 'skipped'
+}
+
+/** `that were`, `which you`, `that Row 1`, `that the flap`: who has left them. */
+const takeSubject = (reader: Reader): boolean => reader.take('was|were|is|are|you') || takeMaker(reader)
+
+const takeMaker = (reader: Reader): boolean => takeRowNamed(reader, 'the?') !== undefined || takePieceName(reader) !== undefined
+
+/** `before`, `so far`, `when working the Flap`, `by the Flap`: when that was. */
+function takeWhen(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('before|yet|earlier|previously') || reader.take('so', 'far')) return true
+  const maker = reader.take('when|while', 'you?', 'working|worked|making|made|starting|began|beginning') || reader.take('by|for')
+  if (maker && takeMaker(reader)) return true
+  reader.at = at
+  return false
 }
 
 const endsHere = (reader: Reader): boolean => reader.done || /^(?:[,.;:()\]]|and|then)$/.test(reader.word())

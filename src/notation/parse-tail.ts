@@ -93,6 +93,8 @@ function tail(reader: Reader, draft: Draft): void {
     // `13 sc of Log 1 Row 7`
     const ofRow = ofPiece === undefined || draft.ofRow !== undefined ? undefined : takeRowNamed(reader, ',?')
     if (ofRow !== undefined) draft.ofRow = ofRow
+    // `4 dc of Back left unworked`
+    if (ofPiece !== undefined) takeLeftBehind(reader, draft)
   }
   const untilMade = draft.walk === 'each' ? takeUntilMade(reader) : undefined
   if (untilMade) {
