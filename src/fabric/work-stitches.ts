@@ -81,7 +81,7 @@ function targetOf(walk: Walk, item: Work): Placing {
   const span = { start: item.start, end: item.end }
   const count = item.count ? inSize(item.count, size) : 1
   // `13 sc around Leg 1` of 14: the stitch of the join is not worked again.
-  if (item.target?.ofPiece !== undefined && item.count && (item.target.walk === 'each' || !item.target.thing)) return { target: { ...item.target, walk: 'next', count: item.count }, each: 1 }
+  if (item.target?.ofPiece !== undefined && item.count && !item.target.thing) return { target: { ...item.target, walk: 'next', count: item.count }, each: 1 }
   // `until there are 14 dc`: as many as are still to be made.
   if (item.target?.untilMade) return { target: { ...item.target, walk: 'next', count: { values: [Math.max(0, Math.ceil((inSize(item.target.untilMade, size) - walk.stitches()) / count))], ...span }, eachOf: true }, each: count }
   // `23 sc across` is 23 in all: no more and no fewer places than that.

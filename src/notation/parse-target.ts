@@ -13,9 +13,10 @@ import { ordinal } from './parse-ordinal.ts'
 import { edgeOfCopy } from './parse-copy-edge.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeRate, takeRows } from './parse-rate.ts'
+import { takeTopOfChain } from './parse-top-of-chain.ts'
 import { takeRing } from './parse-ring.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
-import { chainWords, gluedSpace, takeBackOrFront, takePlaceNoun, takeStitchName, takeThing, thingHere } from './parse-thing.ts'
+import { chainWords, gluedSpace, takeBackOrFront, takePlaceNoun, takeStitchName, takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import { corner, type Num, type Target } from './target.ts'
@@ -97,7 +98,7 @@ function fill(reader: Reader, draft: Draft): boolean {
     draft.walk = 'ring'
     return true
   }
-  if (ordinal(reader, draft)) return true
+  if (takeTopOfChain(reader, draft) || ordinal(reader, draft)) return true
   // `in the gap at the corner`: beside the stitch worked last, into no stitch.
   if (reader.take('gap|hole') && (takeWhereabouts(reader) || reader.done || /^[,;.(]$/.test(reader.word()))) {
     draft.walk = 'same'
@@ -105,18 +106,6 @@ function fill(reader: Reader, draft: Draft): boolean {
   }
   if (takePoint(reader, draft) || takeCentre(reader, draft)) return true
   if (otherSideOfChain(reader, draft)) return true
-  if (reader.take('top|tops', 'of')) {
-    reader.take('the')
-    reader.take('beg|beginning|starting|first')
-    // `top of 3 ch`: the number belongs to the chain.
-    if (numberAhead(reader) !== undefined && chainWords.has(reader.word(1))) reader.at += 1
-    const chains = thingHere(reader)
-    // `top of ch 3`
-    if (chains?.kind === 'chain' && numberAhead(reader) !== undefined) reader.at += 1
-    draft.walk = chains?.kind === 'stitch' ? 'next' : 'next'
-    draft.thing = chains?.kind === 'stitch' ? chains : { kind: 'turning-chain' }
-    return chains !== undefined
-  }
   if (reader.word() === 'same' && chainWords.has(reader.word(1)) && reader.word(2) === '-' && reader.take('same')) return same(reader, draft)
   if (reader.take('same', 'place|st|sts|stitch|sp|space|ch|corner?', 'as?') || reader.take('base', 'of') || reader.take('st', 'at', 'base', 'of')) return same(reader, draft)
   if (reader.take('marked', 'st|stitch|sc|dc|hdc') || reader.take('st|stitch', 'with', 'marker') || reader.take('marker')) {

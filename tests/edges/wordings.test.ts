@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { checkOnce } from '../../src/pattern/check-pattern.ts'
+import { placesInOtherWords } from './places-in-other-words.ts'
 import { readEdgePage } from './read-edge-page.ts'
 import { joiningRows, otherWords } from './wordings.ts'
 
@@ -31,4 +32,13 @@ test.each(joiningRows)('%s', (words) => {
   expect(findings(reworded)).toEqual([])
   expect(findings(reworded.replace('(18 sc, 10 ch)', '(17 sc, 10 ch)'))).not.toEqual([])
   expect(findings(reworded.replace('ch 10', 'ch 11'))).not.toEqual([])
+})
+
+test.each(placesInOtherWords.flatMap(({ from, others }) => others.map((to) => ({ from, to }))))('$to', ({ from, to }) => {
+  const [pattern] = patterns.filter((page) => page.pattern.includes(from)).map((page) => page.pattern)
+  const others = (words: string): string[] => findings(pattern!.replace(from, words))
+  expect(others(to)).toEqual([])
+  // One more of what is told by its number is found.
+  const number = /(?<=of the |into the |of |next )\d+(?= )/.exec(to)?.[0]
+  if (number) expect(others(to.replace(`${number} `, `${Number(number) + 1} `))).not.toEqual([])
 })

@@ -65,4 +65,19 @@ export const ukRows: readonly BaseRow[] = [
       'Rnd 3: 2 ch (not a st), {1 tr, 1 tr, 2 tr in next st} ×6, ss in first tr to join (@ tr)',
     ],
   },
+  {
+    name: 'UK: 3 missed ch of Row 1 as the last tr, 20 tr on 20', before: ['Foundation: 22 ch.', 'Row 1: 1 tr in 4th ch from hook (3 missed ch count as 1 tr), 1 tr in each ch to end. (20 tr)'], on: 'terms=UK', over: 20, makes: 20, kinds: { dc: 20 },
+    wordings: [
+      'Row 2: 3 ch (counts as 1 tr), turn, miss first tr, 1 tr in each of next 18 tr, 1 tr into top of the 3 missed ch. (@ tr)',
+      'Row 2: 3 ch (counts as 1 tr), turn, miss first tr, 1 tr in each of next 18 tr, 1 tr into top of missed ch. (@ tr)',
+      '2nd row: 3ch (counts as 1tr), turn, miss 1st tr, 1tr in each of next 18tr, 1tr in 3rd of the 3 missed ch — @ tr',
+      'Row 2: 3 ch (counts as tr), turn, miss first st, tr in next 18 sts, tr in the top of the skipped 3 ch. [@ tr]',
+      'Row 2: 3 ch (counts as tr), turn, miss first tr, *tr in next 6 tr; rep from * twice more, tr in top of the 3 ch missed at the beginning of Row 1. (@ tr)',
+      'Row 2: Turn, 3 ch (counts as tr), miss first tr, 1 tr in each of next 18 tr, 1 tr in the last of the skipped ch. @ tr.',
+      'Row 2: 3 ch (counts as a treble), turn, miss first treble, 1 treble in each of next 18 trebles, 1 treble in top of the 3 missed chains of the foundation. (@ trebles)',
+      'ROW 2: 3 CH (COUNTS AS TR), TURN, MISS FIRST TR, TR IN NEXT 18 TR, TR IN TOP OF 3 SKIPPED CH. (@ TR)',
+      'Row 2: 3 ch (counts as tr), turn, miss first tr, 1 tr in each tr to end, 1 tr in top of the 3 ch that were missed. {@ tr}',
+      'Row 2: 3 ch (counts as tr), turn, miss first tr, 1 tr in each of next 18 tr, 1 tr in third missed ch = @',
+    ],
+  },
 ]
