@@ -1,7 +1,7 @@
 import { isOpening, takeOpening } from './parse-held.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { motifWord } from './motif-words.ts'
-import { takePieceName } from './parse-piece-name.ts'
+import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takePlaceNoun, takeStitchName, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
@@ -114,7 +114,7 @@ export function takeEdgeName(reader: Reader): EdgeName | undefined {
     return undefined
   }
   const { at: tail } = reader
-  if (!reader.take('of', 'the|this?', 'first|second|main|foundation?', pieceWord) && !ofNamed(reader) && !reader.take('of', 'the|beg|beginning|foundation|starting?', 'beg|beginning|foundation|starting?', 'ch|chain')) reader.at = tail
+  if (!takeOfPiece(reader) && !reader.take('of', 'the|this?', 'first|second|main|foundation?', pieceWord) && !ofNamed(reader) && !reader.take('of', 'the|beg|beginning|foundation|starting?', 'beg|beginning|foundation|starting?', 'ch|chain')) reader.at = tail
   if (words.some((word) => /^(bottom|base|lower|foundation)$/.test(word))) return 'underside'
   // The top of a strip that was closed to a tube is one of its sides.
   if (/^(tube|ring|cuff|circle)$/.test(reader.word(-1))) return 'any'
@@ -247,7 +247,9 @@ export function endOfRow(reader: Reader, start: number): Target | undefined {
 function takeFacing(reader: Reader): Target['facing'] {
   const { at } = reader
   const inner = reader.take('neck|inner|inside|inward')
-  if ((inner || reader.take('outer|outside|outward')) && (reader.take('-?', 'side|edge|facing?', '-?'))) return inner ? 'step' : 'away'
+  // `at the neck edge of Row 4`: the edge is the end of that row.
+  const told = (inner || reader.take('outer|outside|outward')) && (/^(?:side|edge)$/.test(reader.word()) && reader.word(1) === 'of' || reader.take('-?', 'side|edge|facing?', '-?'))
+  if (told) return inner ? 'step' : 'away'
   reader.at = at
   return undefined
 }
