@@ -33,8 +33,17 @@ export function workStart(walk: Walk, item: Start): void {
   const index = item.target.walk === 'last' ? lastNamed(walk, item.target) : corner ?? findNext(walk, item.target.after ? indexBehind(walk, item.target.after) : walk.at, item.target.thing)
   if (index < 0 || index >= walk.edge.length) return
   // On a round what lies before the joined stitch is left with what lies behind.
-  if (item.target.passing) return begin(walk, passing(walk, index, item.target), walk.round || walk.onRing)
-  begin(walk, index)
+  if (item.target.passing) begin(walk, passing(walk, index, item.target), walk.round || walk.onRing)
+  else begin(walk, index)
+  if (item.atCorner) expectCorner(walk, item)
+}
+
+const middleOfCorner: Thing = { kind: 'stitch', where: 'corner' }
+
+/** `in the second sc, which is the center of the first corner`, of an edge that has corners. */
+function expectCorner(walk: Walk, span: Span): void {
+  const isCorner = (place: Place | undefined): boolean => place !== undefined && isThing(walk, place, middleOfCorner)
+  if (walk.edge.some(isCorner) && !isCorner(walk.edge[walk.at])) walk.trouble({ kind: 'no-such-place', span, what: 'the middle of a corner there' })
 }
 
 /** `in 4th htr of Row 5`: so many stitches farther on. */

@@ -9,8 +9,11 @@ import type { Num, Thing } from './target.ts'
 /** `centre sc of next corner`, `middle ch of ch-3`, `centre sc of the first top corner`: the middle one of several. */
 export function takeCentre(reader: Reader, draft: Draft): boolean {
   const { at } = reader
-  const one = reader.take('center|centre|middle') && (reader.take('ch|st|stitch') || takeStitchName(reader) !== undefined) && reader.take('of|in|at')
-  if (!one) {
+  const nth = reader.peek()?.kind === 'ordinal' ? reader.peek()!.value : undefined
+  const middle = nth === undefined ? reader.take('center|centre|middle') : (reader.at += 1) > 0
+  const stitch = middle && (reader.take('ch|st|stitch') || takeStitchName(reader) !== undefined)
+  // `the centre of the 3-dc corner`
+  if (!middle || !stitch && nth !== undefined || !reader.take('of|in|at')) {
     reader.at = at
     return false
   }
@@ -18,9 +21,10 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
   ofCornerGroup(reader)
   const every = reader.take('each|every|all', 'of?', 'the?')
   const any = reader.take('any')
-  takeCornerSize(reader)
+  const before = takeCornerSize(reader)
   // `centre sc of the first top corner`: the corner is sought, wherever the row begins.
   const told = takeCornerNamed(reader)
+  const size = takeCornerSize(reader) ?? before
   const corners = every ? countOfCorners(reader) : undefined
   const inside = takeThing(reader)
   if (inside?.where === 'corner' && reader.take('group|groups|cluster|clusters|set|sets') && reader.word() === 'of' && numberAhead(reader, 1) !== undefined) reader.at += 2
@@ -31,7 +35,12 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
     return true
   }
   // `in the center sc of the corner at the beginning of the foundation edge`
-  const where = inside?.where === 'corner' && /^(at|on|nearest|near|beside)$/.test(reader.word()) && takeWhereabouts(reader) !== undefined
+  const where = inside?.where === 'corner' && takeWhereOnEdge(reader)
+  // `2nd sc of the 3-sc corner` is its middle one; `the middle of` anything else is no stitch.
+  if (nth !== undefined && size !== 2 * nth - 1 || !stitch && inside?.where !== 'corner') {
+    reader.at = at
+    return false
+  }
   if ((told || any || where) && inside?.where === 'corner') {
     Object.assign(draft, { walk: 'next', thing: { kind: 'stitch', where: 'corner' } })
     return true
@@ -39,6 +48,16 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
   draft.walk = 'nth'
   if (inside) draft.thing = inside
   return true
+}
+
+/** `at the beginning of the edge`, `on the lower side`, `of the foundation edge`: where a corner lies. */
+function takeWhereOnEdge(reader: Reader): boolean {
+  const { at } = reader
+  const lies = /^(at|on|nearest|near|beside)$/.test(reader.word())
+  const where = lies || /^(of|along)$/.test(reader.word()) ? takeWhereabouts(reader) : undefined
+  if (where && (lies || /^(edge|side|end|hem|top|bottom)$/.test(where.at(-1)!))) return true
+  reader.at = at
+  return false
 }
 
 /** `centre sc of the second top corner`, `middle st of next corner`. */
@@ -60,9 +79,12 @@ function countOfCorners(reader: Reader): Num | undefined {
   return undefined
 }
 
-/** `any 3-sc corner`, `3-dc corners`: the stitches that were made in it. */
-export function takeCornerSize(reader: Reader): void {
-  if (numberAhead(reader) !== undefined && reader.word(1) === '-' && /^corners?$/.test(reader.word(3))) reader.at += 3
+/** `any 3-sc corner`, `3-dc corners`: the stitches that were made in it. Gives how many. */
+export function takeCornerSize(reader: Reader): number | undefined {
+  const size = numberAhead(reader)
+  if (size === undefined || reader.word(1) !== '-' || !/^corners?$/.test(reader.word(3))) return undefined
+  reader.at += 3
+  return size
 }
 
 /** `3 sc in the point`, `in the tip of the flag`: the one stitch in which a piece ends is a corner of its edge. */
@@ -89,7 +111,7 @@ function ofCornerGroup(reader: Reader): void {
   reader.take('next|first|last|group|cluster|set', 'of?')
   const group = takeNumber(reader) && (reader.take('-?') || true) && takeThing(reader)
   const told = group && (reader.take('group|cluster|shell|set|corner?') || true) && reader.take('at|in|of|on', 'the?')
-  if (!told || !/^(each|every|all|next|same|first|second|third|fourth|last|other|opposite|top|bottom|upper|lower|left|right|corner)$/.test(reader.word())) reader.at = at
+  if (!told || !/^(each|every|all|next|same|first|second|third|fourth|last|other|opposite|top|bottom|upper|lower|left|right|corner)$/.test(reader.word()) || ![0, 1, 2, 3].some((ahead) => /^corners?$/.test(reader.word(ahead)))) reader.at = at
 }
 
 /** `first top`, `lower left-hand`: which of the corners; says whether its place was told. */

@@ -1,3 +1,4 @@
+import { takeAdded } from './parse-added.ts'
 import { isOpening, takeOpening } from './parse-held.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { motifWord } from './motif-words.ts'
@@ -187,7 +188,7 @@ function underside(reader: Reader, start: number): Target | undefined {
   const opening = takePlaceNoun(reader)
   reader.at = noun
   const held = opening && isOpening(opening) ? { held: `${opening} ch` } : {}
-  reader.take('foundation|beginning|beg|starting|initial|base|original|added|extra|new')
+  reader.take('foundation|beginning|beg|starting|initial|base|original|added|extra|extension|new')
   const base = reader.all.slice(at, reader.at).some(({ text }) => /^(base|bottom)$/i.test(text))
   if (base && after.count && reader.take('st|sts|stitch|stitches|sc|hdc|dc|tr')) {
     takeRowNamed(reader, 'of|on|from|in')
@@ -199,6 +200,7 @@ function underside(reader: Reader, start: number): Target | undefined {
     return undefined
   }
   const ofRow = takeRowNamed(reader, 'of|on|from|in')
+  if (ofRow === undefined) takeAdded(reader)
   const { at: piece } = reader
   if (!reader.take('of|on|from') || takePieceName(reader) === undefined) reader.at = piece
   const toEnd = takeToEnd(reader)

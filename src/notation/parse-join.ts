@@ -1,4 +1,5 @@
 import { takeNumber } from './numbers.ts'
+import { takeItsCorner } from './parse-apposition.ts'
 import { beyond, takeBeside } from './parse-beside.ts'
 import { takeBesideJoin } from './parse-joins.ts'
 import { takeNeighbour } from './parse-neighbour.ts'
@@ -53,7 +54,8 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
   const begins = !before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat' || item.node === 'chain' || item.node === 'shape')
   if (begins && (target || yarn !== undefined)) {
     const aside: Instruction = { node: 'aside', ...(yarn !== undefined && { yarn }), start, end: reader.end }
-    return target ? [aside, { node: 'start', target: fromTheEnd(reader, piece, target), start, end: reader.end }] : [aside]
+    const atCorner = target !== undefined && takeItsCorner(reader)
+    return target ? [aside, { node: 'start', target: fromTheEnd(reader, piece, target), ...(atCorner && { atCorner }), start, end: reader.end }] : [aside]
   }
   // `Join the yarn and work 1 sc into …`, `Join yarn, ch 1, …`
   const { at: here } = reader

@@ -1,5 +1,6 @@
 import { numberAhead } from './numbers.ts'
 import { takeLeftBehind } from './left-behind.ts'
+import { takeAdded } from './parse-added.ts'
 import { alongEdge } from './parse-edge.ts'
 import { takeOpening } from './parse-held.ts'
 import { takeLoop } from './parse-loop.ts'
@@ -83,7 +84,10 @@ function tail(reader: Reader, draft: Draft): void {
     draft.keepBack = back
     return
   }
-  if (draft.thing?.kind === 'chain') takeFoundation(reader)
+  if (draft.thing?.kind === 'chain') {
+    takeFoundation(reader)
+    if (draft.ofRow === undefined) takeAdded(reader)
+  }
   const { at: piece } = reader
   // `along the top of the next flag`: the edge that its last row left.
   if (draft.ofPiece === undefined && (reader.take('along|across|over|at|on', 'the?', 'top|upper|last', 'edge|row|rnd?', 'of') || reader.take('around|round|of|on|from|along'))) {

@@ -98,13 +98,13 @@ function fill(reader: Reader, draft: Draft): boolean {
     draft.walk = 'ring'
     return true
   }
-  if (takeTopOfChain(reader, draft) || ordinal(reader, draft)) return true
+  if (takeTopOfChain(reader, draft) || takeCentre(reader, draft) || ordinal(reader, draft)) return true
   // `in the gap at the corner`: beside the stitch worked last, into no stitch.
   if (reader.take('gap|hole') && (takeWhereabouts(reader) || reader.done || /^[,;.(]$/.test(reader.word()))) {
     draft.walk = 'same'
     return true
   }
-  if (takePoint(reader, draft) || takeCentre(reader, draft)) return true
+  if (takePoint(reader, draft)) return true
   if (otherSideOfChain(reader, draft)) return true
   if (reader.word() === 'same' && chainWords.has(reader.word(1)) && reader.word(2) === '-' && reader.take('same')) return same(reader, draft)
   if (reader.take('same', 'place|st|sts|stitch|sp|space|ch|corner?', 'as?') || reader.take('base', 'of') || reader.take('st', 'at', 'base', 'of')) return same(reader, draft)

@@ -154,6 +154,8 @@ export interface Join extends Span {
 export interface Start extends Span {
   readonly node: 'start'
   readonly target: Target
+  /** `in the second sc, which is the center of the corner`: it is said to be one. */
+  readonly atCorner?: boolean
 }
 
 /** `leave rem sts unworked`: places left on purpose. */

@@ -24,4 +24,49 @@ export const placesInOtherWords: readonly PlacesInOtherWords[] = [
       '1 dc into each unworked dc of Back',
     ],
   },
+  {
+    from: 'join yarn with sl st in the second sc of Rnd 2, which is the center of the first corner',
+    others: [
+      'join yarn with sl st in the second sc of Rnd 2 (the center of the first corner)',
+      'join yarn with sl st in the second sc of Rnd 2, that is, the middle of the first corner',
+      'join yarn with sl st in the second sc of Rnd 2, i.e. the center of the corner',
+      'join yarn with sl st in the second sc of Rnd 2 – the center sc of the first corner',
+      'join yarn with sl st in the second sc of Rnd 2, where the first corner lies',
+      'join yarn with sl st in the second sc of Rnd 2, which lies in the center of the corner',
+      'join yarn with sl st in the second sc of Rnd 2, at the center of the first corner',
+    ],
+  },
+  {
+    from: 'in center sc of the first 3-sc corner of the foundation edge',
+    others: [
+      'in the center of the first 3-sc corner along the foundation edge',
+      'in 2nd sc of the first 3-sc corner of the foundation edge',
+      'in center sc of the first 3-sc corner of the lower edge',
+      'in the middle sc of the right-hand 3-sc corner of the foundation edge',
+      'in center sc of first 3-sc corner at the wide end',
+    ],
+  },
+  {
+    from: 'sc in underside of each of the 3 ch added before Row 5',
+    others: [
+      'sc in underside of each of the 3 ch added for Row 5',
+      'sc in underside of each of the 3 ch made at the end of Row 4',
+      'sc in underside of each of the 3 ch that begin Row 5',
+      'sc in underside of the 3 ch that were added before Row 5',
+      'sc in underside of each of the 3 extension ch',
+      'sc in underside of each of the 3 ch of the step',
+      'sc in underside of each of the 3 ch under Row 5',
+      'sc in each of the 3 ch worked at end of Row 4',
+    ],
+  },
+  {
+    from: 'join yarn at the neck edge of Row 11 of the First front shoulder',
+    others: [
+      'join yarn at the neck end of Row 11 of First front shoulder',
+      'join yarn in the neck edge of Row 11 of the First front shoulder',
+      'join yarn at the neck edge of First front shoulder Row 11',
+      'join yarn in the row-end of Row 11 at the neck edge of the First front shoulder',
+      'join yarn to the inner edge of Row 11 of the First front shoulder',
+    ],
+  },
 ]
