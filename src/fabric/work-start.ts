@@ -46,10 +46,10 @@ function expectCorner(walk: Walk, span: Span): void {
   if (walk.edge.some(isCorner) && !isCorner(walk.edge[walk.at])) walk.trouble({ kind: 'no-such-place', span, what: 'the middle of a corner there' })
 }
 
-/** `in 4th htr of Row 5`: so many stitches farther on. */
-function passing(walk: Walk, from: number, { passing: places = 0 }: Target): number {
+/** `in 4th htr of Row 5`, `in the 4th row-end`: so many stitches or row-ends farther on. */
+function passing(walk: Walk, from: number, { passing: places = 0, thing }: Target): number {
   let index = from
-  for (let passed = 0; passed < places && index < walk.end - 1; passed += 1) index = findNext(walk, index + 1, undefined)
+  for (let passed = 0; passed < places && index < walk.end - 1; passed += 1) index = findNext(walk, index + 1, thing?.kind === 'row-end' ? thing : undefined)
   return Math.min(index, walk.end - 1)
 }
 

@@ -111,7 +111,7 @@ function ofCornerGroup(reader: Reader): void {
   reader.take('next|first|last|group|cluster|set', 'of?')
   const group = takeNumber(reader) && (reader.take('-?') || true) && takeThing(reader)
   const told = group && (reader.take('group|cluster|shell|set|corner?') || true) && reader.take('at|in|of|on', 'the?')
-  if (!told || !/^(each|every|all|next|same|first|second|third|fourth|last|other|opposite|top|bottom|upper|lower|left|right|corner)$/.test(reader.word()) || ![0, 1, 2, 3].some((ahead) => /^corners?$/.test(reader.word(ahead)))) reader.at = at
+  if (!told || !/^(each|every|all|next|same|first|second|third|fourth|last|other|opposite|top|bottom|upper|lower|left|right|corner)$/.test(reader.word()) || ![0, 1, 2, 3, 4, 5].some((ahead) => /^corners?$/.test(reader.word(ahead)))) reader.at = at
 }
 
 /** `first top`, `lower left-hand`: which of the corners; says whether its place was told. */

@@ -4,6 +4,7 @@ import { unworked } from './parse-adjective.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takeOfStep, takeRowOf, type Draft } from './parse-tail.ts'
 import { chainWords, takeStitchName, takeThing } from './parse-thing.ts'
+import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Target } from './target.ts'
@@ -114,7 +115,7 @@ function nthOfRow(reader: Reader, draft: Draft, value: number): boolean {
   return false
 }
 
-/** `in 4th htr`, `in the 5th st from the right-hand edge`, `in 3rd foundation ch`: where the yarn is joined, so many places along the edge. */
+/** `in 4th htr`, `in the 5th st from the right-hand edge`, `in the 4th row-end of the left side`, `in 3rd foundation ch`: where the yarn is joined, so many places along the edge. */
 export function nthToJoin(reader: Reader): Target | undefined {
   const { at, start } = reader
   reader.take('in|into|to|at', 'the?')
@@ -126,6 +127,7 @@ export function nthToJoin(reader: Reader): Target | undefined {
     const thing = takeThing(reader)
     const from = reader.take('from', 'the?', 'right?', '-?', 'hand?', 'edge|end|side|corner')
     const ofRow = from ? takeRowNamed(reader, 'of|on', 'the?') : undefined
+    if (thing?.kind === 'row-end') takeWhereabouts(reader)
     // `3rd ch` may be one of the chain that begins the round.
     const named = thing?.kind === 'stitch' || thing?.kind === 'row-end' || thing?.kind === 'chain' && (under || from)
     if (named && (reader.done || /^([,.;:()]|and|then|with)$/.test(reader.word()))) return { walk: 'next', thing, passing: value - 1, ...(ofRow !== undefined && { ofRow }), start, end: reader.end }

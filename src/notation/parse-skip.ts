@@ -24,7 +24,7 @@ const skipWords = new Set(['skip', 'sk', 'miss', 'skipping', 'missing', 'skp', '
 /** `Sk 2 sts`, `miss next dc`, `skip first st`, `skip next dc and ch-1`, `sk (sc, ch-2 sp, sc)`. */
 export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const start = reader.start
-  const held = beforeJoin(reader, start) ?? onHold(reader, start)
+  const held = countedIn(reader, start) ?? beforeJoin(reader, start) ?? onHold(reader, start)
   if (held) return [held]
   if (!reader.takeOne(skipWords)) return undefined
   const first = reader.at
@@ -131,6 +131,23 @@ function beforeJoin(reader: Reader, start: number): Skip | undefined {
   if (waiting && (reader.take(`${left}|alone`) || waiting.before) && thenJoins(reader)) return passedOver(waiting, true, start, reader)
   reader.at = at
   return undefined
+}
+
+/** `count 3 sts in from the right edge, join yarn in next st`: those lie before it too. */
+function countedIn(reader: Reader, start: number): Skip | undefined {
+  const { at } = reader
+  const waiting = reader.take('count|counting', 'off|in?') ? takeWaiting(reader) : undefined
+  const from = waiting && (reader.take('in|along|over?', 'from', 'the?', 'right?', '-?', 'hand?', 'edge|end|side|corner|beginning|start') || reader.take('in|along?', 'from', 'the', 'right'))
+  const { at: here } = reader
+  const next = from && thenJoins(reader) && toNext(reader)
+  reader.at = next ? here : at
+  return next ? passedOver(waiting, true, start, reader) : undefined
+}
+
+/** Whether the yarn is joined in the next one, and not in that to which was counted. */
+function toNext(reader: Reader): boolean {
+  while (!reader.done && !/^(?:re)?(?:join|attach)(?:ing)?$/.test(reader.word())) reader.at += 1
+  return [1, 2, 3, 4, 5, 6].some((ahead) => /^(?:next|following|foll)$/.test(reader.word(ahead)))
 }
 
 function passedOver({ count, thing, ofRow }: Waiting, unworked: boolean, start: number, reader: Reader): Skip {
