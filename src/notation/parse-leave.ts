@@ -6,10 +6,33 @@ import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Instruction } from './syntax.ts'
-import type { Num } from './target.ts'
+import type { Num, Thing } from './target.ts'
 
 /** Which stitches are left. */
 const those = 'last|next|rem|remaining|other|final'
+
+interface Stretch {
+  /** `last`, `rem`: said which they are. */
+  readonly which: boolean
+  readonly count?: Num
+  readonly thing?: Thing
+}
+
+/** `the last 4 sts`, `rem stitches`, `3 unworked dc`, `last st`: what is left, as far as it is said. */
+function takeStretch(reader: Reader): Stretch {
+  const { start } = reader
+  reader.take('the|these')
+  const last = /^(last|final|end)$/.test(reader.word())
+  const which = reader.take(`${those}|end`)
+  const said = takeNumber(reader)
+  reader.take('rem|remaining')
+  reader.take('unworked|free|unused')
+  const thing = takeThing(reader)
+  // `leave last dc unworked` is one, where `rem dc` may be several.
+  const alone = last && (thing?.kind === 'stitch' || thing?.kind === 'chain') && !/s$/i.test(reader.word(-1))
+  const count = said ?? (alone ? { values: [1], start, end: reader.end } : undefined)
+  return { which, ...(count && { count }), ...(thing && { thing }) }
+}
 
 /** `leave rem sts unworked`, `leaving 33 sts unworked`, `5 sts rem unworked`, `do not work the last 4 sts`: places left on purpose. */
 export function parseLeave(reader: Reader): readonly Instruction[] | undefined {
@@ -27,12 +50,7 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
   const ends = rowEnds(reader, start, false)
   if (ends && (reader.take('unworked|free|unused') || reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', ...(ends.count && { count: ends.count }), rowEnds: true, start, end: reader.end }]
   reader.at = at + 1
-  reader.take('the|these')
-  reader.take(those)
-  const count = takeNumber(reader)
-  reader.take('rem|remaining')
-  reader.take('unworked|free|unused')
-  const thing = takeThing(reader)
+  const { count, thing } = takeStretch(reader)
   const slips = thing?.stitch === 'sl st'
   const ahead = thing && takeBeside(reader, 'before')
   takeOfOlder(reader)
@@ -71,9 +89,8 @@ export function takeShortOfEnd(reader: Reader): Num | undefined {
 function left(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
   const so = reader.take('so|with', 'that?')
-  const rest = reader.take('the?', 'rem|remaining|last|final|other')
-  const count = takeNumber(reader)
-  if ((rest || count) && (takeThing(reader) || so)) {
+  const { which: rest, count, thing } = takeStretch(reader)
+  if ((rest || count) && (thing || so)) {
     takeOfOlder(reader)
     const said = rest ? reader.take('unworked|left') || reader.take('are|remain|stay', 'left|not?', 'unworked|worked|left|free') || reader.take('are', 'left|unworked') : reader.take('are?', 'left|rem|remain|remaining?', 'unworked') || !rest && isLeft(reader)
     if (said) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
@@ -96,12 +113,10 @@ function isLeft(reader: Reader): boolean {
 function notWorked(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
   const not = reader.take('do', 'not', 'work', 'in|into?') || reader.take('don’t|don\'t', 'work', 'in|into?') || reader.take('ignore|ignoring') || reader.take('without', 'working', 'in|into?')
-  if (not && reader.take('the|these?', those)) {
-    const count = takeNumber(reader)
-    if (takeThing(reader)) {
-      takeOfOlder(reader)
-      return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
-    }
+  const { which, count, thing } = not ? takeStretch(reader) : { which: false }
+  if (which && thing) {
+    takeOfOlder(reader)
+    return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
   }
   reader.at = at
   return undefined
@@ -118,10 +133,8 @@ function setAside(reader: Reader): readonly Instruction[] | undefined {
   const holds = reader.take('hold|holding|keep|keeping|reserve|reserving', 'back?')
   if (holds || reader.take('place|placing|put|putting|slip|slipping|move|moving|set|setting|transfer|transferring', 'aside?')) {
     const aside = holds || reader.word(-1) === 'aside'
-    const which = reader.take('the?', those)
-    const count = takeNumber(reader)
-    const thing = which || count ? takeThing(reader) : undefined
-    if (thing?.kind === 'stitch' && (reader.take('aside|back') || reader.take('on|onto|to', 'a|the?', 'hold|holder|marker|st|stitch|spare|waste|scrap', 'marker|holder|yarn|thread?') || aside)) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
+    const { which, count, thing } = takeStretch(reader)
+    if ((which || count) && thing?.kind === 'stitch' && (reader.take('aside|back') || reader.take('on|onto|to', 'a|the?', 'hold|holder|marker|st|stitch|spare|waste|scrap', 'marker|holder|yarn|thread?') || aside)) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
   }
   reader.at = at
   return undefined
@@ -133,9 +146,8 @@ function stopping(reader: Reader): readonly Instruction[] | undefined {
   const span = { start, end: reader.end }
   if (reader.take('no', 'further|farther')) return [{ node: 'leave', ...span, end: reader.end }]
   if (reader.take('stop|stopping|ending|end') && !reader.take('off')) {
-    if (reader.take('before|short', 'of?', 'the?', `${those}?`)) {
-      const count = takeNumber(reader)
-      const thing = takeThing(reader)
+    if (reader.take('before|short', 'of?')) {
+      const { count, thing } = takeStretch(reader)
       if (thing) return [{ node: 'leave', ...(count && { count }), ...(thing.stitch === 'sl st' && { slips: true }), ...span, end: reader.end }]
     }
     reader.at = at + 1
