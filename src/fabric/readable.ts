@@ -2,7 +2,8 @@ import type { Instruction } from '../notation/syntax.ts'
 import { saidCount } from './after-slip.ts'
 import { TooDeep } from './limits.ts'
 import type { RowSetting } from './walk.ts'
-import { workRow, workRowInEveryReading, type RowToWork, type RowTry } from './work-row.ts'
+import { workRowInEveryReading } from './other-readings.ts'
+import { workRow, type RowToWork, type RowTry } from './work-row.ts'
 import type { Trouble } from './worked-row.ts'
 
 /** What of a row cannot be read, wherever it stands: a row with a hole in it is not counted. */

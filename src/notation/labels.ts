@@ -36,8 +36,9 @@ const ordinal = new RegExp(String.raw`^(\d{1,5})(?:st|nd|rd|th)(?:${dash}(\d{1,5
 const bare = new RegExp(String.raw`^(\d{1,5})(?:${dash}(\d{1,5}))?\s*(?:[.:)]\s+(?=[\p{L}(*[\d])|:|(?=\(\p{L}[\p{L}’' -]{2,30}\):))`, 'iu')
 const more = new RegExp(String.raw`^(?:(?:\s*(?:,|and|&)+\s*)(?:${rowWord}|r)?\s*(\d{1,5})(?=\s*(?:,|and\b|&|:|[(.[]|-|–|—))|${dash}(?:${rowWord}|r)?\s*(\d{1,5})(?!\d))`, 'iu')
 const named = new RegExp(String.raw`^((?:next|last|first|inc|increase|dec|decrease|set-?\s?up|setup|foundation|base|joining|edging|border|final|beginning|starting|divide|dividing|rib|ribbing|eyelet|buttonhole|mesh|shell|work(?:ing)?|short)\b[\p{L}’' -]{0,24}?)?\s*(?:(\d{1,4}(?:\s*\([\d, -]+\))?)\s+)?(${rowWord}|chain|ring)\s*(?=[:(.]|\s*\()`, 'iu')
-const plain = /^((?:foundation|base|set-?up|start|beginning|ring|divide|foundation ch(?:ain)?|[A-Z][\p{L}’']{2,}(?: [\p{L}\d’']+){0,3}))\s*:\s+/u
-const dashed = /^(foundation(?: ch(?:ain)?)?|base|set-?up|start|beginning)(?:\s+[-–—]|\.)\s+/iu
+const plain = /^((?:ring|divide|[A-Z][\p{L}’']{2,}(?: [\p{L}\d’']+){0,3}))\s*:\s+/u
+/** `Set-up:`, `Foundation ch (multiple of 4 + 1):`, `Base - `: what a piece begins with, before its rows. */
+const beginning = /^((?:foundation|fnd|fdn|base|set[- ]?up|start|starting|beginning|opening|initial)(?: ch(?:ain)?)?)(?:\s*\([^()]*\))?(?:\s*[:=)]|\s+[-–—]|\.)\s+/iu
 const notLabels = /^(note|notes|with|working|work|along|in|into|repeat|rep|join|turn|ch|chain|skip|sk|miss|sc|dc|hdc|tr|sl|fasten|next|then|do|end|inc|dec|over|on|make|size|sizes|now)\b/i
 
 /**
@@ -122,7 +123,7 @@ function namedLabel(text: string, start: number): RowLabel | undefined {
         ...(howMany && { howMany }) })
     }
   }
-  const word = plain.exec(text) ?? dashed.exec(text)
+  const word = beginning.exec(text) ?? plain.exec(text)
   if (!word || notLabels.test(text)) return undefined
   return finish({ word: 'unsaid', prefix: 'Row', name: word[1]!, numbers: [], start, end: start + word[0].trimEnd().length })
 }

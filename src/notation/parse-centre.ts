@@ -1,33 +1,34 @@
+import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeOfPiece } from './parse-piece-name.ts'
 import type { Draft } from './parse-tail.ts'
 import { takeStitchName, takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
-import type { Num, Thing } from './target.ts'
+import { corner, type Num, type Thing } from './target.ts'
 
-/** `centre sc of next corner`, `middle ch of ch-3`, `centre sc of the first top corner`: the middle one of several. */
+/** `centre sc of next corner`, `middle ch of ch-3`, `middle one of the 3 sc at the corner`, `2nd of the three corner sc`: the middle one of several. */
 export function takeCentre(reader: Reader, draft: Draft): boolean {
   const { at } = reader
-  const nth = reader.peek()?.kind === 'ordinal' ? reader.peek()!.value : undefined
-  const middle = nth === undefined ? reader.take('center|centre|middle') : (reader.at += 1) > 0
-  const stitch = middle && (reader.take('ch|st|stitch') || takeStitchName(reader) !== undefined)
-  // `the centre of the 3-dc corner`
-  if (!middle || !stitch && nth !== undefined || !reader.take('of|in|at')) {
+  const nth = reader.peek()?.kind === 'ordinal' ? reader.peek()!.value : ordinals[reader.word()]
+  const middle = nth === undefined ? reader.take('center|centre|central|middle') : (reader.at += 1) > 0
+  const named = middle && (reader.take('ch|st|stitch|one') || takeStitchName(reader) !== undefined)
+  if (!middle || !reader.take('of|in|at')) {
     reader.at = at
     return false
   }
   reader.take('the')
-  ofCornerGroup(reader)
+  const group = ofCornerGroup(reader) ?? (nth === undefined ? undefined : ofCornerStitches(reader))
   const every = reader.take('each|every|all', 'of?', 'the?')
   const any = reader.take('any')
   const before = takeCornerSize(reader)
   // `centre sc of the first top corner`: the corner is sought, wherever the row begins.
   const told = takeCornerNamed(reader)
-  const size = takeCornerSize(reader) ?? before
+  const size = takeCornerSize(reader) ?? before ?? group
   const corners = every ? countOfCorners(reader) : undefined
-  const inside = takeThing(reader)
-  if (inside?.where === 'corner' && reader.take('group|groups|cluster|clusters|set|sets') && reader.word() === 'of' && numberAhead(reader, 1) !== undefined) reader.at += 2
+  // `the 3 sc at the right-hand end`: there the corner lies.
+  const inside = takeThing(reader) ?? (group !== undefined && told && reader.take('end') ? corner : undefined)
+  if (inside?.where === 'corner') behindCorner(reader)
   if (every && inside?.where === 'corner') {
     draft.walk = 'each'
     draft.thing = { kind: 'stitch', where: 'corner' }
@@ -36,12 +37,12 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
   }
   // `in the center sc of the corner at the beginning of the foundation edge`
   const where = inside?.where === 'corner' && takeWhereOnEdge(reader)
-  // `2nd sc of the 3-sc corner` is its middle one; `the middle of` anything else is no stitch.
-  if (nth !== undefined && size !== 2 * nth - 1 || !stitch && inside?.where !== 'corner') {
+  // `2nd sc of the 3-sc corner` is its middle one; `the middle of` or the 2nd of anything else is no stitch.
+  if (nth !== undefined && size !== 2 * nth - 1 || (nth !== undefined || !named) && inside?.where !== 'corner') {
     reader.at = at
     return false
   }
-  if ((told || any || where) && inside?.where === 'corner') {
+  if ((told || any || where || nth !== undefined) && inside?.where === 'corner') {
     Object.assign(draft, { walk: 'next', thing: { kind: 'stitch', where: 'corner' } })
     return true
   }
@@ -58,6 +59,19 @@ function takeWhereOnEdge(reader: Reader): boolean {
   if (where && (lies || /^(edge|side|end|hem|top|bottom)$/.test(where.at(-1)!))) return true
   reader.at = at
   return false
+}
+
+/** `of the 3 corner sc`: how many stitches the corner has. Takes the number. */
+function ofCornerStitches(reader: Reader): number | undefined {
+  return numberAhead(reader) !== undefined && reader.word(1) === 'corner' ? takeNumber(reader)?.values[0] : undefined
+}
+
+/** `corner group of 3`, `corner 3-sc group`: how many stitches were made in it. */
+function behindCorner(reader: Reader): void {
+  const { at } = reader
+  const size = takeNumber(reader) && reader.take('-?') && takeStitchName(reader) !== undefined
+  if (!reader.take('group|groups|cluster|clusters|set|sets')) reader.at = at
+  else if (!size && reader.word() === 'of' && numberAhead(reader, 1) !== undefined) reader.at += 2
 }
 
 /** `centre sc of the second top corner`, `middle st of next corner`. */
@@ -105,13 +119,19 @@ export function takePoint(reader: Reader, draft: Draft): boolean {
   return false
 }
 
-/** `centre dc of the 3 dc at each corner`: the stitches of the corner are told as well. */
-function ofCornerGroup(reader: Reader): void {
+/** `centre dc of the 3 dc at each corner`, `of the 3 at the lower corner`: the stitches of the corner are told as well. */
+function ofCornerGroup(reader: Reader): number | undefined {
   const { at } = reader
   reader.take('next|first|last|group|cluster|set', 'of?')
-  const group = takeNumber(reader) && (reader.take('-?') || true) && takeThing(reader)
-  const told = group && (reader.take('group|cluster|shell|set|corner?') || true) && reader.take('at|in|of|on', 'the?')
-  if (!told || !/^(each|every|all|next|same|first|second|third|fourth|last|other|opposite|top|bottom|upper|lower|left|right|corner)$/.test(reader.word()) || ![0, 1, 2, 3, 4, 5].some((ahead) => /^corners?$/.test(reader.word(ahead)))) reader.at = at
+  const count = takeNumber(reader)
+  reader.take('-')
+  if (count) takeThing(reader)
+  reader.take('group|cluster|shell|set')
+  const told = count && reader.take('made|worked?', 'at|in|into|of|on', 'the?')
+  const corners = /^(each|every|all|next|same|first|second|third|fourth|last|other|opposite|top|bottom|upper|lower|left|right|corner)$/.test(reader.word()) && [0, 1, 2, 3, 4, 5].some((ahead) => /^(corners?|end)$/.test(reader.word(ahead)))
+  if (told && corners) return count.values[0]
+  reader.at = at
+  return undefined
 }
 
 /** `first top`, `lower left-hand`: which of the corners; says whether its place was told. */

@@ -1,15 +1,16 @@
-import { takeCornerCentre } from './parse-centre.ts'
 import { endOfRow } from './parse-edge.ts'
 import { takeTarget } from './parse-target.ts'
 import type { Reader } from './reader.ts'
 import type { Aside, Instruction } from './syntax.ts'
 import type { Target } from './target.ts'
+import { takeCornerPlace } from './up-to-and-in.ts'
 
 /** `ending in end of Row 17`, `finishing in the centre sc of the second top corner`, `ending in top of tch`: which place the stitch worked last has gone into. */
 export function parseEnding(reader: Reader, last: Instruction | undefined): Aside | undefined {
   const { at, start } = reader
-  if (reader.take('and?', 'to?', 'ending|finishing|end|finish')) {
-    const endsIn = endOfRow(reader, start) ?? topOfChain(reader, last) ?? (reader.take('in|at', 'the?') ? cornerIn(reader, start) : undefined)
+  const including = reader.take('up?', 'to', 'and', 'including')
+  if (including || reader.take('and?', 'to?', 'ending|finishing|stopping|end|finish') || reader.take('the|its', 'last', 'one|st|stitch?')) {
+    const endsIn = endOfRow(reader, start) ?? topOfChain(reader, last) ?? (including || reader.take('in|into|at|on|with') ? cornerIn(reader, start) : undefined)
     if (endsIn && (reader.done || /^[,;.:(*]$/.test(reader.word()))) return { node: 'aside', words: '', endsIn, start, end: reader.end }
   }
   reader.at = at
@@ -26,6 +27,7 @@ function topOfChain(reader: Reader, last: Instruction | undefined): Target | und
 }
 
 function cornerIn(reader: Reader, start: number): Target | undefined {
-  const thing = takeCornerCentre(reader)
+  reader.take('the')
+  const thing = takeCornerPlace(reader)
   return thing && { walk: 'next', thing, start, end: reader.end }
 }

@@ -7,12 +7,13 @@ import type { Thing } from './target.ts'
 export function takeUpToAndIn(reader: Reader): Thing | undefined {
   const { at } = reader
   const ends = reader.take('across?', 'up?', 'to', 'and', 'including', 'the?') || reader.take(',?', 'ending|finishing|stopping', 'in|at', 'the?')
-  const thing = ends ? placeNamed(reader) : undefined
+  const thing = ends ? takeCornerPlace(reader) : undefined
   if (!thing) reader.at = at
   return thing
 }
 
-function placeNamed(reader: Reader): Thing | undefined {
+/** `the centre sc of the next corner`, `the corner st`, `the hdc of the top left corner`. */
+export function takeCornerPlace(reader: Reader): Thing | undefined {
   const centre = takeCornerCentre(reader)
   if (centre) return centre
   const thing = takeThing(reader)
