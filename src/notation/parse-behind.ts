@@ -18,7 +18,15 @@ export function parseBehind(reader: Reader, before: readonly Instruction[]): rea
 }
 
 /** `after`, `from the edge of` */
-const takeBehind = (reader: Reader): boolean => reader.take(behind, 'the', 'edge|end|side', 'of') || reader.take(behind)
+const takeBehind = (reader: Reader): boolean => reader.take(behind, 'the?', 'edge|end|side|last', 'st|stitch?', 'of') || reader.take(behind)
+
+/** `after Tab A`, `past the last st of Tab A` */
+export function takeBehindPiece(reader: Reader): boolean {
+  const { at } = reader
+  if (takeBehind(reader) && takePieceName(reader) !== undefined) return true
+  reader.at = at
+  return false
+}
 
 /** `the first earflap`, `first flap`: a part, by words that name no stitch, row or place. */
 function takePart(reader: Reader): boolean {
@@ -31,4 +39,4 @@ function takePart(reader: Reader): boolean {
   return reader.at > from && reader.at - from <= mostWords
 }
 
-const atEnd = (reader: Reader): boolean => reader.done || /^(?:[,;.:()]|skip|sk|miss)$/.test(reader.word())
+const atEnd = (reader: Reader): boolean => reader.done || /^(?:[,;.:()]|and|then|skip|sk|miss)$/.test(reader.word())

@@ -199,6 +199,7 @@ function underside(reader: Reader, start: number): Target | undefined {
     reader.at = at
     return undefined
   }
+  const over = takeOpening(reader)
   const ofRow = takeRowNamed(reader, 'of|on|from|in')
   if (ofRow === undefined) takeAdded(reader)
   const { at: piece } = reader
@@ -206,7 +207,7 @@ function underside(reader: Reader, start: number): Target | undefined {
   const toEnd = takeToEnd(reader)
   const count = before?.count ?? after.count
   const each = before?.each || after.each
-  return { walk: count ? 'next' : 'each', ...(count && { count }), ...((!count || beneath) && { edge: 'underside' as const }), ...(!count && !each && { across: true }), thing: { kind: 'chain' }, ...held, ...(ofRow !== undefined && { ofRow }), ...(toEnd && { toEnd }), start, end: reader.end }
+  return { walk: count ? 'next' : 'each', ...(count && { count }), ...((!count || beneath) && { edge: 'underside' as const }), ...(!count && !each && { across: true }), thing: { kind: 'chain' }, ...held, ...(over && { held: over }), ...(ofRow !== undefined && { ofRow }), ...(toEnd && { toEnd }), start, end: reader.end }
 }
 
 /** `in each of 18 base loops of Row 1`, `in 18 bottom loops`: those under the stitches of a row that made its own chain. */

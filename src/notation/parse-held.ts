@@ -4,7 +4,7 @@ import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 
-const sides = 'left|right|first|second|other|front|back|same'
+const sides = 'left|right|first|second|other|one|either|front|back|same'
 const openings = 'bridge|underarm|armhole|underarms|thumb|thumbhole|armpit|opening'
 
 /** Whether a noun names an opening: \`underarm\`, \`thumb\`. */
@@ -13,7 +13,7 @@ export const isOpening = (noun: string): boolean => openings.split('|').includes
 /** `of underarm`, `at the left underarm`, `of the ch-4 at right underarm`, `along underarm ch`: the chain over stitches that wait. Gives the words. */
 export function takeOpening(reader: Reader): string | undefined {
   const { at } = reader
-  if (reader.take('of|at|along|across|on|to|from|over|in', 'the?')) {
+  if (reader.take('of|at|along|across|on|to|from|over|in', 'the|one|either|a?')) {
     if (reader.take('ch|chain', '-')) {
       takeNumber(reader)
       reader.take('sp|space')

@@ -11,7 +11,7 @@ import { takeStitchName } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { Aside, Instruction, Join } from './syntax.ts'
+import type { Aside, Instruction, Join, Skip } from './syntax.ts'
 import type { Target } from './target.ts'
 
 const ringWords = ['to|and', 'form|make', 'a|the?', 'ring|circle|loop']
@@ -55,7 +55,7 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
   if (begins && (target || yarn !== undefined)) {
     const aside: Instruction = { node: 'aside', ...(yarn !== undefined && { yarn }), start, end: reader.end }
     const atCorner = target !== undefined && takeItsCorner(reader)
-    return target ? [aside, { node: 'start', target: fromTheEnd(reader, piece, target), ...(atCorner && { atCorner }), start, end: reader.end }] : [aside]
+    return target ? [aside, ...passedOver(target), { node: 'start', target: fromTheEnd(reader, piece, target), ...(atCorner && { atCorner }), start, end: reader.end }] : [aside]
   }
   // `Join the yarn and work 1 sc into …`, `Join yarn, ch 1, …`
   const { at: here } = reader
@@ -67,8 +67,14 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
   return [{ node: 'join', ...(ring && { ring }), start, end: reader.end }]
 }
 
+/** `join yarn in 19th tr after Tab A`: 18 of those that are left are passed over. */
+function passedOver({ ofLeft, passing = 0, thing, ofRow, start, end }: Target): readonly Skip[] {
+  return ofLeft && passing > 0 ? [{ node: 'skip', count: { values: [passing], start, end }, ...(thing && { thing }), ...(ofRow !== undefined && { ofRow }), unworked: true, from: 'next', start, end }] : []
+}
+
 /** `join yarn in end ch`: the row goes on from there, so it is the first one. */
 function fromTheEnd(reader: Reader, from: number, target: Target): Target {
+  if (target.ofLeft) return { walk: 'next', thing: target.thing!, start: target.start, end: target.end }
   return target.walk === 'last' && !target.count && reader.all.slice(from, reader.at).some(({ text }) => /^end$/i.test(text)) ? { ...target, walk: 'first' } : target
 }
 

@@ -1,6 +1,7 @@
 import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { unworked } from './parse-adjective.ts'
+import { takeBehindPiece } from './parse-behind.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takeOfStep, takeRowOf, type Draft } from './parse-tail.ts'
 import { chainWords, takeStitchName, takeThing } from './parse-thing.ts'
@@ -115,7 +116,10 @@ function nthOfRow(reader: Reader, draft: Draft, value: number): boolean {
   return false
 }
 
-/** `in 4th htr`, `in the 5th st from the right-hand edge`, `in the 4th row-end of the left side`, `in 3rd foundation ch`: where the yarn is joined, so many places along the edge. */
+/**
+ * `in 4th htr`, `in the 5th st from the right-hand edge`, `in the 4th row-end of the left side`, `in 3rd foundation ch`, `in the 19th tr after Tab A`, `in 3rd unworked st of Row 4`: where the
+ * yarn is joined, so many places along the edge, or along what others have left of it.
+ */
 export function nthToJoin(reader: Reader): Target | undefined {
   const { at, start } = reader
   reader.take('in|into|to|at', 'the?')
@@ -123,15 +127,25 @@ export function nthToJoin(reader: Reader): Target | undefined {
   const value = token?.kind === 'ordinal' ? token.value : ordinals[reader.word()]
   if (value !== undefined) {
     reader.at += 1
+    const free = reader.take(unworked)
     const under = reader.take('foundation|starting|beginning|base')
     const thing = takeThing(reader)
     const from = reader.take('from', 'the?', 'right?', '-?', 'hand?', 'edge|end|side|corner')
-    const ofRow = from ? takeRowNamed(reader, 'of|on', 'the?') : undefined
+    const ofRow = from || free || takesRowThenPiece(reader) ? takeRowNamed(reader, 'of|on', 'the?') : undefined
     if (thing?.kind === 'row-end') takeWhereabouts(reader)
+    const behind = takeBehindPiece(reader)
     // `3rd ch` may be one of the chain that begins the round.
     const named = thing?.kind === 'stitch' || thing?.kind === 'row-end' || thing?.kind === 'chain' && (under || from)
-    if (named && (reader.done || /^([,.;:()]|and|then|with)$/.test(reader.word()))) return { walk: 'next', thing, passing: value - 1, ...(ofRow !== undefined && { ofRow }), start, end: reader.end }
+    if (named && (reader.done || /^([,.;:()]|and|then|with)$/.test(reader.word()))) return { walk: 'next', thing, passing: value - 1, ...((free || behind) && { ofLeft: true }), ...(ofRow !== undefined && { ofRow }), start, end: reader.end }
   }
   reader.at = at
   return undefined
+}
+
+/** `of Round 4 after Tab A`: without the piece the row alone is what is named. Takes nothing. */
+function takesRowThenPiece(reader: Reader): boolean {
+  const { at } = reader
+  const found = takeRowNamed(reader, 'of|on', 'the?') !== undefined && takeBehindPiece(reader)
+  reader.at = at
+  return found
 }

@@ -1,5 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { unworked } from './parse-adjective.ts'
+import { takeBehindPiece } from './parse-behind.ts'
 import { beyond, takeBeside } from './parse-beside.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
 import { rowEnds } from './parse-row-ends.ts'
@@ -121,6 +122,7 @@ function takeWaiting(reader: Reader): Waiting | undefined {
   const before = reader.take(left)
   const thing = takeThing(reader)
   const ofRow = takeRowNamed(reader, 'of|on|from|in|at')
+  takeBehindPiece(reader)
   return count && thing && { count, thing, before, ...(ofRow !== undefined && { ofRow }) }
 }
 

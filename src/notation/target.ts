@@ -84,6 +84,8 @@ export interface Target extends Span {
   readonly held?: string
   /** `8th front loop of Row 10`: so many are passed before it. */
   readonly passing?: number
+  /** `19th tr after Tab A`, `3rd unworked st`: of the places that others have left. */
+  readonly ofLeft?: boolean
   /** `first dc after any ch-2 sp`: behind the first of these, or the last of them. */
   readonly after?: { readonly thing: Thing; readonly last: boolean }
   /** `the 5th unworked st`: which stitch of the step that comes next. */
