@@ -37,9 +37,11 @@ function choices(groups: readonly (readonly Section[])[]): readonly number[] {
   return [...new Set(counts)].filter((count) => count > 0)
 }
 
-/** Sections go counterclockwise from the top: the left side lies before the underside, the right one behind it. */
+/** Sections go counterclockwise from the top: the left side lies before the underside, the right one behind it. Each ends where a top is: what lies between two tops is a neck. */
 function sidesOf(sections: readonly Section[]): readonly [readonly Section[], readonly Section[]] {
   const bottom = sections.findIndex(({ edge }) => edge === 'underside')
-  const side = (from: number, to?: number): readonly Section[] => sections.slice(from, to).filter(({ edge }) => edge === 'row-ends' || edge === 'step')
-  return bottom < 0 ? [side(0), side(0)] : [side(0, bottom), side(bottom)]
+  const from = sections.findLastIndex(({ edge }, index) => edge === 'top' && index < bottom)
+  const to = sections.findIndex(({ edge }, index) => edge === 'top' && index > bottom)
+  const side = (first: number, end?: number): readonly Section[] => sections.slice(first, end).filter(({ edge }) => edge === 'row-ends' || edge === 'step')
+  return bottom < 0 ? [side(0), side(0)] : [side(Math.max(from, 0), bottom), side(bottom, to < 0 ? undefined : to)]
 }
