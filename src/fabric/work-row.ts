@@ -90,7 +90,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   if (edge.round && !setting.round && items.some((item) => item.node === 'start' && item.target.walk !== 'layers')) walk.leaves = true
   if ((setting.beside || setting.takenUpLater) && !setting.round) walk.leaves = true
   if (walk.outline && !setting.round) {
-    if (!walk.leaves && !evenlySaid(items)) stopsOneShort(walk, lastSpan(items, text))
+    if (!walk.leaves && !endsEvenly(items)) stopsOneShort(walk, lastSpan(items, text))
     walk.leaves = true
   }
   if (left > 0 && !walk.leaves) walk.trouble({ kind: 'left-over', span: lastSpan(items, text), count: left })
@@ -139,9 +139,10 @@ function onlyLoop(items: readonly Instruction[]): boolean {
   return worked.length === 2 && chain?.node === 'chain' && (chain.count.values[0] ?? 0) >= 4 && (last?.node === 'join' || last?.node === 'work' && last.stitch === 'sl st' && last.target?.walk === 'same')
 }
 
-/** `evenly` leaves it to the maker how the row-ends are used. */
-function evenlySaid(items: readonly Instruction[]): boolean {
-  return items.some((item) => item.node === 'work' && (item.target?.evenly === true || item.about === true))
+/** `evenly` leaves it to the maker how the places of an edge are used; of the edge at which the row ends that is said behind all others. */
+function endsEvenly(items: readonly Instruction[]): boolean {
+  const last = items.findLast((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')
+  return last?.node === 'work' && (last.target?.evenly === true || last.about === true)
 }
 
 function lastSpan(items: readonly Instruction[], text: RowText): { readonly start: number; readonly end: number } {
