@@ -9,7 +9,7 @@ export function turnSaidTwice(facts: SenseFacts): readonly Diagnostic[] {
       const before = entries[index - 1]
       if (!before || turnAfter(before.read.items) !== true || turnBefore(read.items) !== true) continue
       // `Turn, leaving 8 unworked` says where the row stops; the turn that the next row begins with may be the same.
-      if (before.read.items.at(-1)?.node === 'leave') continue
+      if (before.read.items.findLast(({ node }) => node !== 'aside')?.node === 'leave') continue
       const last = before.read.items.findLast((item) => item.node === 'turn')!
       const first = read.items.find((item) => item.node === 'turn')!
       return [{
