@@ -51,7 +51,10 @@ function doingOf(walk: Walk, item: Work): Doing {
   const counted = item.counts?.stitch !== undefined && item.counts.stitch !== 'this' && item.target?.walk !== 'from-hook' ? item.counts.stitch : undefined
   if (item.stitch === 'st') return { kind: base, over: 1, makes: 1, chains: 0, from: 'place' }
   if (item.stitch === 'inc' && !lexicon.owns('inc')) return { kind: item.base ?? base, over: 1, makes: item.of ?? 2, chains: 0, from: 'place' }
-  if (item.stitch === 'dec' && !lexicon.owns('dec')) return { kind: `${item.base ?? base}${item.of ?? 2}tog`, over: item.of ?? 2, makes: 1, chains: 0, from: 'place' }
+  if (item.stitch === 'dec' && !lexicon.owns('dec')) {
+    const legs = item.of ?? (item.over && !item.count ? inSize(item.over, walk.setting.size) : 2)
+    return { kind: `${item.base ?? base}${legs}tog`, over: legs, makes: 1, chains: 0, from: 'place' }
+  }
   const stitch = lexicon.stitch(item.stitch)
   const over = item.over && !item.target ? overSaid(walk, item, stitch) : (stitch?.worksOver ?? 1)
   if (!stitch) return { kind: item.stitch, over, makes: 1, chains: 0, from: 'place' }

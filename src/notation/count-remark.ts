@@ -15,8 +15,8 @@ export function takeCountRemark(reader: Reader, draft: Draft): boolean {
   }
   if (partOfThem(reader) || ofEachRow(reader)) return true
   if (takeClosingSlip(reader, draft)) return true
-  // `16 sc, as for Outer trim`
-  if (reader.at > 0 && reader.take('same?', 'as', 'for|on|in|at')) {
+  // `16 sc, as for Outer trim`, `58 dc, to match Front edging`
+  if (reader.at > 0 && (reader.take('same?', 'as', 'for|on|in|at') || reader.take('to', 'match|meet|fit') || reader.take('matching|meeting|like'))) {
     toComma(reader)
     return true
   }

@@ -136,14 +136,20 @@ function takeRowLoop(reader: Reader): 'back' | 'front' | 'third' | undefined {
  */
 function trailingCount(items: readonly Instruction[], totals: readonly Total[], text: string): { readonly items: readonly Instruction[]; readonly total?: Total } {
   const at = items.findLastIndex(({ node }) => node !== 'aside')
-  const last = items[at]
+  const last = items[at] && alone(items[at])
   if (totals.length > 0 || last?.node !== 'work' || !last.count || last.target || last.numberLast || last.stitch === 'inc' || last.stitch === 'dec') return { items }
   const before = items.slice(0, at)
   const worked = before.findIndex(({ node }) => node === 'work' || node === 'group' || node === 'repeat')
   const joined = worked !== -1 && before.some(({ node }, index) => node === 'join' && index > worked)
   if (joined || before.some(endsRow)) return { items: items.toSpliced(at, 1), total: { kinds: [{ kind: last.stitch, count: last.count }], spaces: [], groups: [], start: last.start, end: last.end } }
-  const apart = worked !== -1 && before.at(-1)!.node !== 'start' && /[;.:—–]\s*$/.test(text.slice(0, last.start))
+  const apart = worked !== -1 && before.at(-1)!.node !== 'start' && /[;.:—–]\s*$/.test(text.slice(0, items[at]!.start))
   return { items: apart ? items.with(at, { ...last, maybeTotal: true }) : items }
+}
+
+/** `(58 dc, so that it meets the Front)`: of a bracket that tells nothing else the stitches. */
+function alone(item: Instruction): Instruction {
+  const told = item.node === 'repeat' && item.times.kind === 'once' ? item.items.filter(({ node }) => node !== 'aside') : []
+  return told.length === 1 ? told[0]! : item
 }
 
 /** Whether nothing is left of the row below after it, or the row says that it stops. */
