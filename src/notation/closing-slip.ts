@@ -29,8 +29,9 @@ export function takeClosingSlip(reader: Reader, draft: CountOfJoin): boolean {
   if (lead) toComma(reader)
   if (apart || said === 'apart') return true
   draft.closing = true
-  // `35 sts (34 sts + closing ss)`: it is told beside the number.
-  if (beside && draft.count && draft.kinds.length === 0) draft.count = { ...draft.count, values: draft.count.values.map((value) => value + 1) }
+  // `34 sts + closing ss`: it is told beside the number; in `41 sts: 40 sts and the closing ss` the first number is all of them.
+  const number = reader.all.slice(0, at).findLast(({ kind }) => kind === 'number')
+  if (beside && draft.count && draft.kinds.length === 0 && number && number.end <= draft.count.end) draft.count = { ...draft.count, values: draft.count.values.map((value) => value + 1) }
   return true
 }
 

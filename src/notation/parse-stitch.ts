@@ -5,6 +5,7 @@ import { endsSide, inAllAlong, takeEdgeCount } from './parse-edge-count.ts'
 import { takeRows } from './parse-rate.ts'
 import { leftLater } from './parse-reach.ts'
 import { parseShape } from './parse-shape.ts'
+import { joined, joinsWith } from './standing-stitch.ts'
 import { takeLegs, takeTogether, takeUnnamedTogether } from './parse-together.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takeTarget } from './parse-target.ts'
@@ -47,6 +48,7 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
   const nameFrom = reader.at
   const together = !count && takeUnnamedTogether(reader, draft)
   reader.take('last|final')
+  const standing = reader.word() === 'standing'
   for (let word = reader.takeOne(beginnings); word && reader.vocabulary.stitchAt([word, reader.word()])?.words !== 2; word = reader.takeOne(beginnings));
   if (!together && !takeName(reader, draft) && !(count && atRate(reader, draft))) {
     reader.at = at
@@ -69,6 +71,7 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
   // `along base, 24 dc; up side, 28 dc`: those of the edge that was named.
   if (draft.count && !draft.target && !draft.over && edge?.node === 'start' && edge.target.walk === 'edge' && edge.target.ofRow === undefined && endsSide(reader)) draft.target = edge.target
   const work = { ...(draft as Work), start, end: reader.end }
+  if (standing && joinsWith(work, before)) return joined(work)
   if (times && count) {
     const { count: _, ...single } = work
     return [{ ...times2([single], count, start, reader.end), prefixed: true }]
