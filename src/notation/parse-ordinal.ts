@@ -117,8 +117,8 @@ function nthOfRow(reader: Reader, draft: Draft, value: number): boolean {
 }
 
 /**
- * `in 4th htr`, `in the 5th st from the right-hand edge`, `in the 4th row-end of the left side`, `in 3rd foundation ch`, `in the 19th tr after Tab A`, `in 3rd unworked st of Row 4`: where the
- * yarn is joined, so many places along the edge, or along what others have left of it.
+ * `in 4th htr`, `in the 5th st from the right-hand edge`, `in the 4th row-end of the left side`, `in 3rd foundation ch`, `in the 19th tr after
+ * Tab A`, `in 3rd unworked st of Row 4`: where the yarn is joined, so many places along the edge, or along what others have left of it.
  */
 export function nthToJoin(reader: Reader): Target | undefined {
   const { at, start } = reader
