@@ -39,6 +39,8 @@ const named = new RegExp(String.raw`^((?:next|last|first|inc|increase|dec|decrea
 const plain = /^((?:ring|divide|[A-Z][\p{L}’']{2,}(?: [\p{L}\d’']+){0,3}))\s*:\s+/u
 /** `Set-up:`, `Foundation ch (multiple of 4 + 1):`, `Base - `: what a piece begins with, before its rows. */
 const beginning = /^((?:foundation|fnd|fdn|base|set[- ]?up|start|starting|beginning|opening|initial)(?: ch(?:ain)?)?)(?:\s*\([^()]*\))?(?:\s*[:=)]|\s+[-–—]|\.)\s+/iu
+/** `Foundation and Rows 1-6: As for Front.`: rows that are copied take the chain below them along. */
+const withChain = /^(?:foundation|base|starting|beginning|set[- ]?up)(?: ch(?:ain)?| row)?(?:,? (?:and|plus)|,| ?[&+])\s+(?=(?:rows|rnds|rounds)\b)/i
 const notLabels = /^(note|notes|with|working|work|along|in|into|repeat|rep|join|turn|ch|chain|skip|sk|miss|sc|dc|hdc|tr|sl|fasten|next|then|do|end|inc|dec|over|on|make|size|sizes|now)\b/i
 
 /**
@@ -57,6 +59,11 @@ export function readLabel(line: string, start: number, sizes: number): RowLabel 
 
 function labelAfter(line: string, from: number, start: number, sizes: number): RowLabel | undefined {
   const text = line.slice(from)
+  const chain = withChain.exec(text)?.[0].length
+  if (chain !== undefined) {
+    const rows = labelAfter(line, from + chain, start, sizes)
+    return rows && { ...rows, start: start + from }
+  }
   return numberedLabel(text, start + from, sizes) ?? ordinalLabel(text, start + from) ?? bareLabel(text, start + from) ?? namedLabel(text, start + from)
 }
 
