@@ -20,6 +20,8 @@ export function takeCountRemark(reader: Reader, draft: Draft): boolean {
     toComma(reader)
     return true
   }
+  // `32 sc; front loops left free`: they wait.
+  if (reader.at > 0 && reader.take('the?', 'front|back|other', 'loop|loops|lp|lps', 'are|stay|remain|left?', 'left?', 'free|unworked|unused|open')) return true
   if (reader.take('as', 'before') || reader.take('no', 'change') || reader.take('same', 'as', 'before')) return true
   if (!/^(counting|including|incl|not|excluding|without|from|per|with|ch|tch|the)$/.test(reader.word())) return false
   if (reader.word() === 'counting' && /^(ch|chs|chain|chains|each)$/.test(reader.word(1))) {

@@ -42,8 +42,8 @@ export function parseLeave(reader: Reader): readonly Instruction[] | undefined {
 function leaving(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
   if (!reader.take('leave|leaving')) return undefined
-  // `leaving the rest of the brim unworked`
-  if (reader.take('the', 'rest|remainder')) {
+  // `leaving the rest of the brim unworked`, `leaving rest of row unworked`
+  if (reader.take('the?', 'rest|remainder')) {
     while (!reader.done && !/^(unworked|free|unused|[,;.()])$/.test(reader.word())) reader.at += 1
     if (reader.take('unworked|free|unused') || reader.word(-1) === 'rest') return [{ node: 'leave', start, end: reader.end }]
   }
