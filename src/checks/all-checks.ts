@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { changeMismatch } from './change-mismatch.ts'
+import { closingSlipTwoMinds } from './closing-slip-two-minds.ts'
 import { countMissing } from './count-missing.ts'
 import { fabricTooLarge } from './fabric-too-large.ts'
 import { edgeNotNext } from './edge-not-next.ts'
@@ -49,4 +50,4 @@ export const pieceChecks: readonly ((facts: PieceFacts, pieces: readonly PieceFa
 ]
 
 /** Checks across the whole pattern. */
-export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, turningChainTwoMinds, seamMismatch, motifSidesMismatch, gridCountMismatch, stitchesWaiting, specialStitchDiffers, yarnNotListed, yarnNotUsed, specialStitchUndefined]
+export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, turningChainTwoMinds, closingSlipTwoMinds, seamMismatch, motifSidesMismatch, gridCountMismatch, stitchesWaiting, specialStitchDiffers, yarnNotListed, yarnNotUsed, specialStitchUndefined]

@@ -43,6 +43,7 @@ export const codes = {
   'size-unknown': { severity: 'error', title: 'A row is for a size that the pattern does not have' },
   'turning-chain-unsaid': { severity: 'warning', title: 'Nothing says whether the turning chain counts, and the counts depend on it' },
   'turning-chain-two-minds': { severity: 'error', title: 'Some rows count the turning chain as a stitch and some do not' },
+  'closing-slip-two-minds': { severity: 'warning', title: 'Some totals count the slip stitch that closes the round and some do not' },
   'count-missing': { severity: 'warning', title: 'A row changes the count and states none' },
   'row-not-checked': { severity: 'warning', title: 'A row cannot be counted' },
   'fabric-too-large': { severity: 'error', title: 'A pattern has more stitches than are worked' },

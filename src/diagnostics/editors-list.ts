@@ -56,7 +56,7 @@ export const editorsList: readonly EditorsCheck[] = [
   { number: 35, group: 'Rows: arithmetic', what: 'How often a repeat is worked agrees with the count', by: 'machine', codes: ['row-overruns', 'places-left-over', 'total-mismatch'] },
   { number: 36, group: 'Rows: arithmetic', what: 'A last repeat that ends early leaves the row whole', by: 'machine', codes: ['places-left-over', 'row-overruns'] },
   { number: 37, group: 'Rows: arithmetic', what: 'The first and last stitch are neither lost nor doubled', by: 'machine', codes: ['places-left-over', 'turning-chain-two-minds', 'total-mismatch'] },
-  { number: 38, group: 'Rows: arithmetic', what: 'Joins and slip stitches that only travel are not counted', by: 'machine', codes: ['total-mismatch', 'turning-chain-two-minds'] },
+  { number: 38, group: 'Rows: arithmetic', what: 'Joins and slip stitches that only travel are not counted', by: 'machine', codes: ['total-mismatch', 'closing-slip-two-minds', 'turning-chain-two-minds'] },
   { number: 39, group: 'Rows: arithmetic', what: 'As many spaces are made as are called for later', by: 'machine', codes: ['place-missing', 'kind-mismatch', 'row-overruns'] },
   { number: 40, group: 'Rows: arithmetic', what: 'Stitches are named only where they are', by: 'machine', codes: ['place-missing', 'kind-mismatch'] },
   { number: 41, group: 'Rows: arithmetic', what: 'Increases and decreases of a section come to its change', by: 'machine', codes: ['change-mismatch', 'total-mismatch'] },
