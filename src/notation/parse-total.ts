@@ -172,7 +172,7 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
       continue
     }
     // `As for Front border, 52 dc`: behind a row that only points at others.
-    const pointed = /^[,;]$/.test(text) && (saysStitches(kept.slice(at + 1)) || pointsAtRows(kept.slice(0, at), reader))
+    const pointed = /^[,;]$/.test(text) && kept.length - at <= longestCount && (saysStitches(kept.slice(at + 1)) || pointsAtRows(kept.slice(0, at), reader))
     if (!/^[=—–:;.→•·-]$/.test(text) && !pointed) continue
     // Within `ch-2 sps` the hyphen touches on both sides, and so does the dash of a range (`Rep Rows 1–2`).
     const touches = kept[at - 1]!.end === kept[at]!.start && kept[at - 1]!.text !== '-'
@@ -188,6 +188,9 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
   }
   return undefined
 }
+
+/** No count that a person writes, in whatever sizes, has more words and signs. */
+const longestCount = 60
 
 /** `…, 40 sts`, `…; 56 (60) stitches`: no stitch has that name, so that nothing is worked. */
 const saysStitches = (all: Reader['all']): boolean => all[0]?.kind === 'number' && /^(?:sts|stitches)$/i.test(all.at(-1)!.text) && numbersIn(all.slice(1, -1).filter(({ text }) => !(text in opens) && !Object.values(opens).includes(text))) !== undefined

@@ -71,14 +71,14 @@ describe('two flaps on a round', () => {
   fabrics.add(cap, undefined)
   const runs = (): readonly string[] => fabrics.beside(0).map(({ places: run }) => run.map(({ kind }) => kind).join(' '))
 
-  test('what the first one leaves is parted by it and by the join', () => {
+  test('what the first one leaves is parted by it and by the join, and is one run over the join', () => {
     fabrics.add(piece(row(b, a.slice(1, 3)), { run: cap, index: 0 }), 0)
-    expect(runs()).toEqual(['a4 a5 a6 a7 a8 a9', 'a1'])
+    expect(runs()).toEqual(['a4 a5 a6 a7 a8 a9', 'a1', 'a4 a5 a6 a7 a8 a9 a1'])
   })
 
   test('a round goes along what is open, down and up the flaps', () => {
     fabrics.add(piece(row(c, a.slice(5, 7)), { run: cap, index: 0 }), 0)
     expect(words(fabrics.seenFrom(0, []).whole[0]?.walk(false))).toBe('step a1 | ends b | top b1 b2 | ends b | step a4 a5 | ends c | top c1 c2 | ends c | step a8 a9')
-    expect(runs()).toEqual(['a8 a9', 'a4 a5', 'a1'])
+    expect(runs()).toEqual(['a8 a9', 'a4 a5', 'a1', 'a8 a9 a1'])
   })
 })
