@@ -84,7 +84,7 @@ describe('a change that is offered', () => {
       errors += 1
       const ways = checked.diagnostics.flatMap(hintsOf).flatMap(({ edit }) => (edit ? [made(checked, edit).source.text] : []))
       if (ways.includes(file)) restored += 1
-    }), { numRuns: 25, seed: 7 })
+    }), { numRuns: 40, seed: 7 })
     expect(slips).toBeGreaterThan(30)
     expect(offered).toBeGreaterThan(15)
     // What was written before the slip is among what is offered, nearly always: a figure of ours, held so that it does not fall.
