@@ -6,8 +6,8 @@ import { isThing } from './find-place.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
-/** `ending in end of Row 17`: the row itself tells the place of its last stitch. Of several such places the nearest is meant. */
-export function compareEnding(walk: Walk, target: Target, span: Span): void {
+/** `ending in end of Row 17`: the row itself tells the place of its last stitch, which may be one more than it has counted. Of several such places the nearest is meant. */
+export function workEnding(walk: Walk, target: Target, span: Span): void {
   // Behind the place that it names all stays as it is.
   if (!walk.round) walk.leaves = true
   if (walk.overrun) return

@@ -6,7 +6,7 @@ import { alongEdges, joinsAnew, onFoundation } from './edge-for.ts'
 import type { Edge, Place } from './place.ts'
 import { everyReading, type Readings } from './readable.ts'
 import type { RowSetting } from './walk.ts'
-import { placesAmiss } from './places-amiss.ts'
+import { lessAmiss } from './places-amiss.ts'
 import type { RowToWork, RowTry } from './work-row.ts'
 
 /** Another way to meet an outline, and in words which. */
@@ -24,7 +24,8 @@ const mostStarts = 24
  * Where the words leave open how a border meets the outline: a row that is joined anew may begin at any edge and on either side, and the
  * chain under a skipped turning chain that counts as a stitch is taken for a place by some.
  */
-function otherBorders({ items, edge, joined }: RowToWork, outline: Outline, { round, sewn }: RowSetting): readonly OtherBorder[] {
+function otherBorders(toWork: RowToWork, outline: Outline, { round, sewn }: RowSetting): readonly OtherBorder[] {
+  const { items, edge } = toWork
   const border = edge.outline
   if (!border) return []
   const { turned } = border
@@ -32,7 +33,7 @@ function otherBorders({ items, edge, joined }: RowToWork, outline: Outline, { ro
   const withBase = outline.base ? [{ edge: made(based(outline.walk(turned), outline), turned), adds: outline.base, words: 'the chain under the counted turning chain is a place of the underside' }] : []
   const ring = round && alongEdges(items) ? closedStrip(outline.walk(turned)).map((side) => ({ edge: made([side], turned), words: 'the ends of the strip are joined, and the round goes along one of its sides' })) : []
   const unturned = namesFirstEdge(items) ? [{ edge: made(outline.walk(!turned), !turned), words: 'the edge that is named comes next, whether the work is turned or not' }] : []
-  const anew = joined || joinsAnew(items)
+  const anew = begunAnew(toWork)
   const closed = round && sewn && (alongEdges(items) || onFoundation(items)) ? closedEdges(outline.walk(turned)).flatMap((rest) => (anew ? turnsOf(rest) : [rest])).map((rest) => ({ edge: made(rest, turned), words: 'an edge that the round does not reach is folded or sewn together' })) : []
   if (!anew) return [...withBase, ...ring, ...closed, ...unturned]
   const starts = [turned, !turned].flatMap((way) => {
@@ -95,6 +96,9 @@ function namesFirstEdge(items: readonly Instruction[]): boolean {
   return first?.node === 'start' && first.target.walk === 'edge' && first.target.edge !== undefined && items.every(({ node }) => node !== 'turn')
 }
 
+/** The row joins the yarn, or a remark over it does. */
+const begunAnew = ({ items, joined }: Pick<RowToWork, 'items' | 'joined'>): boolean => joined === true || joinsAnew(items)
+
 function based(stretches: readonly Stretch[], { base, firstChain }: Outline): readonly Stretch[] {
   return stretches.map((stretch) => {
     if (stretch.edge !== 'underside' || !base) return stretch
@@ -111,12 +115,12 @@ export function bestOnOutline(first: Readings, toWork: RowToWork, setting: RowSe
   if (!toWork.edge.outline || first.usual?.comesOut || first.others.length > 0) return first
   let best: Readings | undefined
   let leastWrong = first
-  const anew = toWork.joined || joinsAnew(toWork.items)
+  const anew = begunAnew(toWork)
   for (const { edge, words, adds } of otherBorders(toWork, outline, setting)) {
     const there = everyReading({ ...toWork, edge }, setting)
     const found = there.usual?.comesOut ? there.usual : there.others[0]
     if (!found) {
-      if (anew && there.usual && leastWrong.usual && placesAmiss(there.usual.troubles) < placesAmiss(leastWrong.usual.troubles)) leastWrong = there
+      if (anew && there.usual && leastWrong.usual && lessAmiss(there.usual, leastWrong.usual)) leastWrong = there
       continue
     }
     if (adds && !setting.round && !found.row.made.some(({ into }) => into === adds)) continue
@@ -159,15 +163,12 @@ export function elsewhere(outlines: readonly Outline[], toWork: RowToWork, setti
 }
 
 /** A row that comes out nowhere is meant for the outline on which it is least wrong. */
-export function nearest(outlines: readonly Outline[], toWork: RowToWork, setting: RowSetting, { troubles }: RowTry, edgeOn: EdgeOn): OnOutline | undefined {
+export function nearest(outlines: readonly Outline[], toWork: RowToWork, setting: RowSetting, here: RowTry, edgeOn: EdgeOn): OnOutline | undefined {
   let best: OnOutline | undefined
-  let least = placesAmiss(troubles)
   for (const outline of outlines) {
     const there = { ...toWork, edge: edgeOn(outline) }
     const tried = there.edge.outline && bestOnOutline(everyReading(there, setting), there, setting, outline).usual
-    if (!tried || placesAmiss(tried.troubles) >= least) continue
-    best = { toWork: there, tried, outline }
-    least = placesAmiss(tried.troubles)
+    if (tried && lessAmiss(tried, best?.tried ?? here)) best = { toWork: there, tried, outline }
   }
   return best
 }

@@ -1,4 +1,5 @@
 import type { ReadingPoint } from './noted.ts'
+import { lessAmiss } from './places-amiss.ts'
 import type { RowSetting } from './walk.ts'
 import { workRow, type RowToWork, type RowTry } from './work-row.ts'
 
@@ -14,12 +15,7 @@ function fromTheNearestCorner(row: RowToWork, setting: RowSetting, first: RowTry
   const corners = first.comesOut ? undefined : first.points.find(({ name }) => name === 'corner-meant')
   if (!corners) return first
   const others = Array.from({ length: corners.ways - 1 }, (_, way) => workRow(row, { ...setting, readings: new Map(setting.readings).set(corners.name, way + 1) }))
-  return others.reduce((nearest, other) => (amissIn(other) < amissIn(nearest) ? other : nearest), first)
-}
-
-/** By how many places a row misses what it says. */
-function amissIn({ troubles }: RowTry): number {
-  return troubles.reduce((sum, trouble) => sum + (trouble.kind === 'overrun' ? trouble.wants - trouble.offers : trouble.kind === 'left-over' ? Math.abs(trouble.count - (trouble.said ?? 0)) : 1), 0)
+  return others.reduce((nearest, other) => (lessAmiss(other, nearest) ? other : nearest), first)
 }
 
 /** Readings other than the usual one that come out, fewest changes first. */

@@ -1,7 +1,16 @@
 import type { Trouble } from './worked-row.ts'
 
-/** How many places of an edge a row is off, all its troubles together; words that fit no edge at all weigh more than any slip of the pen. */
-export function placesAmiss(troubles: readonly Trouble[]): number {
+interface Tried {
+  readonly troubles: readonly Trouble[]
+}
+
+/** Whether of two tries of a row the first is off by fewer places, all its troubles together. */
+export function lessAmiss(one: Tried, other: Tried): boolean {
+  return placesAmiss(one) < placesAmiss(other)
+}
+
+/** Words that fit no edge at all weigh more than any slip of the pen. */
+function placesAmiss({ troubles }: Tried): number {
   return troubles.reduce((sum, trouble) => sum + amiss(trouble), 0)
 }
 

@@ -2,7 +2,7 @@ import type { Instruction, Join, Leave } from '../notation/syntax.ts'
 import { inSize } from '../notation/target.ts'
 import { endOfSide } from './along-outline.ts'
 import { throughBoth } from './both-layers.ts'
-import { compareEnding } from './ends-in.ts'
+import { workEnding } from './ends-in.ts'
 import { indexAhead } from './find-place.ts'
 import { isStitch } from './place.ts'
 import { compareStated } from './stated-count.ts'
@@ -108,7 +108,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
       if (item.picot) walk.groups.push({ name: 'picot', size: 0 })
       // Within a repeat it holds for one pass, and the words do not tell which.
       if (item.stated && !rest.quiet) compareStated(walk, item.stated, { start: item.start, end: item.end })
-      if (item.endsIn) compareEnding(walk, item.endsIn, { start: item.start, end: item.end })
+      if (item.endsIn) workEnding(walk, item.endsIn, { start: item.start, end: item.end })
       if (item.words) walk.said += ` ${item.words}`
       if (item.yarn !== undefined) {
         walk.yarns.push({ yarn: item.yarn, span: item })

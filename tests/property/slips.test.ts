@@ -106,7 +106,7 @@ describe('a row with a slip in it', () => {
       wrong += 1
       expect(verdict, `${text}\n(${count.trouble ?? `makes ${count.makes}`})`).not.toBe('adds-up')
       expect(worked.diagnostics.filter(({ severity, line }) => severity === 'error' && line === last + 1), text).not.toEqual([])
-    }), { numRuns: 200 })
+    }), { numRuns: 330 })
     expect(judged).toBeGreaterThan(100)
     expect(wrong).toBeGreaterThan(60)
   })
