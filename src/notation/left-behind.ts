@@ -2,6 +2,7 @@ import { takeBetween } from './between-parts.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import type { Draft } from './parse-tail.ts'
 import { takeWhereabouts } from './parse-where.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 
@@ -21,7 +22,7 @@ export function takeLeftBehind(reader: Reader, draft: Draft): void {
   }
   const told = free || !skipped && reader.take('unworked|free|unused|open|empty')
   const where = takeWhen(reader) || takeBetween(reader) || takeWhereabouts(reader) !== undefined
-  if (!clause && !told && !where || !endsHere(reader)) reader.at = at
+  if (!clause && !told && !where || !placeEnds(reader)) reader.at = at
   else if (skipped && draft.walk === 'next') draft.walk = 'skipped'
 }
 
@@ -39,5 +40,3 @@ function takeWhen(reader: Reader): boolean {
   reader.at = at
   return false
 }
-
-const endsHere = (reader: Reader): boolean => reader.done || /^(?:[,.;:()\]]|and|then)$/.test(reader.word())

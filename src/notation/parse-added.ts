@@ -1,6 +1,8 @@
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 
+const goesOn = ['across', 'along', 'around']
 const whence = 'before|for|after|at|by|in|on|under|below|beneath|to|from'
 
 /** Takes how chains came to lie where they are: `added before Row 4`, `that were made at the end of Row 3`, `that begin Row 5`, `under Row 5`, `of the step`. */
@@ -8,10 +10,8 @@ export function takeAdded(reader: Reader): void {
   const { at } = reader
   const clause = reader.take('that|which', 'were|was|you?')
   const made = reader.take('added|made|worked|chained|used|left') || clause && reader.take('begin|begins|began|start|started|lengthen|extend|extended')
-  if (reader.take('of|at|from', 'the|this|that?', 'first|second|next|last|lower|upper?', 'step|extension|stair') && endsHere(reader)) return
+  if (reader.take('of|at|from', 'the|this|that?', 'first|second|next|last|lower|upper?', 'step|extension|stair') && placeEnds(reader, ...goesOn)) return
   reader.take(whence, 'the|its?', 'very?', 'start|beginning|beg|end|foot|base?', 'of?', 'the?')
   const row = takeRowNamed(reader) !== undefined || made && reader.take('step|row|extension')
-  if (!row || !endsHere(reader)) reader.at = at
+  if (!row || !placeEnds(reader, ...goesOn)) reader.at = at
 }
-
-const endsHere = (reader: Reader): boolean => reader.done || /^(?:[,.;:()\]]|and|then|across|along|around)$/.test(reader.word())

@@ -1,5 +1,6 @@
 import { numberAhead } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import type { Aside, Instruction } from './syntax.ts'
 
@@ -39,4 +40,4 @@ function takePart(reader: Reader): boolean {
   return reader.at > from && reader.at - from <= mostWords
 }
 
-const atEnd = (reader: Reader): boolean => reader.done || /^(?:[,;.:()]|and|then|skip|sk|miss)$/.test(reader.word())
+const atEnd = (reader: Reader): boolean => placeEnds(reader, 'skip', 'sk', 'miss')

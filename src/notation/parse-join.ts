@@ -9,6 +9,7 @@ import { takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeStitchName } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Aside, Instruction, Join, Skip } from './syntax.ts'
@@ -105,7 +106,7 @@ function joinTail(reader: Reader) {
 function takeAfter(reader: Reader): Target['after'] {
   const { at } = reader
   const after = takeBeside(reader, beyond) ?? takeBeside(reader, 'to', 'the', 'left', 'of')
-  if (after && (reader.done || /^([,;.:()]|and|then|with)$/.test(reader.word()))) return after
+  if (after && placeEnds(reader, 'with')) return after
   reader.at = at
   return undefined
 }

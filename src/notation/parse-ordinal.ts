@@ -6,6 +6,7 @@ import { takeLoop } from './parse-loop.ts'
 import { takeOfStep, takeRowOf, type Draft } from './parse-tail.ts'
 import { chainWords, takeStitchName, takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Target } from './target.ts'
@@ -136,7 +137,7 @@ export function nthToJoin(reader: Reader): Target | undefined {
     const behind = takeBehindPiece(reader)
     // `3rd ch` may be one of the chain that begins the round.
     const named = thing?.kind === 'stitch' || thing?.kind === 'row-end' || thing?.kind === 'chain' && (under || from)
-    if (named && (reader.done || /^([,.;:()]|and|then|with)$/.test(reader.word()))) return { walk: 'next', thing, passing: value - 1, ...((free || behind) && { ofLeft: true }), ...(ofRow !== undefined && { ofRow }), start, end: reader.end }
+    if (named && placeEnds(reader, 'with')) return { walk: 'next', thing, passing: value - 1, ...((free || behind) && { ofLeft: true }), ...(ofRow !== undefined && { ofRow }), start, end: reader.end }
   }
   reader.at = at
   return undefined

@@ -1,6 +1,7 @@
 import { takeBetween } from './between-parts.ts'
 import { numberAhead } from './numbers.ts'
 import { motifWord } from './motif-words.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Instruction } from './syntax.ts'
@@ -55,7 +56,7 @@ export function takeWhereabouts(reader: Reader): readonly string[] | undefined {
   const { at } = reader
   const said = reader.take('next|close|closest|nearest|adjacent', 'to') ? ['beside'] : []
   if (said.length === 0 && !/^(at|of|on|near|nearest|beside|below|above|under|up|down|from|over|across|along|before|after)$/.test(reader.word())) return undefined
-  while (!reader.done && !/^([,.;:()[\]]|and|then|with)$/.test(reader.word())) {
+  while (!placeEnds(reader, 'with')) {
     const word = reader.word()
     const { at: from } = reader
     if (isLongSide(reader)) reader.at += 3
@@ -73,7 +74,7 @@ export function takeWhereabouts(reader: Reader): readonly string[] | undefined {
     said.push(word)
     reader.at += 1
   }
-  if (said.length > 1 && said.length < 14 && (!/^(before|after)$/.test(said[0]!) || edges.test(said.at(-1)!)) && (reader.done || /^([,.;:()[\]]|and|then|with)$/.test(reader.word()))) return said
+  if (said.length > 1 && said.length < 14 && (!/^(before|after)$/.test(said[0]!) || edges.test(said.at(-1)!)) && placeEnds(reader, 'with')) return said
   reader.at = at
   return undefined
 }
