@@ -50,7 +50,7 @@ test('any text is read without a mistake of ours, and every place lies inside it
     if (!pattern) expect(diagnostics.length).toBeGreaterThan(0)
     // Rows are lines that have words.
     expect((pattern?.pieces ?? []).filter(({ rows }) => text.slice(rows.start, rows.end).trim() === '')).toEqual([])
-  }), { numRuns: 800 })
+  }), { numRuns: 1300 })
 })
 
 const programs = /\b(?:token|node|parse|ast|invalid|illegal|unexpected|oops|undefined|null|nan|object Object|we|our)\b/i
@@ -75,7 +75,7 @@ test('bytes are the text that they were made from, or refused', () => {
     const decoded = decodePattern(bytes)
     if ('text' in decoded) expect(new TextEncoder().encode(decoded.text)).toEqual(new Uint8Array(bytes))
     else expect(decoded.reason).toMatch(/UTF-8/)
-  }), { numRuns: 800 })
+  }), { numRuns: 1300 })
   fc.assert(fc.property(fc.string({ unit: 'binary' }), (text) => {
     expect(decodePattern(new TextEncoder().encode(text))).toEqual({ text })
   }))
