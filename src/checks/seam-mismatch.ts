@@ -20,7 +20,7 @@ export function seamMismatch({ seams, pieces }: PatternFacts): readonly Diagnost
     const names = edges[0]!.sizes
     const held = wrong.map((one) => names[one.size] ?? '')
     const diagnostic: Diagnostic = {
-      code: words.eased ? 'seam-eased' : words.corners ? 'seam-corners-apart' : 'seam-mismatch',
+      code: words.eased ? 'seam-eased' : words.corners ? 'seam-corners-apart' : words.lengths ? 'seam-lengths-apart' : 'seam-mismatch',
       message: `${words.message}${names[size] === undefined ? '' : ` in size ${names[size]}`}`,
       primary: { span: seam.span, text: words.short },
       secondary: words.edges ?? edges.flatMap(({ rows }) => rows.at(-1)?.says ?? []).map((says) => ({ span: says.span, text: 'this edge' })),

@@ -1,6 +1,7 @@
 import type { Label } from '../diagnostics/diagnostic.ts'
 import { counted, listOf } from '../diagnostics/words.ts'
 import { placesOfEdge, type EdgePlaces, type NamedEdge } from '../fabric/named-edges.ts'
+import { rowEndRates } from '../fabric/row-end-rates.ts'
 import type { PieceFacts, SeamFacts } from './facts.ts'
 import { easedBy, easedWords, type SeamWords } from './seam-words.ts'
 
@@ -16,16 +17,37 @@ export function byNamedEdges(seam: SeamFacts, pieces: readonly PieceFacts[]): Se
   const pairs = pairsOf(ours, theirs).map(([a, b]) => ({ a, b, apart: Math.abs(a - b) })).toSorted((x, y) => x.apart - y.apart)
   const said = pairs.find(({ apart }) => apart === easedBy(seam, one.piece!.size))
   const nearest = said ?? pairs[0]
-  if (!nearest || nearest.apart === 0 && (!seam.eases || pairs.length > 1) || nearest.apart > meantToMeet(Math.max(nearest.a, nearest.b))) return undefined
+  if (!nearest || nearest.apart === 0 && (!seam.eases || pairs.length > 1)) return undefined
   const { a, b, apart } = nearest
   const each = listOf([told(one, ours, a), told(other, theirs, b)])
   const edges = [...where(one.piece, ours), ...where(other.piece, theirs)]
+  if (apart > meantToMeet(Math.max(a, b))) {
+    const whole = !seam.ease && parts.every(({ edge, piece }) => edge !== undefined && edge !== 'any' && !piece!.edge.round)
+    return whole && lengthsApart([one.piece, ours], [other.piece, theirs]) ? { edges, lengths: true, message: `the edges to be joined are of other lengths: ${each}`, short: `${a} against ${b}` } : undefined
+  }
   const off = rowsOff([one.piece, ours, a], [other.piece, theirs, b], easedBy(seam, one.piece.size) ?? 0)
   if (seam.ease) {
     const eased = easedWords(seam, one.piece.size, apart, each)
     return eased && { edges, ...(!eased.eased && off !== undefined && { off }), ...eased }
   }
   return { edges, ...(off !== undefined && { off }), message: `the edges to be joined do not match: ${each}`, short: `${a} against ${b}` }
+}
+
+/** A fabric gives: a seam takes up a third of a length of rows that is told in stitches (common practice, no source). */
+const gives = 1.5
+
+/** Two whole edges of which no stretch is as long as one of the other: stitches to stitches by their number, row-ends by the stitches that they are usually worth. */
+function lengthsApart(one: readonly [PieceFacts, EdgePlaces], other: readonly [PieceFacts, EdgePlaces]): boolean {
+  const slack = one[1].are === 'stitch' && other[1].are === 'stitch' ? 1 : gives
+  const [ours, theirs] = [lengthsOf(...one), lengthsOf(...other)]
+  return ours.every(([least, most]) => theirs.every(([from, to]) => most * slack < from || to * slack < least))
+}
+
+/** How long each stretch may be, in stitches. */
+function lengthsOf({ rows, lexicon }: PieceFacts, { are, counts }: EdgePlaces): readonly (readonly [number, number])[] {
+  if (are === 'stitch') return counts.map((count) => [count, count])
+  const rates = rows.flatMap(({ kinds }) => Object.keys(kinds).flatMap((stitch) => rowEndRates(stitch, lexicon)))
+  return counts.map((count) => [count * Math.min(1, ...rates), count * Math.max(1, ...rates)])
 }
 
 /** Which numbers of places may meet. Two sides with as many steps meet from end to end; of others a stretch may be sewn alone. */

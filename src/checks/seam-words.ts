@@ -14,6 +14,8 @@ export interface SeamWords {
   readonly eased?: boolean
   /** The sides of row-ends that do not match, and by how much: two sides of one piece that are alike off have one slip behind them. */
   readonly off?: readonly string[]
+  /** Of quite another length: no stitch or two apart, but another edge, or a part of it. */
+  readonly lengths?: boolean
   /** As many stitches, but in other places. */
   readonly corners?: boolean
 }

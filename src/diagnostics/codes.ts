@@ -51,6 +51,7 @@ export const codes = {
   'stitches-waiting': { severity: 'warning', title: 'Stitches are left to wait, and no row takes them up' },
   'seam-corners-apart': { severity: 'warning', title: 'Two edges to be sewn together turn at different stitches' },
   'seam-eased': { severity: 'warning', title: 'A longer edge is eased in to a shorter one' },
+  'seam-lengths-apart': { severity: 'warning', title: 'Two edges to be sewn together are of other lengths' },
   'seam-mismatch': { severity: 'error', title: 'Two edges to be sewn together do not match' },
   'joins-mismatch': { severity: 'error', title: 'A motif is joined in another number of spaces than its neighbour has' },
   'motif-sides-mismatch': { severity: 'error', title: 'Motifs that are joined to a grid have sides that do not match' },

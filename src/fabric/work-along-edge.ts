@@ -4,15 +4,10 @@ import { endOfEdge, expectEdge, leftBefore, startOfNext } from './along-outline.
 import { shiftSteps } from './tally.ts'
 import { findNext, isThing } from './find-place.ts'
 import type { Place } from './place.ts'
+import { rowEndRates } from './row-end-rates.ts'
 import type { Walk } from './walk.ts'
 import type { Doing } from './work-stitches.ts'
 import type { Rest } from './work-items.ts'
-
-/**
- * How many stitches a border usually works in the end of one row, by the height of its stitch: one for sc; three in two rows, one or two
- * for hdc; two, or three in two rows, for dc (common practice, no source).
- */
-const ratesByHeight: Readonly<Record<number, readonly number[]>> = { 0: [1, 1, 1], 1: [1, 1, 1], 2: [1.5, 1, 2], 3: [2, 1.5, 2], 4: [3, 2, 2.5], 5: [4, 3, 2] }
 
 /** Stitches worked along an edge whose number the row leaves to the maker. */
 export interface Loose {
@@ -68,7 +63,7 @@ function startOf(walk: Walk, edge: EdgeName | undefined): number {
 
 /** What stitches along places come to, at each of the usual rates. */
 export function sumsOf(walk: Walk, places: readonly Place[]): readonly number[] {
-  const rates = places.map((place) => (place.kind === 'row-end' ? (ratesByHeight[Math.round(walk.setting.lexicon.stitch(place.into?.kind ?? 'sc')?.height ?? 1)] ?? [1, 1, 1]) : [1, 1, 1]))
+  const rates = places.map((place) => (place.kind === 'row-end' ? rowEndRates(place.into?.kind ?? 'sc', walk.setting.lexicon) : [1, 1, 1]))
   return [0, 1, 2].map((way) => Math.round(rates.reduce((sum, rate) => sum + rate[way]!, 0)))
 }
 
