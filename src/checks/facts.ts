@@ -1,6 +1,6 @@
 import type { WrittenEntry } from '../fabric/real-rows.ts'
 import type { Lexicon } from '../fabric/lexicon.ts'
-import type { NamedEdge } from '../fabric/named-edges.ts'
+import type { EdgeWords } from '../fabric/named-edges.ts'
 import type { SeamEdge } from '../fabric/piece-edges.ts'
 import type { SplitConvention } from '../fabric/work-in-conventions.ts'
 import type { ReadingPoint } from '../fabric/noted.ts'
@@ -49,11 +49,12 @@ export interface Waiting {
 export interface SeamFacts {
   readonly join: readonly string[]
   /** Of each of them the edge that is named; left out where none is. */
-  readonly edges?: readonly (NamedEdge | undefined)[] | undefined
+  readonly edges?: readonly (EdgeWords | undefined)[] | undefined
   readonly ease: boolean
   /** How many stitches are eased in, by size, where the seam's words say so. */
   readonly eases?: readonly number[] | undefined
-  readonly wrongSides?: 'together' | 'apart' | undefined
+  /** How the sides lie, where it is told. */
+  readonly sides?: 'together' | 'apart' | 'up' | undefined
   readonly grid?: { readonly across: number; readonly down: number } | undefined
   readonly span: Span
 }

@@ -122,14 +122,14 @@ function byTops({ ease }: Seam, pieces: readonly PieceFacts[]): Words | undefine
 }
 
 /** As many stitches, but not in the same places: a corner or a step would not lie on the other. */
-function byCorners({ wrongSides }: Seam, pieces: readonly PieceFacts[]): Words | undefined {
+function byCorners({ sides }: Seam, pieces: readonly PieceFacts[]): Words | undefined {
   const [one, other] = pieces
   if (pieces.length !== 2 || !one || !other || one.edge.sections.length === 0 || other.edge.sections.length === 0) return undefined
   // With like sides together the second piece is seen from behind: its edge runs the other way round.
   const flipped = fromTop(other.edge.sections.toReversed())
   const laid = meet(one.edge.sections, flipped)
   if (laid || meetWithOtherSteps(one.edge.sections, flipped)) return undefined
-  const told = one.edge.sided && other.edge.sided && wrongSides !== undefined
+  const told = one.edge.sided && other.edge.sided && sides !== undefined
   const turned = meet(one.edge.sections, other.edge.sections)
   if (turned && !told) return undefined
   return {

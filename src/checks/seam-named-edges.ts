@@ -1,6 +1,6 @@
 import type { Label } from '../diagnostics/diagnostic.ts'
 import { counted, listOf } from '../diagnostics/words.ts'
-import { placesOfEdge, type EdgePlaces, type NamedEdge } from '../fabric/named-edges.ts'
+import { placesOfEdge, type EdgePlaces, type EdgeWords, type NamedEdge } from '../fabric/named-edges.ts'
 import { rowEndRates } from '../fabric/row-end-rates.ts'
 import type { PieceFacts, SeamFacts } from './facts.ts'
 import { easedBy, easedWords, type SeamWords } from './seam-words.ts'
@@ -13,7 +13,9 @@ export function byNamedEdges(seam: SeamFacts, pieces: readonly PieceFacts[]): Se
   const parts = seam.join.map((name, index) => ({ name, piece: pieces.find((piece) => piece.name === name), edge: seam.edges?.[index] }))
   const [one, other] = parts
   if (parts.length !== 2 || !one?.piece?.sound || !other?.piece?.sound) return undefined
-  const [ours, theirs] = [placesOfEdge(one.piece.edge, one.edge), placesOfEdge(other.piece.edge, other.edge)]
+  const [ours, theirs] = [sewnOf(one.piece, one.edge), sewnOf(other.piece, other.edge)]
+  const off = saysOther({ ...one, piece: one.piece }) ?? saysOther({ ...other, piece: other.piece })
+  if (off) return off
   const pairs = pairsOf(ours, theirs).map(([a, b]) => ({ a, b, apart: Math.abs(a - b) })).toSorted((x, y) => x.apart - y.apart)
   const said = pairs.find(({ apart }) => apart === easedBy(seam, one.piece!.size))
   const nearest = said ?? pairs[0]
@@ -22,15 +24,38 @@ export function byNamedEdges(seam: SeamFacts, pieces: readonly PieceFacts[]): Se
   const each = listOf([told(one, ours, a), told(other, theirs, b)])
   const edges = [...where(one.piece, ours), ...where(other.piece, theirs)]
   if (apart > meantToMeet(Math.max(a, b))) {
-    const whole = !seam.ease && parts.every(({ edge, piece }) => edge !== undefined && edge !== 'any' && !piece!.edge.round)
+    const whole = !seam.ease && parts.every(({ edge, piece }) => edge !== undefined && edge.edge !== 'any' && !piece!.edge.round)
     return whole && lengthsApart([one.piece, ours], [other.piece, theirs]) ? { edges, lengths: true, message: `the edges to be joined are of other lengths: ${each}`, short: `${a} against ${b}` } : undefined
   }
-  const off = rowsOff([one.piece, ours, a], [other.piece, theirs, b], easedBy(seam, one.piece.size) ?? 0)
+  const rows = rowsOff([one.piece, ours, a], [other.piece, theirs, b], easedBy(seam, one.piece.size) ?? 0)
   if (seam.ease) {
     const eased = easedWords(seam, one.piece.size, apart, each)
-    return eased && { edges, ...(!eased.eased && off !== undefined && { off }), ...eased }
+    return eased && { edges, ...(!eased.eased && rows !== undefined && { off: rows }), ...eased }
   }
-  return { edges, ...(off !== undefined && { off }), message: `the edges to be joined do not match: ${each}`, short: `${a} against ${b}` }
+  return { edges, ...(rows !== undefined && { off: rows }), message: `the edges to be joined do not match: ${each}`, short: `${a} against ${b}` }
+}
+
+/** The places of an edge that are sewn: of a part of it as many as are told. */
+function sewnOf({ edge }: PieceFacts, words: EdgeWords | undefined): EdgePlaces {
+  const all = placesOfEdge(edge, words?.edge)
+  if (words?.part) return { are: all.are, counts: words.count === undefined ? [] : [words.count] }
+  return words?.count !== undefined && all.counts.includes(words.count) ? { are: all.are, counts: [words.count] } : all
+}
+
+interface Part {
+  readonly name: string
+  readonly piece: PieceFacts
+  readonly edge: EdgeWords | undefined
+}
+
+/** `right side of Front (12 row-ends)`: the number that the seam itself tells of an edge. */
+function saysOther(part: Part): SeamWords | undefined {
+  const { piece, edge } = part
+  const all = placesOfEdge(piece.edge, edge?.edge)
+  const most = Math.max(...all.counts)
+  if (edge?.count === undefined || all.counts.length === 0 || (edge.part ? edge.count <= most : all.counts.includes(edge.count))) return undefined
+  const nearest = all.counts.toSorted((a, b) => Math.abs(a - edge.count!) - Math.abs(b - edge.count!))[0]!
+  return { edges: where(piece, all), message: `the seam says ${counted(edge.count, all.are)}, but ${told(part, all, nearest)}`, short: `${edge.count} against ${nearest}` }
 }
 
 /** A fabric gives: a seam takes up a third of a length of rows that is told in stitches (common practice, no source). */
@@ -70,8 +95,8 @@ function rowsOff(one: Edge, other: Edge, eased: number): SeamWords['off'] {
 
 const names: Readonly<Record<NamedEdge, string>> = { top: 'top', bottom: 'lower edge', left: 'left side', right: 'right side', side: 'side', any: 'edge' }
 
-function told({ name, edge }: { readonly name: string; readonly edge: NamedEdge | undefined }, { are }: EdgePlaces, count: number): string {
-  return `${edge === undefined ? name : `the ${names[edge]} of ${name}`} has ${counted(count, are)}`
+function told({ name, edge }: Omit<Part, 'piece'>, { are }: EdgePlaces, count: number): string {
+  return `${edge === undefined ? name : `the ${names[edge.edge]} of ${name}`} has ${counted(count, are)}`
 }
 
 /** Row-ends are as many as the rows; stitches are those of the last row's total. */

@@ -3,6 +3,15 @@ import type { SeamEdge, Section } from './piece-edges.ts'
 /** An edge of a piece as a person names it, with the right side up. `any`: named, but by a word that tells no side of it. */
 export type NamedEdge = 'top' | 'bottom' | 'left' | 'right' | 'side' | 'any'
 
+/** An edge as a seam tells it. */
+export interface EdgeWords {
+  readonly edge: NamedEdge
+  /** How many places are told: of all of it, or of the part. */
+  readonly count?: number
+  /** Only a part of it is sewn. */
+  readonly part?: boolean
+}
+
 /** How many places a named edge may have, and what they are. Several where the name may mean one stretch or more. */
 export interface EdgePlaces {
   readonly counts: readonly number[]

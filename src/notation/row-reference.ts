@@ -56,6 +56,13 @@ function even(reader: Reader, start: number): RowReference | undefined {
 }
 
 function pointing(reader: Reader, start: number): RowReference | undefined {
+  const { at } = reader
+  // `Reversing shaping, work Rows 7-10 of Front`
+  if (takeReversing(reader) && reader.take(',')) {
+    const found = pointing(reader, start)
+    if (found?.kind === 'piece') return { ...found, reversing: true }
+  }
+  reader.at = at
   const rows = moreRows(reader)
   const lead = takeLead(reader)
   if (!lead || rows && lead !== 'as') return undefined
@@ -77,24 +84,37 @@ function pointing(reader: Reader, start: number): RowReference | undefined {
     const endsOn = takeEndsOn(reader)
     return { kind: 'copy', blocks, ...(until !== undefined && { until }), ...(chains.length > 0 && { chains }), ...(brackets.length > 0 && { brackets }), ...(endsOn && { endsOn }), start, end: reader.end }
   }
-  return lead === 'as' || lead === 'rep' && colon || pieceAhead(reader) ? piece(reader, start) : undefined
+  const found = lead === 'as' || lead === 'mirror' || lead === 'rep' && colon || pieceAhead(reader) ? piece(reader, start) : undefined
+  return found?.kind === 'piece' && lead === 'mirror' ? { ...found, reversing: true } : found
 }
 
 /** `Rep`, `Do`, `As`, `Work as given for`, `Same again as`, `In the same way as`: how the rows are pointed at. */
-function takeLead(reader: Reader): 'rep' | 'as' | 'work' | undefined {
+function takeLead(reader: Reader): 'rep' | 'as' | 'mirror' | 'work' | undefined {
   if (reader.take('keep|continue|go?', 'on?', 'rep|repeat|repeating') || reader.take('keep|continue|carry|go', 'on?', 'going?', 'doing|working|with')) return 'rep'
   const { at } = reader
-  reader.take('work|worked|working|make|do|continue|carry', 'on?')
+  if (reader.take('follow|following|use|using', 'the?', 'instructions|directions|rows', 'for|of|given?', 'for?')) return 'as'
+  if (reader.take('work|worked|working|make|do|continue|carry|complete|finish', 'on?')) takeMade(reader)
   reader.take('in')
   reader.take('the')
   reader.take('exactly|just')
   reader.take('same', 'way|manner|again?')
+  if (reader.take('to', 'match|mirror') || reader.take('as', 'a|the?', 'mirror', 'image', 'of')) {
+    if (/^(?:mirror|of)$/.test(reader.word(-1))) return 'mirror'
+    return 'as'
+  }
   if (reader.take('as|like', 'given|told|set|shown|described|worked|written|per?')) {
     reader.take('for|in|on|at|of')
     return 'as'
   }
   reader.at = at
   return reader.take('work|do|follow|following|copy') ? 'work' : undefined
+}
+
+/** `Make a second piece as for Front`, `Work the Back as given for the Front`: what is made. */
+function takeMade(reader: Reader): void {
+  const { at } = reader
+  if (reader.take('the|a|this?', 'second|other|another|next?', 'piece|half|panel|side|one')) return
+  if (takePieceName(reader) === undefined || !/^(?:as|in|exactly|just|the|to|like)$/.test(reader.word())) reader.at = at
 }
 
 /** `Work another four rows like Row 2`: how many. */
@@ -225,7 +245,7 @@ function ofPiece(reader: Reader, blocks: readonly Block[], start: number): RowRe
 function piece(reader: Reader, start: number): RowReference | undefined {
   const words: string[] = []
   const { at } = reader
-  while (!reader.done && !/^(?:[,;.()!]|but|except|reversing)$/.test(reader.word()) && !(reader.word() === 'to' && /^(row|rnd|round)$/.test(reader.word(1)))) {
+  while (!reader.done && !/^(?:[,;.:()!]|but|except|with|in|reversing|shaping|rev)$/.test(reader.word()) && !(reader.word() === 'to' && /^(row|rnd|round)$/.test(reader.word(1)))) {
     words.push(reader.peek()!.text)
     reader.at += 1
   }

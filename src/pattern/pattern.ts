@@ -1,4 +1,4 @@
-import type { NamedEdge } from '../fabric/named-edges.ts'
+import type { EdgeWords } from '../fabric/named-edges.ts'
 import type { Root } from 'mdast'
 import type { Source } from '../text/source.ts'
 import type { Span } from '../text/span.ts'
@@ -131,13 +131,14 @@ export interface Seam {
   /** Names of pieces. */
   readonly join: readonly string[]
   /** Of each of them the edge that is named; left out where none is. */
-  readonly edges?: readonly (NamedEdge | undefined)[]
+  readonly edges?: readonly (EdgeWords | undefined)[]
   /** Motifs side by side, and below one another. */
   readonly grid?: { readonly across: number; readonly down: number }
   /** What a joined grid is called. */
   readonly name?: string
   readonly by?: string
-  readonly wrongSides?: 'together' | 'apart'
+  /** How the sides lie: laid together or apart, or edge to edge with the right sides up. */
+  readonly sides?: 'together' | 'apart' | 'up'
   readonly ease?: boolean
   /** How many stitches are eased in, by size, where its words say so. */
   readonly eases?: readonly number[]

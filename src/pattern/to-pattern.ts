@@ -65,7 +65,7 @@ function seamOf({ join, grid, name, by, ease, ...seam }: NonNullable<PatternValu
   const eased = ease ?? (by !== undefined && /\beas(?:e|ed|ing)\b/i.test(by) ? true : undefined)
   return said({
     join: parts.map(({ piece }) => piece), edges: parts.some(({ edge }) => edge) ? parts.map(({ edge }) => edge) : undefined,
-    grid, name, by, wrongSides: seam['wrong-sides'] ?? seam['right-sides'], ease: eased, eases: eased && by !== undefined ? easedIn(by) : undefined, span,
+    grid, name, by, sides: seam['wrong-sides'] ?? seam['right-sides'], ease: eased, eases: eased && by !== undefined ? easedIn(by) : undefined, span,
   })
 }
 

@@ -9,6 +9,6 @@ export const seam = keys({
   name: text('What the joined grid is called, as `Blanket`, for a border that goes on from it.').optional(),
   by: text('How: `whip stitch`, `mattress stitch`, `sl st through both`.').optional(),
   'wrong-sides': choice(['together', 'apart'], 'Whether the wrong sides lie together while joining.').optional(),
-  'right-sides': choice(['together', 'apart'], 'Whether the right sides lie together while joining: then the wrong sides are apart.').optional(),
+  'right-sides': choice(['together', 'apart', 'up'], 'Whether the right sides lie together while joining, so that the wrong sides are apart; or both `up`, edge to edge.').optional(),
   ease: yesNo('Whether a longer edge is eased in to a shorter one, so that the two need not match stitch for stitch.').optional(),
 }, 'A seam: which pieces are joined, and how.')

@@ -58,7 +58,7 @@ describe('a file with every key', () => {
       { name: 'Front', make: 2, shape: 'flat', note: 'Worked from the keel up.' }, { name: 'Border', make: 1, on: 'Front' },
     ])
     expect(pattern?.seams.map(({ span: _, ...seam }) => seam)).toEqual([
-      { join: ['Front', 'Border'], by: 'whip stitch', wrongSides: 'together', ease: true },
+      { join: ['Front', 'Border'], by: 'whip stitch', sides: 'together', ease: true },
     ])
   })
 

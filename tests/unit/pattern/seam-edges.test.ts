@@ -11,8 +11,20 @@ describe('a part of a seam', () => {
     ['top edge of Left Front', 'Left Front', 'top'], ['last row of Front', 'Front', 'top'], ['foundation chain of Front', 'Front', 'bottom'],
     ['lower edge of Strip A', 'Strip A', 'bottom'], ['side of Strip A', 'Strip A', 'side'], ['one long edge of Strip A', 'Strip A', 'any'],
     ['Gusset left side', 'Gusset', 'left'], ['Strip A, bottom edge', 'Strip A', 'bottom'], ['Gusset top', 'Gusset', 'top'],
+    ['Gusset right selvedge', 'Gusset', 'right'], ['Gusset: left edge', 'Gusset', 'left'], ['Gusset right', 'Gusset', 'right'], ['row-ends at right of Gusset', 'Gusset', 'right'],
+    ['ends of rows on left side of Strip A', 'Strip A', 'left'], ['all row-ends of the right edge of Front', 'Front', 'right'], ['Front right-side row-ends', 'Front', 'right'],
+    ['right-hand edge of Front border', 'Front border', 'right'], ['row-ends of Gusset', 'Gusset', 'side'],
     ['left side of Sail', 'left side of Sail', undefined], ['Fronts', 'Fronts', undefined],
   ])('%s', (text, piece, edge) => {
-    expect(seamPart(text, names)).toEqual({ piece, ...(edge !== undefined && { edge }) })
+    expect(seamPart(text, names)).toEqual({ piece, ...(edge !== undefined && { edge: { edge } }) })
+  })
+  // A number is of all of the edge, or of the part that is sewn: rows 3 to 8 are six.
+  test.each([
+    ['right side of Front (12 row-ends)', { edge: 'right', count: 12 }], ['12 row-ends on right of Front', { edge: 'right', count: 12 }],
+    ['middle of top edge of Front', { edge: 'top', part: true }], ['last 5 sts of top edge of Front', { edge: 'top', count: 5, part: true }],
+    ['left side of Front, Rows 3-8', { edge: 'left', count: 6, part: true }], ['right edge of Front from Row 1 to Row 12', { edge: 'right', count: 12, part: true }],
+    ['Row 12 of Front, top edge', { edge: 'top' }],
+  ])('%s', (text, edge) => {
+    expect(seamPart(text, names)).toEqual({ piece: 'Front', edge })
   })
 })
