@@ -141,7 +141,7 @@ export function workEachByKind(walk: Walk, { instructions, between, limit: said 
   const inOrder = apart ? instructions.filter((item) => !isCornerOf(item)) : instructions.toSorted((a, b) => Number(isNarrow(b)) - Number(isNarrow(a)))
   for (let index = walk.at; index < limit; index += 1) {
     const place = walk.edge[index]!
-    const item = inOrder.find((each) => isLooseFill(each) || isThing(walk, place, each.target?.thing) || isCornerOf(each) && onSteps && walk.outline!.stepCorners.has(place))
+    const item = inOrder.find((each) => (isLooseFill(each) || isThing(walk, place, each.target?.thing) || isCornerOf(each) && onSteps && walk.outline!.stepCorners.has(place)) && !hasItsSome(walk, each, used))
     if (!item) continue
     if (groups > 0 && chains > 0) walk.makeChains(chains, undefined)
     walk.take(index, item)
@@ -166,6 +166,12 @@ export function workEachByKind(walk: Walk, { instructions, between, limit: said 
     if (wants !== undefined && wants < offers) walk.trouble({ kind: 'left-over', span: item, count: offers - wants })
     if (!used.has(item)) walk.trouble({ kind: 'no-such-place', span: item, what: item.target?.thing?.kind === 'space' ? 'a chain space' : 'a stitch of that name' })
   }
+}
+
+/** `3 sc in the 2 lower corners` of a border with four: the others are worked like any stitch. */
+function hasItsSome(walk: Walk, item: Each, used: ReadonlyMap<Each, number>): boolean {
+  const { thing, count } = item.target ?? {}
+  return thing?.some === true && count !== undefined && (used.get(item) ?? 0) >= inSize(count, walk.setting.size)
 }
 
 function endOfAll(walk: Walk, instructions: readonly Each[], rest: Rest): number {

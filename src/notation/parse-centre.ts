@@ -1,5 +1,6 @@
 import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
+import { takeWhichCorner } from './which-corner.ts'
 import { takeOfPiece } from './parse-piece-name.ts'
 import type { Draft } from './parse-tail.ts'
 import { takeStitchName, takeThing } from './parse-thing.ts'
@@ -19,20 +20,23 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
   }
   reader.take('the')
   const group = ofCornerGroup(reader) ?? (nth === undefined ? undefined : ofCornerStitches(reader))
-  const every = reader.take('each|every|all', 'of?', 'the?')
+  const all = reader.take('each|every|all', 'of?', 'the?')
   const any = reader.take('any')
   const before = takeCornerSize(reader)
   // `centre sc of the first top corner`: the corner is sought, wherever the row begins.
   const told = takeCornerNamed(reader)
   const size = takeCornerSize(reader) ?? before ?? group
-  const corners = every ? countOfCorners(reader) : undefined
+  const counted = countOfCorners(reader)
+  const every = all || counted !== undefined
   // `the 3 sc at the right-hand end`: there the corner lies.
   const inside = takeThing(reader) ?? (group !== undefined && told && reader.take('end') ? corner : undefined)
   if (inside?.where === 'corner') behindCorner(reader)
   if (every && inside?.where === 'corner') {
-    draft.walk = 'each'
-    draft.thing = { kind: 'stitch', where: 'corner' }
-    if (corners) draft.count = corners
+    const some = takeWhereOnEdge(reader) || told === 'some' || counted?.some === true
+    // `3rd sc of each corner`: not the middle one, or who knows.
+    const other = nth !== undefined && size !== 2 * nth - 1 && inside.chains === undefined
+    const thing: Thing = other ? { kind: 'stitch', ofGroup: { nth, ...(size && { size }) } } : { kind: 'stitch', where: 'corner', ...(some && { some }) }
+    Object.assign(draft, { walk: 'each', thing, ...(counted && { count: counted.count }) })
     return true
   }
   // `in the center sc of the corner at the beginning of the foundation edge`
@@ -83,12 +87,13 @@ export function takeCornerCentre(reader: Reader): Thing | undefined {
   return undefined
 }
 
-/** `each of the eight 3-dc corners`: how many there are, by name or by the stitches in each. */
-function countOfCorners(reader: Reader): Num | undefined {
+/** `each of the eight 3-dc corners`, `the 5 outer corners`: how many there are, and which. */
+function countOfCorners(reader: Reader): { readonly count: Num; readonly some: boolean } | undefined {
   const { at } = reader
   const count = takeNumber(reader)
+  const some = count !== undefined && takeWhichCorner(reader) === 'some'
   if (count) takeCornerSize(reader)
-  if (count && /^corners?$/.test(reader.word())) return count
+  if (count && reader.word() === 'corners') return { count, some }
   reader.at = at
   return undefined
 }
@@ -134,11 +139,8 @@ function ofCornerGroup(reader: Reader): number | undefined {
   return undefined
 }
 
-/** `first top`, `lower left-hand`: which of the corners; says whether its place was told. */
-export function takeCornerNamed(reader: Reader): boolean {
+/** `first top`, `lower left-hand`: which of the corners, where that is told. */
+export function takeCornerNamed(reader: Reader): ReturnType<typeof takeWhichCorner> {
   reader.take('first|second|third|fourth|next|last|same|other|opposite|any|one')
-  const { at } = reader
-  reader.take('top|bottom|upper|lower')
-  reader.take('left|right', '-?', 'hand?')
-  return reader.at > at
+  return takeWhichCorner(reader)
 }

@@ -5,7 +5,7 @@ import { loopSaid, takeLoop, takeLoopLead } from './parse-loop.ts'
 import { takeTotals } from './parse-total.ts'
 import { intoEnglish } from './phrases.ts'
 import { readSchedule } from './parse-schedule.ts'
-import { numbersInWords, pluralsInOne } from './plain-numbers.ts'
+import { bothCorners, numbersInWords, pluralsInOne } from './plain-numbers.ts'
 import { withoutPoliteWords } from './polite-words.ts'
 import { Reader, type Vocabulary } from './reader.ts'
 import { takeReference, type RowReference } from './row-reference.ts'
@@ -31,7 +31,7 @@ export interface ReadRow extends RowText {
 
 /** Reads a row's text from `start` to `end` of the source. Never fails; what cannot be read is kept as such. */
 export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary): ReadRow {
-  const written = consecutiveChains(countSigns(slipStitches(numbersInWords(nextByTheOneBefore(withoutPoliteWords(pluralsInOne(withoutGaps(tokens(text, start, end)))))))))
+  const written = consecutiveChains(countSigns(slipStitches(bothCorners(numbersInWords(nextByTheOneBefore(withoutPoliteWords(pluralsInOne(withoutGaps(tokens(text, start, end))))))))))
   const all = new Reader(vocabulary.phrases ? intoEnglish(written, vocabulary.phrases) : written, vocabulary)
   const { totals, rest } = takeTotals(all)
   rest.tiles = vocabulary.tiles === true || totals.some(({ groups }) => groups.some(({ name }) => name === 'tile'))

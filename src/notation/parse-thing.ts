@@ -2,6 +2,7 @@ import { numberAhead, takeNumber } from './numbers.ts'
 import { takeBesideJoin, takeJoinName } from './parse-joins.ts'
 import type { Reader } from './reader.ts'
 import type { Thing } from './target.ts'
+import { takeWhichCorner } from './which-corner.ts'
 
 const stitchWords = new Set(['st', 'sts', 'stitch', 'stitches', 'sitch'])
 const spaceWords = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops', 'arch', 'arches', 'arc', 'arcs'])
@@ -16,7 +17,7 @@ export function takeThing(reader: Reader): Thing | undefined {
   const at = reader.at
   // Corners that were joined lie between the motifs as places like the others.
   if (takeJoinName(reader)) return { kind: 'join' }
-  takeHand(reader)
+  const some = takeHand(reader) === 'some'
   takePlaceNoun(reader)
   const outermost = outermostStitch(reader)
   if (outermost) return outermost
@@ -25,21 +26,21 @@ export function takeThing(reader: Reader): Thing | undefined {
   const adjective = takeAdjectives(reader)
   const found = thingHere(reader)
   if (found?.kind === 'space' && takeBesideJoin(reader)) return { kind: 'join' }
-  if (found) return adjective ? { ...found, where: adjective } : found
-  if (adjective) return { kind: 'space', where: adjective }
+  if (found) return adjective ? { ...found, where: adjective, ...(some && { some }) } : found
+  if (adjective) return { kind: 'space', where: adjective, ...(some && { some }) }
   reader.at = at
   return undefined
 }
 
-/** `top right-hand corner sp`, `outer corner st`: which of the corners. */
-function takeHand(reader: Reader): void {
+/** `top right-hand corner sp`, `outer corner st`, `lower corners`: which of the corners. */
+function takeHand(reader: Reader): ReturnType<typeof takeWhichCorner> {
   const { at } = reader
   const ofOther = reader.word(2) === 'of' && reader.word(3) === 'the' && reader.word(4) === 'row'
-  if (/^corners?$/.test(reader.word(1)) && !ofOther && reader.take('outer|outside|outermost|outward|projecting')) return
-  reader.take('top|bottom|upper|lower')
-  reader.take('left|right', '-?', 'hand?')
+  const which = takeWhichCorner(reader)
   const place = spaceWords.has(reader.word(1)) || stitchWords.has(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined
-  if (reader.word() !== 'corner' || !place) reader.at = at
+  if (reader.word() === 'corners' || reader.word() === 'corner' && (place || which === 'outer' && !ofOther)) return which
+  reader.at = at
+  return undefined
 }
 
 const placeNouns = new Set(['neck', 'neckline', 'strap', 'handle', 'underarm', 'sleeve', 'thumb', 'armhole', 'brim', 'body', 'collar', 'shoulder', 'waist', 'hem', 'cuff', 'toe', 'heel', 'crown', 'yoke', 'flap', 'bridge', 'gap', 'leg', 'arm', 'tail', 'rim', 'band'])

@@ -19,6 +19,8 @@ export interface Thing {
   readonly chains?: Num
   /** `corner`, `side`: which spaces or stitches are meant. */
   readonly where?: 'corner' | 'side'
+  /** `2 lower corners`: those that lie there; others may lie elsewhere. */
+  readonly some?: boolean
   /** Of a row-end: US words of the stitches that its row may end with; \`sh\` for a row of shells. */
   readonly rows?: readonly string[]
   /** `3rd tr of every 5-tr scallop`, `of last shell`: which of so many stitches in one place. */
