@@ -78,10 +78,11 @@ function countedAmong(walk: Walk, item: Instruction, after: readonly Instruction
   return among && endsRow(after) ? { ...item, target: { ...item.target, walk: 'each' } } : undefined
 }
 
-/** `sc in each sc and 4 sc in the ch-4 sp`, `…, and 1 sc in each of the 2 ch`: the one space or chain, wherever it lies among the others. */
+/** `sc in each sc and 4 sc in the ch-4 sp`, `…, and 1 sc in each of the 2 ch`, `…, and sc2tog at the inner corner`: the one space or chain, wherever it lies among the others. */
 function isOneAmong(walk: Walk, item: Instruction, after: readonly Instruction[]): item is Each {
   if (item.node !== 'work' && item.node !== 'group' || item.target?.walk !== 'next') return false
   const { thing, count } = item.target
+  if (isInnerOf(item)) return true
   if (!endsRow(after)) return false
   const rest = walk.edge.slice(walk.at)
   if (thing?.kind === 'chain' && count) return rest.filter(({ kind }) => kind === 'space').length === 1
@@ -115,8 +116,9 @@ function isFillBeforeCorners(item: Instruction, next: Instruction | undefined): 
 const isLooseFill = (item: Instruction): item is Work => item.node === 'work' && item.target?.walk === 'edge' && item.target.edge === 'all' && item.count === undefined
 
 /** Corners and chains are told apart from the stitches that `each st` would take as well. */
-const isNarrow = (item: Each): boolean => isCornerOf(item) || item.target?.thing?.kind === 'chain' || item.target?.thing?.ofGroup !== undefined
+const isNarrow = (item: Each): boolean => isCornerOf(item) || isInnerOf(item) || item.target?.thing?.kind === 'chain' || item.target?.thing?.ofGroup !== undefined
 const isCornerOf = (item: Each): boolean => item.target?.thing?.where === 'corner'
+const isInnerOf = (item: Instruction): boolean => (item.node === 'work' || item.node === 'group') && item.target?.thing?.where === 'inner'
 
 /** Whether the corners are also those of steps: their number tells, or else the total. */
 function stepsHaveCorners(walk: Walk, { target }: Each): boolean {
@@ -153,6 +155,8 @@ export function workEachByKind(walk: Walk, { instructions, between, limit: said 
     const inside: readonly Instruction[] = item.node === 'group' ? item.items : [bare as Work]
     if (item.node === 'group' || (item.count?.values[0] ?? 1) > 1) inOnePlace(walk, inside, index)
     else single(walk, inside, index)
+    // The two that meet are worked together.
+    if (isInnerOf(item)) walk.take(index += 1, item)
   }
   const fill = instructions.find(isLooseFill)
   if (fill) loosen(walk, [filled.length, ...sumsOf(walk, filled)], fill)
@@ -164,7 +168,7 @@ export function workEachByKind(walk: Walk, { instructions, between, limit: said 
     const offers = used.get(item) ?? 0
     if (wants !== undefined && wants > offers) walk.trouble({ kind: 'overrun', span: item, wants, offers, what: 'corner' })
     if (wants !== undefined && wants < offers) walk.trouble({ kind: 'left-over', span: item, count: offers - wants })
-    if (!used.has(item)) walk.trouble({ kind: 'no-such-place', span: item, what: item.target?.thing?.kind === 'space' ? 'a chain space' : 'a stitch of that name' })
+    if (!used.has(item)) walk.trouble({ kind: 'no-such-place', span: item, what: isInnerOf(item) ? 'an inner corner' : item.target?.thing?.kind === 'space' ? 'a chain space' : 'a stitch of that name' })
   }
 }
 

@@ -35,7 +35,7 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
     const some = takeWhereOnEdge(reader) || told === 'some' || counted?.some === true
     // `3rd sc of each corner`: not the middle one, or who knows.
     const other = nth !== undefined && size !== 2 * nth - 1 && inside.chains === undefined
-    const thing: Thing = other ? { kind: 'stitch', ofGroup: { nth, ...(size && { size }) } } : { kind: 'stitch', where: 'corner', ...(some && { some }) }
+    const thing: Thing = { kind: 'stitch', ...(other ? { ofGroup: { nth, ...(size && { size }) } } : { where: 'corner' }), ...(some && { some }) }
     Object.assign(draft, { walk: 'each', thing, ...(counted && { count: counted.count }) })
     return true
   }

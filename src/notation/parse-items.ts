@@ -85,7 +85,7 @@ const noWork = /^(?:skipping|missing|omitting|leaving|repeating|ending|finishing
 
 /** `working 3 sc in each corner`, `with (sc, ch 2, sc) in corners`: the word before is none of the row's work. */
 function leadsToCorner(reader: Reader): boolean {
-  if (!/^(?:with|[a-z]{2,}ing)$/.test(reader.word()) || noWork.test(reader.word()) || reader.peek(1)?.kind !== 'number' && !/^[([]$/.test(reader.word(1))) return false
+  if (!/^(?:with|[a-z]{2,}ing)$/.test(reader.word()) || noWork.test(reader.word()) || reader.peek(1)?.kind !== 'number' && !/^[([]$|2tog$/.test(reader.word(1))) return false
   let depth = 0
   for (let ahead = 1; ahead < 30 && reader.peek(ahead); ahead += 1) {
     const word = reader.word(ahead)

@@ -1,4 +1,5 @@
 import { numberAhead, takeNumber } from './numbers.ts'
+import { takeInnerCorner } from './parse-inner-corner.ts'
 import type { Reader } from './reader.ts'
 import type { Work } from './syntax.ts'
 import type { Num, Target } from './target.ts'
@@ -35,12 +36,12 @@ export function takeTogether(reader: Reader, draft: Draft): void {
 export function takeUnnamedTogether(reader: Reader, draft: Draft): boolean {
   const { at } = reader
   const legs = takeLegsTogether(reader)
-  if (legs?.which === undefined) {
+  if (!legs?.which && !legs?.target) {
     reader.at = at
     return false
   }
   draft.stitch = 'dec'
-  draft.over = legs.count
+  if (legs.which) draft.over = legs.count
   if (legs.target) draft.target = legs.target
   return true
 }
@@ -53,7 +54,9 @@ function takeLegsTogether(reader: Reader): { readonly count: Num; readonly which
   const count = takeNumber(reader)
   if (count?.values.length !== 1) return undefined
   reader.take(placeWords)
+  const inner = count.values[0] === 2 ? takeInnerCorner(reader) : undefined
   if (!reader.take('tog|together')) return undefined
+  if (inner) return { count, which: undefined, target: inner }
   return { count, which, ...((which === 'first' || which === 'last') && { target: { walk: which, count, start, end: reader.end } }) }
 }
 

@@ -17,8 +17,8 @@ export interface Thing {
   readonly stitch?: string
   /** Of a space: how many chains it has, when the row says. */
   readonly chains?: Num
-  /** `corner`, `side`: which spaces or stitches are meant. */
-  readonly where?: 'corner' | 'side'
+  /** `corner`, `side`: which spaces or stitches are meant; `inner`: the last stitch before an inner corner. */
+  readonly where?: 'corner' | 'side' | 'inner'
   /** `2 lower corners`: those that lie there; others may lie elsewhere. */
   readonly some?: boolean
   /** Of a row-end: US words of the stitches that its row may end with; \`sh\` for a row of shells. */

@@ -69,4 +69,28 @@ export const placesInOtherWords: readonly PlacesInOtherWords[] = [
       'join yarn to the inner edge of Row 11 of the First front shoulder',
     ],
   },
+  {
+    from: 'sc2tog over the 2 sc that meet at the inner corner',
+    others: [
+      'sc2tog over the 2 sc at the inner corner',
+      'sc2tog at the inside corner',
+      'sc2tog over the last sc before and the first sc after the inner corner',
+      'sc2tog over the two sts on either side of the inner corner',
+      'work the 2 sc where they meet at the inner corner together',
+      'sc the 2 sc that meet at each inner corner together',
+      'dec in the one inner corner',
+      'working sc2tog over 2 sts at each inner corner',
+    ],
+  },
+  {
+    from: '3 sc in center sc of each of the 2 lower corners',
+    others: [
+      '3 sc in both lower corners',
+      '3 sc in each of the two bottom corners',
+      '3 sc in center sc of the 2 foundation corners',
+      '3 sc in the 2nd sc of each of the 2 left-hand corners',
+      '3 sc in the center sc of each of the 2 corners at the lower edge',
+      '3 sc in the 3rd sc of both lower corners',
+    ],
+  },
 ]
