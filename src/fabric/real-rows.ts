@@ -112,6 +112,9 @@ export interface RealRow {
 /** Rows of the other pieces, by the piece's name: for `as for Front`. */
 export type OtherPieces = (name: string) => readonly RealRow[] | undefined
 
+/** `Do not turn after Row 5` of Rows 2-5 is said of the last of them. */
+const isSaidOf = (item: Instruction, { number, last }: PlannedRow): boolean => item.node !== 'turn' || item.afterRow === undefined || (item.afterRow === 'last' ? last : item.afterRow === number)
+
 /** Expands the written rows of a piece in one size to the rows that are really worked. */
 export function realRows(entries: readonly WrittenEntry[], size: number, sizeNames: readonly string[], most: number, others: OtherPieces = () => undefined): readonly RealRow[] {
   const rows: RealRow[] = []
@@ -126,7 +129,7 @@ export function realRows(entries: readonly WrittenEntry[], size: number, sizeNam
     const source = sourceOf(planned, known, rows, others, size)
     round = isRound(entry, source, round)
     const row: RealRow = {
-      entry, ...source, round, last: planned.last, index: planned.index,
+      entry, ...source, items: source.items.filter((item) => isSaidOf(item, planned)), round, last: planned.last, index: planned.index,
       label: number === undefined ? (source.label ?? entry.label?.name ?? startName(entry, rows)) : `${prefixOf(entry.label, round)} ${number}`,
       ...(number !== undefined && { number }), ...(planned.index === 0 && starts.has(entry) && { anew: true }), ...(entry.label?.side && planned.index === 0 && { side: entry.label.side }),
       ...(entry.opening && planned.index === 0 && !source.mirrored && { opening: entry.opening }),

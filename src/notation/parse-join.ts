@@ -91,6 +91,7 @@ function joinTail(reader: Reader) {
   const ofRow = place?.walk === 'next' && place.thing?.kind === 'stitch' && !after ? takeHandOfRow(reader) : undefined
   const target = after ? { ...place, after, end: reader.end } : ofRow ? { ...place!, ...ofRow, end: reader.end } : place
   if (target) takeBesideJoin(reader)
+  if (target?.thing?.kind === 'chain') takeUnderLast(reader)
   const where = whereFirst ?? (target && takeWhereabouts(reader))
   // `in the end of Row 1 at the right-hand edge`
   const hand = target?.walk === 'edge' && target.ofRow !== undefined ? where?.find((word) => word === 'left' || word === 'right') : undefined
@@ -105,10 +106,17 @@ function joinTail(reader: Reader) {
 /** `after any ch-2 sp`, `to the left of a corner`, `following the last ch-3 sp`: behind which place the one lies that was named. */
 function takeAfter(reader: Reader): Target['after'] {
   const { at } = reader
-  const after = takeBeside(reader, beyond) ?? takeBeside(reader, 'to', 'the', 'left', 'of')
-  if (after && placeEnds(reader, 'with')) return after
+  const after = takeBeside(reader, beyond) ?? takeBeside(reader, 'to?', 'the?', 'left', 'of')
+  if (after && (placeEnds(reader, 'with') || takeWhereabouts(reader))) return after
   reader.at = at
   return undefined
+}
+
+/** `in the ch below the last sc of Row 1`, `under the final st of Row 1`: with the right side facing, the chain that is come to first. */
+function takeUnderLast(reader: Reader): void {
+  const { at } = reader
+  const last = reader.take('below|under|beneath|underneath', 'the?', 'last|final') && (reader.take('st|stitch') || takeStitchName(reader) !== undefined)
+  if (!last || takeRowNamed(reader, 'of') !== 1 || !placeEnds(reader, 'with')) reader.at = at
 }
 
 /** `in the st at the right-hand end of Row 8`: which of the row's stitches. */

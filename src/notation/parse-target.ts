@@ -84,8 +84,8 @@ function atRate(reader: Reader, start: number): Target | undefined {
 
 /** Fills the draft with how the places are walked. */
 function fill(reader: Reader, draft: Draft): boolean {
-  // `in that st`, `in this very same stitch`
-  if (reader.take('that|this', 'very?', 'same?', 'st|stitch|place|one') && (reader.done || /^[,;.:()]|and$/.test(reader.word()))) {
+  // `in that st`, `in this very same stitch`, `in this row-end`
+  if ((reader.take('that|this', 'very?', 'same?', 'st|stitch|place|one') || reader.take('that|this', 'very?', 'same?', 'row', '-?', 'end')) && (reader.done || /^[,;.:()]|and$/.test(reader.word()))) {
     draft.walk = beforeMarker(reader) ? 'next' : 'same'
     return true
   }

@@ -1,6 +1,7 @@
 import { otherSide } from './parse-other-side.ts'
 import type { Reader } from './reader.ts'
-import type { Instruction } from './syntax.ts'
+import { takeRowNamed } from './row-named.ts'
+import type { Instruction, Turn } from './syntax.ts'
 
 /** A turn of the work, or of the piece in the hands. */
 export function parseTurn(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
@@ -70,11 +71,28 @@ function turnedToOtherSide(reader: Reader): readonly Instruction[] | undefined {
   return undefined
 }
 
+/** `Do not turn at the end of Row 8`, `turn after the last row`, `On Row 5, do not turn`. */
 function plainTurn(reader: Reader): readonly Instruction[] | undefined {
-  const start = reader.start
-  if (reader.take('do', 'not|n’t', 'turn') || reader.take('don’t|don\'t', 'turn') || reader.take('without', 'turning')) {
-    return [{ node: 'turn', turns: false, start, end: reader.end }]
+  const { at, start } = reader
+  const before = afterRow(reader)
+  if (before !== undefined) reader.take(',')
+  const not = reader.take('do', 'not|n’t', 'turn') || reader.take('don’t|don\'t', 'turn') || reader.take('without', 'turning') || reader.take('omit|omitting', 'the?', 'turn|turning')
+  if (not || reader.take('turn', 'work|the?', 'work?') || reader.take('turning')) {
+    if (not) reader.take('or', 'fasten', 'off')
+    const row = before ?? afterRow(reader)
+    return [{ node: 'turn', turns: !not, ...(row !== undefined && { afterRow: row }), start, end: reader.end }]
   }
-  if (reader.take('turn', 'work|the?', 'work?') || reader.take('turning')) return [{ node: 'turn', turns: true, start, end: reader.end }]
+  reader.at = at
+  return undefined
+}
+
+/** `at the end of Row 8`, `after Row 5`, `on the last row` */
+function afterRow(reader: Reader): Turn['afterRow'] {
+  const { at } = reader
+  if (reader.take('at|after|on|by', 'the?', 'end', 'of', 'the?') || reader.take('at|after|on', 'working|completing|finishing?', 'the?')) {
+    const row = takeRowNamed(reader) ?? (reader.take('last|final', 'row|rnd|round') ? 'last' : undefined)
+    if (row !== undefined) return row
+  }
+  reader.at = at
   return undefined
 }

@@ -137,6 +137,8 @@ export interface Blocks extends Span {
 export interface Turn extends Span {
   readonly node: 'turn'
   readonly turns: boolean
+  /** `Do not turn after Row 5`: of several rows the one for which it is said. */
+  readonly afterRow?: number | 'last'
 }
 
 export interface Join extends Span {

@@ -93,4 +93,23 @@ export const placesInOtherWords: readonly PlacesInOtherWords[] = [
       '3 sc in the 3rd sc of both lower corners',
     ],
   },
+  {
+    from: 'Do not turn at the end of Row 4.',
+    others: [
+      'Do not turn after Row 4.',
+      'Do not turn after the last row.',
+      'On Row 4, do not turn.',
+      'At the end of the last row, do not turn and do not fasten off.',
+      'Omit the turn at end of Row 4.',
+      'Do not turn or fasten off after working Row 4.',
+    ],
+  },
+  {
+    from: 'in first sc to the left of the ch-2 sp at the right-hand end of the top edge',
+    others: ['in first sc after the ch-2 sp at the right-hand end of the top edge', 'in the first sc left of the ch-2 sp at the right-hand end of the top edge', 'in the first sc to the left of the top right ch-2 sp'],
+  },
+  { from: 'sc in this row-end', others: ['sc in that row end', 'sc in this same row-end'] },
+  { from: 'tr3tog over last 2 sts and top of 3 ch', others: ['tr3tog over last 2 tr and the top of ch-3', 'tr3tog over next 2 sts and tch', 'tr3tog over the last 2 sts and turning ch'] },
+  { from: 'in the foundation ch below the last sc of Row 1', others: ['in the ch under the final st of Row 1', 'in ch beneath last sc of Row 1'] },
+  { from: 'Once the seam is sewn, ', others: ['After sewing the seam, ', 'As soon as the side seam is sewn, ', 'Once you have sewn the seams, ', 'After both seams have been joined, '] },
 ]
