@@ -100,7 +100,8 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
       const left = leftHere(walk, item)
       const count = item.slips && left === 0 ? walk.slipsBehind : left
       if (item.slips && count === 0) return
-      if (item.count && inSize(item.count, walk.setting.size) !== count) walk.trouble({ kind: 'left-over', span: item, count, said: inSize(item.count, walk.setting.size) })
+      const wrong = [item.count, item.sum].flatMap((num) => (num ? [inSize(num, walk.setting.size)] : [])).find((said) => said !== count)
+      if (wrong !== undefined) walk.trouble({ kind: 'left-over', span: item, count, said: wrong })
       return
     }
     case 'aside': {

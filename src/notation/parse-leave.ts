@@ -4,8 +4,9 @@ import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { rowEnds } from './parse-row-ends.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
+import { sumOfKinds, takeSorted } from './parse-sorted.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { Instruction } from './syntax.ts'
+import type { Instruction, Leave } from './syntax.ts'
 import type { Num, Thing } from './target.ts'
 
 /** Which stitches are left. */
@@ -16,14 +17,19 @@ interface Stretch {
   readonly which: boolean
   readonly count?: Num
   readonly thing?: Thing
+  /** What its stitches come to where they are told kind by kind beside their number. */
+  readonly sum?: Num
 }
 
 /** `the last 4 sts`, `rem stitches`, `3 unworked dc`, `last st`: what is left, as far as it is said. */
-function takeStretch(reader: Reader): Stretch {
+function takeStretch(reader: Reader, led = true): Stretch {
   const { start } = reader
   reader.take('the|these')
   const last = /^(last|final|end)$/.test(reader.word())
   const which = reader.take(`${those}|end`)
+  // `26 sc, 4 sts left unworked`: what stands before the last of them is worked.
+  const kinds = led || which ? sumOfKinds(reader, reader.start) : undefined
+  if (kinds) return { which, count: kinds, thing: { kind: 'stitch' } }
   const said = takeNumber(reader)
   reader.take('rem|remaining')
   reader.take('unworked|free|unused')
@@ -31,15 +37,19 @@ function takeStretch(reader: Reader): Stretch {
   // `leave last dc unworked` is one, where `rem dc` may be several.
   const alone = last && (thing?.kind === 'stitch' || thing?.kind === 'chain') && !/s$/i.test(reader.word(-1))
   const count = said ?? (alone ? { values: [1], start, end: reader.end } : undefined)
-  return { which, ...(count && { count }), ...(thing && { thing }) }
+  const sum = count && takeSorted(reader)
+  return { which, ...(count && { count }), ...(thing && { thing }), ...(sum && { sum }) }
 }
 
 /** `leave rem sts unworked`, `leaving 33 sts unworked`, `5 sts rem unworked`, `do not work the last 4 sts`: places left on purpose. */
 export function parseLeave(reader: Reader): readonly Instruction[] | undefined {
-  return leaving(reader) ?? setAside(reader) ?? left(reader) ?? notWorked(reader) ?? stopping(reader)
+  const [leave] = leaving(reader) ?? setAside(reader) ?? left(reader) ?? notWorked(reader) ?? stopping(reader) ?? []
+  // `leave last 5 sts unworked (4 tr and the 3 ch)`
+  const sum = leave?.sum ? undefined : takeSorted(reader)
+  return leave && [{ ...leave, ...(sum && { sum }) }]
 }
 
-function leaving(reader: Reader): readonly Instruction[] | undefined {
+function leaving(reader: Reader): readonly Leave[] | undefined {
   const { at, start } = reader
   if (!reader.take('leave|leaving')) return undefined
   // `leaving the rest of the brim unworked`, `leaving rest of row unworked`
@@ -50,7 +60,7 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
   const ends = rowEnds(reader, start, false)
   if (ends && (reader.take('unworked|free|unused') || reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', ...(ends.count && { count: ends.count }), rowEnds: true, start, end: reader.end }]
   reader.at = at + 1
-  const { count, thing } = takeStretch(reader)
+  const { count, thing, sum } = takeStretch(reader)
   const slips = thing?.stitch === 'sl st'
   const ahead = thing && takeBeside(reader, 'before')
   takeOfOlder(reader)
@@ -64,9 +74,9 @@ function leaving(reader: Reader): readonly Instruction[] | undefined {
     takeOfOlder(reader)
     const before = ahead ?? takeBeside(reader, 'before')
     if (!before) takeBesidePiece(reader)
-    return [{ node: 'leave', ...(count && { count }), ...(before && { before: before.thing }), ...(slips && { slips }), start, end: reader.end }]
+    return [{ node: 'leave', ...(count && { count }), ...(sum && { sum }), ...(before && { before: before.thing }), ...(slips && { slips }), start, end: reader.end }]
   }
-  if (count && (reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', count, start, end: reader.end }]
+  if (count && (sum || reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', count, ...(sum && { sum }), start, end: reader.end }]
   if (thing && !/^(cm|in|inch|inches|tail)$/.test(reader.word())) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
   reader.at = at
   return undefined
@@ -86,14 +96,14 @@ export function takeShortOfEnd(reader: Reader): Num | undefined {
 }
 
 /** `rem sts unworked`, `4 sts left unworked`, `10 sts remain unworked`, `so that 8 are left over at the end` */
-function left(reader: Reader): readonly Instruction[] | undefined {
+function left(reader: Reader): readonly Leave[] | undefined {
   const { at, start } = reader
   const so = reader.take('so|with', 'that?')
-  const { which: rest, count, thing } = takeStretch(reader)
+  const { which: rest, count, thing, sum } = takeStretch(reader, false)
   if ((rest || count) && (thing || so)) {
     takeOfOlder(reader)
     const said = rest ? reader.take('unworked|left') || reader.take('are|remain|stay', 'left|not?', 'unworked|worked|left|free') || reader.take('are', 'left|unworked') : reader.take('are?', 'left|rem|remain|remaining?', 'unworked') || !rest && isLeft(reader)
-    if (said) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
+    if (said) return [{ node: 'leave', ...(count && { count }), ...(sum && { sum }), start, end: reader.end }]
   }
   reader.at = at
   return undefined
@@ -110,13 +120,13 @@ function isLeft(reader: Reader): boolean {
   return false
 }
 
-function notWorked(reader: Reader): readonly Instruction[] | undefined {
+function notWorked(reader: Reader): readonly Leave[] | undefined {
   const { at, start } = reader
   const not = reader.take('do', 'not', 'work', 'in|into?') || reader.take('don’t|don\'t', 'work', 'in|into?') || reader.take('ignore|ignoring') || reader.take('without', 'working', 'in|into?')
-  const { which, count, thing } = not ? takeStretch(reader) : { which: false }
+  const { which, count, thing, sum } = not ? takeStretch(reader) : { which: false }
   if (which && thing) {
     takeOfOlder(reader)
-    return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
+    return [{ node: 'leave', ...(count && { count }), ...(sum && { sum }), start, end: reader.end }]
   }
   reader.at = at
   return undefined
@@ -128,7 +138,7 @@ function takeOfOlder(reader: Reader): void {
 }
 
 /** `hold remaining 20 sts for later`, `place last 2 sts on hold`, `set the other 5 sts aside`: they wait. */
-function setAside(reader: Reader): readonly Instruction[] | undefined {
+function setAside(reader: Reader): readonly Leave[] | undefined {
   const { at, start } = reader
   const holds = reader.take('hold|holding|keep|keeping|reserve|reserving', 'back?')
   if (holds || reader.take('place|placing|put|putting|slip|slipping|move|moving|set|setting|transfer|transferring', 'aside?')) {
@@ -141,7 +151,7 @@ function setAside(reader: Reader): readonly Instruction[] | undefined {
 }
 
 /** `stop before the last 2 sts`, `stop before the sl sts`, `stop 2 sts before the end`, `stop there`, `and no further`: what lies beyond is left. */
-function stopping(reader: Reader): readonly Instruction[] | undefined {
+function stopping(reader: Reader): readonly Leave[] | undefined {
   const { at, start } = reader
   const span = { start, end: reader.end }
   if (reader.take('no', 'further|farther')) return [{ node: 'leave', ...span, end: reader.end }]

@@ -1,6 +1,7 @@
 import { parseItems } from './parse-items.ts'
 import { withoutRemark } from './closing-slip.ts'
 import { parseCount } from './parse-count.ts'
+import { takeSorted } from './parse-sorted.ts'
 import { Reader } from './reader.ts'
 import { takeReference } from './row-reference.ts'
 import type { Total } from './written-count.ts'
@@ -21,12 +22,21 @@ function totalsAtEnd(words: Reader['all'], reader: Reader): { readonly totals: r
     // A count with more behind it is the row's only where no other stands at the end; `(6 dc) [2 rows] Fasten off.` counts the rows apart.
     const within = (): Found | undefined => (totals.every(countsRows) ? beforeTurn(all, reader) : undefined)
     const found = sentence(all, reader) ?? atEnd(all, reader) ?? within() ?? inAll(all, reader) ?? afterSign(all, reader) ?? (totals.length === 0 || totals[0]!.closing ? beforeQuiet(all, reader) : undefined)
-    if (!found) break
+    if (!found || totals.length > 0 && sortsWhatIsLeft(all, found, reader)) break
     totals.unshift(found.total)
     all = found.rest
   }
   const rest = new Reader(all, reader.vocabulary)
   return { totals, rest }
+}
+
+/** `leave last 5 sts unworked (4 dc and the tch). (20 sc)`: behind what is left, and before the row's own count. */
+function sortsWhatIsLeft(all: Reader['all'], { rest }: Found, reader: Reader): boolean {
+  const clause = rest.slice(rest.findLastIndex(({ text }) => /^[,;.]$/.test(text)) + 1).map(({ text }) => text.toLowerCase())
+  const leaves = clause.some((word) => /^(?:leave|leaving|unworked|ignore|ignoring|stop|stopping|hold|holding|later)$/.test(word)) || clause.join(' ').startsWith('do not work')
+  const behind = new Reader(all, reader.vocabulary)
+  behind.at = rest.length
+  return leaves && takeSorted(behind) !== undefined
 }
 
 const countsRows = ({ rows, count, kinds }: Total): boolean => rows !== undefined && count === undefined && kinds.length === 0

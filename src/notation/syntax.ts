@@ -164,6 +164,8 @@ export interface Start extends Span {
 export interface Leave extends Span {
   readonly node: 'leave'
   readonly count?: Num
+  /** `(4 tr and the 3 ch)`: what they come to, told kind by kind beside their number. */
+  readonly sum?: Num
   /** `leave 7 sl sts unworked`: they lie there whether slip stitches are counted or not. */
   readonly slips?: boolean
   /** `leave 7 sc before the next corner unworked`: they lie before it. */
