@@ -94,6 +94,9 @@ function onlyStitches(kinds: readonly (readonly [string, number])[], made: Made,
 function stitchSlip(kind: string, says: number, made: Made, lexicon: Lexicon, chainsCounted: boolean): KindSlip | undefined {
   if (kind === 'tile' || kind === 'square') return blockSlip(kind, says, made)
   if (kind === 'picot') return picotSlip(says, made)
+  // One of the pattern's own that makes several is counted by how often it is worked.
+  const worked = lexicon.owns(kind) ? made.groups.filter(({ name }) => name === kind).length : 0
+  if (worked > 0) return worked === says ? undefined : { name: kind, says, makes: worked, sort: 'group' }
   const [own, byBase, groups] = [kindCount(kind, made, lexicon, chainsCounted), kindsByBase(kind, made, lexicon), groupCount(kind, made)]
   if (own === says || byBase === says || byBase + withinOwn(made, lexicon) === says || groups.includes(says) || made.loose[kind] === says) return undefined
   const group = own === 0 && byBase === 0 && groups.some((count) => count > 0)

@@ -58,10 +58,9 @@ function doingOf(walk: Walk, item: Work): Doing {
   const stitch = lexicon.stitch(item.stitch)
   const over = item.over && !item.target ? overSaid(walk, item, stitch) : (stitch?.worksOver ?? 1)
   if (!stitch) return { kind: item.stitch, over, makes: 1, chains: 0, from: 'place' }
-  if (stitch.makes > 1 && stitch.base) {
-    return { kind: stitch.base, over, makes: stitch.makes, chains: stitch.us === 'V-st' ? 1 : 0, from: 'place', group: stitch.us === 'V-st' ? 'V-st' : 'sh' }
-  }
-  return { kind: counted ?? stitch.us, over, makes: stitch.makes, chains: 0, from: stitch.into === 'nothing' || stitch.worksOver === 0 ? 'nothing' : 'place' }
+  const several = stitch.makes > 1 && { group: lexicon.owns(stitch.us) || stitch.us === 'V-st' ? stitch.us : 'sh' }
+  if (several && stitch.base) return { kind: stitch.base, over, makes: stitch.makes, chains: stitch.us === 'V-st' ? 1 : 0, from: 'place', ...several }
+  return { kind: counted ?? stitch.us, over, makes: stitch.makes, chains: 0, from: stitch.into === 'nothing' || stitch.worksOver === 0 ? 'nothing' : 'place', ...several }
 }
 
 /** `cl over next 9 sts` uses 9; `sc2tog over next 2 sts` its own 2. */
@@ -143,7 +142,7 @@ function intoPlace(walk: Walk, doing: Doing, each: number, index: number, loop: 
     walk.last = index
     noteGroup(walk, from, group)
   }
-  if (doing.group) walk.groups.push({ name: doing.group, size: doing.makes })
+  if (doing.group) for (let group = 0; group < each; group += 1) walk.groups.push({ name: doing.group, size: doing.makes })
 }
 
 /** `15 sc evenly along 10 row-ends`: they lie side by side, and none of them together in one place. */
