@@ -18,6 +18,7 @@ import { parseSkip } from './parse-skip.ts'
 import { spacesCounted } from './parse-again.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeThing } from './parse-thing.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Chain, Instruction } from './syntax.ts'
@@ -199,13 +200,18 @@ function startingIn(reader: Reader, before: readonly Instruction[]): readonly In
   return undefined
 }
 
-/** `the st of the join`, `the joining sl st`, `the place where you joined`: where a joined round begins anyway. */
+/** `the st of the join`, `the joining sl st`, `the dc with the ss`, `the same place where you joined`: where a joined round begins anyway. */
 function placeOfJoin(reader: Reader): boolean {
-  if (reader.take('the?', 'st|stitch|sc|hdc|dc|tr', 'of', 'the?', 'join|joining') || reader.take('the?', 'joining|joined|closing', 'sl|slip?', 'st|ss|stitch')) return true
   const { at } = reader
-  if (reader.take('the?', 'same?', 'st|stitch|place', 'where|that|which|with|in', 'which?')) {
+  reader.take('the?', 'same|very?')
+  const named = reader.take('that|joining|joined|closing')
+  const place = reader.take('place|spot') || takeThing(reader)?.kind === 'stitch'
+  if (place && named && placeEnds(reader)) return true
+  const { at: link } = reader
+  if (place && reader.take('where|that|which|with|in|of|holding|having|carrying|at|as|into|used|the|you')) {
     toSeparator(reader)
-    if (reader.all.slice(at, reader.at).some(({ text }) => /^join(?:ed|ing)?$/i.test(text))) return true
+    const told = reader.all.slice(link, reader.at).map(({ text }) => text.toLowerCase()).join(' ')
+    if (/\b(?:(?:re)?join(?:ed|ing)?|(?:re)?attach(?:ed|ing)?|s(?:lip|l)[ -]?st(?:itch)?|ss)\b/.test(told)) return true
   }
   reader.at = at
   return false
