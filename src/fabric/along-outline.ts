@@ -29,10 +29,11 @@ function tellPassed(walk: Walk, from: number, to: number, span: Span, begun: boo
   if (passed > passedInSilence || begun) walk.trouble({ kind: 'row-ends-passed', span, count: Math.max(1, passed) })
 }
 
-/** A side of which some row-ends were worked is worked to its end. */
+/** A side of which some row-ends were worked is worked to its end; the one across a slit is another. */
 function begunSide(walk: Walk, from: number): boolean {
   const [before, next] = [walk.edge[from - 1], walk.edge[from]]
-  return from < Math.max(walk.last, 0) && next?.kind === 'row-end' && before?.kind === 'row-end' && walk.taken.has(before) && !walk.taken.has(next)
+  const sameSide = before && next && (!walk.outline || walk.outline.stretchOf.get(before) === walk.outline.stretchOf.get(next))
+  return from < Math.max(walk.last, 0) && sameSide === true && next?.kind === 'row-end' && before?.kind === 'row-end' && walk.taken.has(before) && !walk.taken.has(next)
 }
 
 /** Fewer row-ends than this may be any part of a side, such as a corner or a tab (common practice, no source). */
