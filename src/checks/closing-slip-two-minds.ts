@@ -9,7 +9,8 @@ type Entry = PieceFacts['entries'][number]
 export function closingSlipTwoMinds({ source, pieces }: PatternFacts): readonly Diagnostic[] {
   const entries = pieces.filter(({ size }) => size === 0).flatMap((piece) => piece.entries)
   const told = entries.flatMap(({ read }) => read.totals.filter(({ closing }) => closing === true))
-  const without = entries.flatMap((entry) => forgetful(entry, (total) => textOf(source, total)))
+  const counts = new Set(pieces.flatMap(({ rows }) => rows.flatMap(({ says }) => (says?.closing ? [says.span.start] : []))))
+  const without = entries.flatMap((entry) => forgetful(entry, (total) => textOf(source, total))).filter(({ start }) => !counts.has(start))
   if (told.length === 0 || without.length === 0) return []
   return [{
     code: 'closing-slip-two-minds',

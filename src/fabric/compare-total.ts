@@ -71,6 +71,11 @@ export function compareTotal(totals: readonly Total[], made: Made, size: number,
   }
 }
 
+/** `25 sts`, where another round has `25 sts: 24 sc and the closing sl st`: the join is told with the stitches here as well. */
+export function withJoin(totals: readonly Total[], made: number, size: number): readonly Total[] {
+  return totals.map((total) => (total.closing === undefined && total.kinds.length === 0 && total.count && inSize(total.count, size) === made + 1 ? { ...total, closing: true } : total))
+}
+
 /** `35 sts (34 sts + closing ss)`: of two numbers that should be one, the wrong one is held to the row. */
 function withWrongOne(says: Says | undefined, totals: readonly Total[], size: number, made: number): Says | undefined {
   if (!says?.closing) return says

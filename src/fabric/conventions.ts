@@ -6,4 +6,6 @@ export interface Conventions {
   readonly denied?: ReadonlySet<string>
   readonly slipStitchesCount?: boolean
   readonly chainsCount?: boolean
+  /** A total of the pattern says that it counts the slip stitch that closes the round: a bare one may. */
+  readonly joinsCount?: boolean
 }

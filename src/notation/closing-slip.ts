@@ -27,7 +27,10 @@ export function takeClosingSlip(reader: Reader, draft: CountOfJoin): boolean {
     return false
   }
   if (lead) toComma(reader)
-  if (apart || said === 'apart') return true
+  if (apart || said === 'apart') {
+    draft.closing = false
+    return true
+  }
   draft.closing = true
   // `34 sts + closing ss`: it is told beside the number; in `41 sts: 40 sts and the closing ss` the first number is all of them.
   const number = reader.all.slice(0, at).findLast(({ kind }) => kind === 'number')

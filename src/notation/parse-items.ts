@@ -3,6 +3,7 @@ import { parseBlocks } from './parse-blocks.ts'
 import { parseBracket } from './parse-bracket.ts'
 import { parseEnding } from './parse-ending.ts'
 import { parseLoose } from './parse-loose.ts'
+import { parsePassedJoin } from './parse-passed-join.ts'
 import { parsePlacesFirst } from './parse-places-first.ts'
 import { parsePlain } from './parse-plain.ts'
 import { parseStar } from './parse-star.ts'
@@ -98,5 +99,5 @@ function leadsToCorner(reader: Reader): boolean {
 }
 
 function parseItem(reader: Reader, before: readonly Instruction[]): readonly Instruction[] {
-  return parseStated(reader, before) ?? parseStar(reader, before) ?? parseBracket(reader, before) ?? parsePlacesFirst(reader) ?? parseBlocks(reader) ?? parseStripe(reader) ?? parsePlain(reader, before) ?? parseStitch(reader, before) ?? parseLoose(reader)
+  return parsePassedJoin(reader) ?? parseStated(reader, before) ?? parseStar(reader, before) ?? parseBracket(reader, before) ?? parsePlacesFirst(reader) ?? parseBlocks(reader) ?? parseStripe(reader) ?? parsePlain(reader, before) ?? parseStitch(reader, before) ?? parseLoose(reader)
 }

@@ -12,7 +12,7 @@ export function takeTotals(reader: Reader): { readonly totals: readonly Total[];
   const before = remark && totalsAtEnd(remark.before, reader)
   if (!before || before.totals.length === 0) return totalsAtEnd(reader.all, reader)
   const last = before.totals.at(-1)!
-  return { ...before, totals: [...before.totals.slice(0, -1), { ...last, ...(remark.closing && last.count && { closing: true }), end: remark.end }] }
+  return { ...before, totals: [...before.totals.slice(0, -1), { ...last, ...(last.count && { closing: remark.closing }), end: remark.end }] }
 }
 
 function totalsAtEnd(words: Reader['all'], reader: Reader): { readonly totals: readonly Total[]; readonly rest: Reader } {
@@ -193,7 +193,7 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
     // A bare number may be anything; one number for each size can only be a count.
     const bySize = total.count !== undefined && total.count.values.length > 1 && total.count.values.length === reader.vocabulary.sizes
     if (/^[.:,-]$/.test(text) && !kept.slice(at).some((token) => /^(st|sts|stitches)$/i.test(token.text)) && total.kinds.length + total.groups.length === 0 && !bySize) return undefined
-    if (/^[.:;]$/.test(text) && total.kinds.length + total.groups.length > 0 && !worksBefore(kept.slice(0, at), reader)) return undefined
+    if (/^[.:;]$/.test(text) && total.kinds.length + total.groups.length > 0 && !worksBefore(kept.slice(0, at), reader) && !pointsAtRows(kept.slice(0, at), reader)) return undefined
     return { total, rest: withoutTrailing(kept.slice(0, at)) }
   }
   return undefined

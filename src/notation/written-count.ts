@@ -20,7 +20,7 @@ export interface Total extends Span {
   readonly byRow?: readonly number[]
   /** `each ch counts as 1 st` */
   readonly chainsCount?: boolean
-  /** `49 sts: 48 sc and the closing sl st`: the join is told with the stitches. */
+  /** `49 sts: 48 sc and the closing sl st`: the join is told with the stitches; `48 sts, sl st not counted`: it is said not to be. */
   readonly closing?: boolean
   /** By yarn: `12 A, 6 B`. */
   readonly colours?: readonly { readonly yarn: string; readonly count: Num }[]

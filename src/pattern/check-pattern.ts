@@ -50,7 +50,8 @@ function workAll(pattern: Pattern) {
   const count = Math.max(1, sizes.length)
   const words = lexicon(pattern.terms, pattern.stitches, count, (pattern.materials?.yarns ?? []).flatMap(({ letter }) => (letter === undefined ? [] : [letter])), pattern.pieces.map(({ name }) => name))
   const read = pattern.pieces.map((piece) => ({ piece, ...readRows(source.text, piece.rows, words) }))
-  const conventions = saidConventions(pattern, read.flatMap(({ remarks }) => remarks).map(({ span }) => textOf(source, span)))
+  const joinsCount = read.some(({ entries }) => entries.some((entry) => entry.read.totals.some(({ closing }) => closing)))
+  const conventions = { ...saidConventions(pattern, read.flatMap(({ remarks }) => remarks).map(({ span }) => textOf(source, span))), ...(joinsCount && { joinsCount }) }
   const sewn = tellsOfSewing.test(source.text)
   const pieces: WorkedPiece[] = []
   const facts: PieceFacts[] = []
