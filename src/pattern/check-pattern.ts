@@ -92,7 +92,9 @@ function firstOf({ pieces }: Pattern, name: string): string {
 
 /** Seams of two pieces. */
 function seamsBetween(pattern: Pattern): readonly (readonly [number, number])[] {
-  return pattern.seams.flatMap(({ join, grid }) => {
+  return pattern.seams.flatMap(({ join, grid, edges = [] }) => {
+    // Sides and undersides that are sewn close no ring of tops.
+    if (edges.some((edge) => edge && edge.edge !== 'top' && edge.edge !== 'any')) return []
     const [one, other, ...more] = indexesOf(pattern, join)
     return grid || one === undefined || other === undefined || more.length > 0 ? [] : [[one, other] as const]
   })
