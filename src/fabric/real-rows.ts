@@ -45,7 +45,7 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
   for (const part of parts) {
     if (part.kind === 'between') remarks.push({ span: part.span, after: entries.length })
     else {
-      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...(part.label && { label: part.label }), read: parseRow(text, part.text.start, part.text.end, words), span: part.span, text: part.text }
+      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...(part.label && { label: part.label }), read: parseRow(text, part.text.start, part.text.end, words, part.label?.counted), span: part.span, text: part.text }
       const above = remarks.filter(({ after }) => after === entries.length)
       entries.push(opened(entry, above.map(({ span }) => parseJoinNote(text, span.start, span.end, words)).findLast((opening) => opening !== undefined)))
     }

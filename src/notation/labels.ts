@@ -20,6 +20,8 @@ export interface RowLabel extends Span {
   readonly side?: 'RS' | 'WS'
   /** `(4 rnds)` in the label. */
   readonly rowsSaid?: number
+  /** `(14 sc)` in the label: what the row comes to. */
+  readonly counted?: Span
   /** `Row 2 and all even rows` */
   readonly alternate?: 'even' | 'odd'
   /** `Sizes L and XL only:` */
@@ -83,7 +85,7 @@ function numberedLabel(text: string, start: number, sizes: number): RowLabel | u
   const sizeList = bySize && { values: bySize.ranges.map(({ last }) => last), start: start + match[0].length - match[2]!.length, end: start + at }
   const alternate = /^\s*(?:and|&)\s*(?:all|every)\s+(even|odd|alt(?:ernate)?|foll(?:owing)?\s+alt)[^:]*?rows?/i.exec(text.slice(at)) ?? /^\s*(?:and|&)\s*(?:all|every)\s+(even|odd)[^:.]*?(?:rnds?|rounds?)/i.exec(text.slice(at))
   if (alternate) at += alternate[0].length
-  const tail = labelTail(text, at)
+  const tail = labelTail(text, at, start)
   if (tail.bad && !/^r/i.test(match[1]!.replace(namedFor, ''))) return undefined
   const word = /^r$/i.test(match[1]!) || among(rowWords.either, match[1]!) ? 'unsaid' : wordOf(match[1]!)
   return finish({ word, prefix: prefixOf(match[1]!), numbers, start, end: start + tail.at, ...tail.facts, ...(bySize && sizeList && { bySize: bySize.ranges, sizeList }),
@@ -105,7 +107,7 @@ function ordinalLabel(text: string, start: number): RowLabel | undefined {
   if (!match) return undefined
   const first = Number(match[1])
   const last = Number(match[2] ?? match[3] ?? match[1])
-  const tail = labelTail(text, match[0].length)
+  const tail = labelTail(text, match[0].length, start)
   return finish({ word: wordOf(match[4]!), prefix: prefixOf(match[4]!), numbers: [first, ...rangeAfter(first, last).filter((n) => n !== first)], start, end: start + tail.at, ...tail.facts })
 }
 
@@ -114,14 +116,14 @@ function bareLabel(text: string, start: number): RowLabel | undefined {
   if (!match) return undefined
   const first = Number(match[1])
   const last = Number(match[2] ?? match[1])
-  const tail = labelTail(text, match[0].length)
+  const tail = labelTail(text, match[0].length, start)
   return finish({ word: 'unsaid', prefix: 'Row', numbers: [first, ...rangeAfter(first, last).filter((n) => n !== first)], start, end: start + tail.at, ...tail.facts })
 }
 
 function namedLabel(text: string, start: number): RowLabel | undefined {
   const match = named.exec(text)
   if (match && (match[1] || match[2])) {
-    const tail = labelTail(text, match[0].length)
+    const tail = labelTail(text, match[0].length, start)
     const howMany = match[2] ? match[2].match(/\d+/g)!.map(Number) : undefined
     const name = match[0].trim().replace(/\s+/g, ' ')
     if (!tail.bad) {
@@ -135,10 +137,13 @@ function namedLabel(text: string, start: number): RowLabel | undefined {
   return finish({ word: 'unsaid', prefix: 'Row', name: word[1]!, numbers: [], start, end: start + word[0].trimEnd().length })
 }
 
-/** What may stand between the number and the text: `(RS)`, `[WS]`, `(4 rnds)`, and the sign that ends the label. */
-function labelTail(text: string, from: number): { readonly at: number; readonly bad: boolean; readonly facts: Pick<RowLabel, 'side' | 'rowsSaid' | 'onlySizes'> } {
+/** `(14 sc)`, `[20 (24, 28) sts]`, `, 12 sc each` before the sign that ends the label. */
+const count = /^\s*(?:[([{]\s*\d+\s*(?:[([][\d, –-]+[)\]]\s*)*\p{L}[^()[\]{}:]*[)\]}]|,\s*\d+ \p{L}[\p{L} ]{1,20})(?=\s*(?::|[-–—]\s|\(|\[))/u
+
+/** What may stand between the number and the text: `(RS)`, `[WS]`, `(4 rnds)`, `(14 sc)`, and the sign that ends the label. */
+function labelTail(text: string, from: number, start: number): { readonly at: number; readonly bad: boolean; readonly facts: Pick<RowLabel, 'side' | 'rowsSaid' | 'counted' | 'onlySizes'> } {
   let at = from
-  const facts: { side?: 'RS' | 'WS'; rowsSaid?: number; onlySizes?: readonly string[] } = {}
+  const facts: { side?: 'RS' | 'WS'; rowsSaid?: number; counted?: Span; onlySizes?: readonly string[] } = {}
   for (;;) {
     const side = /^\s*[,:]?\s*[([]?\s*(RS|WS|right side|wrong side)(?:\s*facing|\s*row|\s*rnd)?(?:,\s*[\p{L} -]{3,24}(?=\)))?\s*[)\]]?(?![\p{L}])/iu.exec(text.slice(at))
     const rows = /^\s*[([]\s*(\d+)\s*(?:rows?|rnds?|rounds?)\s*(?:in all|total)?\s*[)\]]/i.exec(text.slice(at))
@@ -156,7 +161,9 @@ function labelTail(text: string, from: number): { readonly at: number; readonly 
     }
     if (rows) facts.rowsSaid = Number(rows[1])
     else if (side && !/facing/i.test(side[0])) facts.side = /^(rs|right)/i.test(side[1]!) ? 'RS' : 'WS'
-    const found = rows ?? (side && !/facing/i.test(side[0]) ? side : undefined) ?? other
+    const counted = rows || facts.counted ? null : count.exec(text.slice(at))
+    if (counted) facts.counted = { start: start + at + counted[0].length - counted[0].trimStart().length, end: start + at + counted[0].length }
+    const found = rows ?? counted ?? (side && !/facing/i.test(side[0]) ? side : undefined) ?? other
     if (!found) break
     at += found[0].length
   }

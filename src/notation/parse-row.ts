@@ -17,6 +17,7 @@ import type { Num } from './target.ts'
 import type { Total } from './written-count.ts'
 import { nextByTheOneBefore } from './that-one.ts'
 import { tokens, withoutGaps, type Token } from './tokens.ts'
+import type { Span } from '../text/span.ts'
 
 /** A row's text, read, and the rows it points at when it is told by pointing. */
 export interface ReadRow extends RowText {
@@ -29,9 +30,9 @@ export interface ReadRow extends RowText {
   readonly rowLists?: readonly Num[]
 }
 
-/** Reads a row's text from `start` to `end` of the source. Never fails; what cannot be read is kept as such. */
-export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary): ReadRow {
-  const written = consecutiveChains(countSigns(slipStitches(bothCorners(numbersInWords(nextByTheOneBefore(withoutPoliteWords(pluralsInOne(withoutGaps(tokens(text, start, end))))))))))
+/** Reads a row's text from `start` to `end` of the source; a count in its label is one behind it. Never fails; what cannot be read is kept as such. */
+export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary, counted: Span = { start, end: start }): ReadRow {
+  const written = consecutiveChains(countSigns(slipStitches(bothCorners(numbersInWords(nextByTheOneBefore(withoutPoliteWords(pluralsInOne(withoutGaps([...tokens(text, start, end), ...tokens(text, counted.start, counted.end)])))))))))
   const all = new Reader(vocabulary.phrases ? intoEnglish(written, vocabulary.phrases) : written, vocabulary)
   const { totals, rest } = takeTotals(all)
   rest.tiles = vocabulary.tiles === true || totals.some(({ groups }) => groups.some(({ name }) => name === 'tile'))

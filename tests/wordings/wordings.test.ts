@@ -7,9 +7,10 @@ import { rounds } from './rounds.ts'
 import { saidInPassing } from './said-in-passing.ts'
 import { shapedRows } from './shaped-rows.ts'
 import { texturedRows } from './textured-rows.ts'
+import { totalsInLabels } from './totals-in-labels.ts'
 import { ukRows } from './uk-rows.ts'
 
-const all: readonly BaseRow[] = [...flatRows, ...shapedRows, ...texturedRows, ...rounds, ...ukRows, ...plainTalk, ...saidInPassing]
+const all: readonly BaseRow[] = [...flatRows, ...shapedRows, ...texturedRows, ...rounds, ...ukRows, ...plainTalk, ...saidInPassing, ...totalsInLabels]
 
 function worked({ on = '', before = [] }: BaseRow, wording: string, total: number): Worked {
   return workRows([...before, wording.replace('@', `${total}`)].join('\n'), on, false)
