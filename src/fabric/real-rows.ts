@@ -126,7 +126,7 @@ export function realRows(entries: readonly WrittenEntry[], size: number, sizeNam
     if (rows.length >= most) return rows
     const { entry, number } = planned
     if (rows.length === 0) rows.push(...foundationOf(entry, others))
-    const source = sourceOf(planned, known, rows, others, size)
+    const source = withOwnTurn(sourceOf(planned, known, rows, others, size), entry.read)
     round = isRound(entry, source, round)
     const row: RealRow = {
       entry, ...source, items: source.items.filter((item) => isSaidOf(item, planned)), round, last: planned.last, index: planned.index,
@@ -200,6 +200,12 @@ function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<numbe
     case 'piece': return ofPiece(reference, index, number, (name) => others(name) ?? ofPart(rows, name, entry))
     case 'copy': return copyOf(reference, entry, index, number, known, own, size)
   }
+}
+
+/** `Rep Row 2, but do not turn`: a row that points at another says that it is not turned. */
+function withOwnTurn(source: Source, { reference, items }: ReadRow): Source {
+  const turns = reference && !items.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat') ? items.filter((item) => item.node === 'turn' && !item.turns) : []
+  return turns.length > 0 ? { ...source, items: [...source.items, ...turns] } : source
 }
 
 function copied(row: RealRow | undefined, missing: string): Source {

@@ -41,6 +41,7 @@ export function takeCountRemark(reader: Reader, draft: Draft): boolean {
 /** `24 sc, each rnd`, `30 sts in every row`, `18 dc at the end of each of these rows`: the count of one of several rows. */
 export function ofEachRow(reader: Reader): boolean {
   const { at } = reader
+  if (reader.at > 0 && reader.take('per', 'row|rnd|round')) return true
   reader.take('in|on|for|at|after', 'the?', 'end|ends?', 'of?')
   if (reader.at > 0 && reader.take('each|every', 'one?', 'of?', 'these|the|those?', 'row|rnd|round|rows|rnds|rounds|time') && (reader.done || /^[,;.:]$/.test(reader.word()))) return true
   reader.at = at

@@ -79,7 +79,7 @@ export function skipSeparators(reader: Reader): boolean {
 
 /** `1 dc in each dc around, but 3 dc in the centre dc of each corner`: what follows the word is worked as it says. */
 function exception(reader: Reader): boolean {
-  return /^(but|except)$/.test(reader.word()) && (reader.peek(1)?.kind === 'number' || /^(work|working|with|in|ch|chain|turn|join|[([])$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined)
+  return /^(but|except)$/.test(reader.word()) && (reader.peek(1)?.kind === 'number' || /^(work|working|with|in|ch|chain|turn|join|stop|stopping|leave|leaving|[([])$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined)
 }
 
 const noWork = /^(?:skipping|missing|omitting|leaving|repeating|ending|finishing|joining|turning|counting|including|beginning|starting|following|ring)$/

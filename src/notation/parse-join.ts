@@ -10,6 +10,7 @@ import { takeTarget } from './parse-target.ts'
 import { takeStitchName } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import { placeEnds } from './place-ends.ts'
+import { joinedWithStitch } from './standing-stitch.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Aside, Instruction, Join, Skip } from './syntax.ts'
@@ -49,10 +50,12 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
     return [join, { node: 'work', stitch, count: { values: [1], start, end }, target: { walk: 'next', ofPiece, start, end }, start, end }]
   }
   reader.at = piece
+  const begins = !before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat' || item.node === 'chain' || item.node === 'shape')
+  const withStitch = begins ? joinedWithStitch(reader, start) : undefined
+  if (withStitch) return withStitch
   const yarn = yarnLetter(reader)
   const target = joinTail(reader)
   const ring = reader.take(...ringWords)
-  const begins = !before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat' || item.node === 'chain' || item.node === 'shape')
   if (begins && (target || yarn !== undefined)) {
     const aside: Instruction = { node: 'aside', ...(yarn !== undefined && { yarn }), start, end: reader.end }
     const atCorner = target !== undefined && takeItsCorner(reader)

@@ -1,4 +1,5 @@
 import { takeNumber } from './numbers.ts'
+import { takeAtEnd, takeLeft } from './take-left.ts'
 import { takeBeside } from './parse-beside.ts'
 import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { rowEnds } from './parse-row-ends.ts'
@@ -6,30 +7,38 @@ import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import { sumOfKinds, takeSorted } from './parse-sorted.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { Instruction, Leave } from './syntax.ts'
+import type { Aside, Instruction, Leave } from './syntax.ts'
 import type { Num, Thing } from './target.ts'
 
 /** Which stitches are left. */
 const those = 'last|next|rem|remaining|other|final'
+const pointed = 'these|those|this|that'
 
 interface Stretch {
-  /** `last`, `rem`: said which they are. */
+  /** `last`, `rem`, `these`: said which they are. */
   readonly which: boolean
+  /** `last`, `rem`: those at the row's end. */
+  readonly last?: boolean
+  /** `them`, `those`: told before, and not named again. */
+  readonly named: boolean
   readonly count?: Num
   readonly thing?: Thing
   /** What its stitches come to where they are told kind by kind beside their number. */
   readonly sum?: Num
 }
 
-/** `the last 4 sts`, `rem stitches`, `3 unworked dc`, `last st`: what is left, as far as it is said. */
+/** `the last 4 sts`, `rem stitches`, `3 unworked dc`, `last st`, `those six`, `them`: what is left, as far as it is said. */
 function takeStretch(reader: Reader, led = true): Stretch {
   const { start } = reader
-  reader.take('the|these')
+  const told = reader.take(pointed)
+  if (!told && reader.take('them|it')) return { which: false, named: true }
+  reader.take('the')
   const last = /^(last|final|end)$/.test(reader.word())
   const which = reader.take(`${those}|end`)
+  const atEnd = which && reader.word(-1) !== 'next'
   // `26 sc, 4 sts left unworked`: what stands before the last of them is worked.
   const kinds = led || which ? sumOfKinds(reader, reader.start) : undefined
-  if (kinds) return { which, count: kinds, thing: { kind: 'stitch' } }
+  if (kinds) return { which: which || told, named: false, ...(atEnd && { last: true }), count: kinds, thing: { kind: 'stitch' } }
   const said = takeNumber(reader)
   reader.take('rem|remaining')
   reader.take('unworked|free|unused')
@@ -38,11 +47,22 @@ function takeStretch(reader: Reader, led = true): Stretch {
   const alone = last && (thing?.kind === 'stitch' || thing?.kind === 'chain') && !/s$/i.test(reader.word(-1))
   const count = said ?? (alone ? { values: [1], start, end: reader.end } : undefined)
   const sum = count && takeSorted(reader)
-  return { which, ...(count && { count }), ...(thing && { thing }), ...(sum && { sum }) }
+  return { which: which || told, named: told && !thing && !count, ...(atEnd && { last: true }), ...(count && { count }), ...(thing && { thing }), ...(sum && { sum }) }
+}
+
+/** `do not work into the slip stitches on the next row`: a row that is still to come. */
+function ofLaterRow(reader: Reader): readonly Aside[] | undefined {
+  const { at, start } = reader
+  const slips = reader.take('do', 'not', 'work', 'in|into?') && takeStretch(reader).thing?.stitch === 'sl st'
+  if (slips && (reader.take('again|later') || reader.take('on|in', 'the', 'next|following', 'row'))) return [{ node: 'aside', start, end: reader.end }]
+  reader.at = at
+  return undefined
 }
 
 /** `leave rem sts unworked`, `leaving 33 sts unworked`, `5 sts rem unworked`, `do not work the last 4 sts`: places left on purpose. */
 export function parseLeave(reader: Reader): readonly Instruction[] | undefined {
+  const later = ofLaterRow(reader)
+  if (later) return later
   const [leave] = leaving(reader) ?? setAside(reader) ?? left(reader) ?? notWorked(reader) ?? stopping(reader) ?? []
   // `leave last 5 sts unworked (4 tr and the 3 ch)`
   const sum = leave?.sum ? undefined : takeSorted(reader)
@@ -60,21 +80,23 @@ function leaving(reader: Reader): readonly Leave[] | undefined {
   const ends = rowEnds(reader, start, false)
   if (ends && (reader.take('unworked|free|unused') || reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', ...(ends.count && { count: ends.count }), rowEnds: true, start, end: reader.end }]
   reader.at = at + 1
-  const { count, thing, sum } = takeStretch(reader)
+  const { count, thing, named, last, sum } = takeStretch(reader)
   const slips = thing?.stitch === 'sl st'
   const ahead = thing && takeBeside(reader, 'before')
-  takeOfOlder(reader)
+  const ofRow = takeOfOlder(reader)
+  takeAtEnd(reader)
   // `leave remaining sts of top edge unworked`
   const { at: tail } = reader
   if (reader.take('of|on', 'the?')) {
     while (reader.peek()?.kind === 'word' && !/^(unworked|free|unused)$/.test(reader.word()) && reader.at - tail < 6) reader.at += 1
     if (!/^(unworked|free|unused)$/.test(reader.word())) reader.at = tail
   }
-  if ((thing || count) && (reader.take('unworked|free|unused|behind') || reader.take('rem|remaining', 'unworked?'))) {
+  if ((thing || count || named) && (reader.take('unworked|free|unused|behind') || reader.take('rem|remaining', 'unworked?') || named && reader.take('for', 'later|now') || reader.take('out', 'of', 'the|this', 'row'))) {
     takeOfOlder(reader)
+    takeAtEnd(reader)
     const before = ahead ?? takeBeside(reader, 'before')
     if (!before) takeBesidePiece(reader)
-    return [{ node: 'leave', ...(count && { count }), ...(sum && { sum }), ...(before && { before: before.thing }), ...(slips && { slips }), start, end: reader.end }]
+    return [{ node: 'leave', ...(count && { count }), ...(sum && { sum }), ...(last && { last }), ...ofRow, ...(before && { before: before.thing }), ...(slips && { slips }), start, end: reader.end }]
   }
   if (count && (sum || reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', count, ...(sum && { sum }), start, end: reader.end }]
   if (thing && !/^(cm|in|inch|inches|tail)$/.test(reader.word())) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]
@@ -89,52 +111,58 @@ function takeBesidePiece(reader: Reader): void {
 }
 
 /** `6 sts short of the end`, `4 sts before end of row`, `2 sc from the end` */
-export function takeShortOfEnd(reader: Reader): Num | undefined {
+function takeShortOfEnd(reader: Reader): Num | undefined {
   const count = takeNumber(reader)
   if (!count || !takeThing(reader)) return undefined
   return reader.take('short', 'of', 'the?', 'end|edge') || reader.take('before|from', 'the?', 'end|edge') ? (reader.take('of', 'the?', 'row|rnd|round'), count) : undefined
 }
 
-/** `rem sts unworked`, `4 sts left unworked`, `10 sts remain unworked`, `so that 8 are left over at the end` */
+/** Words before stitches that are left: `so that`, `there are`, `turn when`, `with`. */
+const before: readonly (readonly string[])[] = [['so|with|when|while|although|where', 'that?'], ['stop|stopping', 'when|with|while'], ['there', 'are|is'], ['there', 'should|will', 'now|still?', 'be'], ['you', 'should|will?', 'now|still?', 'have']]
+
+/** `rem sts unworked`, `4 sts left unworked`, `10 sts remain unworked`, `so that 8 are left over at the end`, `there are 4 sts not worked` */
 function left(reader: Reader): readonly Leave[] | undefined {
   const { at, start } = reader
-  const so = reader.take('so|with', 'that?')
-  const { which: rest, count, thing, sum } = takeStretch(reader, false)
-  if ((rest || count) && (thing || so)) {
-    takeOfOlder(reader)
-    const said = rest ? reader.take('unworked|left') || reader.take('are|remain|stay', 'left|not?', 'unworked|worked|left|free') || reader.take('are', 'left|unworked') : reader.take('are?', 'left|rem|remain|remaining?', 'unworked') || !rest && isLeft(reader)
-    if (said) return [{ node: 'leave', ...(count && { count }), ...(sum && { sum }), start, end: reader.end }]
+  const told = before.some((words) => reader.take(...words))
+  const { which, named, count, thing, last, sum } = takeStretch(reader, false)
+  if (!named && (which || count) && (thing || told)) {
+    const { at: here } = reader
+    if (!reader.take('at|in', 'the?', 'centre|center|middle', 'front|back?')) reader.at = here
+    const ofRow = takeOfOlder(reader)
+    const atEnd = takeAtEnd(reader)
+    const state = takeLeft(reader)
+    const ends = takeAtEnd(reader) || atEnd
+    const sure = state === 'sure' || state && (which || told && clauseEnds(reader) || ends)
+    if (sure) return [{ node: 'leave', ...(count && { count }), ...(sum && { sum }), ...(last && { last }), ...ofRow, start, end: reader.end }]
   }
+  reader.at = at
+  // `turn before the last 4 sc, which are left unworked`
+  if (reader.take('which|these|those|they') && takeLeft(reader) === 'sure') return [{ node: 'leave', start, end: reader.end }]
   reader.at = at
   return undefined
 }
 
-/** `are left over at the end`, `are left`, `remain at the end of the row` */
-function isLeft(reader: Reader): boolean {
-  const { at } = reader
-  const are = reader.take('are|is')
-  const over = reader.take('left', '-?', 'over') || are && reader.take('left|free') || reader.take('remain|remains|remaining|free')
-  const atEnd = over && reader.take('at', 'the?', 'end', 'of?', 'the?', 'row?')
-  if (over && (are || atEnd || reader.word(-1) === 'over') && (reader.done || /^[,.;:()]$/.test(reader.word()))) return true
-  reader.at = at
-  return false
-}
+const clauseEnds = (reader: Reader): boolean => reader.done || /^(?:[,;.:()]|and|turn)$/.test(reader.word())
 
+/** `do not work the last 4 sts`, `without working these four`, `ignoring the other 6 sc` */
 function notWorked(reader: Reader): readonly Leave[] | undefined {
   const { at, start } = reader
   const not = reader.take('do', 'not', 'work', 'in|into?') || reader.take('don’t|don\'t', 'work', 'in|into?') || reader.take('ignore|ignoring') || reader.take('without', 'working', 'in|into?')
-  const { which, count, thing, sum } = not ? takeStretch(reader) : { which: false }
-  if (which && thing) {
-    takeOfOlder(reader)
-    return [{ node: 'leave', ...(count && { count }), ...(sum && { sum }), start, end: reader.end }]
+  const { which, count, thing, last = false, sum } = not ? takeStretch(reader) : { which: false }
+  if (which && (thing || count)) {
+    const ofRow = takeOfOlder(reader)
+    takeAtEnd(reader)
+    return [{ node: 'leave', ...(count && { count }), ...(sum && { sum }), ...(last && { last }), ...ofRow, start, end: reader.end }]
   }
   reader.at = at
   return undefined
 }
 
 /** `last 4 sc of Rnd 9`, `10 sts of Body`: whose stitches they are. They lie at the end of what is worked anyway. */
-function takeOfOlder(reader: Reader): void {
-  if (takeRowNamed(reader, 'of|on|from|in', 'the?') === undefined) takeOfPiece(reader)
+function takeOfOlder(reader: Reader): Pick<Leave, 'ofRow'> {
+  const ofRow = takeRowNamed(reader, 'of|on|from|in', 'the?')
+  if (ofRow === undefined) takeOfPiece(reader)
+  return ofRow === undefined ? {} : { ofRow }
 }
 
 /** `hold remaining 20 sts for later`, `place last 2 sts on hold`, `set the other 5 sts aside`: they wait. */
@@ -154,6 +182,10 @@ function setAside(reader: Reader): readonly Leave[] | undefined {
 function stopping(reader: Reader): readonly Leave[] | undefined {
   const { at, start } = reader
   const span = { start, end: reader.end }
+  // `turn before the last 4 sc`
+  const turned = /^turn(?:ing)?$/.test(reader.word(-1)) && reader.take('before|short', 'of?') ? takeStretch(reader) : undefined
+  if (turned?.which && turned.thing) return [{ node: 'leave', ...(turned.count && { count: turned.count }), ...span, end: reader.end }]
+  reader.at = at
   if (reader.take('no', 'further|farther')) return [{ node: 'leave', ...span, end: reader.end }]
   if (reader.take('stop|stopping|ending|end') && !reader.take('off')) {
     if (reader.take('before|short', 'of?')) {

@@ -1,6 +1,7 @@
 import { numberAhead } from './numbers.ts'
 import { layersAhead } from './parse-layers.ts'
 import { takeToEnd } from './parse-reach.ts'
+import { parseFacing } from './parse-facing.ts'
 import { leadsToLoop, takeLoop, takeLoopLead } from './parse-loop.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
 import { isQuiet, takeRemark } from './parse-remark.ts'
@@ -17,7 +18,7 @@ const asides: readonly (readonly string[])[] = [
   ['pick', 'up', 'a|b|c|d|e|f'], ['pm'], ['place'], ['move'], ['moving'], ['sm'], ['rm'], ['remove'], ['slip', 'marker'], ['sl', 'm'], ['stuff'], ['begin'], ['commence'], ['start'],
   ['insert'], ['do', 'not', 'join|fasten|cut|tighten|stuff|stretch'], ['note'], ['see'], ['mark'], ['marking'], ['continue', 'in|with|as'], ['being|taking|bringing|matching|lining'], ['pull'], ['draw'],
   ['attach'], ['closing|forming|making', 'the|a|an', 'neck|thumb|front|back?', 'slit|slot|opening|neck|neckline|armhole|thumbhole|hole|gap|keyhole'], ['right|wrong', 'side|sides'], ['rs|ws'], ['keeping'], ['corner', 'made'], ['made'], ['shell', 'made'], ['first|second|third|last|next', 'tile|block|shell|corner|picot|petal', 'made'], ['picot', 'made'], ['as', 'before'], ['beg|beginning', 'of'],
-  ['this'], ['the', 'first'], ['here'], ['the?', 'hook|yarn', 'is|stands|lies|ends|will|should'], ['first', 'rnd|round|row', 'made'], ['invisible', 'join'], ['to', 'form|make|complete|close', 'the|a?', 'last|first|final?', 'loop|lp|sp|space|arch|round|rnd'], ['end', 'of'], ['end', 'off'], ['tie'], ['turn'], ['bring'], ['working|work', 'the', 'first', 'st|stitch|sc|dc|tr|hdc|htr', 'of', 'this|each|every'], ['still'], ['the', 'very?', 'last|first', 'sl', 'st', 'lands|goes|falls|will|is'], ['the', 'last|first|final', 'one|st|stitch|sc|dc|hdc|htr|tr', 'lands|goes|falls|comes|sits|will|should|is'], ['round', 'and', 'round'], ['we', 'are|will|shall|do'], ['rotate'], ['in|under|through|into', 'both', 'loops|lps'], ['both', 'loops|lps', 'only?'],
+  ['this'], ['the', 'first'], ['here'], ['the?', 'hook|yarn', 'is|stands|lies|ends|will|should'], ['first', 'rnd|round|row', 'made'], ['invisible', 'join'], ['the?', 'edging|border|trim|trimming', 'is|will|follows|comes'], ['as', 'the', 'yarn|thread|work', 'is'], ['to', 'form|make|complete|close', 'the|a?', 'last|first|final?', 'loop|lp|sp|space|arch|round|rnd'], ['end', 'of'], ['end', 'off'], ['tie'], ['turn'], ['bring'], ['working|work', 'the', 'first', 'st|stitch|sc|dc|tr|hdc|htr', 'of', 'this|each|every'], ['still'], ['the', 'very?', 'last|first', 'sl', 'st', 'lands|goes|falls|will|is'], ['the', 'last|first|final', 'one|st|stitch|sc|dc|hdc|htr|tr', 'lands|goes|falls|comes|sits|will|should|is'], ['round', 'and', 'round'], ['we', 'are|will|shall|do'], ['rotate'], ['in|under|through|into', 'both', 'loops|lps'], ['both', 'loops|lps', 'only?'],
   ['adjust'], ['tighten'], ['hold'], ['holding'], ['laying'], ['with?', 'the', 'last|final', 'one|of|going|falling|landing|being|worked'], ['for', 'the|a|left|right|first|second|each|front|back|thumb|sleeve|sleeves|body|neck|neckline|armhole|armholes'], ['take|grab|get|fetch'], ['put'], ['sew'], ['thread'], ['leave'], ['leaving'], ['to', 'turn'], ['count', 'your'],
   ['when'], ['as', 'soon', 'as'], ['once', 'the|both|all|it|they|that|this|you|seamed|sewn|joined|closed|blocked|assembled'], ['after', 'sewing|seaming|joining|closing|blocking|assembling|assembly|seams'], ['after', 'the|both|all', 'side|back|front|shoulder|long|short?', 'seam|seams', 'is|are|has|have'], ['if'], ['make', 'sure'], ['repeat', 'marker'], ['instead', 'of'], ['spiral'], ['in', 'a?', 'continuous?', 'spiral'], ['in', 'continuous', 'rounds|rnds'], ['rounds|rnds', 'are', 'not?', 'joined'], ['no', 'joins|joining|turning|turns|join|turn'], ['the?', 'piece|work|body', 'is', 'worked'], ['work|working', 'around|round?', 'both', 'sides', 'of'], ['around|round', 'both', 'sides', 'of'], ['in', 'rounds|rows|spirals'], ['work', 'in', 'rounds|rows|spiral|a|continuous'],
   ['without', 'increasing|decreasing|increases|decreases|shaping'], ['continuous'], ['the', 'skipped'], ['turning', 'ch'], ['and', 'turn'], ['so?', 'that'], ['ready'], ['remember'], ['you', 'should|will|have'], ['it'], ['colour|color'], ['yarn'], ['now', 'on'], ['wrap'], ['from', 'here|now'], ['always'],
@@ -44,6 +45,8 @@ export function parseLoose(reader: Reader): readonly Instruction[] {
     return [{ node: 'unreadable', why: 'cannot', reason: undecided, ...(byLength && { byLength }), start, end: reader.end }]
   }
   if (reader.take('slip', '-?', 'knot', 'on|onto?', 'the?', 'hook?') || atEndOfRows(reader)) return [{ node: 'aside', start, end: reader.end }]
+  const facing = parseFacing(reader)
+  if (facing) return [facing]
   const yarn = colourMark(reader)
   if (yarn !== undefined) return [{ node: 'aside', yarn, start, end: reader.end }]
   for (const words of asides) {

@@ -176,7 +176,7 @@ function chainCounts(reader: Reader, first: boolean, count: Num): Pick<Chain, 'c
 function startingIn(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   const { at, start } = reader
   const nothingYet = !before.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat')
-  if (reader.take(nothingYet ? 'start|starting|beg|begin|beginning|commencing' : 'starting|beginning|commencing', 'in|into|with|at|from|on')) {
+  if (reader.take(nothingYet ? 'start|starting|beg|begin|beginning|commencing' : 'starting|beg|beginning|commencing', 'in|into|with|at|from|on')) {
     const { at: where } = reader
     if (placeOfJoin(reader)) return [{ node: 'aside', start, end: reader.end }]
     reader.at = where
@@ -193,8 +193,8 @@ function startingIn(reader: Reader, before: readonly Instruction[]): readonly In
       const count = { ...target.count, values: target.count.values.map((nth) => Math.max(0, nth - 1)) }
       return [{ node: 'skip', count, thing: { kind: 'chain' }, from: 'first', start, end: reader.end }]
     }
-    // `starting in same st as join,`, `beginning with the st of the join,`: where a joined round begins.
-    if (target?.walk === 'same' || target?.walk === 'first' && !target.count) return [{ node: 'aside', start, end: reader.end }]
+    // `starting in same st as join,`, `beg in next sc,`: where the row begins, or goes on, anyway.
+    if (target?.walk === 'same' || (target?.walk === 'first' || target?.walk === 'next' && !nothingYet) && !target.count && target.thing?.kind !== 'space') return [{ node: 'aside', start, end: reader.end }]
   }
   reader.at = at
   return undefined

@@ -1,5 +1,5 @@
 import { numberAhead, takeNumber } from './numbers.ts'
-import { takeShortOfEnd } from './parse-leave.ts'
+import { parseLeave } from './parse-leave.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { KeptBack, Num, Thing } from './target.ts'
@@ -105,16 +105,13 @@ export function takeToMarker(reader: Reader): boolean {
   return false
 }
 
-/** Looks past a comma or semicolon for `leaving last 4 sts unworked`: how many places an `across` before it keeps back. Takes nothing. */
+/** Looks past signs and a turn for `leaving last 4 sts unworked`, `stop 4 sts before the end`: how many places an `across` before it keeps back. Takes nothing. */
 export function leftLater(reader: Reader): Num | undefined {
   const { at } = reader
-  while (/^[,;]$/.test(reader.word())) reader.at += 1
-  reader.take('turn') && reader.take(',|;')
-  const left = reader.take('leave|leaving', 'the?', 'last|rem|remaining') ? takeNumber(reader) : undefined
-  const said = left !== undefined && takeThing(reader) !== undefined && reader.take('unworked|free')
-  const short = left === undefined && reader.take('and?', 'stop|stopping') ? takeShortOfEnd(reader) : undefined
+  while (reader.take(',|;|and|but|then') || reader.take('turn', 'here?')) continue
+  const [left] = parseLeave(reader) ?? []
   reader.at = at
-  return said ? left : short
+  return left?.node === 'leave' && !left.rowEnds && !left.before && !left.slips ? left.count : undefined
 }
 
 function one(reader: Reader): Num {

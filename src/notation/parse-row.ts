@@ -8,6 +8,8 @@ import { readSchedule } from './parse-schedule.ts'
 import { bothCorners, numbersInWords, pluralsInOne } from './plain-numbers.ts'
 import { withoutPoliteWords } from './polite-words.ts'
 import { Reader, type Vocabulary } from './reader.ts'
+import { takeHeading } from './row-heading.ts'
+import { withOpeningFirst } from './row-opening.ts'
 import { takeReference, type RowReference } from './row-reference.ts'
 import { chainAtFarEnd } from './separate-chain.ts'
 import { stripesIn } from './stripes.ts'
@@ -34,11 +36,13 @@ export interface ReadRow extends RowText {
 export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary, counted: Span = { start, end: start }): ReadRow {
   const written = consecutiveChains(countSigns(slipStitches(bothCorners(numbersInWords(nextByTheOneBefore(withoutPoliteWords(pluralsInOne(withoutGaps([...tokens(text, start, end), ...tokens(text, counted.start, counted.end)])))))))))
   const all = new Reader(vocabulary.phrases ? intoEnglish(written, vocabulary.phrases) : written, vocabulary)
-  const { totals, rest } = takeTotals(all)
-  rest.tiles = vocabulary.tiles === true || totals.some(({ groups }) => groups.some(({ name }) => name === 'tile'))
+  const { totals: behind, rest } = takeTotals(all)
+  rest.tiles = vocabulary.tiles === true || behind.some(({ groups }) => groups.some(({ name }) => name === 'tile'))
   const stripes = stripesIn(rest)
   const round = rest.take('base|foundation', 'round|rnd', 'of') || goesAround(rest)
   rest.take('base|foundation', 'row', 'of')
+  const heading = takeHeading(rest)
+  const totals = heading ? [heading, ...behind] : behind
   const loop = takeRowLoop(rest)
   const both = rest.all.findIndex(({ text }, index) => index > 0 && /^at$/i.test(text) && /^same$/i.test(rest.all[index + 2]?.text ?? '') && /^[,;.]$/.test(rest.all[index - 1]!.text))
   if (both !== -1) {
@@ -50,7 +54,7 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const schedule = rest.done ? undefined : readSchedule(text, rest.start, rest.all.at(-1)!.end)
   const reference = schedule ?? takeReference(rest) ?? referenceBehind(rest)
   if (schedule) return { items: [], totals, reference: schedule, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
-  const own = chainAtFarEnd(reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest))
+  const own = withOpeningFirst(chainAtFarEnd(reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)))
   const held = loop ?? loopSaid(own)
   const { items, total } = trailingCount(rest.tiles ? own.map(onLoop) : own, totals, text)
   const joins = reference !== undefined || items.some(({ node }) => node === 'join')

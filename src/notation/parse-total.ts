@@ -61,7 +61,8 @@ const has = String.raw`(?:(?:you|we|there) (?:(?:should|will|must|now|still) )*|
 const named = String.raw`(?:the )?(?:(?:total )?(?:stitch|st) count|total)(?: is| of)? ?[:=]?|(?:sts|stitches) ?:`
 const comes = String.raw`(?:that|this|it|which) (?:(?:should|will|now) )*(?:makes?|gives?|comes? to|is|adds up to)(?: you| us)?(?: (?:with|a total of|still))*|(?:that|this|it)[’']s(?: still| now)?|(?:still|again|for|making|giving)(?: you)?(?: a total of)?`
 const ends = String.raw`(?:you (?:[a-z]+ )*)?(?:finish|end|end up) with(?: a total of)?`
-const lead = new RegExp(`^${intro}(?:${has}|${named}|for a total of|leaving you with|${ends}|${comes})$`)
+const rows = String.raw`(?:each|every) (?:row|rnd|round) (?:(?:now|still|should|will) )*(?:has|have|comes to|makes)`
+const lead = new RegExp(`^${intro}(?:${has}|${rows}|${named}|for a total of|leaving you with|${ends}|${comes})$`)
 /** `You will gain 2 dc in every row and finish with`: by how much each row changes. */
 const gains = /^you (?:will |should )?(gain|lose|add|increase by|decrease by) (\d+) (?:[a-z]+ ){0,2}(?:in|on|with|at) (?:every|each) (?:row|rnd|round) (?:and|to) (?:finish|end|end up) with(?: a total of)?$/
 
@@ -186,7 +187,8 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
     if (!/^[=—–:;.→•·-]$/.test(text) && !pointed) continue
     // Within `ch-2 sps` the hyphen touches on both sides, and so does the dash of a range (`Rep Rows 1–2`).
     const touches = kept[at - 1]!.end === kept[at]!.start && kept[at - 1]!.text !== '-'
-    if (touches && (text === '-' || /^[—–]$/.test(text) && kept[at - 1]!.kind === 'number' && kept[at + 1]?.kind === 'number')) continue
+    const afterRow = text === '—' && saysStitches(kept.slice(at + 1)) && /^(?:rows?|rnds?|rounds?)$/i.test(kept[at - 2]?.text ?? '')
+    if (touches && !afterRow && (text === '-' || /^[—–]$/.test(text) && kept[at - 1]!.kind === 'number' && kept[at + 1]?.kind === 'number')) continue
     const total = parseCount(kept, at, kept.length, reader)
     if (text === ';' && !pointed && (total?.kinds.length ?? 0) + (total?.spaces.length ?? 0) < 2) continue
     if (!total || !/^[=→]$/.test(text) && total.count === undefined && total.kinds.length + total.groups.length === 0) return undefined

@@ -2,10 +2,11 @@ import { otherSide } from './parse-other-side.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Instruction, Turn } from './syntax.ts'
+import { turnOfRows } from './turn-of-rows.ts'
 
 /** A turn of the work, or of the piece in the hands. */
 export function parseTurn(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return turnedToOtherSide(reader) ?? turnedByHand(reader, before) ?? plainTurn(reader)
+  return turnOfRows(reader) ?? turnedToOtherSide(reader) ?? turnedByHand(reader, before) ?? plainTurn(reader)
 }
 
 const hands = 'turn|turning|rotate|rotating|flip|flipping|pivot|pivoting|swing|swinging|tilt|tilting'

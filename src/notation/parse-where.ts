@@ -18,6 +18,8 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
   if (!isWhole(last)) return false
   if (reader.take('in', 'the', 'same', 'way|manner|fashion') || reader.take('likewise|similarly')) return true
   if (last?.node === 'work' && takeBetween(reader)) return true
+  // `sc in first 14 sts only`
+  if (isTold(last) && reader.take('only|alone')) return true
   const between = reader.word() === 'between' && reader.word(1) === 'the' && isTold(last)
   const beside = last?.node === 'leave' && /^(?:before|after|between|beyond)$/.test(reader.word()) && /^(?:the|first|second)$/.test(reader.word(1))
   if (!heads.test(reader.word()) && !between && !beside) return false

@@ -232,6 +232,15 @@ function takeUntil(reader: Reader): number | undefined {
     }
   }
   reader.at = at
+  // `for a total of 8 rows from beg`
+  if (reader.take('for|to', 'a', 'total', 'of')) {
+    const count = numberAhead(reader)
+    if (count !== undefined && (reader.at += 1) > 0 && reader.take(rowWords)) {
+      if (!reader.take('from|since', 'the?', 'beg|beginning|start')) reader.take('in', 'all')
+      return count
+    }
+  }
+  reader.at = at
   return undefined
 }
 

@@ -166,6 +166,10 @@ export interface Leave extends Span {
   readonly count?: Num
   /** `(4 tr and the 3 ch)`: what they come to, told kind by kind beside their number. */
   readonly sum?: Num
+  /** `leave last 4 sts unworked`: said that they are those at the end. */
+  readonly last?: boolean
+  /** `8 sc of Row 6 are left unworked` */
+  readonly ofRow?: number
   /** `leave 7 sl sts unworked`: they lie there whether slip stitches are counted or not. */
   readonly slips?: boolean
   /** `leave 7 sc before the next corner unworked`: they lie before it. */

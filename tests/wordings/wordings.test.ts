@@ -6,11 +6,12 @@ import { plainTalk } from './plain-talk.ts'
 import { rounds } from './rounds.ts'
 import { saidInPassing } from './said-in-passing.ts'
 import { shapedRows } from './shaped-rows.ts'
+import { stopsAndSteps } from './stops-and-steps.ts'
 import { texturedRows } from './textured-rows.ts'
 import { totalsInLabels } from './totals-in-labels.ts'
 import { ukRows } from './uk-rows.ts'
 
-const all: readonly BaseRow[] = [...flatRows, ...shapedRows, ...texturedRows, ...rounds, ...ukRows, ...plainTalk, ...saidInPassing, ...totalsInLabels]
+const all: readonly BaseRow[] = [...flatRows, ...shapedRows, ...texturedRows, ...rounds, ...ukRows, ...plainTalk, ...saidInPassing, ...totalsInLabels, ...stopsAndSteps]
 
 function worked({ on = '', before = [] }: BaseRow, wording: string, total: number): Worked {
   return workRows([...before, wording.replace('@', `${total}`)].join('\n'), on, false)

@@ -1,0 +1,37 @@
+import { takeNumber } from './numbers.ts'
+import { takeStitchName } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+import type { Total } from './written-count.ts'
+
+/**
+ * `Dec 4 sts at each end as follows:`, `Decrease 5 sts at beg of this row by`, `Inc 1 st at both ends:` before the instructions: what they come
+ * to, as a change of the count.
+ */
+export function takeHeading(reader: Reader): Total | undefined {
+  const { at, start } = reader
+  const sign = reader.take('dec|decs|decrease|decreasing') ? -1 : reader.take('inc|incs|increase|increasing') ? 1 : undefined
+  const count = sign && takeNumber(reader)
+  const named = count && (reader.take('st|sts|stitch|stitches') || takeStitchName(reader) !== undefined)
+  const ends = named ? endsSaid(reader) : 0
+  if (count && ends > 0 && headEnds(reader) && !reader.done) return { kinds: [], spaces: [], groups: [], change: { ...count, values: count.values.map((value) => value * ends * sign!) }, start, end: reader.end }
+  reader.at = at
+  // `Work a short row as follows:`
+  const short = reader.take('work?', 'a|this?', 'short|partial', 'row') && headEnds(reader)
+  if (!short) reader.at = at
+  return undefined
+}
+
+/** `at each end of the row`, `at the beginning of this row`: at how many ends. */
+function endsSaid(reader: Reader): number {
+  if (!reader.take('at|on|from')) return 0
+  const both = reader.take('each|both|either')
+  const end = reader.take('the?', 'very|neck|armhole|outer|inner|left|right?', '-?', 'hand?', 'beg|beginning|start|end|ends|edge|edges|side|sides')
+  if (end) reader.take('of', 'the|this|next?', 'row')
+  return end ? both ? 2 : 1 : 0
+}
+
+/** Where the instructions follow: `as follows:`, `:`, `by working`. */
+function headEnds(reader: Reader): boolean {
+  const follows = reader.take('as|thus|like', 'follows|this?')
+  return reader.take(':') || follows && (reader.take(',|.') || true) || reader.word() === 'by' && /ing$/.test(reader.word(1)) && reader.take('by')
+}

@@ -1,0 +1,32 @@
+import type { Instruction, Skip } from './syntax.ts'
+
+/**
+ * What is said before the yarn is joined of stitches that the row does not work: they are skipped. `8 sc of Row 6 are left unworked; join
+ * yarn in following sc`, `Return to Row 6. Sk 8 sc, join yarn in next sc`. Where nothing is joined, they are those at the row's end: `Leaving
+ * last 6 sts unworked, ch 1, sc in next 14 sc`.
+ */
+export function withOpeningFirst(items: readonly Instruction[]): readonly Instruction[] {
+  const worked = items.findIndex(({ node }) => node === 'work' || node === 'group' || node === 'repeat')
+  const begins = items.findIndex(({ node }) => node === 'start' || node === 'skip' || node === 'leave')
+  if (begins < 0 || worked <= begins) return items
+  const [first, ...rest] = items.slice(begins, worked)
+  const joins = rest.findIndex(({ node }) => node === 'start')
+  if (first!.node === 'leave' && joins >= 0 && first!.count && !first!.last) return items.with(begins, skipped(first!))
+  if (first!.node === 'leave' && joins < 0) return leftAtEnd(items, begins)
+  const next = rest.find(({ node }) => node !== 'aside')
+  if (first!.node !== 'start' || first!.target.ofRow === undefined || first!.target.passing || next?.node !== 'skip' || next.ofRow !== undefined || joins < 0) return items
+  return items.map((item) => (item === next ? { ...next, ofRow: first!.target.ofRow! } : item)).toSpliced(begins, 1)
+}
+
+const skipped = ({ count, ofRow, start, end }: Extract<Instruction, { node: 'leave' }>): Skip => ({ node: 'skip', count: count!, thing: { kind: 'stitch' }, ...(ofRow !== undefined && { ofRow }), unworked: true, from: 'next', start, end })
+
+/** A fill to the end keeps back what is left. */
+function leftAtEnd(items: readonly Instruction[], at: number): readonly Instruction[] {
+  const left = items[at]!
+  const last = items.findLastIndex(({ node }) => node === 'work' || node === 'group' || node === 'repeat')
+  if (left.node !== 'leave' || items.slice(at + 1).some(({ node }) => node === 'leave')) return items
+  const work = items[last]!
+  const fills = work.node === 'work' && work.target?.walk === 'each' && !work.target.keepBack && left.count
+  const kept = fills ? { ...work, target: { ...work.target!, keepBack: left.count! } } : work
+  return [...items.slice(0, at), ...items.slice(at + 1, last), kept, left, ...items.slice(last + 1)]
+}
