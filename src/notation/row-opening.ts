@@ -13,9 +13,19 @@ export function withOpeningFirst(items: readonly Instruction[]): readonly Instru
   const joins = rest.findIndex(({ node }) => node === 'start')
   if (first!.node === 'leave' && joins >= 0 && first!.count && !first!.last) return items.with(begins, skipped(first!))
   if (first!.node === 'leave' && joins < 0) return leftAtEnd(items, begins)
+  // `sk 8 sc, join yarn in next sc of Row 6`: they are of that row too.
+  const join = rest[joins]
+  const ofRow = join?.node === 'start' ? (join.target.ofRow ?? rowInWords(items.slice(0, begins))) : undefined
+  if (first!.node === 'skip' && first!.from === 'next' && first!.ofRow === undefined && !first!.list && !first!.after && ofRow !== undefined) return items.with(begins, { ...first!, ofRow })
   const next = rest.find(({ node }) => node !== 'aside')
   if (first!.node !== 'start' || first!.target.ofRow === undefined || first!.target.passing || next?.node !== 'skip' || next.ofRow !== undefined || joins < 0) return items
   return items.map((item) => (item === next ? { ...next, ofRow: first!.target.ofRow! } : item)).toSpliced(begins, 1)
+}
+
+/** `Working in Row 6,` before what is skipped of it. */
+function rowInWords(before: readonly Instruction[]): number | undefined {
+  const said = before.flatMap((item) => (item.node === 'aside' ? (/^(?:now )?working (?:in|into|on|along) (?:row|rnd|round) (\d+)$/.exec(item.words ?? '')?.[1] ?? []) : []))
+  return said.length === 1 ? Number(said[0]) : undefined
 }
 
 const skipped = ({ count, ofRow, start, end }: Extract<Instruction, { node: 'leave' }>): Skip => ({ node: 'skip', count: count!, thing: { kind: 'stitch' }, ...(ofRow !== undefined && { ofRow }), unworked: true, from: 'next', start, end })
