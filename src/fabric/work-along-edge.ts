@@ -5,6 +5,7 @@ import { shiftSteps } from './tally.ts'
 import { findNext, isThing } from './find-place.ts'
 import type { Place } from './place.ts'
 import { rowEndRates } from './row-end-rates.ts'
+import { placesOf } from './places-of.ts'
 import type { Walk } from './walk.ts'
 import type { Doing } from './work-stitches.ts'
 import type { Rest } from './work-items.ts'
@@ -31,6 +32,7 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
     walk.undecided ??= { reason: 'no arithmetic decides these words', span: { start: item.start, end: item.end } }
     return
   }
+  if (isPartOfRound(walk, item, rest)) return placesOf(walk, { walk: 'next', count: item.count!, start: item.start, end: item.end }, item, rest, (index) => walk.make({ kind: doing.kind, into: walk.place(index) }))
   expectEdge(walk, target.edge, item)
   const from = walk.outline ? Math.min(walk.end, startOf(walk, target.edge)) : walk.at
   leftBefore(walk, from, item)
@@ -46,6 +48,12 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
   const count = rated ?? sums[0]!
   for (let stitch = 0; stitch < count; stitch += 1) walk.make({ kind: doing.kind, into: places[Math.floor((stitch * places.length) / count)] })
   if (!target.rate && (!item.count || item.about)) loosen(walk, sums, item)
+}
+
+/** `3 sc in corner sc, 12 sc along the top, …` on a round of stitches: the edge is told, and one goes into each of so many. */
+function isPartOfRound(walk: Walk, { count, target }: Work, rest: Rest): boolean {
+  return walk.round && !walk.outline && count !== undefined && !target?.evenly && target?.ofRow === undefined && target?.ofPiece === undefined
+    && inSize(count, walk.setting.size) < walk.left && (rest.quiet === true || rest.items.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat'))
 }
 
 /** Where the side of the motif ends that the hook stands at: at a corner, or where the next motif is joined. */

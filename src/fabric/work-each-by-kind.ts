@@ -52,15 +52,17 @@ export function eachByKind(walk: Walk, items: readonly Instruction[], from: numb
   return { items: items.slice(from, index), instructions, ...(between && { between }) }
 }
 
-/** `1 dc in each of the 66 dc and 3 dc in each ch-2 sp around`: all the stitches that are left, told with their number, among the spaces. */
+/** `1 dc in each of the 66 dc and 3 dc in each ch-2 sp around`, `sc in each of the 72 sc, 3 sc in each corner st`: all the stitches that are left, told with their number, among the spaces or corners. */
 function allAmongSpaces(walk: Walk, pair: readonly Instruction[]): readonly Each[] | undefined {
   const told = pair.find((item): item is Work => item.node === 'work' && item.target?.walk === 'next' && item.target.eachOf === true && item.target.thing?.kind === 'stitch')
-  const spaces = pair.find((item): item is Each => isEach(item) && item.target?.thing?.kind === 'space')
+  const spaces = pair.find((item): item is Each => isEach(item) && (item.target?.thing?.kind === 'space' || isCornerOf(item)))
   const { thing, count } = told?.target ?? {}
   if (!told || !spaces || !count || walk.inPlace !== undefined || walk.outline) return undefined
   const left = walk.edge.slice(walk.at)
-  if (left.filter((place) => isThing(walk, place, thing)).length !== inSize(count, walk.setting.size) || !left.some(({ kind }, index) => kind === 'space' && index > 0 && index < left.length - 1)) return undefined
-  return pair.map((item) => (item === told ? { ...told, target: { ...told.target!, walk: 'each' as const } } : spaces))
+  const among = isCornerOf(spaces) ? spaces : left.some(({ kind }, index) => kind === 'space' && index > 0 && index < left.length - 1)
+  if (!among || left.filter((place) => isThing(walk, place, thing)).length !== inSize(count, walk.setting.size)) return undefined
+  const { count: _, ...all } = told.target!
+  return pair.map((item) => (item === told ? { ...told, target: { ...all, walk: 'each' as const } } : spaces))
 }
 
 /** Nothing is worked after it. */

@@ -1,6 +1,6 @@
 import type { Reader } from './reader.ts'
 
-const heads = /^(?:which|that|this|it|being|namely|i|where|the|a|an|at)$/
+const heads = /^(?:which|bringing|that|this|it|being|namely|i|where|the|a|an|at)$/
 const closing: Readonly<Record<string, string>> = { '(': ')', '[': ']' }
 
 /** Takes `, which is the center of the first corner`, `– the middle of a corner`, `(the first corner)` behind a place, and says whether it calls it the middle of a corner. */

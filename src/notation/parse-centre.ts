@@ -1,6 +1,7 @@
 import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeWhichCorner } from './which-corner.ts'
+import { ofGroup } from './parse-ordinal.ts'
 import { takeOfPiece } from './parse-piece-name.ts'
 import type { Draft } from './parse-tail.ts'
 import { takeStitchName, takeThing } from './parse-thing.ts'
@@ -14,6 +15,7 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
   const nth = reader.peek()?.kind === 'ordinal' ? reader.peek()!.value : ordinals[reader.word()]
   const middle = nth === undefined ? reader.take('center|centre|central|middle') : (reader.at += 1) > 0
   const named = middle && (reader.take('ch|st|stitch|one') || takeStitchName(reader) !== undefined)
+  if (named && ofOddGroup(reader, draft)) return true
   if (!middle || !reader.take('of|in|at')) {
     reader.at = at
     return false
@@ -46,13 +48,25 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
     reader.at = at
     return false
   }
-  if ((told || any || where || nth !== undefined) && inside?.where === 'corner') {
+  if (inside?.where === 'corner' && (told || any || where || nth !== undefined || named)) {
     Object.assign(draft, { walk: 'next', thing: { kind: 'stitch', where: 'corner' } })
     return true
   }
   draft.walk = 'nth'
   if (inside) draft.thing = inside
   return true
+}
+
+/** `center st of each 3-sc group`: the 2nd of three. */
+function ofOddGroup(reader: Reader, draft: Draft): boolean {
+  const { at } = reader
+  const group = ofGroup(reader)
+  if (group?.size !== undefined && group.size % 2 === 1 && reader.word(-1) !== 'corner') {
+    Object.assign(draft, { walk: group.walk, thing: { kind: 'stitch', ofGroup: { nth: (group.size + 1) / 2, size: group.size } } })
+    return true
+  }
+  reader.at = at
+  return false
 }
 
 /** `at the beginning of the edge`, `on the lower side`, `of the foundation edge`: where a corner lies. */

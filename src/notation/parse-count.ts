@@ -5,7 +5,7 @@ import { rowsByComma, sizesByComma } from './numbers-by-comma.ts'
 import { takeRowNamed } from './row-named.ts'
 import { Reader } from './reader.ts'
 import { ofEachRow, takeCountRemark, takePlaceWords } from './count-remark.ts'
-import type { Num } from './target.ts'
+import { inSize, type Num } from './target.ts'
 import { joinedCorner, joinToNeighbour, type Total } from './written-count.ts'
 
 interface Draft {
@@ -183,6 +183,8 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
     takeManner(reader, draft, count)
     return true
   }
+  // `8 sc increased`
+  if (thing.kind === 'stitch' && changed(reader, draft, count)) return true
   if (thing.kind === 'space' && thing.where === 'corner' && !thing.chains && draft.spaces.length > 0) draft.corners = count
   else if (thing.kind === 'space') {
     // `2 loops of 8 ch`
@@ -268,17 +270,13 @@ function takeManner(reader: Reader, draft: Draft, count: Num): void {
     || reader.take('each|per', 'corner') || reader.take('in', 'the?', 'ring')
 }
 
-/** `6 sts inc'd`, `4 dec`, `(increase of 6)` */
+/** `6 sts inc'd`, `4 dec`, `(increase of 6)`; `10 increased, 1 decreased` are 9 more. */
 function changed(reader: Reader, draft: Draft, count: Num): boolean {
-  if (reader.take('inc|incs|inc’d|inc\'d|increased|more|inced')) {
-    draft.change = count
-    return true
-  }
-  if (reader.take('dec|decs|dec’d|dec\'d|decreased|fewer')) {
-    draft.change = { ...count, values: count.values.map((value) => -value) }
-    return true
-  }
-  return false
+  const grows = reader.take('inc|incs|inc’d|inc\'d|increased|more|inced')
+  if (!grows && !reader.take('dec|decs|dec’d|dec\'d|decreased|fewer')) return false
+  const before = draft.change
+  draft.change = { ...count, values: count.values.map((value, size) => (grows ? value : -value) + (before ? inSize(before, size) : 0)) }
+  return true
 }
 
 function changeWord(reader: Reader, draft: Draft): boolean {

@@ -1,7 +1,10 @@
+import { parseNothingThere } from './nothing-there.ts'
 import { parseAllIn } from './parse-all-in.ts'
+import { parseAtCorners } from './parse-at-corners.ts'
 import { parseBlocks } from './parse-blocks.ts'
 import { parseBracket } from './parse-bracket.ts'
 import { parseEnding } from './parse-ending.ts'
+import { parseFurther } from './parse-further.ts'
 import { parseLoose } from './parse-loose.ts'
 import { parsePassedJoin } from './parse-passed-join.ts'
 import { parsePlacesFirst } from './parse-places-first.ts'
@@ -51,7 +54,12 @@ export function skipSeparators(reader: Reader): boolean {
     return true
   }
   // `…, ending with dc in top of tch` after a fill: the last stitch is told apart.
-  if (/^(ending|end|ends)$/.test(reader.word()) && /^(with|by|in)$/.test(reader.word(1)) && !/^(a|an|row|rnd)$/.test(reader.word(2))) {
+  const article = /^an?$/.test(reader.word(2)) ? 3 : 2
+  if (/^(ending|end|ends)$/.test(reader.word()) && reader.vocabulary.stitchAt([reader.word(1), reader.word(2)])) {
+    reader.at += 1
+    return true
+  }
+  if (/^(ending|end|ends)$/.test(reader.word()) && /^(with|by|in)$/.test(reader.word(1)) && (!/^(a|an|row|rnd)$/.test(reader.word(2)) || reader.vocabulary.stitchAt([reader.word(article), reader.word(article + 1)]) !== undefined)) {
     reader.at += reader.word(1) === 'in' ? 1 : 2
     return true
   }
@@ -82,7 +90,7 @@ function exception(reader: Reader): boolean {
   return /^(but|except)$/.test(reader.word()) && (reader.peek(1)?.kind === 'number' || /^(work|working|with|in|ch|chain|turn|join|stop|stopping|leave|leaving|[([])$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined)
 }
 
-const noWork = /^(?:skipping|missing|omitting|leaving|repeating|ending|finishing|joining|turning|counting|including|beginning|starting|following|ring)$/
+const noWork = /^(?:increasing|adding|decreasing|skipping|missing|omitting|leaving|repeating|ending|finishing|joining|turning|counting|including|beginning|starting|following|ring)$/
 
 /** `working 3 sc in each corner`, `with (sc, ch 2, sc) in corners`: the word before is none of the row's work. */
 function leadsToCorner(reader: Reader): boolean {
@@ -99,5 +107,5 @@ function leadsToCorner(reader: Reader): boolean {
 }
 
 function parseItem(reader: Reader, before: readonly Instruction[]): readonly Instruction[] {
-  return parsePassedJoin(reader) ?? parseStated(reader, before) ?? parseStar(reader, before) ?? parseBracket(reader, before) ?? parsePlacesFirst(reader) ?? parseBlocks(reader) ?? parseStripe(reader) ?? parsePlain(reader, before) ?? parseStitch(reader, before) ?? parseLoose(reader)
+  return parsePassedJoin(reader) ?? parseStated(reader, before) ?? parseNothingThere(reader, before) ?? parseAtCorners(reader) ?? parseFurther(reader) ?? parseStar(reader, before) ?? parseBracket(reader, before) ?? parsePlacesFirst(reader) ?? parseBlocks(reader) ?? parseStripe(reader) ?? parsePlain(reader, before) ?? parseStitch(reader, before) ?? parseLoose(reader)
 }

@@ -59,7 +59,7 @@ export function ordinal(reader: Reader, draft: Draft): boolean {
 const groups = 'scallop|scallops|shell|shells|fan|fans|group|groups|petal|petals|cluster|clusters|set|sets'
 
 /** `of every 5-tr scallop`, `of the last 5-dc group`, `of the group of 5 dc`, `of any shell`: which of the groups, and how many stitches stand in it. */
-function ofGroup(reader: Reader): { readonly walk: 'each' | 'last' | 'next'; readonly size?: number } | undefined {
+export function ofGroup(reader: Reader): { readonly walk: 'each' | 'last' | 'next'; readonly size?: number } | undefined {
   const { at } = reader
   if (reader.take('of|in', 'the?')) {
     const each = reader.take('every|each', 'of?', 'the?')

@@ -6,7 +6,8 @@ import type { KeptBack, Num, Thing } from './target.ts'
 
 const ends: readonly (readonly string[])[] = [
   ['across|over', 'all', 'of?', 'the?', 'st|sts|stitch|stitches'], ['across', 'the?', 'row?'], ['around'], ['round'], ['all', 'around'], ['all', 'across'], ['all', 'round'], ['all|right', 'along|across|around|round'], ['all', 'the', 'way', 'around|across|round|along'], ['the', 'whole', 'way', 'around|across|round|along'], ['all', 'the', 'way', 'to', 'the', 'end'],
-  ['to', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?'], ['until', 'the?', 'end'], ['along'], ['to', 'the?', 'beg|beginning'], ['thereafter'], ['after', 'that|it'], ['from', 'there', 'on|onwards?'], ['onwards'],
+  ['to', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?'], ['until', 'the?', 'end'], ['along'], ['to', 'the?', 'beg|beginning'], ['thereafter'], ['after', 'that|it'], ['from', 'there', 'on|onwards?'], ['onwards'], ['elsewhere'], ['everywhere', 'else'],
+  ['on|along', 'all', 'two|three|four|five|six|seven|eight?', 'sides|edges'],
 ]
 
 const edges: readonly (readonly string[])[] = [
@@ -19,6 +20,8 @@ export function takeToEnd(reader: Reader): boolean {
   if (reader.take('around|round', 'the|this?', 'neck|thumb|button?', 'slit|slot|opening|keyhole|thumbhole')) return true
   // `around next st` goes round a post; `around` alone goes to the end.
   if (/^(around|round|along)$/.test(reader.word()) && /^(next|each|post|posts|the|first|last|same|\d+|sc|dc|hdc|tr|st|foll|following|both|edge|front|back)$/.test(reader.word(1))) return false
+  // `sl st to beg sc` goes into a stitch.
+  if (reader.word() === 'to' && /^beg/.test(reader.word(1)) && (/^(?:ch|chain)$/.test(reader.word(2)) || reader.vocabulary.stitchAt([reader.word(2)]) !== undefined)) return false
   // `sc in every ch after`
   if (reader.word() === 'after' && (reader.at + 1 >= reader.limit || /^[,;.:]$/.test(reader.word(1))) && reader.take('after')) return true
   return takeToCorner(reader) || edges.some((words) => reader.take(...words)) || ends.some((words) => reader.take(...words)) && endTail(reader)

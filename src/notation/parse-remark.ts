@@ -24,11 +24,22 @@ function exclaimed(reader: Reader): boolean {
   return false
 }
 
+/** `to keep work flat`, `to draw in the corner`, `so that the edge lies flat`: what it is for, without a number or a stitch. */
+function purpose(reader: Reader): boolean {
+  const { at } = reader
+  const verb = reader.take('in?', 'order?', 'to', 'keep|help|let|stop|prevent|avoid|allow|hold|draw|pull|square') || reader.take('so', 'that?', 'the|it', 'edge|edging|border|corner|corners|work|piece|fabric?', 'lies|lie|stays|stay|keeps|keep|is|are|does|do|will')
+  const { at: from } = reader
+  while (!reader.done && !/^[,;.:!?()[\]{}]$/.test(reader.word())) reader.at += 1
+  if (verb && isQuiet(reader, from, reader.at, 'work', 'even', 'around', 'round', 'across')) return true
+  reader.at = at
+  return false
+}
+
 /** Takes a clause that tells nothing to be counted; false and nothing taken where it may. */
 export function takeRemark(reader: Reader): boolean {
   const { at } = reader
   if (interjections.test(reader.word()) && /^[,.!;:]?$/.test(reader.word(1))) return (reader.at += 1) > 0
-  if (exclaimed(reader)) return true
+  if (exclaimed(reader) || purpose(reader)) return true
   let words = 0
   for (; !reader.done && !/^[,;.:!?()[\]{}]$/.test(reader.word()); reader.at += 1) {
     const token = reader.peek()!
@@ -61,12 +72,12 @@ function numbersRow(reader: Reader): boolean {
 }
 
 /** Words between two places of the text that tell no count, no stitch and no work, though they may tell where: `neck`, `beside the end of Row 6`. */
-export function isQuiet(reader: Reader, from: number, to: number): boolean {
+export function isQuiet(reader: Reader, from: number, to: number, ...may: readonly string[]): boolean {
   const { at } = reader
   let quiet = to > from
   for (reader.at = from; reader.at < to && quiet; reader.at += 1) {
     const token = reader.peek()!
-    quiet = numbersRow(reader) || (token.kind === 'word' || /^[-’']$/.test(token.text)) && numberAhead(reader) === undefined && !work.test(reader.word()) && !resembles(reader)
+    quiet = numbersRow(reader) || (token.kind === 'word' || /^[-’']$/.test(token.text)) && numberAhead(reader) === undefined && (may.includes(reader.word()) || !work.test(reader.word())) && !resembles(reader)
   }
   reader.at = at
   return quiet

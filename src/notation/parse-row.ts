@@ -1,5 +1,6 @@
 import { consecutiveChains } from './consecutive-chains.ts'
 import { countSigns } from './count-signs.ts'
+import { namedInBrackets } from './named-in-brackets.ts'
 import { parseItems } from './parse-items.ts'
 import { loopSaid, takeLoop, takeLoopLead } from './parse-loop.ts'
 import { takeTotals } from './parse-total.ts'
@@ -34,7 +35,7 @@ export interface ReadRow extends RowText {
 
 /** Reads a row's text from `start` to `end` of the source; a count in its label is one behind it. Never fails; what cannot be read is kept as such. */
 export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary, counted: Span = { start, end: start }): ReadRow {
-  const written = consecutiveChains(countSigns(slipStitches(bothCorners(numbersInWords(nextByTheOneBefore(withoutPoliteWords(pluralsInOne(withoutGaps([...tokens(text, start, end), ...tokens(text, counted.start, counted.end)])))))))))
+  const written = namedInBrackets(consecutiveChains(countSigns(slipStitches(bothCorners(numbersInWords(nextByTheOneBefore(withoutPoliteWords(pluralsInOne(withoutGaps([...tokens(text, start, end), ...tokens(text, counted.start, counted.end)]))))))))), (word) => vocabulary.stitchAt([word]) !== undefined)
   const all = new Reader(vocabulary.phrases ? intoEnglish(written, vocabulary.phrases) : written, vocabulary)
   const { totals: behind, rest } = takeTotals(all)
   rest.tiles = vocabulary.tiles === true || behind.some(({ groups }) => groups.some(({ name }) => name === 'tile'))

@@ -1,6 +1,8 @@
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import { skippedCountLater, takeCountsAs } from './parse-counts-as.ts'
+import { takeInsteadOfOne } from './instead-of-one.ts'
 import { parseAgain } from './parse-again.ts'
+import { takeItsCorner } from './parse-apposition.ts'
 import { endsSide, inAllAlong, takeEdgeCount } from './parse-edge-count.ts'
 import { takeRows } from './parse-rate.ts'
 import { leftLater } from './parse-reach.ts'
@@ -164,6 +166,7 @@ const beginnings = new Set(['stacked', 'chainless', 'standing', 'starting', 'cha
 function takeAfterName(reader: Reader, draft: Draft): void {
   reader.take('loosely|tightly')
   reader.take('st|sts|stitch|stitches')
+  takeInsteadOfOne(reader)
   if (!draft.target && !draft.over) takeTogether(reader, draft)
   takeLegs(reader, draft)
   if (draft.stitch === 'inc' && reader.touches(0) && reader.word() === '3' && draft.count === undefined) {
@@ -196,6 +199,8 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   const { at: where } = reader
   const told = draft.target ? undefined : takeTarget(reader)
   const target = told && inAllAlong(reader, where, draft.count, told)
+  // `sl st in next sc, which is the center of the first corner`
+  if (target?.thing?.kind === 'stitch' && !target.count && /^(next|same|first)$/.test(target.walk)) takeItsCorner(reader)
   if (throughLayers(reader) || layers) draft.layers = true
   throughParts(reader)
   // `dc to centre ch-2 sp` ends before it; `sl st to first sc` goes into it.

@@ -85,7 +85,7 @@ function atRate(reader: Reader, start: number): Target | undefined {
 /** Fills the draft with how the places are walked. */
 function fill(reader: Reader, draft: Draft): boolean {
   // `in that st`, `in this very same stitch`, `in this row-end`
-  if ((reader.take('that|this', 'very?', 'same?', 'st|stitch|place|one') || reader.take('that|this', 'very?', 'same?', 'row', '-?', 'end')) && (reader.done || /^[,;.:()]|and$/.test(reader.word()))) {
+  if ((reader.take('that|this', 'very?', 'same?', 'st|stitch|place|one|sc|hdc|dc|tr') || reader.take('that|this', 'very?', 'same?', 'row', '-?', 'end')) && (reader.done || /^[,;.:()]|and$/.test(reader.word()))) {
     draft.walk = beforeMarker(reader) ? 'next' : 'same'
     return true
   }
@@ -181,8 +181,7 @@ function counted(reader: Reader, draft: Draft): boolean {
     if (reader.take('of') || reader.take('the|these|those')) continue
     const part = each || count ? takePartBefore(reader) : undefined
     if (part !== undefined) draft.ofPart = part
-    // `end st`, `end ch`: the last one.
-    const word = reader.word() === 'end' && /^(st|stitch|ch|chain|sc|hdc|dc|tr)$/.test(reader.word(1)) ? 'last' : reader.word()
+    const word = outermost(reader) ?? reader.word()
     // `each single crochet`: the word belongs to the stitch.
     if (!things.test(word) || reader.vocabulary.stitchAt([word, reader.word(1)]) !== undefined) {
       // `in each one after that`
@@ -206,7 +205,7 @@ function counted(reader: Reader, draft: Draft): boolean {
       if (nth?.kind === 'ordinal' || word === 'every' && numberAhead(reader) !== undefined) {
         draft.every = nth?.value ?? numberAhead(reader) ?? 1
         reader.at += 1
-      } else if (reader.take('other') || reader.take('alt|alternate')) draft.every = 2
+      } else if (word !== 'all' && reader.take('other') || reader.take('alt|alternate')) draft.every = 2
     }
     if (word === 'first' || word === '1st') {
       draft.walk = 'first'
@@ -261,10 +260,16 @@ function counted(reader: Reader, draft: Draft): boolean {
   return true
 }
 
+/** `end st`, `end ch`: the last one. `beg sc`: the first one; `beg ch` is another thing. */
+function outermost(reader: Reader): 'first' | 'last' | undefined {
+  if (reader.word() === 'end' && /^(st|stitch|ch|chain|sc|hdc|dc|tr)$/.test(reader.word(1))) return 'last'
+  return /^beg(?:inning)?$/.test(reader.word()) && /^(st|stitch|sc|hdc|dc|tr)$/.test(reader.word(1)) ? 'first' : undefined
+}
+
 /** `in the rest`, `in all the others`, `in the remainder of the ch`: every place that is left. */
 function theRest(reader: Reader, draft: Draft): boolean {
   const { at } = reader
-  if (reader.take('all?', 'of?', 'the?', 'rest|remainder|others')) {
+  if (reader.take('all|each|every?', 'of?', 'all?', 'the?', 'rest|remainder|others')) {
     const named = reader.take('of', 'the?') && !reader.take('row|rnd|round') ? takeThing(reader) : undefined
     if (named || reader.done || /^[,;.:()]$/.test(reader.word()) || /^(row|rnd|round)$/.test(reader.word(-1))) {
       Object.assign(draft, { walk: 'each', toEnd: true, ...(named && { thing: named }) })

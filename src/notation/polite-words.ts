@@ -22,7 +22,7 @@ const stressing: readonly (readonly [RegExp, RegExp])[] = [
 ]
 
 /** Words that are read as another. */
-const readAs: Readonly<Record<string, string>> = { your: 'the', its: 'the', rd: 'rnd', rds: 'rnds' }
+const readAs: Readonly<Record<string, string>> = { your: 'the', its: 'the', rd: 'rnd', rds: 'rnds', mid: 'middle', ea: 'each' }
 
 /** The tokens of a row without them; `your` and `its` are read as `the`, `Rd 4` as `Rnd 4`, `every single ch` as `every ch`. */
 export function withoutPoliteWords(all: readonly Token[]): readonly Token[] {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { workRows, type Worked } from '../support/work-rows.ts'
 import type { BaseRow } from './base-row.ts'
+import { corners } from './corners.ts'
 import { flatRows } from './flat-rows.ts'
 import { plainTalk } from './plain-talk.ts'
 import { rounds } from './rounds.ts'
@@ -11,7 +12,7 @@ import { texturedRows } from './textured-rows.ts'
 import { totalsInLabels } from './totals-in-labels.ts'
 import { ukRows } from './uk-rows.ts'
 
-const all: readonly BaseRow[] = [...flatRows, ...shapedRows, ...texturedRows, ...rounds, ...ukRows, ...plainTalk, ...saidInPassing, ...totalsInLabels, ...stopsAndSteps]
+const all: readonly BaseRow[] = [...flatRows, ...shapedRows, ...texturedRows, ...rounds, ...ukRows, ...plainTalk, ...saidInPassing, ...totalsInLabels, ...stopsAndSteps, ...corners]
 
 function worked({ on = '', before = [] }: BaseRow, wording: string, total: number): Worked {
   return workRows([...before, wording.replace('@', `${total}`)].join('\n'), on, false)

@@ -1,0 +1,59 @@
+import { numberAhead } from './numbers.ts'
+import { takeStitchName, takeThing } from './parse-thing.ts'
+import type { Reader } from './reader.ts'
+import type { Instruction } from './syntax.ts'
+
+const inner = /^(?:inner|inside|inward)$/
+/** Words that tell of a place that it is worked as if it were none. */
+const plainly = /^(?:no|not|nor|neither|never|nothing|none|without|even|straight|past|passing|included|including|ignore|ignoring|disregard|plain|plainly|follow)$/
+const works = /tog|^(?:together|twice|skip|miss|turn|join)$/
+const separator = /^[,;.:()[\]–—]$/
+
+/**
+ * What is told of an inner corner is that nothing happens there:
+ *
+ *   do not inc or dec at inner corner   The inner corner is worked even   no shaping at inner corners   1 sc in each sc at the inner corner
+ */
+export function parseNothingThere(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
+  const { at, start } = reader
+  const words = clauseWords(reader)
+  if (!words.some((word, ahead) => inner.test(word) && /^corners?$/.test(words[ahead + 1] ?? ''))) return undefined
+  if (fillThere(reader, before) || saysNothing(reader, words)) return [{ node: 'aside', start, end: reader.end }]
+  reader.at = at
+  return undefined
+}
+
+function clauseWords(reader: Reader): readonly string[] {
+  const words: string[] = []
+  for (let ahead = 0; reader.at + ahead < reader.limit && !separator.test(reader.word(ahead)); ahead += 1) words.push(reader.word(ahead))
+  return words
+}
+
+/** Takes the clause, and one behind it that speaks of the same place: `…; sc straight past it`, `…, where nothing is added`. */
+function saysNothing(reader: Reader, words: readonly string[]): boolean {
+  if (!countsNothing(reader, words)) return false
+  reader.at += words.length
+  const { at } = reader
+  while (separator.test(reader.word())) reader.at += 1
+  const behind = clauseWords(reader)
+  const ofIt = (/^(?:where|which)$/.test(behind[0] ?? '') || behind.some((word) => /^(?:it|there)$/.test(word))) && countsNothing(reader, behind) && behind.some((word) => plainly.test(word))
+  reader.at = ofIt ? reader.at + behind.length : at
+  return ofIt || words.some((word) => plainly.test(word))
+}
+
+const countsNothing = (reader: Reader, words: readonly string[]): boolean => words.every((word, ahead) => !works.test(word) && (numberAhead(reader, ahead) === undefined || word === 'one' && words[ahead + 1] === 'another'))
+
+/** `sc in each st at inner corner`, `at the inner corner 1 sc in each sc`: what fills the row anyway. */
+function fillThere(reader: Reader, before: readonly Instruction[]): boolean {
+  const { at } = reader
+  const first = takeThere(reader)
+  if (first) reader.take(',|:?', 'work|working?')
+  if (numberAhead(reader) === 1) reader.at += 1
+  const stitch = takeStitchName(reader)
+  const fills = before.some((item) => item.node === 'work' && item.stitch === stitch && item.target?.walk === 'each' && (item.count?.values[0] ?? 1) === 1)
+  if (fills && reader.take('in|into', 'each|every|all') && takeThing(reader) && (first || takeThere(reader)) && (reader.done || separator.test(reader.word()))) return true
+  reader.at = at
+  return false
+}
+
+const takeThere = (reader: Reader): boolean => reader.take('at|in|on', 'each|every|the|all?', 'of?', 'the?', 'inner|inside|inward', 'corner|corners')
