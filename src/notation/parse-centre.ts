@@ -15,7 +15,7 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
   const nth = reader.peek()?.kind === 'ordinal' ? reader.peek()!.value : ordinals[reader.word()]
   const middle = nth === undefined ? reader.take('center|centre|central|middle') : (reader.at += 1) > 0
   const named = middle && (reader.take('ch|st|stitch|one') || takeStitchName(reader) !== undefined)
-  if (named && ofOddGroup(reader, draft)) return true
+  if (nth === undefined && named && ofOddGroup(reader, draft)) return true
   if (!middle || !reader.take('of|in|at')) {
     reader.at = at
     return false
