@@ -1,9 +1,10 @@
-import { takeNumber } from './numbers.ts'
+import { numberAhead, takeNumber } from './numbers.ts'
 import { takeStitchName } from './parse-thing.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import type { Target } from './target.ts'
 
-const inwards = 'inner|inside|inward|internal|concave'
+export const inwards = 'inner|inside|inward|internal|concave'
 const stitch = 'st|sts|stitch|stitches|one'
 
 /**
@@ -11,14 +12,17 @@ const stitch = 'st|sts|stitch|stitches|one'
  *
  *   over the 2 sc that meet at each of the 4 inner corners   at each inner corner   over the 2 sts on either side of the inner corner
  *   over the last sc before and the first sc after each inner corner
+ *   over last st of row-ends and first st of step   where the row-ends meet the step
  */
 export function takeInnerCorner(reader: Reader): Target | undefined {
   const { at, start } = reader
+  if (twoEdges(reader)) return { walk: 'next', thing: { kind: 'stitch', where: 'inner' }, start, end: reader.end }
   if (lastAndFirst(reader) || meeting(reader)) {
     const each = reader.take('each|every|all|any', 'of?', 'the?')
     const count = takeNumber(reader)
     if (reader.take(inwards, 'corner|corners')) {
       const one = !each && !count && reader.word(-1) === 'corner'
+      legsTold(reader)
       return { walk: one ? 'next' : 'each', ...(count && { count }), thing: { kind: 'stitch', where: 'inner' }, start, end: reader.end }
     }
   }
@@ -39,10 +43,54 @@ function meeting(reader: Reader): boolean {
   const { at } = reader
   const pair = reader.take('over|across|using|through|in|with?', 'the?') && takeNumber(reader)?.values.join() === '2' && takesStitch(reader)
   if (!pair) reader.at = at
-  reader.take('that|which|where|meeting?', 'they?', 'meet|are|lie|come?', 'together?')
-  const met = reader.take('at|in|on|over|across|around|into', 'the?')
+  reader.take('that|which|where|meeting?', 'they?', 'meet|are|lie|come|form|make?', 'together?')
+  const met = reader.take('at|in|on|over|across|around|into', 'the?') || /^(?:form|make)$/.test(reader.word(-1)) && (reader.take('the') || true)
+  reader.take('angle|crook|bend', 'of', 'the?')
   reader.take('either|each|both', 'side|sides', 'of', 'the?')
   return met
 }
 
 const takesStitch = (reader: Reader): boolean => takeStitchName(reader) !== undefined || reader.take(stitch)
+
+/** `over the last st of the row-ends and the first st along the step`, `where the row-ends meet the step`: the two edges, and no corner by its name. */
+function twoEdges(reader: Reader): boolean {
+  const { at } = reader
+  const words = [...legWords(reader)]
+  const ofLast = /^(?:over|across|using)$/.test(words[0] ?? '') && /^(?:last|final)$/.test(words[words[1] === 'the' ? 2 : 1] ?? '') && words.includes('first') && words.includes('and')
+  const met = words[0] === 'where' && words.some((word) => /^meets?$/.test(word))
+  if ((ofLast || met) && words.some((word) => /^(?:step|ends?|side|edge)$/.test(word)) && !words.includes('corner')) {
+    reader.at += words.length
+    if (placeEnds(reader)) return true
+  }
+  reader.at = at
+  return false
+}
+
+/** Words in which the two stitches at an inner corner are told; none of them counts more than those. */
+const telling = /^(?:over|across|using|taking|in|where|with|the|that|this|those|which|it|there|last|final|first|next|other|before|after|of|on|from|at|along|and|either|each|both|side|sides|edge|edges|row|row-ends?|-|end|ends|step|steps|meet|meets|belonging|to|corner|one|st|sts|stitch|stitches)$/
+
+function* legWords(reader: Reader): Generator<string> {
+  for (let ahead = 0; reader.at + ahead < reader.limit; ahead += 1) {
+    const word = reader.word(ahead)
+    const number = numberAhead(reader, ahead)
+    if (number === undefined ? !telling.test(word) && reader.vocabulary.stitchAt([word]) === undefined : number > 2) return
+    yield word
+  }
+}
+
+/** Takes `over the last sc of the row-ends and the first sc of the step`, `(1 st from each edge)`, `: the last one on the row-ends and the first one on the step` behind; with `then`, what must follow. */
+export function legsTold(reader: Reader, then?: 'together'): boolean {
+  const { at } = reader
+  const open = reader.take('(')
+  if (!open && !then && !/^(?:over|across|using|taking)$/.test(reader.word()) && !reader.take(',|:')) return false
+  const words = [...legWords(reader)]
+  reader.at += words.length
+  const ofEach = / (?:each|either|both)\b/.test(words.join(' '))
+  const two = words.some((word) => /^(?:2|two|and|each|both|either)$/.test(word)) && !(ofEach && words.includes('2') && words.includes('from'))
+  if (two && (then ? reader.take('tog|together') : open ? reader.take(')') : placeEnds(reader))) {
+    if (then) legsTold(reader)
+    return true
+  }
+  reader.at = at
+  return false
+}

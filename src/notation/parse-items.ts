@@ -1,3 +1,4 @@
+import { parseInnerCornerFirst } from './inner-corner-first.ts'
 import { parseNothingThere } from './nothing-there.ts'
 import { parseAllIn } from './parse-all-in.ts'
 import { parseAtCorners } from './parse-at-corners.ts'
@@ -106,6 +107,27 @@ function leadsToCorner(reader: Reader): boolean {
   return false
 }
 
+/** Readers of one instruction, the first that takes it. */
+const readers: readonly ((reader: Reader, before: readonly Instruction[]) => readonly Instruction[] | undefined)[] = [
+  parsePassedJoin,
+  parseStated,
+  parseInnerCornerFirst,
+  parseNothingThere,
+  parseAtCorners,
+  parseFurther,
+  parseStar,
+  parseBracket,
+  parsePlacesFirst,
+  parseBlocks,
+  parseStripe,
+  parsePlain,
+  parseStitch,
+]
+
 function parseItem(reader: Reader, before: readonly Instruction[]): readonly Instruction[] {
-  return parsePassedJoin(reader) ?? parseStated(reader, before) ?? parseNothingThere(reader, before) ?? parseAtCorners(reader) ?? parseFurther(reader) ?? parseStar(reader, before) ?? parseBracket(reader, before) ?? parsePlacesFirst(reader) ?? parseBlocks(reader) ?? parseStripe(reader) ?? parsePlain(reader, before) ?? parseStitch(reader, before) ?? parseLoose(reader)
+  for (const read of readers) {
+    const found = read(reader, before)
+    if (found) return found
+  }
+  return parseLoose(reader)
 }
