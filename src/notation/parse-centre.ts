@@ -107,7 +107,7 @@ function countOfCorners(reader: Reader): { readonly count: Num; readonly some: b
   const count = takeNumber(reader)
   const some = count !== undefined && takeWhichCorner(reader) === 'some'
   if (count) takeCornerSize(reader)
-  if (count && reader.word() === 'corners') return { count, some }
+  if (count && (reader.word() === 'corners' || reader.word() === 'corner' && /^(?:groups|clusters|sets)$/.test(reader.word(1)))) return { count, some }
   reader.at = at
   return undefined
 }
