@@ -15,7 +15,7 @@ export function withOpeningFirst(items: readonly Instruction[]): readonly Instru
   if (first!.node === 'leave' && joins < 0) return leftAtEnd(items, begins)
   // `sk 8 sc, join yarn in next sc of Row 6`: they are of that row too.
   const join = rest[joins]
-  const ofRow = join?.node === 'start' ? (join.target.ofRow ?? rowInWords(items.slice(0, begins))) : undefined
+  const ofRow = join?.node === 'start' && join.target.walk !== 'last' ? (join.target.ofRow ?? rowInWords(items.slice(0, begins))) : undefined
   if (first!.node === 'skip' && first!.from === 'next' && first!.ofRow === undefined && !first!.list && !first!.after && ofRow !== undefined) return items.with(begins, { ...first!, ofRow })
   const next = rest.find(({ node }) => node !== 'aside')
   if (first!.node !== 'start' || first!.target.ofRow === undefined || first!.target.passing || next?.node !== 'skip' || next.ofRow !== undefined || joins < 0) return items
