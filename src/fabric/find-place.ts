@@ -3,6 +3,12 @@ import { beforeInnerCorners } from './inner-corners.ts'
 import { isPassed, isSpace, isStitch, type Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
+/** The turning chain of the row below lies at the end of a row; the row that is mirrored meets it at its start, and a stitch in its stead at its end. */
+function isTurning(walk: Walk, place: Place): boolean {
+  const [first, last] = [walk.edge[0], walk.edge.at(-1)]
+  return walk.setting.mirrored && first?.turning ? place === last : place.turning === true
+}
+
 /** Whether a place is what a row names. `st` is any stitch; `dc` is a dc or a stitch counted among them. */
 export function isThing(walk: Walk, place: Place, thing: Thing | undefined): boolean {
   if (!thing) return isStitch(place)
@@ -13,7 +19,7 @@ export function isThing(walk: Walk, place: Place, thing: Thing | undefined): boo
   if (thing.kind === 'space' && thing.where === 'corner' && corners(walk.edge).longest === 0) return isCornerStitch(walk, place)
   if (thing.kind === 'space') return isSpaceNamed(walk, place, thing)
   if (thing.kind === 'gap') return place.kind === 'gap'
-  if (thing.kind === 'turning-chain') return place.turning === true
+  if (thing.kind === 'turning-chain') return isTurning(walk, place)
   if (thing.kind === 'ring') return place.kind === 'ring'
   if (thing.kind === 'row-end') return place.kind === 'row-end' && (thing.rows === undefined || thing.rows.some((stitch) => endsRowOf(walk, place, stitch)))
   if (thing.kind === 'edge') return place.kind === 'row-end' || isStitch(place)

@@ -38,6 +38,8 @@ export interface RowSetting {
   readonly beginsPart?: boolean
   /** The pattern tells of folding or sewing: an edge may be closed that no row works along. */
   readonly sewn?: boolean
+  /** Its shaping is reversed: it is worked over the edge from the other end. */
+  readonly mirrored?: boolean
   /** Stitches that may still be made. */
   readonly room: number
   /** Number of the row below. */

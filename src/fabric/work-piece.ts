@@ -141,9 +141,9 @@ interface Step {
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
   const { items, joins, outline: beside } = joiningParts(withoutOwnName(itemsOf(row, state, piece.size), piece.name), state.edge.round ? [] : waitingParts(state, piece), () => withAllBeside(piece, state), piece.size)
   if (beside) state = { ...state, outline: beside }
-  const setting = { ...settingOf(piece, row, index, state, room), ...(joins && { parts: joins }) }
   const fabric = { ...state, held: piece.held ?? [], piece: piece.name, size: piece.size }
   const mirrored = row.mirrored === true && !row.round && !state.edge.chain && state.edge.places.length > 0
+  const setting = { ...settingOf(piece, row, index, state, room), ...(joins && { parts: joins }), ...(mirrored && { mirrored }) }
   const usualEdge = joins ? { ...state.edge, places: joins.places.get(joins.begins)! } : edgeFor(row, fabric)
   const edge = mirrored ? mirroredEdge(usualEdge) : usualEdge
   const asItLies = (tried: RowTry): RowTry => (mirrored ? mirroredBack(tried) : tried)
