@@ -52,7 +52,7 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
 
 /** `3 sc in corner sc, 12 sc along the top, …` on a round of stitches: the edge is told, and one goes into each of so many. */
 function isPartOfRound(walk: Walk, { count, target }: Work, rest: Rest): boolean {
-  return walk.round && !walk.outline && count !== undefined && !target?.evenly && target?.ofRow === undefined && target?.ofPiece === undefined
+  return walk.round && !walk.outline && count !== undefined && target?.motif !== true && !target?.evenly && target?.ofRow === undefined && target?.ofPiece === undefined
     && inSize(count, walk.setting.size) < walk.left && (rest.quiet === true || rest.items.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat'))
 }
 

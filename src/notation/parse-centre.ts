@@ -61,7 +61,7 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
 function ofOddGroup(reader: Reader, draft: Draft): boolean {
   const { at } = reader
   const group = ofGroup(reader)
-  if (group?.size !== undefined && group.size % 2 === 1 && reader.word(-1) !== 'corner') {
+  if (group?.size !== undefined && group.size % 2 === 1 && reader.word(-1) !== 'corner' && !/^(?:at|in|of|on|made|worked)$/.test(reader.word())) {
     Object.assign(draft, { walk: group.walk, thing: { kind: 'stitch', ofGroup: { nth: (group.size + 1) / 2, size: group.size } } })
     return true
   }

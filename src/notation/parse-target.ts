@@ -269,10 +269,11 @@ function outermost(reader: Reader): 'first' | 'last' | undefined {
 /** `in the rest`, `in all the others`, `in the remainder of the ch`: every place that is left. */
 function theRest(reader: Reader, draft: Draft): boolean {
   const { at } = reader
+  const each = /^(?:each|every)$/.test(reader.word())
   if (reader.take('all|each|every?', 'of?', 'all?', 'the?', 'rest|remainder|others')) {
     const named = reader.take('of', 'the?') && !reader.take('row|rnd|round') ? takeThing(reader) : undefined
     if (named || reader.done || /^[,;.:()]$/.test(reader.word()) || /^(row|rnd|round)$/.test(reader.word(-1))) {
-      Object.assign(draft, { walk: 'each', toEnd: true, ...(named && { thing: named }) })
+      Object.assign(draft, { walk: 'each', toEnd: true, ...(named ? { thing: named } : each && { thing: { kind: 'stitch' } }) })
       return true
     }
   }
