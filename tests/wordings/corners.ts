@@ -37,7 +37,7 @@ export const corners: readonly BaseRow[] = [
     wordings: [
       'Rnd 2: Ch 1, sc in each sc around, 3 sc in middle sc of each outer corner; work straight past the inside corner; join with sl st in first sc. (@)',
       'Rnd 2: Ch 1, sc in each sc, 3 sc in 2nd sc of each 3-sc corner; do not inc or dec at inner corner; sl st to beg sc. (@ sc)',
-      'Rnd 2: Ch 1, 1 sc in each sc around, inner corner included, and 3 sc in middle sc of each outer corner. Join with sl st in 1st sc. (@)',
+      'Rnd 2: Ch 1, 1 sc in each sc around, inner corner included, and 3 sc in middle sc of each of the 5 corner groups. Join with sl st in 1st sc. (@)',
       'Rnd 2: Ch 1, 3 sc in middle st of each outer corner, sc in all other sts. At inner corner simply sc in each st. Close with sl st in first st. (@)',
       'Rnd 2: Ch 1, sc around, with 3 sc in the middle sc of each outer corner. The inner corner needs no special treatment; simply sc straight past it. Sl st in first sc. (@)',
       'Rnd 2: Ch 1, [sc in each sc to the middle sc of the next outer corner, 3 sc in that sc] 5 times, sc in each remaining sc, sl st in first sc. (@)',
