@@ -33,6 +33,8 @@ export function parseCount(all: Reader['all'], open: number, close: number, oute
   // `(1 sc per row)` tells how stitches lie along an edge; no row-end holds five (common practice, no source).
   const few = (inner.all.find(({ kind }) => kind === 'number')?.value ?? 0) < 5
   if (inner.done || few && /(?<![,;:] )\b(?:per|in each|for each|every) (?:\w+ )?row\b/.test(inner.all.map(({ text }) => text.toLowerCase()).join(' '))) return undefined
+  // `[= 12 sc]`
+  inner.take('=')
   while (!inner.done) {
     // `(–1; 10)` begins with a sign of less, not with a dash.
     const less = inner.at === 0 && inner.word() === '–' && inner.touches(1) && inner.peek(1)?.kind === 'number'

@@ -1,5 +1,6 @@
 import { numberAhead } from './numbers.ts'
-import { takeEdgeName, toCorner, undersideNamed } from './parse-edge.ts'
+import { takeEdgeName, undersideNamed } from './parse-edge.ts'
+import { takeWholeWay } from './parse-way.ts'
 import type { Reader } from './reader.ts'
 import { rowEndsAhead } from './row-ends-ahead.ts'
 import { takeRowNamed } from './row-named.ts'
@@ -22,7 +23,7 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   const way = reader.take('along|across|down|up|on|over|around|round|under')
   const along = way && (reader.take('along|across|over|on') || true)
   const named = along ? (stitchesOfRow(reader) ?? edgeNamed(reader)) : (intoUnderside(reader) ?? (begins ? headed(reader) : undefined))
-  if (named) toCorner(reader)
+  if (named) takeWholeWay(reader)
   // `working along top edge in ends of rows,`: what is the top of a shawl is a side of its rows.
   const ofRows = named !== undefined && reader.take('in|into') && rowsEnds(reader)
   const name = ofRows || named === 'top' && rowEndsAhead(reader) ? 'side' : named
@@ -49,10 +50,12 @@ function atEnd(reader: Reader): boolean {
   return /^(work|working|make|with)$/.test(reader.word()) && worked && reader.take('work|working|make|with')
 }
 
-/** `working into base of foundation ch,` */
+/** `working into base of foundation ch,`, `working into row ends of right side,` */
 function intoUnderside(reader: Reader): EdgeName | undefined {
   const { at } = reader
-  if (reader.take('in|into|to') && undersideNamed(reader)) return 'underside'
+  const into = reader.take('in|into|to')
+  if (into && undersideNamed(reader)) return 'underside'
+  if (into && sideByRowEnds(reader)) return 'side'
   reader.at = at
   return undefined
 }
@@ -70,14 +73,22 @@ function edgeNamed(reader: Reader): EdgeName | undefined {
   const { at } = reader
   if (undersideNamed(reader)) return 'underside'
   reader.take('the')
-  if (rowsEnds(reader)) {
-    // `along the row-ends of the long edge`
-    const { at: tail } = reader
-    if (!reader.take('of|on|at|along', 'the') || takeEdgeName(reader) === undefined) reader.at = tail
-    return 'side'
-  }
+  if (sideByRowEnds(reader)) return 'side'
   reader.at = at
   return takeEdgeName(reader)
+}
+
+/** `the row-ends of the long edge`, `the right-hand row-ends` */
+function sideByRowEnds(reader: Reader): boolean {
+  const { at } = reader
+  reader.take('the?', 'left|right', '-?', 'hand?')
+  if (!rowsEnds(reader)) {
+    reader.at = at
+    return false
+  }
+  const { at: tail } = reader
+  if (!reader.take('of|on|at|along', 'the?') || takeEdgeName(reader) === undefined) reader.at = tail
+  return true
 }
 
 /** `along Row 17 work`, `across the top of Row 17:`: its stitches. A line that is only drawn along a row works none of them. */

@@ -5,6 +5,7 @@ import { motifWord } from './motif-words.ts'
 import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takePlaceNoun, takeStitchName, takeThing } from './parse-thing.ts'
+import { takeWholeWay } from './parse-way.ts'
 import type { Reader } from './reader.ts'
 import { takeOneRow } from './parse-one-row.ts'
 import { takeRowNamed } from './row-named.ts'
@@ -25,7 +26,7 @@ export function alongEdge(reader: Reader, start: number): Target | undefined {
   const opening = takeOpening(reader)
   if (opening) return { walk: 'edge', edge: 'any', held: opening, ...(evenly && { evenly }), start, end: reader.end }
   const along = reader.take('along|across|down|up|around|round|over|on|to|from')
-  if (!along) reader.take('in|into')
+  if (!along) reader.take('in|into|under')
   const { at: edge } = reader
   const found = underside(reader, start) ?? rowEnds(reader, start, evenly)
   if (found) return found
@@ -35,7 +36,7 @@ export function alongEdge(reader: Reader, start: number): Target | undefined {
   const across = evenly && !name && !around && along && /^(across|along)$/.test(reader.word(-1))
   if (name || around || across) {
     const late = !evenly && reader.take('evenly')
-    if (!around) toCorner(reader)
+    if (!around) takeWholeWay(reader)
     return { walk: 'edge', edge: name ?? (around ? 'all' : 'any'), ...((evenly || late) && { evenly: true }), start, end: reader.end }
   }
   reader.at = at
@@ -62,27 +63,6 @@ function sideOfMotif(reader: Reader, start: number): Target | undefined {
   }
   reader.at = at
   return undefined
-}
-
-/** `to the corner`, `to the top`, `down to the foundation ch`, `as far as the neck`: as far as the edge goes. */
-export function toCorner(reader: Reader): void {
-  const { at } = reader
-  if (takeWayTo(reader) && reader.take('the?', 'front|back|lower|upper|left|right?') && landmark(reader)) return
-  reader.at = at
-  reader.take('to', 'the?', 'next|opposite|other|top|bottom|upper|lower?', 'corner|corners') || reader.take('to', 'the?', 'top|bottom', 'edge?')
-}
-
-/** `up to`, `all the way back down to`, `, stopping at`, `as far as` */
-export function takeWayTo(reader: Reader): boolean {
-  reader.take(',?', 'ending|stopping?')
-  return reader.take('right|all?', 'the?', 'way?', 'back?', 'up|down|along|back?', 'to|toward|towards|at') || reader.take('as', 'far', 'as')
-}
-
-/** `foundation ch`, `neck edge`, `shoulder`: where an edge ends. */
-function landmark(reader: Reader): boolean {
-  if (takeRowNamed(reader) !== undefined || takePieceName(reader) !== undefined) return true
-  return reader.take('foundation|starting|beginning|base', 'ch|chain|edge|row') || reader.take('foundation|neck|neckline|shoulder|hem|armhole|underarm|waist|cuff', 'edge|line|step|shaping?')
-    || reader.take('center|centre|middle|held|skipped|waiting', 'neck?', 'st|sts|stitch|stitches')
 }
 
 const edgeWord = /^(steps|step|each|the|this|that|first|second|third|fourth|next|other|left|right|side|sides|short|long|shorter|longer|straight|lower|bottom|base|top|upper|outer|outside|opposite|entire|whole|one|hand|edge|edges|end|all|four|neck|neckline|armhole|slit|slot|keyhole|front|back|center|centre|foundation|remaining|last|final|sloping|slanting|slanted|curved|stepped|slope|stair|stairs|staircase|diagonal|-)$/

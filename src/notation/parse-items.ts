@@ -1,6 +1,7 @@
 import { parseInnerCornerFirst } from './inner-corner-first.ts'
 import { parseNothingThere } from './nothing-there.ts'
 import { parseAllIn } from './parse-all-in.ts'
+import { numberAhead } from './numbers.ts'
 import { parseAtCorners } from './parse-at-corners.ts'
 import { parseBlocks } from './parse-blocks.ts'
 import { parseBracket } from './parse-bracket.ts'
@@ -75,7 +76,7 @@ export function skipSeparators(reader: Reader): boolean {
     reader.at += 1
     return true
   }
-  if (leadsToCorner(reader)) {
+  if (leadsToStitches(reader) || leadsToCorner(reader)) {
     reader.at += 1
     return true
   }
@@ -89,6 +90,13 @@ export function skipSeparators(reader: Reader): boolean {
 /** `1 dc in each dc around, but 3 dc in the centre dc of each corner`: what follows the word is worked as it says. */
 function exception(reader: Reader): boolean {
   return /^(but|except)$/.test(reader.word()) && (reader.peek(1)?.kind === 'number' || /^(work|working|with|in|ch|chain|turn|join|stop|stopping|leave|leaving|[([])$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined)
+}
+
+/** `making two dc into each row`, `putting one sc in each row-end`: what follows the word is worked as it says. */
+function leadsToStitches(reader: Reader): boolean {
+  if (!/^(?:making|placing|putting|working)$/.test(reader.word()) || numberAhead(reader, 1) === undefined) return false
+  const stitch = reader.vocabulary.stitchAt([reader.word(2), reader.word(3)])
+  return stitch !== undefined && stitch.stitch !== 'st' && /^(?:in|into)$/.test(reader.word(2 + stitch.words)) && /^(?:each|every)$/.test(reader.word(3 + stitch.words)) && /^rows?$/.test(reader.word(4 + stitch.words))
 }
 
 const noWork = /^(?:increasing|adding|decreasing|skipping|missing|omitting|leaving|repeating|ending|finishing|joining|turning|counting|including|beginning|starting|following|ring)$/

@@ -1,4 +1,4 @@
-import { takeNumber } from './numbers.ts'
+import { numberAhead, takeNumber } from './numbers.ts'
 import { takeItsCorner } from './parse-apposition.ts'
 import { beyond, takeBeside } from './parse-beside.ts'
 import { takeBesideJoin } from './parse-joins.ts'
@@ -23,6 +23,7 @@ export function parseJoin(reader: Reader, before: readonly Instruction[]): reado
   const start = reader.start
   const at = reader.at
   if (reader.take('join|joining|rejoin|rejoining|reattach') || reader.take('attach', 'the|a|one?', 'new|main|contrast|contrasting|second|other|next|fresh?', 'yarn|thread|strand|wool|cotton|color|colour') && (reader.at -= 1) > 0) return joinWord(reader, start, before)
+  if (before.every(({ node }) => node === 'aside') && drawsUpLoop(reader)) return joinWord(reader, start, before)
   if (reader.take('close', 'with|rnd|round?', 'sl?')) return closing(reader, start)
   if (!reader.take('with?', 'a|1|one?', 'sl', '-?', 'st|stitch') && !reader.take('with?', 'a|1|one?', 'ss|slst')) {
     reader.at = at
@@ -35,6 +36,15 @@ export function parseJoin(reader: Reader, before: readonly Instruction[]): reado
   const join = slipJoin(reader, start, before)
   if (!join) reader.at = at
   return join && [join]
+}
+
+/** `draw up a loop in first ch`, `fasten yarn on at the top corner`: the yarn is joined there. */
+function drawsUpLoop(reader: Reader): boolean {
+  const { at } = reader
+  const drawn = reader.take('draw|drawing|pull|pulling', 'up|through?', 'a', 'loop|lp', 'up|through|of?', 'yarn?') || reader.take('fasten|fastening', 'the|new?', 'yarn|thread', 'on|in?')
+  if (drawn && /^(?:in|at|through|from|to|into)$/.test(reader.word())) return true
+  reader.at = at
+  return false
 }
 
 function joinWord(reader: Reader, start: number, before: readonly Instruction[]): readonly Instruction[] | undefined {
@@ -65,7 +75,8 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
   const { at: here } = reader
   const yarnOnly = begins && /^(yarn|thread|color|colour)$/.test(reader.word(-1)) && (reader.done || /^([,;.:]|and|then)$/.test(reader.word()))
   if (yarnOnly) return [{ node: 'aside', start, end: reader.all[here - 1]!.end }]
-  toSeparator(reader)
+  if (begins) toWork(reader)
+  else toSeparator(reader)
   // `Join yarn at top of left neck edge`: where on the piece, in words.
   if (begins && reader.all.slice(piece, reader.at).some(({ text }) => /^(at|edge|neck|shoulder|seam|corner|centre|center|armhole|beginning|end)$/i.test(text))) return [{ node: 'aside', start, end: reader.end }]
   return [{ node: 'join', ...(ring && { ring }), start, end: reader.end }]
@@ -154,7 +165,7 @@ function cornerInWords(reader: Reader): boolean {
     return true
   }
   const named = hand && (reader.take('corner|corners|end|edge|side', 'of?', 'the?', 'long|short|side|neck?', 'edge|side|piece?') || reader.take('of', 'the|one?', 'long|short|left|right|first|neck?', 'edge|side|row|neck'))
-  if (!named || !reader.done && !/^[,.;:]$/.test(reader.word())) reader.at = at
+  if (!named || !placeEnds(reader)) reader.at = at
   return named && reader.at !== at
 }
 
@@ -231,6 +242,15 @@ function slipJoin(reader: Reader, start: number, before: readonly Instruction[])
 function closing(reader: Reader, start: number): readonly Join[] {
   toSeparator(reader)
   return [{ node: 'join', start, end: reader.end }]
+}
+
+/** As far as the clause goes, or as the work that begins there: `join yarn at the bottom right-hand corner and sc in …`. */
+function toWork(reader: Reader): void {
+  while (!reader.done && !/^[,;.:()[\]{}]$/.test(reader.word())) {
+    const works = /^(?:and|then)$/.test(reader.word()) && (numberAhead(reader, 1) !== undefined || /^(?:ch|chain|work|make)$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1), reader.word(2)]) !== undefined)
+    if (works) return
+    reader.at += 1
+  }
 }
 
 export function toSeparator(reader: Reader): void {

@@ -6,6 +6,7 @@ import { leadsToLoop, takeLoop, takeLoopLead } from './parse-loop.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
 import { isQuiet, takeRemark } from './parse-remark.ts'
 import { parseItems } from './parse-items.ts'
+import { takeWayAlong } from './parse-way.ts'
 import { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 
@@ -49,6 +50,7 @@ export function parseLoose(reader: Reader): readonly Instruction[] {
   if (facing) return [facing]
   const yarn = colourMark(reader)
   if (yarn !== undefined) return [{ node: 'aside', yarn, start, end: reader.end }]
+  if (takeWayAlong(reader)) return [{ node: 'aside', start, end: reader.end }]
   for (const words of asides) {
     if (!reader.take(...words)) continue
     return aside(reader, words, start)

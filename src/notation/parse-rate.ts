@@ -1,4 +1,5 @@
 import { numberAhead, takeNumber } from './numbers.ts'
+import { takeWayAlong, takeWholeWay } from './parse-way.ts'
 import type { Reader } from './reader.ts'
 import type { Num, Target } from './target.ts'
 
@@ -19,12 +20,41 @@ export function takeRows(reader: Reader): Num | undefined {
   return undefined
 }
 
-/** `in each row-end`, `into the end of every row` */
+/** `in each row-end`, `into the end of every row`, `for each row of trebles` */
 function inEachEnd(reader: Reader): Num | undefined {
   const { at, start } = reader
-  if (reader.take('in|into|for', 'the?', 'end|side', 'of', 'each|every', 'row') || reader.take('in|into|for', 'each|every', 'row', '-?', 'end?')) return { values: [1], start, end: reader.end }
+  if (reader.take('in|into|for|to', 'the?', 'end|side', 'of', 'each|every', 'row') || reader.take('in|into|for|to?', 'each|every', 'row', '-?', 'end?')) return { values: [1], start, end: reader.end }
   reader.at = at
   return undefined
+}
+
+/** `of trebles`, `of dc`: what the rows are made of. */
+function takeOfStitch(reader: Reader): void {
+  const { at } = reader
+  const made = reader.take('of') ? reader.vocabulary.stitchAt([reader.word(), reader.word(1)]) : undefined
+  reader.at = made ? reader.at + made.words : at
+}
+
+/** `12 sc (1 per row)`, `sc 12 to the top corner, working 1 st into each row`, `sc evenly, one in each row-end`: a rate alone tells that they go along a side. */
+export function takeSideAtRate(reader: Reader): Target | undefined {
+  const { at, start } = reader
+  const evenly = reader.take('evenly')
+  takeWholeWay(reader)
+  const rate = takeRate(reader)
+  if (rate) return { walk: 'edge', edge: 'side', rate, ...(evenly && { evenly }), start, end: reader.end }
+  reader.at = at
+  return undefined
+}
+
+/** `12 dc down the left edge, from top corner to bottom corner, two for each row` */
+export function takeRateOnTheWay(reader: Reader): Rate | undefined {
+  const { at } = reader
+  const rate = takeRate(reader)
+  if (rate) return rate
+  reader.take(',')
+  const late = takeWayAlong(reader) ? takeRate(reader) : undefined
+  if (!late) reader.at = at
+  return late
 }
 
 /** Takes what may be said of an edge behind it: `, working 3 sc for every 2 rows`, `at a rate of 2 sc per row`, `(3 sts for every 2 rows)`. */
@@ -32,12 +62,15 @@ export function takeRate(reader: Reader): Rate | undefined {
   const { at } = reader
   const bracket = reader.take('(')
   if (!bracket) reader.take(',')
-  reader.take('working|work|making|placing|picking|pick', 'up?') || reader.take('at', 'a|the', 'rate', 'of') || reader.take('at', 'a|the', 'ratio', 'of')
+  reader.take('and')
+  reader.take('working|work|making|placing|picking|pick|putting|allowing|with|that|it', 'up|is?') || reader.take('at', 'a|the', 'rate', 'of') || reader.take('at', 'a|the', 'ratio', 'of')
   const about = reader.take('about|approximately|approx|roughly')
   const stitches = takeNumber(reader)
-  const named = stitches && reader.take('sc|dc|hdc|tr|st|sts|stitch|stitches')
+  const plain = stitches && reader.take('st|sts|stitch|stitches')
+  const named = stitches && !plain && reader.take('sc|dc|hdc|tr')
   // `, one in each row-end`: without a stitch of its own it speaks of those before.
   const rows = stitches && (takeRows(reader) ?? (named ? undefined : inEachEnd(reader)))
+  if (rows) takeOfStitch(reader)
   if (!rows || bracket && !reader.take(')')) {
     reader.at = at
     return undefined

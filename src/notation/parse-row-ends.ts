@@ -1,11 +1,12 @@
 import { numberAhead, takeNumber } from './numbers.ts'
-import { takeEdgeName, takeWayTo, toCorner } from './parse-edge.ts'
+import { takeEdgeName } from './parse-edge.ts'
 import { takeOneRow } from './parse-one-row.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeRate } from './parse-rate.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeOfStep } from './parse-tail.ts'
 import { andStitchesAround, takeGroupName, takeStitchName } from './parse-thing.ts'
+import { takeWayTo, takeWholeWay } from './parse-way.ts'
 import type { Reader } from './reader.ts'
 import { takeOfRows } from './row-named.ts'
 import type { Num, Target } from './target.ts'
@@ -47,9 +48,10 @@ export function rowEnds(reader: Reader, start: number, evenly: boolean): Target 
   takeSide(reader)
   const rate = evenly ? takeRate(reader) : undefined
   if (!rate) perRow(reader)
-  const toEnd = takeToEnd(reader)
   const upTo = takeUpToRow(reader)
-  if (!upTo) toCorner(reader)
+  if (!upTo) takeWholeWay(reader)
+  const toEnd = takeToEnd(reader)
+  if (toEnd) takeWholeWay(reader)
   // `2 sc evenly along the row-ends`: 2 in all.
   if (evenly && !count) return { walk: 'edge', edge: 'side', evenly: true, ...(rate && { rate }), start, end: reader.end }
   const around = toEnd && /^(around|round)$/.test(reader.word(-1))
@@ -93,6 +95,7 @@ export function takeSide(reader: Reader): void {
 function endsCounted(reader: Reader): Named | undefined {
   const { at } = reader
   const how = counted(reader)
+  if (how.each && intoRows(reader)) return how
   // `30 dc row-ends` are told by their number; `each dc row-end` only by its stitch.
   const stitch = takeStitchName(reader)
   const rows = stitch !== undefined && how.each && !how.count ? { rows: [stitch] } : {}
@@ -107,6 +110,14 @@ function endsCounted(reader: Reader): Named | undefined {
   return undefined
 }
 
+/** `in every row down the edge`, `in each of 12 rows`: a row that stitches go into is an end of it. */
+function intoRows(reader: Reader): boolean {
+  const { at } = reader
+  const rows = reader.take('row|rows') && !/^(?:below|from|before|-|end|ends|edge|edges|side|sides)$/.test(reader.word()) && numberAhead(reader) === undefined
+  if (!rows) reader.at = at
+  return rows
+}
+
 /** `row-end of right shoulder`; not `row-end of each row`. */
 function ofOnePlace(reader: Reader): boolean {
   return reader.word() === 'of' && [1, 2, 3].every((ahead) => !/^(each|every|all|next|rows?|rem|remaining)$/.test(reader.word(ahead)) && reader.peek(ahead)?.kind !== 'number')
@@ -116,7 +127,7 @@ function ofOnePlace(reader: Reader): boolean {
 function endsOfRows(reader: Reader): Named | undefined {
   const { at } = reader
   reader.take('the|both')
-  if (reader.take('end|ends|edge|side|sides', 'of') || reader.take('row', '-?', 'end|ends', 'of')) {
+  if (reader.take('end|ends|edge|side|sides', 'st|sts|stitch|stitches|loop|loops?', 'of') || reader.take('row', '-?', 'end|ends', 'of')) {
     reader.at -= 1
     const range = takeOfRows(reader)
     if (range) return { each: true, count: rowsBetween(range), ofRows: range }
@@ -144,8 +155,8 @@ function counted(reader: Reader): Pick<Named, 'each' | 'count'> {
   reader.take('of')
   reader.take('the|its|their')
   const { start } = reader
-  const next = reader.take('next|following|foll|first|last|final|other')
-  reader.take('rem|remaining|these')
+  const next = reader.take('next|following|foll|first|last|final|other|top|bottom|topmost|uppermost|lowest|bottommost')
+  reader.take('rem|remaining|these|left|right', '-?', 'hand?')
   const count = takeNumber(reader) ?? (next && !each ? { values: [1], start, end: reader.end } : undefined)
   return { each, ...(count && { count }) }
 }

@@ -1,4 +1,5 @@
 import { parseEnding } from './parse-ending.ts'
+import { takeWayAlong } from './parse-way.ts'
 import { deepest, parseItems, skipSeparators } from './parse-items.ts'
 import { takeTimes } from './parse-times.ts'
 import { Reader } from './reader.ts'
@@ -171,7 +172,7 @@ function takeEnding(reader: Reader, body: Body): Ending {
   const at = reader.at
   while (!reader.done && /^[,;.]$/.test(reader.word())) reader.at += 1
   const { at: ending } = reader
-  if (parseEnding(reader, undefined)) {
+  if (parseEnding(reader, undefined) || takeWayAlong(reader)) {
     reader.at = ending
     return {}
   }

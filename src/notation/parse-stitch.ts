@@ -4,7 +4,7 @@ import { takeInsteadOfOne } from './instead-of-one.ts'
 import { parseAgain } from './parse-again.ts'
 import { takeItsCorner } from './parse-apposition.ts'
 import { endsSide, inAllAlong, takeEdgeCount } from './parse-edge-count.ts'
-import { takeRows } from './parse-rate.ts'
+import { takeRows, takeSideAtRate } from './parse-rate.ts'
 import { leftLater } from './parse-reach.ts'
 import { parseShape } from './parse-shape.ts'
 import { joined, joinsWith } from './standing-stitch.ts'
@@ -38,6 +38,7 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
   const draft: Draft = { node: 'work' }
   // `work in sc to last 2 sts`
   if (reader.word() === 'work' && reader.word(1) === 'in' && reader.vocabulary.stitchAt([reader.word(2)])) reader.at += 2
+  reader.take('a|one|1', 'row|rnd|round', 'of')
   if (reader.word() === 'pick' && reader.word(1) === 'up' && reader.peek(2)?.kind === 'number' && !/^(lp|loop)s?$/.test(reader.word(3))) reader.at += 2
   takeLoop(reader, draft)
   const about = reader.take('about|approximately|approx')
@@ -71,6 +72,10 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
     draft.about = true
   }
   const edge = before.at(-1)
+  if (!draft.target && !draft.over && (draft.count || reader.word() === 'evenly')) {
+    const side = takeSideAtRate(reader)
+    if (side) draft.target = side
+  }
   // `along base, 24 dc; up side, 28 dc`: those of the edge that was named.
   if (draft.count && !draft.target && !draft.over && edge?.node === 'start' && edge.target.walk === 'edge' && edge.target.ofRow === undefined && endsSide(reader)) draft.target = edge.target
   const work = { ...(draft as Work), start, end: reader.end }
@@ -156,7 +161,7 @@ function inOnePlace(reader: Reader, work: Work, count: Num): Work | undefined {
   if (work.target || work.count || !/^(in|into)$/.test(reader.word())) return undefined
   const { at } = reader
   const target = takeTarget(reader)
-  if (target?.thing && !target.count && /^(next|first|last|same)$/.test(target.walk)) return { ...work, count, target, end: reader.end }
+  if (target?.thing && !target.count && /^(next|first|last|same|each)$/.test(target.walk)) return { ...work, count, target, end: reader.end }
   reader.at = at
   return undefined
 }

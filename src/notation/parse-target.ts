@@ -12,11 +12,12 @@ import { takeBothLoops, takeLoop } from './parse-loop.ts'
 import { ordinal } from './parse-ordinal.ts'
 import { edgeOfCopy } from './parse-copy-edge.ts'
 import { alongEdge } from './parse-edge.ts'
-import { takeRate, takeRows } from './parse-rate.ts'
+import { takeRateOnTheWay, takeRows } from './parse-rate.ts'
 import { takeTopOfChain } from './parse-top-of-chain.ts'
 import { takeRing } from './parse-ring.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
 import { chainWords, gluedSpace, takeBackOrFront, takePlaceNoun, takeStitchName, takeThing } from './parse-thing.ts'
+import { takeWayAlong } from './parse-way.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import { corner, type Num, type Target } from './target.ts'
@@ -46,8 +47,8 @@ function targetHere(reader: Reader, needsWord: boolean): Target | undefined {
   if (back) return { walk: 'each', keepBack: back, start, end: reader.end }
   const along = edgeOfCopy(reader, start) ?? atRate(reader, start) ?? alongEdge(reader, start)
   if (along) {
-    const rate = along.rate ? undefined : takeRate(reader)
-    return rate ? { ...along, rate, end: reader.end } : along
+    const rate = along.rate ? undefined : takeRateOnTheWay(reader)
+    return rate ? { ...(bySide(along) ?? along), rate, end: reader.end } : along
   }
   if (takeToEnd(reader)) return { walk: 'each', toEnd: true, ...(reader.word(-1) === 'corner' && { until: corner }), start, end: reader.end }
   const into = reader.takeOne(intoWords)
@@ -71,11 +72,16 @@ function targetHere(reader: Reader, needsWord: boolean): Target | undefined {
   return { ...(draft as Target), start, end: reader.end }
 }
 
+/** `up the row-ends, working 1 st for every row`: how many go into each, the rate tells. */
+function bySide({ walk, count, thing, ofRows, upTo, start, end }: Target): Target | undefined {
+  return walk === 'each' && thing?.kind === 'row-end' && !thing.rows && !count && !ofRows && !upTo ? { walk: 'edge', edge: 'side', start, end } : undefined
+}
+
 /** `for every 2 rows along side edge`, `along side for every 2 rows`: a rate, along the edge that is named, or the side that comes next. */
 function atRate(reader: Reader, start: number): Target | undefined {
   const { at } = reader
   const rows = takeRows(reader)
-  const edge = alongEdge(reader, reader.start)
+  const edge = rows && takeWayAlong(reader) ? undefined : alongEdge(reader, reader.start)
   const late = rows ?? (edge?.walk === 'edge' ? takeRows(reader) : undefined)
   if (late && (!edge || edge.walk === 'edge')) return { walk: 'edge', edge: 'side', ...edge, rate: { rows: late, about: false }, start, end: reader.end }
   reader.at = at
