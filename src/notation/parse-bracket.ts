@@ -1,6 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { skippedCountLater, takeCountsAs, takeCountsAsSeveral } from './parse-counts-as.ts'
 import { deepest, parseItems } from './parse-items.ts'
+import { edgeBehind } from './parse-edge-ahead.ts'
 import { takeTarget } from './parse-target.ts'
 import { bodyOf } from './parse-star.ts'
 import { takeTimes } from './parse-times.ts'
@@ -54,6 +55,8 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
   const unit = { start: unitStart, end: reader.end }
   if (!items.some((item) => item.node !== 'unreadable' && item.node !== 'aside' && item.node !== 'turn' && item.node !== 'leave')) return loose(reader, items, start)
   if (prefix) return [{ node: 'repeat', items, times: { kind: 'in-all', count: prefix }, unit, body: bodyOf(items, unit), start, end: reader.end }]
+  const edge = edgeBehind(reader)
+  if (edge) return [edge, { node: 'repeat', items, times: { kind: 'once' }, unit, body: bodyOf(items, unit), start, end: reader.end }]
   return [after(reader, items, unit, start)]
 }
 

@@ -1,10 +1,11 @@
 import { numberAhead } from './numbers.ts'
 import { takeEdgeName, undersideNamed } from './parse-edge.ts'
 import { takeWholeWay } from './parse-way.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { rowEndsAhead } from './row-ends-ahead.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { Instruction } from './syntax.ts'
+import type { Instruction, Start } from './syntax.ts'
 import type { EdgeName } from './target.ts'
 
 /**
@@ -26,7 +27,7 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   if (named) takeWholeWay(reader)
   // `working along top edge in ends of rows,`: what is the top of a shawl is a side of its rows.
   const ofRows = named !== undefined && reader.take('in|into') && rowsEnds(reader)
-  const name = ofRows || named === 'top' && rowEndsAhead(reader) ? 'side' : named
+  const name = ofRows || (named === 'top' || named === 'underside') && rowEndsAhead(reader) ? 'side' : named
   const from = named || !along ? wayAlong(reader) : undefined
   if (!name && !from || !atEnd(reader)) {
     reader.at = at
@@ -36,6 +37,15 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   // `sc in each of next 18 ch on underside`: behind the stitches it names where they were, and not where the row goes on.
   if (!begins || !name) return [{ node: 'aside', start, end: reader.end }]
   return [{ node: 'start', target: { walk: 'edge', edge: name, ...(from?.ofRow !== undefined && { ofRow: from.ofRow }), start, end: reader.end }, start, end: reader.end }]
+}
+
+/** `(3 sc in first sc, sc in next 18 sc, 3 sc in last sc) across top`: the edge behind what is worked along it. */
+export function edgeBehind(reader: Reader): Start | undefined {
+  const { at, start } = reader
+  const edge = reader.take('along|across|down|up|over|on') ? edgeNamed(reader) : undefined
+  if (edge && edge !== 'any' && placeEnds(reader)) return { node: 'start', target: { walk: 'edge', edge, start, end: reader.end }, start, end: reader.end }
+  reader.at = at
+  return undefined
 }
 
 /** The edge ends the clause, or what is worked there follows at once: `down the left-hand edge work 2 dc in …`, `up the edge with 2 sc in …`. */

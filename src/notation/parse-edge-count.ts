@@ -31,10 +31,10 @@ export function endsSide(reader: Reader): boolean {
 /** More than so many stitches do not go into one row-end. */
 const mostInOne = 3
 
-/** `8 dc along the row ends of the flap`: without `each` so many are all of them together. */
+/** `8 dc along the row ends of the flap`, `12 sc in row-ends`: without `each` so many are all of them together. */
 export function inAllAlong(reader: Reader, from: number, count: Num | undefined, target: Target): Target {
   const words = reader.all.slice(from, reader.at).map(({ text }) => text.toLowerCase())
-  const along = /^(?:along|across|down|up|over)$/.test(words[0] ?? '') && !words.some((word) => /^(?:each|every|all)$/.test(word))
+  const along = /^(?:along|across|down|up|over|in|into)$/.test(words[0] ?? '') && !words.some((word) => /^(?:each|every|all)$/.test(word))
   if (!along || !count || Math.min(...count.values) <= mostInOne || target.walk !== 'each' || target.thing?.kind !== 'row-end' || target.thing.rows) return target
   return { walk: 'edge', edge: 'side', start: target.start, end: target.end }
 }

@@ -31,7 +31,7 @@ export function alongEdge(reader: Reader, start: number): Target | undefined {
   const found = underside(reader, start) ?? rowEnds(reader, start, evenly)
   if (found) return found
   reader.at = edge
-  const name = along || evenly ? takeEdgeName(reader) : undefined
+  const name = along && undersideNamed(reader) ? 'underside' : along || evenly ? takeEdgeName(reader) : undefined
   const around = evenly && !name && along && /^(around|round)$/.test(reader.word(-1))
   const across = evenly && !name && !around && along && /^(across|along)$/.test(reader.word(-1))
   if (name || around || across) {
@@ -137,7 +137,7 @@ export function undersideNamed(reader: Reader): boolean {
   if (reader.take('underside|underneath|bottom|base|foot|lower', 'edge|side?') && (takeRowNamed(reader, 'of|from', 'the?') === 1 || reader.take('of|from', 'the?', 'fsc|fdc|fhdc|ftr', 'sts|stitches|row?'))) return true
   reader.at = below
   if (reader.take('base|bottom|foot|underside|underneath|back', 'of', 'the?', `${firstChain}?`, 'ch|chain|chs|chains|row|foundation', 'edge?')) return true
-  if (reader.take('foundation') && (reader.done || /^[,.:;]$/.test(reader.word()) || numberAhead(reader) !== undefined || /^(work|working|make|with)$/.test(reader.word()))) return true
+  if (reader.take('foundation') && (reader.done || /^[,.:;()]$/.test(reader.word()) || numberAhead(reader) !== undefined || /^(work|working|make|with)$/.test(reader.word()))) return true
   reader.at = at
   reader.take('the|each')
   const loops = reader.take('underside|undersides|underneath', 'loop|loops?') || reader.take('free|unused|unworked|remaining|rem', 'loop|loops|lp|lps') || reader.take('bottom|base', 'loop|loops|lp|lps?')

@@ -5,6 +5,7 @@ import { numberAhead } from './numbers.ts'
 import { parseAtCorners } from './parse-at-corners.ts'
 import { parseBlocks } from './parse-blocks.ts'
 import { parseBracket } from './parse-bracket.ts'
+import { parseEdgeParts } from './parse-edge-parts.ts'
 import { parseEnding } from './parse-ending.ts'
 import { parseFurther } from './parse-further.ts'
 import { parseLoose } from './parse-loose.ts'
@@ -30,7 +31,9 @@ export function parseItems(reader: Reader, stop: (reader: Reader) => boolean): I
   while (!reader.done && !stop(reader)) {
     const ending = parseEnding(reader, items.at(-1))
     if (ending) items.push(ending)
-    if (ending || skipSeparators(reader)) continue
+    const parts = ending ? undefined : parseEdgeParts(reader, items)
+    if (parts) items.splice(0, items.length, ...parts)
+    if (parts || ending || skipSeparators(reader)) continue
     const allIn = parseAllIn(reader, items)
     if (allIn) items.splice(0, items.length, ...allIn)
     if (allIn) continue

@@ -91,8 +91,8 @@ function atRate(reader: Reader, start: number): Target | undefined {
 /** Fills the draft with how the places are walked. */
 function fill(reader: Reader, draft: Draft): boolean {
   // `in that st`, `in this very same stitch`, `in this row-end`
-  if ((reader.take('that|this', 'very?', 'same?', 'st|stitch|place|one|sc|hdc|dc|tr') || reader.take('that|this', 'very?', 'same?', 'row', '-?', 'end')) && (reader.done || /^[,;.:()]|and$/.test(reader.word()))) {
-    draft.walk = beforeMarker(reader) ? 'next' : 'same'
+  if ((reader.take('that|this', 'very?', 'same?', 'st|stitch|place|one|ch|chain|sc|hdc|dc|tr') || reader.take('it') || reader.take('that|this', 'very?', 'same?', 'row', '-?', 'end')) && (reader.done || /^[,;.:()]|and$/.test(reader.word()))) {
+    draft.walk = beforeMarker(reader) || behindKept(reader) ? 'next' : 'same'
     return true
   }
   if (withTheFirst(reader)) {
@@ -130,6 +130,13 @@ function fill(reader: Reader, draft: Draft): boolean {
     return true
   }
   return counted(reader, draft)
+}
+
+/** `sc in each sc until 1 remains, 3 sc in it`: the one that was kept back. */
+function behindKept(reader: Reader): boolean {
+  const words = Array.from({ length: 9 }, (_, back) => reader.word(-back - 1))
+  const clause = words.findIndex((word) => /^[,;.]$/.test(word))
+  return clause > 0 && /^(?:remains?|rem|remaining|left)$/.test(words[clause + 1] ?? '')
 }
 
 /** `in the ch that holds the first sc`, `in the st with the first dc`: where the first one stands. */
@@ -184,6 +191,7 @@ function counted(reader: Reader, draft: Draft): boolean {
   let ahead = false
   let count: Num | undefined
   for (;;) {
+    if (/^(?:first|last)$/.test(reader.word(-1)) && reader.take('of', 'them|these|those')) break
     if (reader.take('of') || reader.take('the|these|those')) continue
     const part = each || count ? takePartBefore(reader) : undefined
     if (part !== undefined) draft.ofPart = part
