@@ -23,6 +23,7 @@ export function parseJoin(reader: Reader, before: readonly Instruction[]): reado
   const start = reader.start
   const at = reader.at
   if (reader.take('join|joining|rejoin|rejoining|reattach') || reader.take('attach', 'the|a|one?', 'new|main|contrast|contrasting|second|other|next|fresh?', 'yarn|thread|strand|wool|cotton|color|colour') && (reader.at -= 1) > 0) return joinWord(reader, start, before)
+  if (reader.take('beginning|starting|begin|start', 'with', 'the?', 'yarn|thread', 'joined|attached')) return joinWord(reader, start, before)
   if (before.every(({ node }) => node === 'aside') && drawsUpLoop(reader)) return joinWord(reader, start, before)
   if (reader.take('close', 'with|rnd|round?', 'sl?')) return closing(reader, start)
   if (!reader.take('with?', 'a|1|one?', 'sl', '-?', 'st|stitch') && !reader.take('with?', 'a|1|one?', 'ss|slst')) {

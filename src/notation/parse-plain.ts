@@ -193,6 +193,8 @@ function startingIn(reader: Reader, before: readonly Instruction[]): readonly In
       const count = { ...target.count, values: target.count.values.map((nth) => Math.max(0, nth - 1)) }
       return [{ node: 'skip', count, thing: { kind: 'chain' }, from: 'first', start, end: reader.end }]
     }
+    // `starting in first skipped sc,`
+    if (nothingYet && target?.walk === 'skipped' && placeEnds(reader)) return [{ node: 'start', target, start, end: reader.end }]
     // `starting in same st as join,`, `beg in next sc,`: where the row begins, or goes on, anyway.
     if (target?.walk === 'same' || (target?.walk === 'first' || target?.walk === 'next' && !nothingYet) && !target.count && target.thing?.kind !== 'space') return [{ node: 'aside', start, end: reader.end }]
   }

@@ -77,3 +77,8 @@ export function takeRate(reader: Reader): Rate | undefined {
   }
   return { stitches, rows, about }
 }
+
+/** `up the row-ends, working 1 st for every row`: how many go into each, the rate tells. */
+export function bySide({ walk, count, thing, ofRows, upTo, start, end }: Target): Target | undefined {
+  return walk === 'each' && thing?.kind === 'row-end' && !thing.rows && !count && !ofRows && !upTo ? { walk: 'edge', edge: 'side', start, end } : undefined
+}

@@ -1,6 +1,7 @@
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import { skippedCountLater, takeCountsAs } from './parse-counts-as.ts'
 import { takeInsteadOfOne } from './instead-of-one.ts'
+import { takeAcrossLeft } from './parse-across-left.ts'
 import { parseAgain } from './parse-again.ts'
 import { takeItsCorner } from './parse-apposition.ts'
 import { endsSide, inAllAlong, takeEdgeCount } from './parse-edge-count.ts'
@@ -191,6 +192,13 @@ function takeAfterName(reader: Reader, draft: Draft): void {
     reader.take('more')
     reader.take('st|sts|stitch|stitches')
     if (!draft.loop) takeLoop(reader, draft)
+  }
+  if (!draft.target && !draft.over) {
+    const left = takeAcrossLeft(reader, draft.count)
+    if (left) {
+      draft.target = left
+      delete draft.count
+    }
   }
   const inner = /2tog$|^dec$/.test(draft.stitch ?? '') && !draft.target ? takeInnerCorner(reader) : undefined
   if (inner) draft.target = inner

@@ -1,4 +1,4 @@
-import { beforeMarker } from './before-marker.ts'
+import { beforeMarker, behindKept } from './before-marker.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { ofEachSpace } from './of-each-space.ts'
 import { takePieceName } from './parse-piece-name.ts'
@@ -12,7 +12,7 @@ import { takeBothLoops, takeLoop } from './parse-loop.ts'
 import { ordinal } from './parse-ordinal.ts'
 import { edgeOfCopy } from './parse-copy-edge.ts'
 import { alongEdge } from './parse-edge.ts'
-import { takeRateOnTheWay, takeRows } from './parse-rate.ts'
+import { bySide, takeRateOnTheWay, takeRows } from './parse-rate.ts'
 import { takeTopOfChain } from './parse-top-of-chain.ts'
 import { takeRing } from './parse-ring.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
@@ -72,11 +72,6 @@ function targetHere(reader: Reader, needsWord: boolean): Target | undefined {
   return { ...(draft as Target), start, end: reader.end }
 }
 
-/** `up the row-ends, working 1 st for every row`: how many go into each, the rate tells. */
-function bySide({ walk, count, thing, ofRows, upTo, start, end }: Target): Target | undefined {
-  return walk === 'each' && thing?.kind === 'row-end' && !thing.rows && !count && !ofRows && !upTo ? { walk: 'edge', edge: 'side', start, end } : undefined
-}
-
 /** `for every 2 rows along side edge`, `along side for every 2 rows`: a rate, along the edge that is named, or the side that comes next. */
 function atRate(reader: Reader, start: number): Target | undefined {
   const { at } = reader
@@ -130,13 +125,6 @@ function fill(reader: Reader, draft: Draft): boolean {
     return true
   }
   return counted(reader, draft)
-}
-
-/** `sc in each sc until 1 remains, 3 sc in it`: the one that was kept back. */
-function behindKept(reader: Reader): boolean {
-  const words = Array.from({ length: 9 }, (_, back) => reader.word(-back - 1))
-  const clause = words.findIndex((word) => /^[,;.]$/.test(word))
-  return clause > 0 && /^(?:remains?|rem|remaining|left)$/.test(words[clause + 1] ?? '')
 }
 
 /** `in the ch that holds the first sc`, `in the st with the first dc`: where the first one stands. */

@@ -196,9 +196,24 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
     const bySize = total.count !== undefined && total.count.values.length > 1 && total.count.values.length === reader.vocabulary.sizes
     if (/^[.:,-]$/.test(text) && !kept.slice(at).some((token) => /^(st|sts|stitches)$/i.test(token.text)) && total.kinds.length + total.groups.length === 0 && !bySize) return undefined
     if (/^[.:;]$/.test(text) && total.kinds.length + total.groups.length > 0 && !worksBefore(kept.slice(0, at), reader) && !pointsAtRows(kept.slice(0, at), reader)) return undefined
-    return { total, rest: withoutTrailing(kept.slice(0, at)) }
+    return { total, rest: withoutSum(withoutTrailing(kept.slice(0, at)), total) }
   }
   return undefined
+}
+
+/** `Join. 24 + 12 + 24 + 12 = 72 sc.`: the parts that the total is the sum of. Those that come to another are left to be blamed. */
+function withoutSum(before: Found['rest'], { count, kinds }: Total): Found['rest'] {
+  let from = before.length
+  let sum = 0
+  while (before[from - 1]?.kind === 'number') {
+    sum += before[from - 1]!.value ?? 0
+    from -= 1
+    if (before[from - 1]?.text !== '+') break
+    from -= 1
+  }
+  const says = (count ?? kinds[0]?.count)?.values
+  const apart = /^[.;:]$/.test(before[from - 1]?.text ?? '')
+  return apart && before.length - from > 2 && says?.length === 1 && says[0] === sum ? withoutTrailing(before.slice(0, from)) : before
 }
 
 /** No count that a person writes, in whatever sizes, has more words and signs. */
