@@ -13,7 +13,7 @@ import { placeEnds } from './place-ends.ts'
 import { joinedWithStitch } from './standing-stitch.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
-import type { Aside, Instruction, Join, Skip } from './syntax.ts'
+import type { Aside, Instruction, Join, Skip, Work } from './syntax.ts'
 import type { Target } from './target.ts'
 
 const ringWords = ['to|and', 'form|make', 'a|the?', 'ring|circle|loop']
@@ -37,6 +37,15 @@ export function parseJoin(reader: Reader, before: readonly Instruction[]): reado
   const join = slipJoin(reader, start, before)
   if (!join) reader.at = at
   return join && [join]
+}
+
+/** `join with sc in first ch`, `join yarn with a standing dc in any ch-2 sp`: the stitch that the yarn is joined with, the first of the row. */
+function takeWithStitch(reader: Reader): Work | undefined {
+  const { at, start } = reader
+  const stitch = reader.take('yarn|thread?', 'with|using|by', 'a|an|1|one?', 'standing?') ? takeStitchName(reader) : undefined
+  if (stitch !== undefined && stitch !== 'sl st' && /^(?:in|into|to)$/.test(reader.word())) return { node: 'work', stitch, target: { walk: 'same', start, end: reader.end }, start, end: reader.end }
+  reader.at = at
+  return undefined
 }
 
 /** `draw up a loop in first ch`, `fasten yarn on at the top corner`: the yarn is joined there. */
@@ -65,12 +74,14 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
   const withStitch = begins ? joinedWithStitch(reader, start) : undefined
   if (withStitch) return withStitch
   const yarn = yarnLetter(reader)
+  const begins = !before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat' || item.node === 'chain' || item.node === 'shape')
+  const standing = begins ? takeWithStitch(reader) : undefined
   const target = joinTail(reader)
   const ring = reader.take(...ringWords)
   if (begins && (target || yarn !== undefined)) {
     const aside: Instruction = { node: 'aside', ...(yarn !== undefined && { yarn }), start, end: reader.end }
     const atCorner = target !== undefined && takeItsCorner(reader)
-    return target ? [aside, ...passedOver(target), { node: 'start', target: fromTheEnd(reader, piece, target), ...(atCorner && { atCorner }), start, end: reader.end }] : [aside]
+    return target ? [aside, ...passedOver(target), { node: 'start', target: fromTheEnd(reader, piece, target), ...(atCorner && { atCorner }), start, end: reader.end }, ...(standing ? [{ ...standing, end: reader.end }] : [])] : [aside]
   }
   // `Join the yarn and work 1 sc into …`, `Join yarn, ch 1, …`
   const { at: here } = reader
