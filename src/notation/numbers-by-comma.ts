@@ -1,23 +1,32 @@
+import { numberAhead } from './numbers.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
 import type { Num } from './target.ts'
 
-/** `22, 30, 38, 46 dc` where there is one size: the totals of a range of rows. */
+/**
+ * The totals of a range of rows, one for each, where there is one size:
+ *
+ *   22, 30, 38, 46 dc   18, 16, 14, 12   18 sc, then 16 sc, then 14 sc   Row 3: 18 sc; Row 4: 16 sc   18 sc after Row 3, 16 sc after Row 4
+ */
 export function rowsByComma(reader: Reader): Num | undefined {
   if (reader.vocabulary.sizes > 1 || reader.at !== 0) return undefined
-  const values: number[] = []
-  let ahead = 0
-  for (; reader.peek(ahead)?.kind === 'number'; ahead += 2) {
-    values.push(reader.peek(ahead)!.value ?? 0)
-    if (reader.word(ahead + 1) === ',' && reader.word(ahead + 2) === 'and') ahead += 1
-    if (!/^(,|and)$/.test(reader.word(ahead + 1))) break
-  }
   const { at, start } = reader
-  reader.at += ahead + 1
-  const { at: after, end } = reader
-  const stitches = takeThing(reader)?.kind === 'stitch'
-  reader.at = after
-  if (values.length > 1 && stitches) return { values, start, end }
+  const values: number[] = []
+  const nouns = new Set<string | undefined>()
+  do {
+    if (takeRowNamed(reader) !== undefined) reader.take(':|–|—|-|=')
+    const value = numberAhead(reader)
+    if (value === undefined) break
+    reader.at += 1
+    values.push(value)
+    const thing = takeThing(reader)
+    if (thing && thing.kind !== 'stitch') break
+    if (thing) nouns.add(thing.stitch ?? 'st')
+    takeRowNamed(reader, 'after|at|on|in|for', 'the?', 'end?', 'of?')
+  } while (reader.take(',|;|.|and|then', 'and|then?'))
+  reader.take('respectively')
+  if (values.length > 1 && nouns.size < 2 && reader.done) return { values, start, end: reader.end }
   reader.at = at
   return undefined
 }

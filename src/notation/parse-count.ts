@@ -32,7 +32,7 @@ export function parseCount(all: Reader['all'], open: number, close: number, oute
   const draft: Draft = { kinds: [], spaces: [], groups: [], colours: [], ofOneSide: [] }
   // `(1 sc per row)` tells how stitches lie along an edge; no row-end holds five (common practice, no source).
   const few = (inner.all.find(({ kind }) => kind === 'number')?.value ?? 0) < 5
-  if (inner.done || few && /(?<![,;:] )\b(?:per|in each|for each|every) (?:\w+ )?row\b/.test(inner.all.map(({ text }) => text.toLowerCase()).join(' '))) return undefined
+  if (inner.done || few && /(?<![,;:] |(?:creased|dec|inc|fewer|more|less) )\b(?:per|in each|for each|every) (?:\w+ )?row\b/.test(inner.all.map(({ text }) => text.toLowerCase()).join(' '))) return undefined
   // `[= 12 sc]`
   inner.take('=')
   while (!inner.done) {
@@ -97,8 +97,6 @@ function part(reader: Reader, draft: Draft): boolean {
   if (rows) {
     draft.byRow = rows.values
     draft.count = { values: [rows.values[0]!], start: rows.start, end: rows.end }
-    takeThing(reader)
-    reader.take('respectively')
     return true
   }
   const sizes = sizesByComma(reader)
@@ -272,12 +270,18 @@ function takeManner(reader: Reader, draft: Draft, count: Num): void {
     || reader.take('each|per', 'corner') || reader.take('in', 'the?', 'ring')
 }
 
+/** `2 sts decreased per row`: of several rows each. */
+function takePerRow(reader: Reader): void {
+  reader.take('in|on|at?', 'each|every|per', 'row|rnd|round')
+}
+
 /** `6 sts inc'd`, `4 dec`, `(increase of 6)`; `10 increased, 1 decreased` are 9 more. */
 function changed(reader: Reader, draft: Draft, count: Num): boolean {
   const grows = reader.take('inc|incs|inc’d|inc\'d|increased|more|inced')
-  if (!grows && !reader.take('dec|decs|dec’d|dec\'d|decreased|fewer')) return false
+  if (!grows && !reader.take('dec|decs|dec’d|dec\'d|decreased|fewer|less')) return false
   const before = draft.change
   draft.change = { ...count, values: count.values.map((value, size) => (grows ? value : -value) + (before ? inSize(before, size) : 0)) }
+  takePerRow(reader)
   return true
 }
 

@@ -9,7 +9,7 @@ const close: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' }
 /**
  * Takes what a chain is said to count as, in brackets or after a dash or comma:
  *
- *   (counts as dc)   (counts as dc, ch 2)   (does not count as st)   – counts as tr   (not a st)   (3 skipped ch count as dc)
+ *   (counts as dc)   , which counts as dc   as first dc   (counts as dc, ch 2)   (does not count as st)   – counts as tr   (not a st)   (3 skipped ch count as dc)
  *
  * `stitch: undefined` with no chains means: counts as nothing.
  */
@@ -56,14 +56,34 @@ export function countsLater(reader: Reader, chains: Num): CountsAs | undefined {
     found = takeCountsAs(reader)
     reader.at = from
   }
+  for (reader.at = 0; !found && reader.at < reader.limit; reader.at += 1) found = toldApart(reader, chains)
   reader.at = at
   return found
 }
 
-/** `(ch 3 counts`, `(turning ch counts`, `(tch does not count`: the bracket speaks of the chain by name. */
-function names(reader: Reader, chains: Num): boolean {
+/** `Turning ch counts as dc. Ch 3, …`, `Ch 3, …. Ch 3 counts as first dc.`: in a sentence of its own, before the row's work or behind. Takes nothing. */
+function toldApart(reader: Reader, chains: Num): CountsAs | undefined {
   const { at } = reader
-  reader.at += 1
+  const begins = at === 0 || /^[;.]$/.test(reader.word(-1))
+  const found = begins && names(reader, chains, 0) ? statement(reader) : undefined
+  const ends = reader.done || /^[.;]$/.test(reader.word())
+  reader.at = at
+  return ends ? found : undefined
+}
+
+/** The same sentence where it stands, once the chain that it speaks of was read. */
+export function takeToldApart(reader: Reader): boolean {
+  const { at } = reader
+  const begins = at === 0 || /^[;.]$/.test(reader.word(-1))
+  if (begins && /^(?:the|beg|beginning|first|starting|turning|tch|ch|chain)$/.test(reader.word()) && statement(reader) && (reader.done || /^[.;]$/.test(reader.word()))) return true
+  reader.at = at
+  return false
+}
+
+/** `(ch 3 counts`, `(turning ch counts`, `(tch does not count`: the bracket speaks of the chain by name. */
+function names(reader: Reader, chains: Num, sign = 1): boolean {
+  const { at } = reader
+  reader.at += sign
   reader.take('the?', 'beg|beginning|first|starting|turning?')
   const tch = reader.take('tch')
   const ch = tch || reader.take('ch|chain', '-?')
@@ -101,6 +121,9 @@ function closes(reader: Reader, bracket: string): boolean {
 
 function statement(reader: Reader): CountsAs | undefined {
   if (reader.take('that’s|that\'s|it’s|it\'s')) return named(reader)
+  // `ch 3 as first dc`, `ch 3 for the first dc`
+  if (reader.take('as|for', 'the|a?', 'first|1st|beginning')) return named(reader)
+  reader.take('and?', 'which')
   const subject = takeSubject(reader)
   if (reader.take('do|does', 'not', 'count|counts') || reader.take('don’t|doesn’t|doesn\'t|don\'t', 'count') || reader.take('not', 'counted|counting')
     || reader.take('not', 'a|as?', 'a?', 'st|stitch|sc|dc|hdc') || reader.take('never', 'counts|count') || reader.take('is|are', 'not', 'counted|a|as?', 'a?', 'st|stitch?')) {

@@ -64,7 +64,7 @@ export function skipSeparators(reader: Reader): boolean {
     reader.at += 1
     return true
   }
-  if (/^(ending|end|ends)$/.test(reader.word()) && /^(with|by|in)$/.test(reader.word(1)) && (!/^(a|an|row|rnd)$/.test(reader.word(2)) || reader.vocabulary.stitchAt([reader.word(article), reader.word(article + 1)]) !== undefined)) {
+  if (/^(ending|end|ends|finish|finishes|finishing)$/.test(reader.word()) && /^(with|by|in)$/.test(reader.word(1)) && (!/^(a|an|row|rnd)$/.test(reader.word(2)) || reader.vocabulary.stitchAt([reader.word(article), reader.word(article + 1)]) !== undefined)) {
     reader.at += reader.word(1) === 'in' ? 1 : 2
     return true
   }

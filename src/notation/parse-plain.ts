@@ -1,6 +1,7 @@
 import { takeEndLead, takeEndTail } from './at-row-end.ts'
+import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
-import { countsLater, takeCountsAs } from './parse-counts-as.ts'
+import { countsLater, takeCountsAs, takeToldApart } from './parse-counts-as.ts'
 import { parseBehind } from './parse-behind.ts'
 import { takeHeldTail } from './parse-held.ts'
 import { takeLoop } from './parse-loop.ts'
@@ -116,10 +117,11 @@ function chain(reader: Reader, before: readonly Instruction[]): readonly Instruc
   if (reader.word(-1) === 'and' && last?.node === 'work' && last.target?.walk === 'each' && /^(around|across)$/.test(reader.word(1))) return undefined
   // `in each of the 9 dc and 2 ch-1 sps`: those are places too.
   if (reader.word(-1) === 'and' && spacesCounted(reader, last)) return undefined
+  if (takeToldApart(reader)) return [{ node: 'aside', start, end: reader.end }]
   takeEndLead(reader)
   const { at: named } = reader
   // `a foundation chain of 21`, `cast on 21 ch`
-  if (reader.take('a?', 'foundation|starting|beginning|base?', 'ch|chain', 'of')) reader.at -= 2
+  if (reader.take('a?', 'foundation|starting|beginning|turning|initial|base?', 'ch|chain', 'of')) reader.at -= 2
   else {
     reader.at = named
     reader.take('cast', 'on')
@@ -182,10 +184,11 @@ function startingIn(reader: Reader, before: readonly Instruction[]): readonly In
     reader.at = where
     // `starting in 2nd ch,`, `beginning with the 3rd st,`
     const nth = nothingYet && reader.take('the?') ? reader.peek() : undefined
-    if (nth?.kind === 'ordinal' && (nth.value ?? 0) > 1 && /^(ch|chain|st|stitch)$/.test(reader.word(1)) && /^[,:]?$/.test(reader.word(2))) {
+    const value = nth?.kind === 'ordinal' ? nth.value : ordinals[reader.word()]
+    if (nth && value !== undefined && value > 1 && (/^(ch|chain|st|stitch)$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)])) && /^[,:]?$/.test(reader.word(2))) {
       reader.at += 2
       const chain = /^ch/.test(reader.word(-1))
-      return [{ node: 'skip', count: { values: [nth.value! - 1], start, end: reader.end }, ...(chain && { thing: { kind: 'chain' as const } }), from: 'first', start, end: reader.end }]
+      return [{ node: 'skip', count: { values: [value - 1], start, end: reader.end }, ...(chain && { thing: { kind: 'chain' as const } }), from: 'first', start, end: reader.end }]
     }
     reader.at = where
     const target = takeTarget(reader, false)

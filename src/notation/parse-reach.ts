@@ -1,6 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { parseLeave } from './parse-leave.ts'
 import { takeThing } from './parse-thing.ts'
+import { takeToChain } from './parse-top-of-chain.ts'
 import type { Reader } from './reader.ts'
 import type { KeptBack, Num, Thing } from './target.ts'
 
@@ -54,6 +55,12 @@ export function takeKeepBack(reader: Reader): KeptBack | undefined {
   if (reader.take('across|around?', 'up?', 'to|until|till', 'within?', 'the?', 'last|final')) {
     return ofThing(takeNumber(reader) ?? one(reader), takeThing(reader))
   }
+  // `in all but last 2 sts`
+  if (reader.take('in|into?', 'all', 'of?', 'the?') && (reader.take('st|sts|stitches') || takeThing(reader) || true) && reader.take('but|except', 'for?', 'the?', 'last|final')) {
+    return ofThing(takeNumber(reader) ?? one(reader), takeThing(reader))
+  }
+  reader.at = at
+  if (takeToChain(reader)) return one(reader)
   if (reader.take('across?', 'up?', 'to|till|until', 'within?')) {
     const num = takeNumber(reader)
     if (num) {

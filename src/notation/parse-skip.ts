@@ -9,6 +9,7 @@ import { takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
+import { takeUnderChain } from './under-chain.ts'
 import type { Aside, Instruction, Skip } from './syntax.ts'
 import type { Num, Thing } from './target.ts'
 
@@ -27,7 +28,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const start = reader.start
   const held = countedIn(reader, start) ?? beforeJoin(reader, start) ?? onHold(reader, start)
   if (held) return [held]
-  if (!reader.takeOne(skipWords)) return undefined
+  if (!reader.takeOne(skipWords) && !withoutFirst(reader)) return undefined
   const first = reader.at
   const list = skipList(reader)
   if (list) return [finishSkip(reader, { node: 'skip', count: one(reader), from: 'next', list, start, end: reader.end })]
@@ -62,17 +63,20 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const behind = leftBehind(reader)
   const ofRow = named ?? (behind ? takeRowNamed(reader, 'of|on|from|in|at|by') : undefined)
   const unworked = before || behind
-  if (reader.take('at', 'the?', 'base', 'of', 'the?', 'beg|beginning|turning?')) {
-    takeNumber(reader)
-    reader.take('ch|chain|tch', '-?')
-    takeNumber(reader)
-    from = 'first'
-  }
+  if (takeUnderChain(reader)) from = 'first'
   reader.take('behind', 'it|post?', 'st?')
   const more = also(reader, thing)
   const whole: Skip = { node: 'skip', count: count ?? one(reader), ...(thing && { thing }), ...(after && { after }), ...(ofRow !== undefined && { ofRow }), ...(unworked && { unworked }), from, start, end: reader.end,
     ...(more && { list: [{ count: count ?? one(reader), thing: thing! }, ...more] }) }
   return [finishSkip(reader, whole)]
+}
+
+/** `do not work into the first dc`: it is skipped. */
+function withoutFirst(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('do', 'not', 'work', 'in|into', 'the?') && reader.word() === 'first') return true
+  reader.at = at
+  return false
 }
 
 /** `miss 7 sts from the join of Round 15`: a round is counted from there anyway. Gives the round. */

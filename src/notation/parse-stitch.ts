@@ -1,3 +1,4 @@
+import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import { skippedCountLater, takeCountsAs } from './parse-counts-as.ts'
 import { takeInsteadOfOne } from './instead-of-one.ts'
@@ -15,6 +16,7 @@ import { takeLoop } from './parse-loop.ts'
 import { takeTarget } from './parse-target.ts'
 import { over } from './parse-over.ts'
 import { takeName } from './parse-stitch-name.ts'
+import { takeStitchName } from './parse-thing.ts'
 import { throughLayers, throughParts } from './parse-through.ts'
 import { inColour } from './parse-yarn.ts'
 import type { Reader } from './reader.ts'
@@ -52,7 +54,8 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
   // `last dc in top of tch`, `stacked sc`, `chainless starting dc`: words before the stitch that change no count.
   const nameFrom = reader.at
   const together = !count && takeUnnamedTogether(reader, draft)
-  reader.take('last|final')
+  if (reader.word() === 'the' && reader.vocabulary.stitchAt([reader.word(2), reader.word(3)])) reader.take('the', 'last|final')
+  else reader.take('last|final')
   const standing = reader.word() === 'standing'
   for (let word = reader.takeOne(beginnings); word && reader.vocabulary.stitchAt([word, reader.word()])?.words !== 2; word = reader.takeOne(beginnings));
   if (!together && !takeName(reader, draft) && !(count && atRate(reader, draft))) {
@@ -98,16 +101,30 @@ function atRate(reader: Reader, draft: Draft): boolean {
   return rated
 }
 
-/** `dc in 2nd st and in each st across` at a row's start: the stitches before it are skipped. */
+/** How many places the row has gone over, as far as its words tell at a glance. */
+function placesPassed(before: readonly Instruction[]): number | undefined {
+  let passed = 0
+  for (const item of before) {
+    if (item.node === 'aside' || item.node === 'chain' || item.node === 'turn') continue
+    if (item.node === 'skip' && !item.list && !item.unworked && item.thing?.kind !== 'chain') passed += item.count.values[0]!
+    else if (item.node === 'work' && (item.target?.walk === 'next' || item.target?.walk === 'first') && !item.over && (item.count === undefined || item.target.count === undefined)) passed += item.target.count?.values[0] ?? 1
+    else return undefined
+  }
+  return passed
+}
+
+/** `dc in 2nd st and in each st across`, `in second dc` at a row's start: the stitches before it are skipped. Behind so many others it is the next. */
 function nthStitch(reader: Reader, draft: Draft, before: readonly Instruction[]): readonly Instruction[] {
   const { at, start } = reader
-  const first = !before.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat' || node === 'skip')
-  const nth = first && reader.take('in|into', 'the?') ? reader.peek() : undefined
-  if (nth?.kind === 'ordinal' && (nth.value ?? 0) > 1) {
+  const passed = reader.take('in|into', 'the?') ? placesPassed(before) : undefined
+  const token = reader.peek()
+  const nth = passed === undefined ? undefined : token?.kind === 'ordinal' ? token.value : ordinals[reader.word()]
+  if (passed !== undefined && nth !== undefined && nth > 1 && (passed === 0 || passed === nth - 1)) {
     reader.at += 1
-    if (reader.take('st|stitch') && !/^(of|from|below|in|to)$/.test(reader.word())) {
+    if ((reader.take('st|stitch') || takeStitchName(reader) !== undefined) && !/^(of|from|below|in|to|after|on)$/.test(reader.word())) {
       draft.target = { walk: 'next', start, end: reader.end }
-      return [{ node: 'skip', count: { values: [nth.value! - 1], start, end: reader.end }, from: 'first', start, end: reader.end }]
+      if (passed > 0) return []
+      return [{ node: 'skip', count: { values: [nth - 1], start, end: reader.end }, from: 'first', start, end: reader.end }]
     }
   }
   reader.at = at

@@ -20,6 +20,7 @@ import { chainWords, gluedSpace, takeBackOrFront, takePlaceNoun, takeStitchName,
 import { takeWayAlong } from './parse-way.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
+import { takeUnderChain } from './under-chain.ts'
 import { corner, type Num, type Target } from './target.ts'
 
 const intoWords = new Set(['in', 'into', 'on', 'around', 'round', 'under', 'through', 'over', 'along', 'at', 'to', 'from', 'evenly', 'across'])
@@ -108,6 +109,10 @@ function fill(reader: Reader, draft: Draft): boolean {
   if (takePoint(reader, draft)) return true
   if (otherSideOfChain(reader, draft)) return true
   if (reader.word() === 'same' && chainWords.has(reader.word(1)) && reader.word(2) === '-' && reader.take('same')) return same(reader, draft)
+  if (reader.take('joining|joined', 'st|stitch|place|sc|hdc|dc|tr') && !/^of$/.test(reader.word())) {
+    draft.walk = 'same'
+    return true
+  }
   if (reader.take('same', 'place|st|sts|stitch|sp|space|ch|corner?', 'as?') || reader.take('base', 'of') || reader.take('st', 'at', 'base', 'of')) return same(reader, draft)
   if (reader.take('marked', 'st|stitch|sc|dc|hdc') || reader.take('st|stitch', 'with', 'marker') || reader.take('marker')) {
     draft.walk = 'marked'
@@ -147,21 +152,8 @@ function same(reader: Reader, draft: Draft): boolean {
   takeThing(reader)
   if (numberAhead(reader) !== undefined && reader.word(-1) === '-') reader.at += 1
   reader.take('was', 'made')
-  takeBaseOfChain(reader)
+  takeUnderChain(reader)
   return true
-}
-
-/** `at base of turning ch`, `as the base of ch-3`, `at the foot of 3 ch`: the stitch under the chain that begins the row. */
-function takeBaseOfChain(reader: Reader): void {
-  const { at } = reader
-  if (reader.take('at?', 'the?', 'base|foot|bottom', 'of', 'the?', 'beg|beginning|turning|starting|first?')) {
-    const before = takeNumber(reader)
-    if (reader.take('-?', 'ch|chain|tch', '-?')) {
-      if (!before) takeNumber(reader)
-      return
-    }
-  }
-  reader.at = at
 }
 
 const things = /^(next|foll|following|each|ea|every|first|1st|last|final|all|any|rem|remaining|further|subsequent|center|centre|middle|single|only|lone|other|previous|prev)$/

@@ -6,7 +6,7 @@ import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Thing } from './target.ts'
 
-const missed = 'missed|skipped|unworked|uncounted'
+const missed = 'missed|skipped|sk|unworked|uncounted'
 const begins = 'beg|beginning|starting|first|turning|foundation|initial'
 
 /**
@@ -26,11 +26,34 @@ export function takeTopOfChain(reader: Reader, draft: Draft): boolean {
 }
 
 function topOf(reader: Reader): Draft['thing'] {
-  if (reader.take('top|tops|uppermost|topmost', 'one|ch|chain|st|stitch?', 'of')) {
+  if (takeTop(reader)) {
     const chains = takeChain(reader)?.thing
     return chains && (chains.kind === 'stitch' ? chains : { kind: 'turning-chain' })
   }
   return reader.take('top|topmost|uppermost') ? missedChain(reader) : undefined
+}
+
+/** `top of`, `top ch of`, `top (3rd) ch of` */
+function takeTop(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('top|tops|uppermost|topmost')) {
+    if (reader.word() === '(' && reader.peek(1)?.kind === 'ordinal' && reader.word(2) === ')') reader.at += 3
+    if (reader.take('one|ch|chain|st|stitch?', 'of')) return true
+  }
+  reader.at = at
+  return false
+}
+
+/** `up to the starting chain`, `across to skipped ch-3 of Row 1`: the chain that stands for the row's last place, where a stitch goes into its top behind. */
+export function takeToChain(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('across?', 'up?', 'to|until', 'the?')) {
+    const named = new RegExp(`^(?:${missed}|${begins})$`).test(reader.word(numberAhead(reader) === undefined ? 0 : 1))
+    const chain = named ? takeChain(reader)?.thing : undefined
+    if (chain && chain.kind !== 'stitch' && reader.all.slice(reader.at, reader.limit).some(({ text }) => /^top$/i.test(text))) return true
+  }
+  reader.at = at
+  return false
 }
 
 /** `3rd of the 3 missed ch`, `last of the skipped ch`, `the third missed ch`: one of them, and the top of what they stand for. */
@@ -67,8 +90,8 @@ function takeChain(reader: Reader): { readonly thing: Thing; readonly missed: bo
 function takeWhereMissed(reader: Reader): void {
   reader.take('that|which?', 'were|was|you?', missed)
   const { at } = reader
-  if (reader.take('at|from', 'the?', 'very?', 'beg|beginning|start')) {
-    if (takeRowNamed(reader, 'of') === undefined) reader.take('of', 'the', 'row|rnd|round|foundation', 'below|row|ch|chain?')
+  if (reader.take('at|from', 'the?', 'very?', 'beg|beginning|start|end')) {
+    if (takeRowNamed(reader, 'of') === undefined) reader.take('of', 'the?', 'row|rnd|round|foundation', 'below|row|ch|chain?')
   } else if (takeRowNamed(reader, 'of|from|in') === undefined) reader.take('of|from', 'the?', 'foundation|base', 'ch|chain|row?')
   if (!reader.done && !/^(?:[,;.:()[\]*]|and|then)$/.test(reader.word())) reader.at = at
 }

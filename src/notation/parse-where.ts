@@ -27,7 +27,7 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
   reader.at += 1
   // `between the two straps`
   if (between && numberAhead(reader, 1) === 2) reader.at += 2
-  while (!reader.done && (isQuiet(reader) || isOneEnd(reader) || isTold(last) && isItsEnd(reader))) reader.at += 1
+  while (!reader.done && (isQuiet(reader) || isOneEnd(reader) || (isTold(last) || isDecrease(last)) && isItsEnd(reader))) reader.at += 1
   const ends = reader.done || /^([,.;:()[\]]|and|then|while)$/.test(reader.word())
   if (ends && reader.at - at > 1 && reader.at - at < 9) return true
   reader.at = at
@@ -39,6 +39,8 @@ const isOneEnd = (reader: Reader): boolean => reader.word() === 'end' && /^(far|
 
 /** `5 sc at its end`, `each of 5 sts at end of First Strap`: so many stitches are told, and where they lie. */
 const isItsEnd = (reader: Reader): boolean => /^ends?$/.test(reader.word()) && /^(at|on|the)$/.test(reader.word(-1)) && /^([,.;:)]|of|)$/.test(reader.word(1))
+
+const isDecrease = (item: Instruction | undefined): boolean => item?.node === 'work' && /tog$|^dec$/.test(item.stitch)
 
 const isTold = (item: Instruction | undefined): boolean => item?.node === 'work' && item.target?.count !== undefined
 
@@ -86,7 +88,7 @@ const isLongSide = (reader: Reader): boolean => numberAhead(reader) !== undefine
 
 /** An instruction that says how many it makes or where they go: nothing that follows can add to that. */
 function isWhole(item: Instruction | undefined): boolean {
-  if (item?.node === 'work') return item.count !== undefined || item.target !== undefined || /tog$/.test(item.stitch)
+  if (item?.node === 'work') return item.count !== undefined || item.target !== undefined || /tog$|^dec$/.test(item.stitch)
   return item?.node === 'group' || item?.node === 'chain' || item?.node === 'repeat' || item?.node === 'join' || item?.node === 'start' || item?.node === 'leave'
 }
 
