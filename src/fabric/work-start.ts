@@ -114,6 +114,12 @@ export function layLayers(walk: Walk, item: Span): void {
   walk.closes = true
 }
 
+/** `3 dc in last ch, rotate, dc in next 8 ch` of a round: behind several stitches in the last chain it can only go on along the other side. */
+export function goesRoundTheEnd(walk: Walk): boolean {
+  const { foundation, round, outline, onRing, lastMayWait, at, edge, made } = walk
+  return foundation !== undefined && round && !outline && !onRing && !lastMayWait && at === edge.length && made.filter(({ into }) => into === foundation.at(-1)).length > 1
+}
+
 /**
  * Along the other side of the foundation chain, back to the first chain that was worked. That chain holds stitches from above
  * already; the row may work into it again or not.

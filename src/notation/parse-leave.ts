@@ -130,7 +130,8 @@ function left(reader: Reader): readonly Leave[] | undefined {
     if (!reader.take('at|in', 'the?', 'centre|center|middle', 'front|back?')) reader.at = here
     const ofRow = takeOfOlder(reader)
     const atEnd = takeAtEnd(reader)
-    const state = takeLeft(reader)
+    // `top of turning ch (the 3 ch skipped in Row 1)` are what it stands for.
+    const state = thing?.kind === 'chain' && /^(?:skipped|missed)$/.test(reader.word()) ? undefined : takeLeft(reader)
     const ends = takeAtEnd(reader) || atEnd
     const sure = state === 'sure' || state && (which || told && clauseEnds(reader) || ends)
     if (sure) return [{ node: 'leave', ...(count && { count }), ...(sum && { sum }), ...(last && { last }), ...ofRow, start, end: reader.end }]

@@ -1,5 +1,6 @@
 import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
+import { takeFromEdge } from './from-edge.ts'
 import { unworked } from './parse-adjective.ts'
 import { takeBehindPiece } from './parse-behind.ts'
 import { takeLoop } from './parse-loop.ts'
@@ -131,8 +132,11 @@ export function nthToJoin(reader: Reader): Target | undefined {
     const free = reader.take(unworked)
     const under = reader.take('foundation|starting|beginning|base')
     const thing = takeThing(reader)
-    const from = reader.take('from', 'the?', 'right?', '-?', 'hand?', 'edge|end|side|corner')
-    const ofRow = from || free || takesRowThenPiece(reader) ? takeRowNamed(reader, 'of|on', 'the?') : undefined
+    const before = takeFromEdge(reader)
+    const counted = thing?.kind === 'stitch' && !before && takesRowThenFrom(reader)
+    const ofRow = before || free || counted || takesRowThenPiece(reader) ? takeRowNamed(reader, 'of|on|along|in', 'the?') : undefined
+    if (before && ofRow === undefined) reader.take('of|on|along', 'the?', 'last|final', 'row')
+    const from = before || takeFromEdge(reader)
     if (thing?.kind === 'row-end') takeWhereabouts(reader)
     const behind = takeBehindPiece(reader)
     // `3rd ch` may be one of the chain that begins the round.
@@ -141,6 +145,14 @@ export function nthToJoin(reader: Reader): Target | undefined {
   }
   reader.at = at
   return undefined
+}
+
+/** `of Row 12, counting from the right`. Takes nothing. */
+function takesRowThenFrom(reader: Reader): boolean {
+  const { at } = reader
+  const found = takeRowNamed(reader, 'of|on|along|in', 'the?') !== undefined && takeFromEdge(reader)
+  reader.at = at
+  return found
 }
 
 /** `of Round 4 after Tab A`: without the piece the row alone is what is named. Takes nothing. */

@@ -11,9 +11,9 @@ import type { Target } from './target.ts'
 export function otherSide(reader: Reader): readonly Instruction[] | undefined {
   const start = reader.start
   const at = reader.at
-  reader.take('rotate', 'the?', 'piece|work?', 'to|and?')
-  reader.take('now|continue|continuing')
-  reader.take('work|working|worked')
+  reader.take('rotate|swivel|pivot|spin', 'the?', 'piece|work|chain?', 'to|and?')
+  reader.take('now|continue|continuing|cont|going|go')
+  reader.take('work|working|worked|back', 'back?')
   reader.take('in|along|on|up|down|around|across|into|over')
   reader.take('the')
   const side = reader.take('opposite|other|bottom|lower|under|second|2nd', 'side|edge|loops|lps') || reader.take('underside') || reader.take('unused|free|remaining|rem', 'loops|lps', 'of', 'the?', 'foundation|beg|starting|base?', 'ch|chain')

@@ -1,4 +1,5 @@
 import { numberAhead, takeNumber } from './numbers.ts'
+import { takeAtFirstEdge } from './from-edge.ts'
 import { unworked } from './parse-adjective.ts'
 import { takeBehindPiece } from './parse-behind.ts'
 import { beyond, takeBeside } from './parse-beside.ts'
@@ -28,7 +29,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const start = reader.start
   const held = countedIn(reader, start) ?? beforeJoin(reader, start) ?? onHold(reader, start)
   if (held) return [held]
-  if (!reader.takeOne(skipWords) && !withoutFirst(reader)) return undefined
+  if (!reader.takeOne(skipWords) && !withoutFirst(reader) && !reader.take('leave|leaving', 'out')) return undefined
   const first = reader.at
   const list = skipList(reader)
   if (list) return [finishSkip(reader, { node: 'skip', count: one(reader), from: 'next', list, start, end: reader.end })]
@@ -56,6 +57,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const thing = takeThing(reader)
   reader.take('at|in', 'the?', 'centre|center|middle', 'front|back|neck|top?')
   const after = thing && takeBeside(reader, beyond)
+  if (thing?.kind === 'stitch') takeAtFirstEdge(reader)
   // The stitches that are skipped were left by an older row.
   const named = fromJoin(reader) ?? takeRowNamed(reader, 'left?', 'of|on|from|in|at')
   if (named === undefined) takeOfLastRow(reader)
@@ -63,7 +65,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   const behind = leftBehind(reader)
   const ofRow = named ?? (behind ? takeRowNamed(reader, 'of|on|from|in|at|by') : undefined)
   const unworked = before || behind
-  if (takeUnderChain(reader)) from = 'first'
+  if (takeUnderChain(reader) || reader.take('nearest|closest|next', 'to?', 'the?', 'hook')) from = 'first'
   reader.take('behind', 'it|post?', 'st?')
   const more = also(reader, thing)
   const whole: Skip = { node: 'skip', count: count ?? one(reader), ...(thing && { thing }), ...(after && { after }), ...(ofRow !== undefined && { ofRow }), ...(unworked && { unworked }), from, start, end: reader.end,
@@ -118,6 +120,10 @@ interface Waiting {
   readonly ofRow?: number
   /** `the next 18 unworked dc`: told in front of them. */
   readonly before: boolean
+  /** `18 dc unworked`: behind them. */
+  readonly free: boolean
+  /** `in from the right edge`: they are the first of the edge. */
+  readonly fromEdge: boolean
 }
 
 /** `18 dc of Row 3`, `16 unworked sts` */
@@ -125,16 +131,19 @@ function takeWaiting(reader: Reader): Waiting | undefined {
   const count = takeNumber(reader)
   const before = reader.take(left)
   const thing = takeThing(reader)
+  const free = reader.take(`${left}|free|alone`)
+  const inFrom = takeAtFirstEdge(reader)
   const ofRow = takeRowNamed(reader, 'of|on|from|in|at')
+  const fromEdge = takeAtFirstEdge(reader) || inFrom
   takeBehindPiece(reader)
-  return count && thing && { count, thing, before, ...(ofRow !== undefined && { ofRow }) }
+  return count && thing && { count, thing, before, free, fromEdge, ...(ofRow !== undefined && { ofRow }) }
 }
 
 /** `leave 18 dc of Row 3 unworked after the First Shoulder, rejoin yarn in next dc`: what lies before the place where the row begins. */
 function beforeJoin(reader: Reader, start: number): Skip | undefined {
   const { at } = reader
   const waiting = reader.take('leave|leaving', 'the?', 'next|foll|following|centre|center|middle|first?') ? takeWaiting(reader) : undefined
-  if (waiting && (reader.take(`${left}|alone`) || waiting.before) && thenJoins(reader)) return passedOver(waiting, true, start, reader)
+  if (waiting && (reader.take(`${left}|alone|free`) || waiting.before || waiting.free) && thenJoins(reader)) return passedOver(waiting, true, start, reader)
   reader.at = at
   return undefined
 }
@@ -143,7 +152,7 @@ function beforeJoin(reader: Reader, start: number): Skip | undefined {
 function countedIn(reader: Reader, start: number): Skip | undefined {
   const { at } = reader
   const waiting = reader.take('count|counting', 'off|in?') ? takeWaiting(reader) : undefined
-  const from = waiting && (reader.take('in|along|over?', 'from', 'the?', 'right?', '-?', 'hand?', 'edge|end|side|corner|beginning|start') || reader.take('in|along?', 'from', 'the', 'right'))
+  const from = waiting?.fromEdge || waiting && reader.take('in|along|over', 'from', 'the?', 'right?', '-?', 'hand?', 'edge|end|side|corner|beginning|start')
   const { at: here } = reader
   const next = from && thenJoins(reader) && toNext(reader)
   reader.at = next ? here : at
@@ -174,8 +183,8 @@ function thenJoins(reader: Reader): boolean {
 function onHold(reader: Reader, start: number): Skip | undefined {
   const { at } = reader
   const waiting = reader.take('place|put|slip|move|leave|leaving', 'the?', 'next|foll|following|centre|center|middle') ? takeWaiting(reader) : undefined
-  if (waiting?.before && (reader.take('free|unworked|alone|as', 'they?', 'are?') || true) && goesOn(reader)) return passedOver(waiting, true, start, reader)
-  if (waiting && (reader.take('on|onto', 'a|to?', 'hold|holder|st|stitch?', 'marker|holder?') || reader.take('unworked|free') && goesOn(reader))) return passedOver(waiting, waiting.ofRow !== undefined, start, reader)
+  if (waiting?.before && (waiting.free || reader.take('free|unworked|alone|as', 'they?', 'are?') || true) && goesOn(reader)) return passedOver(waiting, true, start, reader)
+  if (waiting && (reader.take('on|onto', 'a|to?', 'hold|holder|st|stitch?', 'marker|holder?') || (waiting.free || reader.take('unworked|free')) && goesOn(reader))) return passedOver(waiting, waiting.ofRow !== undefined, start, reader)
   reader.at = at
   return undefined
 }

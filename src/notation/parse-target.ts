@@ -132,10 +132,14 @@ function fill(reader: Reader, draft: Draft): boolean {
   return counted(reader, draft)
 }
 
-/** `in the ch that holds the first sc`, `in the st with the first dc`: where the first one stands. */
+/** `in the ch that holds the first sc`, `in the st with the first dc`, `in ch at base of first dc`, `in the ch where you began`: where the first one stands. */
 function withTheFirst(reader: Reader): boolean {
   const { at } = reader
-  if (reader.take('the?', 'same?', 'ch|chain|st|stitch|place', 'that|which?', 'holds|held|has|contains|with|of', 'the?', 'first') && takeStitchName(reader) && (reader.done || /^[,;.:()]$/.test(reader.word()))) return true
+  const place = reader.take('the?', 'same?', 'ch|chain|st|stitch|place')
+  const begun = place && reader.take('where|in|from', 'which?', 'you|the', 'round|rnd|work?', 'began|begun|started|begins|starts')
+  const holds = begun || place && reader.take('that|which?', 'already?', 'holds|held|holding|has|contains|carries|with|of|under|below')
+  const first = begun || (holds || reader.take('at|as?', 'the?', 'base|foot', 'of')) && reader.take('the?', 'very?', 'first|marked') && takeStitchName(reader) !== undefined
+  if (first && (reader.done || /^[,;.:()]$/.test(reader.word()))) return true
   reader.at = at
   return false
 }
@@ -145,7 +149,8 @@ function same(reader: Reader, draft: Draft): boolean {
   takeThing(reader)
   reader.take('as', 'the?')
   reader.take('the')
-  if (reader.word() === 'first') draft.asFirst = true
+  reader.take('very')
+  if (reader.word() === 'first' || reader.word() === 'marked' && reader.take('marked')) draft.asFirst = true
   // `in same ch as first 2 sc`
   if (reader.take('last|first|previous|prev') && numberAhead(reader) !== undefined && reader.vocabulary.stitchAt([reader.word(1)])) reader.at += 1
   reader.take('closing|joining|join|sl|ch|tch|turning|beg|beginning', 'st|ch?')

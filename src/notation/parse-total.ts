@@ -146,13 +146,14 @@ function beforeTurn(all: Reader['all'], reader: Reader): Found | undefined {
 /** `48 sts. Fasten off.`, `8 ss. Turn the tube, do not fasten off.`, `52 dc and 4 2-ch sps (Back)`: words that change no count follow the total. */
 function beforeQuiet(all: Reader['all'], reader: Reader): Found | undefined {
   const end = withoutTrailing(all).length
+  let numbers = false
   for (let stop = end - 1; stop > 0; stop -= 1) {
     // `Do not fasten off after Row 17.`
-    if (all[stop]!.kind === 'number' && !/^(?:rows?|rnds?|rounds?)$/i.test(all[stop - 1]!.text)) return undefined
+    if (all[stop]!.kind === 'number' && !/^(?:rows?|rnds?|rounds?)$/i.test(all[stop - 1]!.text)) numbers = true
     const bracket = all[stop]!.text === '('
     if (all[stop]!.text !== '.' && !bracket) continue
     const items = parseItems(new Reader(all.slice(bracket ? stop : stop + 1, end), reader.vocabulary), () => false)
-    if (!items.every(({ node }) => node === 'turn' || node === 'join' || node === 'aside')) return undefined
+    if (!items.every(({ node }) => node === 'turn' || node === 'join' || node === 'aside' || node === 'leave') || numbers && !items.some((item) => item.node === 'leave' && item.count)) return undefined
     const found = sentence(all.slice(0, stop), reader) ?? atEnd(all.slice(0, stop), reader) ?? afterSign(all.slice(0, stop), reader)
     if (found) return { ...found, rest: [...found.rest, ...all.slice(stop)] }
   }

@@ -60,9 +60,9 @@ function wayAhead(reader: Reader): boolean {
 /** `turn to work along the other side of the chain`, `turn the work upside down and sc in the other side of`: the piece is turned by hand, and no row ends. */
 function turnedToOtherSide(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
-  if (reader.take('turn|rotate|flip') && reader.take('the?', 'work|piece?', 'upside?', 'down?', 'to|and', 'work?')) {
+  if (reader.take('turn|rotate|flip') && reader.take('the?', 'work|piece|chain?', 'upside?', 'down?', 'to|and?', 'work|continue?')) {
     const { at: after } = reader
-    if (/^(along|in|into|on|across|down)$/.test(reader.word()) && reader.take('along|in|into|on|across|down', 'the?', 'other|opposite', 'side')) {
+    if (/^(along|in|into|on|across|down)$/.test(reader.word()) && reader.take('along|in|into|on|across|down', 'the?', 'other|opposite|underside|bottom', 'side|edge|of?')) {
       reader.at = after
       return otherSide(reader)
     }

@@ -27,7 +27,7 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
   reader.at += 1
   // `between the two straps`
   if (between && numberAhead(reader, 1) === 2) reader.at += 2
-  while (!reader.done && (isQuiet(reader) || isOneEnd(reader) || (isTold(last) || isDecrease(last)) && isItsEnd(reader))) reader.at += 1
+  while (!reader.done && (isQuiet(reader) || isOneEnd(reader) || isRoundEnd(reader) || (isTold(last) || isDecrease(last)) && isItsEnd(reader))) reader.at += 1
   const ends = reader.done || /^([,.;:()[\]]|and|then|while)$/.test(reader.word())
   if (ends && reader.at - at > 1 && reader.at - at < 9) return true
   reader.at = at
@@ -36,6 +36,9 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
 
 /** `at the far end`: a place of the piece, where `at end` would be one of the row. */
 const isOneEnd = (reader: Reader): boolean => reader.word() === 'end' && /^(far|other|opposite|top|bottom|left|right|hand|narrow|wide|first|second)$/.test(reader.word(-1))
+
+/** `to go round the end` */
+const isRoundEnd = (reader: Reader): boolean => reader.word() === 'end' && /^(?:round|around|turn)$/.test(reader.word(-2)) || /^(?:round|around)$/.test(reader.word()) && /^ends?$/.test(reader.word(2))
 
 /** `5 sc at its end`, `each of 5 sts at end of First Strap`: so many stitches are told, and where they lie. */
 const isItsEnd = (reader: Reader): boolean => /^ends?$/.test(reader.word()) && /^(at|on|the)$/.test(reader.word(-1)) && /^([,.;:)]|of|)$/.test(reader.word(1))
