@@ -10,7 +10,6 @@ import { takeTarget } from './parse-target.ts'
 import { takeStitchName } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import { placeEnds } from './place-ends.ts'
-import { joinedWithStitch } from './standing-stitch.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Aside, Instruction, Join, Skip, Work } from './syntax.ts'
@@ -24,7 +23,7 @@ export function parseJoin(reader: Reader, before: readonly Instruction[]): reado
   const at = reader.at
   if (reader.take('join|joining|rejoin|rejoining|reattach') || reader.take('attach', 'the|a|one?', 'new|main|contrast|contrasting|second|other|next|fresh?', 'yarn|thread|strand|wool|cotton|color|colour') && (reader.at -= 1) > 0) return joinWord(reader, start, before)
   if (reader.take('beginning|starting|begin|start', 'with', 'the?', 'yarn|thread', 'joined|attached')) return joinWord(reader, start, before)
-  if (before.every(({ node }) => node === 'aside') && drawsUpLoop(reader)) return joinWord(reader, start, before)
+  if (before.every(({ node }) => node === 'aside' || node === 'skip') && drawsUpLoop(reader)) return joinWord(reader, start, before)
   if (reader.take('close', 'with|rnd|round?', 'sl?')) return closing(reader, start)
   if (!reader.take('with?', 'a|1|one?', 'sl', '-?', 'st|stitch') && !reader.take('with?', 'a|1|one?', 'ss|slst')) {
     reader.at = at
@@ -71,10 +70,7 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
   }
   reader.at = piece
   const begins = !before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat' || item.node === 'chain' || item.node === 'shape')
-  const withStitch = begins ? joinedWithStitch(reader, start) : undefined
-  if (withStitch) return withStitch
   const yarn = yarnLetter(reader)
-  const begins = !before.some((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat' || item.node === 'chain' || item.node === 'shape')
   const standing = begins ? takeWithStitch(reader) : undefined
   const target = joinTail(reader)
   const ring = reader.take(...ringWords)

@@ -73,7 +73,7 @@ function leaving(reader: Reader): readonly Leave[] | undefined {
   const { at, start } = reader
   if (!reader.take('leave|leaving')) return undefined
   // `leaving the rest of the brim unworked`, `leaving rest of row unworked`
-  if (reader.take('the?', 'rest|remainder')) {
+  if (reader.take('the?', 'rest|remainder') || reader.take('all', 'the?', 'other')) {
     while (!reader.done && !/^(unworked|free|unused|[,;.()])$/.test(reader.word())) reader.at += 1
     if (reader.take('unworked|free|unused') || reader.word(-1) === 'rest') return [{ node: 'leave', start, end: reader.end }]
   }
@@ -148,7 +148,8 @@ const clauseEnds = (reader: Reader): boolean => reader.done || /^(?:[,;.:()]|and
 /** `do not work the last 4 sts`, `without working these four`, `ignoring the other 6 sc` */
 function notWorked(reader: Reader): readonly Leave[] | undefined {
   const { at, start } = reader
-  const not = reader.take('do', 'not', 'work', 'in|into?') || reader.take('don’t|don\'t', 'work', 'in|into?') || reader.take('ignore|ignoring') || reader.take('without', 'working', 'in|into?')
+  const not = reader.take('do', 'not', 'work', 'in|into|across?') || reader.take('don’t|don\'t', 'work', 'in|into|across?') || reader.take('ignore|ignoring') || reader.take('without', 'working', 'in|into?')
+  if (not && reader.take('along?', 'the', 'rest|remainder', 'of', 'the?', 'row|rnd|round|edge|edges|outline|piece|stitches|sts')) return [{ node: 'leave', start, end: reader.end }]
   const { which, count, thing, last = false, sum } = not ? takeStretch(reader) : { which: false }
   if (which && (thing || count)) {
     const ofRow = takeOfOlder(reader)

@@ -198,6 +198,8 @@ function startingIn(reader: Reader, before: readonly Instruction[]): readonly In
     }
     // `starting in first skipped sc,`
     if (nothingYet && target?.walk === 'skipped' && placeEnds(reader)) return [{ node: 'start', target, start, end: reader.end }]
+    // `starting at the left end of Row 12,`
+    if (nothingYet && target?.walk === 'edge' && target.ofRow !== undefined) return [{ node: 'start', target, start, end: reader.end }]
     // `starting in same st as join,`, `beg in next sc,`: where the row begins, or goes on, anyway.
     if (target?.walk === 'same' || (target?.walk === 'first' || target?.walk === 'next' && !nothingYet) && !target.count && target.thing?.kind !== 'space') return [{ node: 'aside', start, end: reader.end }]
   }

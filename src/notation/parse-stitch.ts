@@ -5,7 +5,7 @@ import { takeInsteadOfOne } from './instead-of-one.ts'
 import { takeAcrossLeft } from './parse-across-left.ts'
 import { parseAgain } from './parse-again.ts'
 import { takeItsCorner } from './parse-apposition.ts'
-import { endsSide, inAllAlong, takeEdgeCount } from './parse-edge-count.ts'
+import { endsSide, inAllAlong, oneInEach, takeEdgeCount } from './parse-edge-count.ts'
 import { takeRows, takeSideAtRate } from './parse-rate.ts'
 import { leftLater } from './parse-reach.ts'
 import { parseShape } from './parse-shape.ts'
@@ -228,7 +228,10 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   const to = reader.word() === 'to'
   const { at: where } = reader
   const told = draft.target ? undefined : takeTarget(reader)
-  const target = told && inAllAlong(reader, where, draft.count, told)
+  const along = told && inAllAlong(reader, where, draft.count, told)
+  const ones = along?.walk === 'edge' ? undefined : along && oneInEach(reader, where, draft.count, along)
+  if (ones) delete draft.count
+  const target = ones ?? along
   // `sl st in next sc, which is the center of the first corner`
   if (target?.thing?.kind === 'stitch' && !target.count && /^(next|same|first)$/.test(target.walk)) takeItsCorner(reader)
   if (throughLayers(reader) || layers) draft.layers = true
