@@ -51,7 +51,8 @@ function takeWithStitch(reader: Reader): Work | undefined {
 function drawsUpLoop(reader: Reader): boolean {
   const { at } = reader
   const drawn = reader.take('draw|drawing|pull|pulling', 'up|through?', 'a', 'loop|lp', 'up|through|of?', 'yarn?') || reader.take('fasten|fastening', 'the|new?', 'yarn|thread', 'on|in?')
-  if (drawn && /^(?:in|at|through|from|to|into)$/.test(reader.word())) return true
+  // `draw up a loop in each st`: loops that are worked.
+  if (drawn && /^(?:in|at|through|from|to|into)$/.test(reader.word()) && ![1, 2].some((ahead) => /^(?:each|every|next)$/.test(reader.word(ahead)))) return true
   reader.at = at
   return false
 }
