@@ -155,10 +155,16 @@ function counted(reader: Reader): Pick<Named, 'each' | 'count'> {
   reader.take('of')
   reader.take('the|its|their')
   const { start } = reader
-  const next = reader.take('next|following|foll|first|last|final|other|top|bottom|topmost|uppermost|lowest|bottommost')
+  const next = reader.take('next|following|foll|first|last|final|other') || outermost(reader)
   reader.take('rem|remaining|these|left|right', '-?', 'hand?')
   const count = takeNumber(reader) ?? (next && !each ? { values: [1], start, end: reader.end } : undefined)
   return { each, ...(count && { count }) }
+}
+
+/** `the top row-end of the left edge`: the one that is come to first. `the top row-end of Row 3` is told by its row. */
+function outermost(reader: Reader): boolean {
+  const words = [1, 2, 3, 4, 5].map((ahead) => reader.word(ahead)).filter((word) => word !== '-').join(' ')
+  return !/^row ends? (?:of|on|at) (?:row|rnd)/.test(words) && reader.take('top|bottom|topmost|uppermost|lowest|bottommost')
 }
 
 /** `dc row`, `sc rows`, `rows`, `shell row`, `button side rows`: rows by their stitch, or by words that tell where they lie. */
