@@ -21,8 +21,9 @@ export function rowsByComma(reader: Reader): Num | undefined {
     reader.at += 1
     values.push(value)
     const thing = takeThing(reader)
-    if (thing && thing.kind !== 'stitch') break
-    if (thing) nouns.add(thing.stitch ?? 'st')
+    // `33 dc, 33 ch-1 sps` are of one row.
+    if (thing) nouns.add(thing.kind === 'stitch' ? (thing.stitch ?? 'st') : thing.kind)
+    if (thing && thing.kind !== 'stitch') nouns.add('others')
     takeRowNamed(reader, 'after|at|on|in|for', 'the?', 'end?', 'of?')
   } while (reader.take(',|;|.|and|then', 'and|then?'))
   reader.take('respectively')
