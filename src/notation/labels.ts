@@ -145,7 +145,7 @@ function labelTail(text: string, from: number, start: number): { readonly at: nu
   let at = from
   const facts: { side?: 'RS' | 'WS'; rowsSaid?: number; counted?: Span; onlySizes?: readonly string[] } = {}
   for (;;) {
-    const side = /^\s*[,:]?\s*[([]?\s*(RS|WS|right side|wrong side)(?:(?:\s+of\s+(?:the\s+)?\p{L}+)?\s*facing|\s*row|\s*rnd)?(?:,\s*[\p{L} -]{3,24}(?=\)))?\s*[)\]]?(?![\p{L}])/iu.exec(text.slice(at))
+    const side = /^\s*[,:]?\s*[([]?\s*(RS|WS|right side|wrong side)(?!\s+(?:tog|together)\b)(?:(?:\s+of\s+(?:the\s+)?\p{L}+)?\s*facing|\s*row|\s*rnd)?(?:,\s*[\p{L} -]{3,24}(?=\)))?\s*[)\]]?(?![\p{L}])/iu.exec(text.slice(at))
     const rows = /^\s*[([]\s*(\d+)\s*(?:rows?|rnds?|rounds?)\s*(?:in all|total)?\s*[)\]]/i.exec(text.slice(at))
     const other = /^\s*\((?:(?:right|wrong|inc|dec|increase|decrease|eyelet|corner|divide|not shown)[^)]*|\p{L}[\p{L}’' -]{2,30})\)(?=\s*(?:[:.]|[-–—]\s))/iu.exec(text.slice(at))
     const inclusive = /^\s*,?\s*\(?incl(?:usive)?\b\.?\)?/i.exec(text.slice(at))

@@ -271,9 +271,7 @@ function takeManner(reader: Reader, draft: Draft, count: Num): void {
 }
 
 /** `2 sts decreased per row`: of several rows each. */
-function takePerRow(reader: Reader): void {
-  reader.take('in|on|at?', 'each|every|per', 'row|rnd|round')
-}
+const takePerRow = (reader: Reader): boolean => reader.take('in|on|at?', 'each|every|per', 'row|rnd|round')
 
 /** `6 sts inc'd`, `4 dec`, `(increase of 6)`; `10 increased, 1 decreased` are 9 more. */
 function changed(reader: Reader, draft: Draft, count: Num): boolean {

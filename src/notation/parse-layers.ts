@@ -6,7 +6,7 @@ export function parseLayers(reader: Reader): readonly Instruction[] | undefined 
   const start = reader.start
   const at = reader.at
   reader.take('now|from', 'now|here?', 'on|onwards?')
-  reader.take('inserting|insert|putting|put?', 'the?', 'hook') || reader.take('working|work|going?', 'every|each|all', 'stitch|st|stitches|sts', 'of?', 'this?', 'round|rnd|row?') || reader.take('working|work|going')
+  reader.take('inserting|insert|putting|put?', 'the?', 'hook', 'each?', 'time?') || reader.take('working|work|going?', 'every|each|all', 'stitch|st|stitches|sts', 'of?', 'this?', 'round|rnd|row?') || reader.take('working|work|going')
   if (!throughBoth(reader) && !throughTwoEdges(reader)) {
     reader.at = at
     return undefined
@@ -36,8 +36,8 @@ function throughTwoEdges(reader: Reader): boolean {
 /** `through both layers again`, `into both pieces together`, `through both`. */
 function throughBoth(reader: Reader): boolean {
   const { at } = reader
-  if (reader.take('through|into', 'both')) {
-    if (reader.take('layers|thicknesses|pieces|sides|edges|parts', 'together|again|at?', 'once?') || reader.done || /^[,;:.]$/.test(reader.word())) return true
+  if (reader.take('through|into|under', 'both') || reader.take('through|into', 'the?', 'two|2') || reader.take('picking', 'up', 'both')) {
+    if (reader.take('layers|thicknesses|pieces|sides|edges|parts', 'together|again|at|as|each|every?', 'once|one|time?') || reader.done || /^[,;:.]$/.test(reader.word())) return true
   }
   reader.at = at
   return false

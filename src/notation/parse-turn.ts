@@ -22,7 +22,7 @@ function turnedByHand(reader: Reader, before: readonly Instruction[]): readonly 
   if (reader.take(hands)) {
     const plain = /^turn/.test(reader.word(-1))
     const thing = reader.take('the|this?', things)
-    const manner = takeManner(reader) || !thing && reader.take('the', 'corner')
+    const manner = takeManner(reader) || !thing && reader.take('the?', 'corner', 'with|by|working?')
     const way = wayAhead(reader) || manner && reader.take('and', 'work|go', 'along|down|up|across', 'the?', 'side|edge|row', '-?', 'ends|edge?')
     if (manner || way || thing && !plain && (reader.done || /^[,;.:]$/.test(reader.word()))) {
       const worked = before.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat')

@@ -20,6 +20,10 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
   if (last?.node === 'work' && takeBetween(reader)) return true
   // `sc in first 14 sts only`
   if (isTold(last) && reader.take('only|alone')) return true
+  // `5 dc in next st to make a shell`, `3 sc in next st for corner`
+  if (reader.take('to|for', 'make|form|turn|complete|round?', 'the|a|an|one?', 'first|second|third|fourth|last|next?', 'shell|scallop|fan|corner|buttonhole|eyelet')) return true
+  // `in the next sc, which is the center of the corner`
+  if (reader.take(',?', 'which', 'is|becomes|makes|will', 'be|become?', 'the', 'center|centre|middle|first|last', 'of|st|sc?', 'the?', 'corner', 'st|sc?')) return true
   const between = reader.word() === 'between' && reader.word(1) === 'the' && isTold(last)
   const beside = last?.node === 'leave' && /^(?:before|after|between|beyond)$/.test(reader.word()) && /^(?:the|first|second)$/.test(reader.word(1))
   if (!heads.test(reader.word()) && !between && !beside) return false

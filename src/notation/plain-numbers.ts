@@ -34,7 +34,10 @@ export function numbersInWords(all: readonly Token[]): readonly Token[] {
 /** `in both lower corners`: in two of them. */
 export function bothCorners(all: readonly Token[]): readonly Token[] {
   const leads = (at: number): boolean => /^both$/i.test(all[at]?.text ?? '') && [1, 2, 3, 4].some((ahead) => /^corners$/i.test(all[at + ahead]?.text ?? ''))
+  // `in both ch-3 sps`: in each of them.
+  const spaces = (at: number): boolean => /^both$/i.test(all[at]?.text ?? '') && /^(?:in|into)$/i.test(all[at - 1]?.text ?? '') && [1, 2, 3, 4, 5].some((ahead) => /^(?:sps|spaces|loops)$/i.test(all[at + ahead]?.text ?? '')) && /^(?:ch|the|of|\d+)$/i.test(all[at + 1]?.text ?? '')
   return all.flatMap((token, at) => {
+    if (spaces(at)) return [{ ...token, text: 'each' }]
     if (leads(at)) return [{ ...token, kind: 'number', text: 'two', value: 2 } satisfies Token]
     return leads(at - 1) && /^(?:of|the)$/i.test(token.text) || leads(at - 2) && /^the$/i.test(token.text) && /^of$/i.test(all[at - 1]!.text) ? [] : [token]
   })
