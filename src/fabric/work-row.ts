@@ -72,13 +72,6 @@ export interface RowToWork {
   readonly joined?: boolean
 }
 
-/** `join yarn in 8th sc`, `skip 7 sc, join yarn in next sc` */
-function joinsMidway(items: readonly Instruction[]): boolean {
-  const begins = items.findIndex(({ node }) => node === 'start' || node === 'work' || node === 'group' || node === 'repeat')
-  const start = items[begins]
-  return start?.node === 'start' && ((start.target.passing ?? 0) > 0 || items.slice(0, begins).some(({ node }) => node === 'skip'))
-}
-
 /** Works a row on an edge in the reading that the setting asks for. */
 export function workRow({ text, items, edge, before }: RowToWork, setting: RowSetting): RowTry {
   const walk = new Walk(edge, setting)
@@ -96,7 +89,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   // A flat row that is joined anew to a round is a strap or a flap: it takes the stitches that it names.
   if (edge.round && !setting.round && items.some((item) => item.node === 'start' && item.target.walk !== 'layers')) walk.leaves = true
   // A tab on another piece, joined in the 8th stitch of its edge: what lies on either side is left (common practice, no source). One alone is a slip.
-  if (left > 1 && setting.beginsPart && setting.hangsWith.size > 0 && !setting.round && joinsMidway(items)) walk.leaves = true
+  if (left > 1 && setting.beginsPart && setting.hangsWith.size > 0 && !setting.round && items.some((item) => item.node === 'start' && (item.target.passing ?? 0) > 0)) walk.leaves = true
   if ((setting.beside || setting.takenUpLater) && !setting.round) walk.leaves = true
   if (walk.outline && !setting.round) {
     if (!walk.leaves && !endsEvenly(items)) stopsOneShort(walk, lastSpan(items, text))

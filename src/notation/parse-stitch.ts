@@ -116,10 +116,11 @@ function placesPassed(before: readonly Instruction[]): number | undefined {
 /** `dc in 2nd st and in each st across`, `in second dc` at a row's start: the stitches before it are skipped. Behind so many others it is the next. */
 function nthStitch(reader: Reader, draft: Draft, before: readonly Instruction[]): readonly Instruction[] {
   const { at, start } = reader
-  const passed = reader.take('in|into', 'the?') ? placesPassed(before) : undefined
+  const inside = reader.take('in|into', 'the?')
   const token = reader.peek()
-  const nth = passed === undefined ? undefined : token?.kind === 'ordinal' ? token.value : ordinals[reader.word()]
-  if (passed !== undefined && nth !== undefined && nth > 1 && (passed === 0 || passed === nth - 1)) {
+  const nth = token?.kind === 'ordinal' ? token.value : ordinals[reader.word()]
+  const passed = inside && nth !== undefined && nth > 1 ? placesPassed(before) : undefined
+  if (nth !== undefined && (passed === 0 || passed === nth - 1)) {
     reader.at += 1
     if ((reader.take('st|stitch') || takeStitchName(reader) !== undefined) && !/^(of|from|below|in|to|after|on)$/.test(reader.word())) {
       draft.target = { walk: 'next', start, end: reader.end }
