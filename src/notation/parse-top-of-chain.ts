@@ -50,7 +50,7 @@ export function takeToChain(reader: Reader): boolean {
   if (reader.take('across?', 'up?', 'to|until', 'the?')) {
     const named = new RegExp(`^(?:${missed}|${begins})$`).test(reader.word(numberAhead(reader) === undefined ? 0 : 1))
     const chain = named ? takeChain(reader)?.thing : undefined
-    if (chain && chain.kind !== 'stitch' && reader.all.slice(reader.at, reader.limit).some(({ text }) => /^top$/i.test(text))) return true
+    if (chain && chain.kind !== 'stitch' && chain.kind !== 'space' && reader.all.slice(reader.at, reader.limit).some(({ text }) => /^top$/i.test(text))) return true
   }
   reader.at = at
   return false
