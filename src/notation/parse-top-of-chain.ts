@@ -48,7 +48,8 @@ function takeTop(reader: Reader): boolean {
 export function takeToChain(reader: Reader): boolean {
   const { at } = reader
   if (reader.take('across?', 'up?', 'to|until', 'the?')) {
-    const named = new RegExp(`^(?:${missed}|${begins})$`).test(reader.word(numberAhead(reader) === undefined ? 0 : 1))
+    // `to first ch-2 sp` names a space.
+    const named = new RegExp(`^(?:${missed}|beg|beginning|starting|turning|initial)$`).test(reader.word(numberAhead(reader) === undefined ? 0 : 1))
     const chain = named ? takeChain(reader)?.thing : undefined
     if (chain && chain.kind !== 'stitch' && chain.kind !== 'space' && reader.all.slice(reader.at, reader.limit).some(({ text }) => /^top$/i.test(text))) return true
   }
