@@ -54,7 +54,8 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
   // `last dc in top of tch`, `stacked sc`, `chainless starting dc`: words before the stitch that change no count.
   const nameFrom = reader.at
   const together = !count && takeUnnamedTogether(reader, draft)
-  if (reader.word() === 'the' && reader.vocabulary.stitchAt([reader.word(2), reader.word(3)])) reader.take('the', 'last|final')
+  const last = reader.word() === 'the' && /^(?:last|final)$/.test(reader.word(1)) ? reader.vocabulary.stitchAt([reader.word(2), reader.word(3)]) : undefined
+  if (last && /^(?:in|into|on|over)$/.test(reader.word(2 + last.words))) reader.at += 2
   else reader.take('last|final')
   const standing = reader.word() === 'standing'
   for (let word = reader.takeOne(beginnings); word && reader.vocabulary.stitchAt([word, reader.word()])?.words !== 2; word = reader.takeOne(beginnings));
