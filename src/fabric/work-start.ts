@@ -97,7 +97,7 @@ function alongOutline(walk: Walk, { target, start, end }: Start): void {
 export function layLayers(walk: Walk, item: Span): void {
   if (walk.layers > 1 || walk.pairs > 1) return
   // A strap that is folded lengthwise has its two sides on one another, row by row.
-  const laidOn = walk.outline !== undefined || /\b(?:panels?|pieces|halves|squares|motifs|sides together|foundation|behind|beginning edge|starting chain)\b/.test(walk.said)
+  const laidOn = walk.outline !== undefined || /\b(?:panels?|pieces|halves|squares|motifs|sides together|(?:ws|rs|wrong sides?|right sides?)\b.*\b(?:together|tog|touch|touching|in|inside)|ws to ws|both (?:pieces|borders)|foundation|behind|beginning edge|starting chain)\b/.test(walk.said)
   // `place the Back layer behind`: two pieces, where nothing is said of a fold.
   const folded = !/\b(?:layer|piece|panel|square|motif)\b.*\bbehind\b/.test(walk.said)
   const ways = ['the piece is folded, and two of its places make one', 'two pieces or two sides lie on one another, and each gives one place']
