@@ -40,7 +40,7 @@ export function eachByKind(walk: Walk, items: readonly Instruction[], from: numb
     if (instructions.length > 0 && 'target' in item && partOf(item) !== partOf(instructions[0])) break
     const spaces = instructions.length > 0 && countedAmong(walk, item, items.slice(index + 1))
     if (spaces) instructions.push(spaces)
-    else if (isEach(item) || instructions.length > 0 && isOneAmong(walk, item, items.slice(index + 1)) || instructions.length > 0 && stops(item) && namesEach(item) || isFillBeforeCorners(item, items[index + 1])) instructions.push(item as Each)
+    else if (isEach(item) || instructions.length > 0 && isOneAmong(walk, item, items.slice(index + 1)) || instructions.length > 0 && stops(item) && namesEach(item) || isFillBefore(item, items[index + 1])) instructions.push(item as Each)
     else if (item.node === 'chain' && item.between && instructions.length > 0) between = item
     else if (item.node !== 'aside' || instructions.length === 0) break
     if (stops(item)) {
@@ -107,11 +107,11 @@ function isOneEdge({ edge, thing, toEnd }: Target): boolean {
   return edge !== undefined && edge !== 'all' || thing?.kind === 'row-end' && !toEnd
 }
 
-/** `Sc around, 3 sc in centre sc of each corner`: the fill leaves the corners to what follows. */
-function isFillBeforeCorners(item: Instruction, next: Instruction | undefined): boolean {
+/** `Sc around, 3 sc in centre sc of each corner`, `sc across, placing 3 sc in each ch-3 sp`: the fill leaves the corners and spaces to what follows. */
+function isFillBefore(item: Instruction, next: Instruction | undefined): boolean {
   const fill = item.node === 'work' && item.target !== undefined && (item.target.walk === 'each' && item.target.toEnd === true && item.target.thing === undefined || isLooseFill(item))
   return fill
-    && next !== undefined && isEach(next) && next.target?.thing?.where === 'corner'
+    && next !== undefined && isEach(next) && (next.target?.thing?.where === 'corner' || next.target?.thing?.kind === 'space' && !isLooseFill(item))
 }
 
 /** `Sc evenly around`: one in each place of the outline, row-ends too. */
