@@ -51,6 +51,8 @@ function takeClosingName(reader: Reader): { readonly closing: boolean; readonly 
   const closing = reader.take('closing|joining|final')
   const slip = reader.take('sl', '-?', 'st|sts|stitch|stitches') || reader.take('ss|slst|slsts') || reader.take('join|joins')
   if (!slip) reader.at = at
+  // `the closing sl st of this round`
+  else reader.take('of|in|at', 'this|the|each|every', 'end?', 'of?', 'rnd|round|row?')
   return slip ? { closing, counted } : undefined
 }
 

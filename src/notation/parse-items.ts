@@ -19,6 +19,7 @@ import { takeWhere } from './parse-where.ts'
 import type { Reader } from './reader.ts'
 import { parseStripe } from './stripes.ts'
 import type { Instruction } from './syntax.ts'
+import { parseWayAhead } from './way-ahead.ts'
 
 const separators = new Set([',', ';', '.', ':', '+', '/', '&', '-', '–', '—', '|', '!', '"', '“', '”', '…', '•', '→', '←', '='])
 const filler = new Set(['loosely', 'tightly', 'and', 'then', 'now', 'work', 'make', 'working', 'also', 'again', 'plus', 'next:', 'worked', 'a', 'another', 'so', 'finally', 'rnd:', 'crochet', 'place:'])
@@ -132,6 +133,7 @@ const readers: readonly ((reader: Reader, before: readonly Instruction[]) => rea
   parseBlocks,
   parseStripe,
   parsePlain,
+  parseWayAhead,
   parseStitch,
 ]
 

@@ -146,6 +146,9 @@ function withTheFirst(reader: Reader): boolean {
 
 function same(reader: Reader, draft: Draft): boolean {
   draft.walk = 'same'
+  // `starting in the same st sc in each of 14 sts`: the stitch is worked next.
+  const stitch = /^(?:st|stitch|place|sp|space|ch|corner)$/.test(reader.word(-1)) ? reader.vocabulary.stitchAt([reader.word(), reader.word(1)]) : undefined
+  if (stitch && /^(?:in|into)$/.test(reader.word(stitch.words))) return true
   takeThing(reader)
   reader.take('as', 'the?')
   reader.take('the')

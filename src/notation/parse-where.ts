@@ -102,6 +102,8 @@ function isWhole(item: Instruction | undefined): boolean {
 function isQuiet(reader: Reader): boolean {
   const token = reader.peek()
   if (token?.kind !== 'word' && !/^[-’']$/.test(reader.word())) return false
+  // `down into the notch`
+  if (/^(?:in|into)$/.test(reader.word()) && /^(?:down|up|back|out)$/.test(reader.word(-1)) && /^(?:the|its)$/.test(reader.word(1)) && reader.vocabulary.stitchAt([reader.word(2)]) === undefined && !counting.test(reader.word(2))) return true
   if (numberAhead(reader) !== undefined && reader.word() !== 'one' || counting.test(reader.word())) return false
   if (/^(and|then|while)$/.test(reader.word())) return false
   return reader.vocabulary.stitchAt([reader.word()]) === undefined

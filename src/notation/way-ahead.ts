@@ -1,0 +1,32 @@
+import { numberAhead } from './numbers.ts'
+import { isQuiet } from './parse-remark.ts'
+import type { Reader } from './reader.ts'
+import type { Instruction } from './syntax.ts'
+
+/**
+ * `down the left front work 1 dc in first row-end`, `along the top of the second arm 2 dc in first st`, `up out of the notch, sc in …`: which
+ * way the work goes, by words that name no edge. What is worked there follows, and tells its places.
+ */
+export function parseWayAhead(reader: Reader): readonly Instruction[] | undefined {
+  const { at, start } = reader
+  const begins = at === 0 || /^(?:[,.;:(]|and|then|now)$/.test(reader.word(-1))
+  reader.take('now|then|and')
+  reader.take('work|working|continue|continuing|go|going')
+  if (begins && reader.take('down|up|along|across|over|around|round', 'and?', 'down|up|out|back|over|along|across|into?', 'of?', 'the|its|this|that|each')) {
+    const { at: from } = reader
+    while (!reader.done && reader.at - from < 8 && !endsWay(reader)) reader.at += 1
+    const leads = endsWay(reader) && reader.take('work|working|make|making') || worksHere(reader)
+    if (leads && isQuiet(reader, from, leads === true && /^(?:work|working|make|making)$/.test(reader.word(-1)) ? reader.at - 1 : reader.at)) return [{ node: 'aside', start, end: reader.end }]
+  }
+  reader.at = at
+  return undefined
+}
+
+const endsWay = (reader: Reader): boolean => reader.done || /^(?:[,.;:()[\]*]|work|working|make|making)$/.test(reader.word()) || worksHere(reader)
+
+/** `2 dc in`, `sc in`, `3 sc into` */
+function worksHere(reader: Reader): boolean {
+  const stitch = numberAhead(reader) === undefined ? 0 : 1
+  const found = reader.vocabulary.stitchAt([reader.word(stitch), reader.word(stitch + 1)])
+  return found !== undefined && /^(?:in|into)$/.test(reader.word(stitch + found.words))
+}
