@@ -54,7 +54,7 @@ export function takeRowOf(reader: Reader, draft: Draft): void {
   const ofRow = skipped ?? onRow ?? leftBy ?? takeRowNamed(reader, 'unworked|left?', 'of|on|from|left|in', 'of|on|from?')
   if (ofRow === undefined) return
   draft.ofRow = ofRow
-  if (leftBy !== undefined && draft.loop === undefined) draft.leftBy = true
+  if ((leftBy ?? skipped) !== undefined && draft.loop === undefined) draft.leftBy = true
   // `4 sc of Rnd 9 left unworked`
   reader.take('that|which?', 'were|are?', 'left', 'unworked|free|open|empty')
 }

@@ -51,7 +51,7 @@ export function takeToChain(reader: Reader): boolean {
     // `to first ch-2 sp` names a space.
     const named = new RegExp(`^(?:${missed}|beg|beginning|starting|turning|initial)$`).test(reader.word(numberAhead(reader) === undefined ? 0 : 1))
     const chain = named ? takeChain(reader)?.thing : undefined
-    if (chain && chain.kind !== 'stitch' && chain.kind !== 'space' && reader.all.slice(reader.at, reader.limit).some(({ text }) => /^top$/i.test(text))) return true
+    if (chain && chain.kind !== 'stitch' && !/^(?:sps?|spaces?|lps?|loops?)$/.test(reader.word(-1)) && reader.all.slice(reader.at, reader.limit).some(({ text }) => /^top$/i.test(text))) return true
   }
   reader.at = at
   return false
