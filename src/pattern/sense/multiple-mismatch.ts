@@ -8,13 +8,17 @@ const stated = /\bmultiples? of (\d{1,3})(?:\s+(?:sts|stitches|chs?|chains))?(?:
 /** `Rnd 2 of the border needs a multiple of 6 sts`: the row that the sentence speaks of. */
 const ofRow = /\b(?:row|rnd|rd|round)s? (\d{1,3})\b/i
 
+/** `The shell round is a multiple of 6`: one of those round what was begun. */
+const ofEdging = /\b(?:round|rnd|edging|edge|border|trim|band)\b/i
+
 /** What the rows that a sentence speaks of are worked on, each alone: those of that number, or of the border that it names. */
 function offeredTo(facts: SenseFacts, sentence: string): readonly (readonly number[])[] | undefined {
   const number = Number(ofRow.exec(sentence)?.[1] ?? 0)
   if (number === 1) return undefined
   const said = sentence.toLowerCase()
   const named = facts.pieces.filter(({ piece }) => said.includes(piece.name.toLowerCase()))
-  const spoken = named.length > 0 || number === 0 ? named.filter(({ piece }) => number > 0 || piece.on !== undefined) : facts.pieces
+  const edgings = named.length === 0 && ofEdging.test(sentence) ? facts.pieces : named
+  const spoken = named.length > 0 || number === 0 ? edgings.filter(({ piece }) => number > 0 || piece.on !== undefined) : facts.pieces
   const rows = spoken.flatMap((piece) => piece.rows.filter((row) => (number === 0 || row.number === number) && row.offers > 0))
   return rows.length > 0 ? rows.map(({ offers }) => [offers]) : undefined
 }
