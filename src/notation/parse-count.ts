@@ -38,7 +38,7 @@ export function parseCount(all: Reader['all'], open: number, close: number, oute
   while (!inner.done) {
     // `(–1; 10)` begins with a sign of less, not with a dash.
     const less = inner.at === 0 && inner.word() === '–' && inner.touches(1) && inner.peek(1)?.kind === 'number'
-    if (!less && inner.takeOne(new Set([',', ';', ':', '+', '&', 'and', 'plus', '.', '—', '–', 'or']))) {
+    if (!less && inner.takeOne(new Set([',', ';', ':', '=', '+', '&', 'and', 'plus', '.', '—', '–', 'or']))) {
       const plus = inner.word(-1) === '+' && inner.at === 1
       if (plus) {
         const change = takeNumber(inner)

@@ -7,6 +7,8 @@ import type { Thing } from './target.ts'
 export function takeUpTo(reader: Reader): Thing | undefined {
   const { at } = reader
   if (!reader.take('across?', 'up?', 'to|until', 'the?', 'next|first?')) return undefined
+  // `sc in each sc to the buttonhole`: its chains.
+  if (reader.take('buttonhole|eyelet', 'opening|sp|space|loop?')) return { kind: 'space' }
   const centre = reader.take('center|centre|middle|first', 'st|stitch|sc|dc|hdc|tr', 'of|in', 'the?', 'next|each?')
   if (centre) takeCornerSize(reader)
   const found = takeThing(reader)
