@@ -9,7 +9,10 @@ import type { Rest } from './work-items.ts'
 
 /** Passes over places. A counted turning chain has passed the first one already, so `skip first st` then names the same place. */
 export function workSkip(walk: Walk, item: Skip, rest: Rest): void {
+  const begins = walk.foundation !== undefined && walk.edge[0]?.kind === 'ch' && walk.at === 0 && walk.made.length === 0
   skip(walk, item)
+  // `Skip first 2 ch, sc in each ch across`: the chains that are missed at the beginning have no underside to work into.
+  if (begins && item.from === 'first' && item.thing?.kind === 'chain') walk.firstChain = Math.max(1, walk.at)
   if (item.thing === undefined || item.thing.kind === 'stitch') walk.skippedTo = walk.at
   holdSkipped(walk, item, rest)
 }
