@@ -176,10 +176,14 @@ export function expectEdge(walk: Walk, named: EdgeName | undefined, span: Span):
   if (next && next !== named) walk.trouble({ kind: 'other-edge', span, named, next })
 }
 
-/** `each of the 32 sts of Row 6`: they are the top of that row, and not the chains of the foundation. */
-export function notUnderneath(walk: Walk, { ofRow, thing }: Target, index: number, span: Span): void {
+/** `each of the 32 sts of Row 6`: they are the top of that row, and not the chains of the foundation; `the 14 skipped sts of Row 6` are no top of a row on it. */
+export function onNamedRow(walk: Walk, { ofRow, thing, held, ofPiece }: Target, index: number, span: Span): void {
   const place = walk.edge[index]
-  if (ofRow !== undefined && thing?.kind === 'stitch' && place && walk.outline?.stretchOf.get(place)?.edge === 'underside') walk.trouble({ kind: 'other-edge', span, named: 'top', next: 'underside' })
+  const stretch = place && walk.outline?.stretchOf.get(place)
+  if (ofRow === undefined || thing?.kind !== 'stitch' || !stretch) return
+  if (stretch.edge === 'underside') walk.trouble({ kind: 'other-edge', span, named: 'top', next: 'underside' })
+  const number = stretch.rows[0]?.number
+  if (held !== undefined && ofPiece === undefined && stretch.edge === 'top' && number !== undefined && number > ofRow) walk.trouble({ kind: 'no-such-place', span, what: `a stitch that waits on row ${ofRow}` })
 }
 
 /** Which edge the places from an index on belong to, the height of a step apart. */

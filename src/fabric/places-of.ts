@@ -2,7 +2,7 @@ import { isEndOfRow } from '../notation/end-of-row.ts'
 import { inSize, type Target, type Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
-import { endOfEdge, endOfRowEnds, toNthOfStep, lastOfEdge, leftBefore, notUnderneath, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
+import { endOfEdge, endOfRowEnds, toNthOfStep, lastOfEdge, leftBefore, onNamedRow, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
 import { heldToRows, intoEndOfRow } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
@@ -132,7 +132,7 @@ function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number,
     const from = walk.at
     const index = findNext(walk, walk.at, target.thing)
     if (target.thing?.kind === 'join' && !joinAhead(walk, index)) return edgeRunsOut(walk, target, span, count, pass)
-    if (pass === 0) notUnderneath(walk, target, index, span)
+    if (pass === 0) onNamedRow(walk, target, index, span)
     if (pass === 0 && startsAtSpace(walk, target, index, rest)) return next(walk, target, span, rest, count, work, over)
     if (pass > 0 && index > walk.at && leavesRun(walk, target, index)) return edgeRunsOut(walk, target, span, count, pass)
     tellSkipped(walk, target, { from, to: index, first: pass === 0 }, span)
