@@ -38,7 +38,7 @@ export function parseCount(all: Reader['all'], open: number, close: number, oute
   while (!inner.done) {
     // `(–1; 10)` begins with a sign of less, not with a dash.
     const less = inner.at === 0 && inner.word() === '–' && inner.touches(1) && inner.peek(1)?.kind === 'number'
-    if (!less && inner.takeOne(new Set([',', ';', ':', '=', '+', '&', 'and', 'plus', '.', '—', '–', 'or']))) {
+    if (!less && inner.takeOne(new Set([',', ';', ':', '+', '&', 'and', 'plus', '.', '—', '–', 'or']))) {
       const plus = inner.word(-1) === '+' && inner.at === 1
       if (plus) {
         const change = takeNumber(inner)
@@ -48,6 +48,8 @@ export function parseCount(all: Reader['all'], open: number, close: number, oute
       }
       continue
     }
+    // `28 = 7 sl st + 21 hdc`
+    if (draft.count && draft.kinds.length === 0 && draft.closing === undefined && inner.take('=')) continue
     if (!part(inner, draft)) return undefined
   }
   onAllSides(draft)

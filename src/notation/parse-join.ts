@@ -109,7 +109,10 @@ function joinTail(reader: Reader) {
   reader.take('yarn|thread|wool|cotton')
   if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || centreInWords(reader) || endInWords(reader))) return undefined
   const whereFirst = whereThenPlace(reader)
-  const place = nthToJoin(reader) ?? takeTarget(reader)
+  const into = /^(?:to|in|into)$/.test(reader.word())
+  const named = nthToJoin(reader) ?? takeTarget(reader)
+  // `to the foundation chain below the start of Round 1`: into one of its chains.
+  const place: Target | undefined = into && named?.walk === 'edge' && named.edge === 'underside' ? { walk: 'next', thing: { kind: 'chain' }, start: named.start, end: named.end } : named
   const after = place && takeAfter(reader)
   const ofRow = place?.walk === 'next' && place.thing?.kind === 'stitch' && !after ? takeHandOfRow(reader) : undefined
   const target = after ? { ...place, after, end: reader.end } : ofRow ? { ...place!, ...ofRow, end: reader.end } : place
