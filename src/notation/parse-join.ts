@@ -110,7 +110,9 @@ function joinTail(reader: Reader) {
   if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || centreInWords(reader) || endInWords(reader))) return undefined
   const whereFirst = whereThenPlace(reader)
   const into = /^(?:to|in|into)$/.test(reader.word())
-  const named = nthToJoin(reader) ?? takeTarget(reader)
+  // `to the last sc of Row 4` goes into it, and not as far as it.
+  const toLast = reader.word() === 'to' && /^(?:last|final)$/.test(reader.word(reader.word(1) === 'the' ? 2 : 1)) && reader.take('to')
+  const named = nthToJoin(reader) ?? takeTarget(reader, !toLast)
   // `to the foundation chain below the start of Round 1`: into one of its chains.
   const place: Target | undefined = into && named?.walk === 'edge' && named.edge === 'underside' ? { walk: 'next', thing: { kind: 'chain' }, start: named.start, end: named.end } : named
   const after = place && takeAfter(reader)
