@@ -20,7 +20,7 @@ export function seamMismatch({ seams, pieces }: PatternFacts): readonly Diagnost
     const names = edges[0]!.sizes
     const held = wrong.map((one) => names[one.size] ?? '')
     const diagnostic: Diagnostic = {
-      code: words.eased ? 'seam-eased' : words.corners ? 'seam-corners-apart' : words.lengths ? 'seam-lengths-apart' : 'seam-mismatch',
+      code: words.code ?? 'seam-mismatch',
       message: `${words.message}${names[size] === undefined ? '' : ` in size ${names[size]}`}`,
       primary: { span: seam.span, text: words.short },
       secondary: words.edges ?? edges.flatMap(({ rows }) => rows.at(-1)?.says ?? []).map((says) => ({ span: says.span, text: 'this edge' })),
@@ -134,7 +134,7 @@ function byCorners({ sides }: Seam, pieces: readonly PieceFacts[]): Words | unde
   if (turned && !told) return undefined
   return {
     // Worked alike, and alike only as long as neither is turned over: for the designer to say whether that is meant.
-    corners: turned,
+    code: turned ? 'seam-corners-apart' : undefined,
     message: `the edges to be joined have ${one.edge.stitches} stitches each, but ${turned ? 'laid on one another their corners do not meet' : 'their corners do not meet'}`,
     short: `${one.edge.stitches} against ${other.edge.stitches}, in other places`,
     note: `from the top on, ${one.name} has ${inOrder(one.edge.sections)}; laid on it, ${other.name} has ${inOrder(flipped)}`,

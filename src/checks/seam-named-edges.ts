@@ -10,52 +10,53 @@ const meantToMeet = (count: number): number => Math.max(3, count / 10)
 
 /** A seam of edges that are named: `left side of Gusset` to `Front edging`. */
 export function byNamedEdges(seam: SeamFacts, pieces: readonly PieceFacts[]): SeamWords | undefined {
-  const parts = seam.join.map((name, index) => ({ name, piece: pieces.find((piece) => piece.name === name), edge: seam.edges?.[index] }))
+  const parts = seam.join.flatMap((name, index) => partOf(pieces.find((piece) => piece.name === name), seam.edges?.[index]))
   const [one, other] = parts
-  if (parts.length !== 2 || !one?.piece?.sound || !other?.piece?.sound) return undefined
-  const [ours, theirs] = [sewnOf(one.piece, one.edge), sewnOf(other.piece, other.edge)]
-  const off = saysOther({ ...one, piece: one.piece }) ?? saysOther({ ...other, piece: other.piece })
-  if (off) return off
+  if (seam.join.length !== 2 || !one?.piece.sound || !other?.piece.sound) return undefined
+  const wrong = saysOther(one) ?? saysOther(other)
+  if (wrong) return wrong
+  const [ours, theirs] = [sewnOf(one), sewnOf(other)]
   const pairs = pairsOf(ours, theirs).map(([a, b]) => ({ a, b, apart: Math.abs(a - b) })).toSorted((x, y) => x.apart - y.apart)
-  const said = pairs.find(({ apart }) => apart === easedBy(seam, one.piece!.size))
+  const said = pairs.find(({ apart }) => apart === easedBy(seam, one.piece.size))
   const nearest = said ?? pairs[0]
   if (!nearest || nearest.apart === 0 && (!seam.eases || pairs.length > 1)) return undefined
   const { a, b, apart } = nearest
   const each = listOf([told(one, ours, a), told(other, theirs, b)])
   const edges = [...where(one.piece, ours), ...where(other.piece, theirs)]
   if (apart > meantToMeet(Math.max(a, b))) {
-    const whole = !seam.ease && parts.every(({ edge, piece }) => edge !== undefined && edge.edge !== 'any' && !piece!.edge.round)
-    return whole && lengthsApart([one.piece, ours], [other.piece, theirs]) ? { edges, lengths: true, message: `the edges to be joined are of other lengths: ${each}`, short: `${a} against ${b}` } : undefined
+    const whole = !seam.ease && parts.every(({ edge, piece }) => edge !== undefined && edge.edge !== 'any' && !piece.edge.round)
+    return whole && lengthsApart([one.piece, ours], [other.piece, theirs]) ? { edges, code: 'seam-lengths-apart', message: `the edges to be joined are of other lengths: ${each}`, short: `${a} against ${b}` } : undefined
   }
   const rows = rowsOff([one.piece, ours, a], [other.piece, theirs, b], easedBy(seam, one.piece.size) ?? 0)
   if (seam.ease) {
     const eased = easedWords(seam, one.piece.size, apart, each)
-    return eased && { edges, ...(!eased.eased && rows !== undefined && { off: rows }), ...eased }
+    return eased && { edges, ...(eased.code === undefined && rows !== undefined && { off: rows }), ...eased }
   }
   return { edges, ...(rows !== undefined && { off: rows }), message: `the edges to be joined do not match: ${each}`, short: `${a} against ${b}` }
 }
 
-/** The places of an edge that are sewn: of a part of it as many as are told. */
-function sewnOf({ edge }: PieceFacts, words: EdgeWords | undefined): EdgePlaces {
-  const all = placesOfEdge(edge, words?.edge)
-  if (words?.part) return { are: all.are, counts: words.count === undefined ? [] : [words.count] }
-  return words?.count !== undefined && all.counts.includes(words.count) ? { are: all.are, counts: [words.count] } : all
-}
-
 interface Part {
-  readonly name: string
   readonly piece: PieceFacts
   readonly edge: EdgeWords | undefined
+  /** All places of the edge. */
+  readonly all: EdgePlaces
+}
+
+const partOf = (piece: PieceFacts | undefined, edge: EdgeWords | undefined): readonly Part[] => (piece ? [{ piece, edge, all: placesOfEdge(piece.edge, edge?.edge) }] : [])
+
+/** The places of an edge that are sewn: of a part of it as many as are told. */
+function sewnOf({ edge, all }: Part): EdgePlaces {
+  if (edge?.part) return { are: all.are, counts: edge.count === undefined ? [] : [edge.count] }
+  return edge?.count !== undefined && all.counts.includes(edge.count) ? { are: all.are, counts: [edge.count] } : all
 }
 
 /** `right side of Front (12 row-ends)`: the number that the seam itself tells of an edge. */
 function saysOther(part: Part): SeamWords | undefined {
-  const { piece, edge } = part
-  const all = placesOfEdge(piece.edge, edge?.edge)
-  const most = Math.max(...all.counts)
-  if (edge?.count === undefined || all.counts.length === 0 || (edge.part ? edge.count <= most : all.counts.includes(edge.count))) return undefined
-  const nearest = all.counts.toSorted((a, b) => Math.abs(a - edge.count!) - Math.abs(b - edge.count!))[0]!
-  return { edges: where(piece, all), message: `the seam says ${counted(edge.count, all.are)}, but ${told(part, all, nearest)}`, short: `${edge.count} against ${nearest}` }
+  const { piece, edge, all } = part
+  const { count } = edge ?? {}
+  if (count === undefined || all.counts.length === 0 || (edge?.part ? count <= Math.max(...all.counts) : all.counts.includes(count))) return undefined
+  const nearest = all.counts.toSorted((a, b) => Math.abs(a - count) - Math.abs(b - count))[0]!
+  return { edges: where(piece, all), message: `the seam says ${counted(count, all.are)}, but ${told(part, all, nearest)}`, short: `${count} against ${nearest}` }
 }
 
 /** A fabric gives: a seam takes up a third of a length of rows that is told in stitches (common practice, no source). */
@@ -95,7 +96,7 @@ function rowsOff(one: Edge, other: Edge, eased: number): SeamWords['off'] {
 
 const names: Readonly<Record<NamedEdge, string>> = { top: 'top', bottom: 'lower edge', left: 'left side', right: 'right side', side: 'side', any: 'edge' }
 
-function told({ name, edge }: Omit<Part, 'piece'>, { are }: EdgePlaces, count: number): string {
+function told({ piece: { name }, edge }: Part, { are }: EdgePlaces, count: number): string {
   return `${edge === undefined ? name : `the ${names[edge.edge]} of ${name}`} has ${counted(count, are)}`
 }
 

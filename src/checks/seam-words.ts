@@ -10,14 +10,10 @@ export interface SeamWords {
   readonly note?: string
   /** Where the two edges are written, when it is not the totals of the last rows. */
   readonly edges?: readonly Label[]
-  /** The longer edge is meant to be eased in. */
-  readonly eased?: boolean
+  /** As what it is told: an edge that is eased in, of quite another length, or as long but turning in other places; else as a mismatch. */
+  readonly code?: 'seam-eased' | 'seam-lengths-apart' | 'seam-corners-apart' | undefined
   /** The sides of row-ends that do not match, and by how much: two sides of one piece that are alike off have one slip behind them. */
   readonly off?: readonly string[]
-  /** Of quite another length: no stitch or two apart, but another edge, or a part of it. */
-  readonly lengths?: boolean
-  /** As many stitches, but in other places. */
-  readonly corners?: boolean
 }
 
 /** A longer edge that is eased in: by how much is told, and where the seam's own words say it, only where that is another number. */
@@ -25,7 +21,7 @@ export function easedWords(seam: SeamFacts, size: number, apart: number, each: s
   const said = easedBy(seam, size)
   if (said === apart) return undefined
   if (said !== undefined) return { message: `${counted(said, 'stitch')} ${said === 1 ? 'is' : 'are'} said to be eased in, but the edges are ${apart === 0 ? 'alike' : `${apart} apart`}: ${each}`, short: `eases in ${said}, not ${apart}` }
-  return apart === 0 ? undefined : { eased: true, message: `${counted(apart, 'stitch')} ${apart === 1 ? 'is' : 'are'} to be eased in: ${each}`, short: `eases in ${apart}` }
+  return apart === 0 ? undefined : { code: 'seam-eased', message: `${counted(apart, 'stitch')} ${apart === 1 ? 'is' : 'are'} to be eased in: ${each}`, short: `eases in ${apart}` }
 }
 
 /** How many stitches the seam's words say are eased in, in one size. */

@@ -97,7 +97,8 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   }
   if (left > 0 && !walk.leaves) walk.trouble({ kind: 'left-over', span: lastSpan(items, text), count: left })
   const made = joinedChain(walk, saidBy(text, setting)) ?? whatWasMade(walk)
-  const comparison = compareTotal(setting.conventions.joinsCount && items.some(({ node }) => node === 'join') ? withJoin(text.totals, made.stitches, setting.size) : text.totals, made, setting.size, before, setting.conventions.chainsCount, setting.lexicon)
+  const totals = setting.conventions.joinsCount && items.some(({ node }) => node === 'join') ? withJoin(text.totals, made.stitches, setting.size) : text.totals
+  const comparison = compareTotal(totals, made, setting.size, before, setting.conventions.chainsCount, setting.lexicon)
   const worksOver = walk.at - walk.opened - walk.missed
   const troubles = walk.troubles.map((trouble) => (trouble.kind === 'overrun' && trouble.what === undefined && trouble.wants === 0 ? { ...trouble, wants: Math.max(worksOver, usesOf(items, walk)), offers: walk.edge.length - walk.opened } : trouble))
   // A border that is turned first has its outline the other way round already; what counts is a turn at its end.

@@ -1,9 +1,10 @@
 import { numberAhead, takeNumber } from './numbers.ts'
-import { inwards, legsTold } from './parse-inner-corner.ts'
+import { legsTold } from './parse-inner-corner.ts'
 import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 import type { Num } from './target.ts'
+import { inwards } from './which-corner.ts'
 
 const verbs = 'work|working|make|making'
 const sts = 'st|sts|stitch|stitches'

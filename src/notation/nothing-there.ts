@@ -2,8 +2,9 @@ import { numberAhead } from './numbers.ts'
 import { takeStitchName, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
+import { inwards } from './which-corner.ts'
 
-const inner = /^(?:inner|inside|inward)$/
+const inner = new RegExp(`^(?:${inwards})$`)
 /** Words that tell of a place that it is worked as if it were none. */
 const plainly = /^(?:no|not|nor|neither|never|nothing|none|without|even|straight|past|passing|included|including|ignore|ignoring|disregard|plain|plainly|follow)$/
 const works = /tog|^(?:together|twice|skip|miss|turn|join)$/
@@ -56,4 +57,4 @@ function fillThere(reader: Reader, before: readonly Instruction[]): boolean {
   return false
 }
 
-const takeThere = (reader: Reader): boolean => reader.take('at|in|on', 'each|every|the|all?', 'of?', 'the?', 'inner|inside|inward', 'corner|corners')
+const takeThere = (reader: Reader): boolean => reader.take('at|in|on', 'each|every|the|all?', 'of?', 'the?', inwards, 'corner|corners')

@@ -8,6 +8,7 @@ import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import type { Group, Instruction, Work } from './syntax.ts'
 import type { Num, Target } from './target.ts'
+import { outwards } from './which-corner.ts'
 
 const verbs = 'work|working|make|making|put|putting|place|placing|do|doing'
 const middles = 'center|centre|middle'
@@ -100,7 +101,7 @@ function takeGain(reader: Reader): { readonly count?: number } | undefined {
 function takeCorners(reader: Reader): Corners | undefined {
   reader.take('each|every|all?', 'of?', 'the?')
   const count = takeNumber(reader)
-  reader.take('outer|outside|outermost|outward?')
+  reader.take(`${outwards}?`)
   return reader.take('corner|corners') ? { ...(count && { count }) } : undefined
 }
 

@@ -1,3 +1,4 @@
+import { takeInsteadOfOne } from './instead-of-one.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { parseAgain } from './parse-again.ts'
 import { closeOf } from './parse-bracket.ts'
@@ -85,7 +86,7 @@ function atEnds(reader: Reader, all: Work, before?: Num): AtEnds | undefined {
   if (!count) return undefined
   const stitch = takeStitchName(reader)
   if (stitch !== undefined && stitch !== all.stitch) return undefined
-  reader.take('instead', 'of', '1|one')
+  takeInsteadOfOne(reader)
   if (!reader.take('in|into', 'both|the?', 'the?') && !before) return undefined
   reader.take('the')
   if (reader.take('each|both', 'end', 'st|sts|stitch|stitches|ch|chain|chains')) return { count, ends: [{ end: 'first', count }, { end: 'last', count }] }

@@ -3,8 +3,8 @@ import { takeStitchName } from './parse-thing.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import type { Target } from './target.ts'
+import { inwards } from './which-corner.ts'
 
-export const inwards = 'inner|inside|inward|internal|concave'
 const stitch = 'st|sts|stitch|stitches|one'
 
 /**

@@ -1,8 +1,12 @@
 import type { Reader } from './reader.ts'
 
+/** Corners that jut out, and those at which an edge turns inwards. */
+export const outwards = 'outer|outside|outermost|outward|projecting'
+export const inwards = 'inner|inside|inward|internal|concave'
+
 /** Takes which of the corners: `outer` ones jut out, and all of those are meant; `top`, `lower left-hand`, `foundation` tells where some of them lie. */
 export function takeWhichCorner(reader: Reader): 'outer' | 'some' | undefined {
-  const outer = reader.take('outer|outside|outermost|outward|projecting')
+  const outer = reader.take(outwards)
   const { at } = reader
   reader.take('foundation')
   reader.take('top|bottom|upper|lower')
