@@ -42,6 +42,7 @@ export function lexicon(terms: Terms, own: readonly OwnStitch[], sizes: number, 
     return found
   }
   return {
+    key: JSON.stringify([terms, own.map(({ abbr, name, worksOver, makes, height }) => [abbr, name, worksOver, makes, height]), sizes, yarns, pieces]),
     terms,
     sizes,
     yarns,

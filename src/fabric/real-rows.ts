@@ -1,8 +1,9 @@
 import type { RowLabel } from '../notation/labels.ts'
 import { pieceWords } from '../notation/piece-words.ts'
 import { parseJoinNote, type Opening } from '../notation/parse-join-note.ts'
-import { parseRow, type ReadRow } from '../notation/parse-row.ts'
+import type { ReadRow } from '../notation/parse-row.ts'
 import type { RowReference } from '../notation/row-reference.ts'
+import { readRow } from '../notation/rows-read.ts'
 import { splitRows, type RowsEntry } from '../notation/split-rows.ts'
 import type { Instruction } from '../notation/syntax.ts'
 import { inSize } from '../notation/target.ts'
@@ -41,11 +42,13 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
   const entries: WrittenEntry[] = []
   const remarks: Remark[] = []
   const parts = splitRows(text, block, lexicon.sizes)
-  const words = { ...pieceWords(text.slice(block.start, block.end), lexicon), parts: headingsIn(text, parts) }
+  const headings = headingsIn(text, parts)
+  const dialect = pieceWords(text.slice(block.start, block.end), lexicon)
+  const words = { ...dialect, parts: headings, ...(dialect.key !== undefined && { key: JSON.stringify([dialect.key, headings]) }) }
   for (const part of parts) {
     if (part.kind === 'between') remarks.push({ span: part.span, after: entries.length })
     else {
-      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...(part.label && { label: part.label }), read: parseRow(text, part.text.start, part.text.end, words, part.label?.counted), span: part.span, text: part.text }
+      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...(part.label && { label: part.label }), read: readRow(text, part.text.start, part.text.end, words, part.label?.counted), span: part.span, text: part.text }
       const above = remarks.filter(({ after }) => after === entries.length)
       entries.push(opened(entry, above.map(({ span }) => parseJoinNote(text, span.start, span.end, words)).findLast((opening) => opening !== undefined)))
     }

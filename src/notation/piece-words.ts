@@ -11,7 +11,7 @@ export function pieceWords(rows: string, vocabulary: Vocabulary): Vocabulary {
   const language = languageOf(rows, vocabulary)
   const tiles = /\bc2c\b|\bcorner[- ]to[- ]corner\b/i.test(rows) || /\bch(?:ain)? 6, \w+ in (?:the )?4th ch from (?:the )?hook\b/i.test(rows) && /\b(?:tile|block)s?\b/i.test(rows)
   if (!letters && !language && !tiles) return vocabulary
-  return { ...vocabulary, letters, tiles, ...(language && inLanguage(language, vocabulary)) }
+  return { ...vocabulary, letters, tiles, ...(language && inLanguage(language, vocabulary)), ...(vocabulary.key !== undefined && { key: JSON.stringify([vocabulary.key, letters, tiles, language?.name]) }) }
 }
 
 /**

@@ -23,6 +23,8 @@ export interface Vocabulary {
   readonly tiles?: boolean
   /** Turns of phrase of the language that the piece is written in. */
   readonly phrases?: readonly Phrase[]
+  /** All of this in one text: two vocabularies of one key read a row alike. */
+  readonly key?: string
 }
 
 /** A walk along the tokens of one row, without its gaps. */
