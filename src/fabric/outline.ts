@@ -1,6 +1,7 @@
 import { partsOf, type LaidRow, type Part, type Stretch } from './laid-row.ts'
 import { openingUnder, roundOpening, underChain, type Opening } from './opening.ts'
 import { back, backwards, between, nearerWay, ringFrom, seamBetween, seenFromRight, stretchesOf, turnedOver, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
+import { RingOfNodes } from './ring-of-nodes.ts'
 import type { Place } from './place.ts'
 
 /**
@@ -12,13 +13,7 @@ import type { Place } from './place.ts'
  *     ┌──┘         └──┐
  *     └───────────────┘   the underside of the foundation
  */
-export class Outline {
-  private hook: Node | undefined
-  private way: Way = 'next'
-  /** Stretches by the row whose number their places carry. */
-  private readonly byRow = new Map<number, Set<Node>>()
-  /** Rows that another row lies on. */
-  private readonly covered = new Set<LaidRow>()
+export class Outline extends RingOfNodes {
   private last: LaidRow | undefined
   /** Rows that are not rounds, and not yet enclosed by a round. */
   flatRows = 0
@@ -171,40 +166,6 @@ export class Outline {
     }
   }
 
-  /** Stretches from the hook on, in the direction of work. */
-  private ring(): readonly Node[] {
-    if (!this.hook) return []
-    const nodes: Node[] = []
-    let node = this.hook
-    do {
-      nodes.push(node)
-      node = node[this.way]
-    } while (node !== this.hook)
-    return nodes
-  }
-
-  /** Makes a ring of stretches; the hook stands before the first. */
-  private close(stretches: readonly Part[]): void {
-    const nodes = stretches.filter(({ places }) => places.length > 0).map((stretch) => ({ ...stretch }) as Node)
-    for (const [index, node] of nodes.entries()) {
-      node.next = nodes[(index + 1) % nodes.length]!
-      node.before = nodes.at(index - 1)!
-      this.note(node)
-    }
-    this.hook = nodes[0]
-  }
-
-  private note(node: Node): void {
-    for (const row of new Set([node.places[0]!.row, node.places.at(-1)!.row])) {
-      const nodes = this.byRow.get(row) ?? new Set()
-      this.byRow.set(row, nodes.add(node))
-    }
-  }
-
-  private forget(node: Node): void {
-    for (const row of new Set([node.places[0]!.row, node.places.at(-1)!.row])) this.byRow.get(row)?.delete(node)
-  }
-
   /** Replaces what a flat row was worked along by the row. */
   private cover(row: LaidRow, turned: boolean): void {
     const reach = this.reach(row, turned)
@@ -247,52 +208,5 @@ export class Outline {
     if (!node) return undefined
     const places = way === 'next' ? node.places : node.places.toReversed()
     return { first: places[0]!, second: places[1] ?? places[0]!, beforeLast: places.at(-2) ?? places[0]!, last: places.at(-1)! }
-  }
-
-  private find(place: Place): Spot | undefined {
-    for (const node of this.byRow.get(place.row) ?? []) {
-      const at = node.places[0] === place ? 0 : node.places.at(-1) === place ? node.places.length - 1 : node.places.indexOf(place)
-      if (at >= 0) return { node, at }
-    }
-    return undefined
-  }
-
-  /** Takes out all from one spot to another and gives the neighbours on either side, in the direction of the way. */
-  private cut(from: Spot, to: Spot, way: Way): readonly [Node | undefined, Node | undefined] {
-    const inside = new Set<Node>()
-    for (let node = from.node; ; node = node[way]) {
-      inside.add(node)
-      if (node === to.node) break
-    }
-    const whole = inside.has(from.node[back(way)]) && inside.has(to.node[way])
-    const rest = (spot: Spot, first: boolean): Node | undefined => {
-      const before = first === (way === 'next')
-      const places = before ? spot.node.places.slice(0, spot.at) : spot.node.places.slice(spot.at + 1)
-      return places.length === 0 ? undefined : ({ ...spot.node, places })
-    }
-    const [start, end] = [rest(from, true), rest(to, false)]
-    const [outerStart, outerEnd] = whole ? [undefined, undefined] : [from.node[back(way)], to.node[way]]
-    for (const node of inside) {
-      this.forget(node)
-      if (node.edge === 'top') this.covered.add(node.row)
-    }
-    const link = (node: Node | undefined, outer: Node | undefined, side: Way): void => {
-      if (!node) return
-      this.note(node)
-      if (!outer) return
-      node[side] = outer
-      outer[back(side)] = node
-    }
-    link(start, outerStart, back(way))
-    link(end, outerEnd, way)
-    // With nothing else on the outline, what is left at either end are neighbours of one another.
-    if (whole && start && end) {
-      start[back(way)] = end
-      end[way] = start
-    } else if (whole) {
-      const only = start ?? end
-      return [only, only]
-    }
-    return [start ?? outerStart ?? end, end ?? outerEnd ?? start]
   }
 }
