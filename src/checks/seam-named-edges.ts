@@ -46,6 +46,7 @@ const partOf = (piece: PieceFacts | undefined, edge: EdgeWords | undefined): rea
 
 /** The places of an edge that are sewn: of a part of it as many as are told. */
 function sewnOf({ edge, all }: Part): EdgePlaces {
+  if (edge?.without !== undefined) return { are: all.are, counts: all.counts.map((count) => count - edge.without!) }
   if (edge?.part) return { are: all.are, counts: edge.count === undefined ? [] : [edge.count] }
   return edge?.count !== undefined && all.counts.includes(edge.count) ? { are: all.are, counts: [edge.count] } : all
 }
@@ -94,7 +95,7 @@ function rowsOff(one: Edge, other: Edge, eased: number): SeamWords['off'] {
   return [...side(one, other[2] + more), ...side(other, one[2] - more)]
 }
 
-const names: Readonly<Record<NamedEdge, string>> = { top: 'top', bottom: 'lower edge', left: 'left side', right: 'right side', side: 'side', any: 'edge' }
+const names: Readonly<Record<NamedEdge, string>> = { top: 'top', bottom: 'lower edge', left: 'left side', right: 'right side', side: 'side', any: 'edge', all: 'edge' }
 
 function told({ piece: { name }, edge }: Part, { are }: EdgePlaces, count: number): string {
   return `${edge === undefined ? name : `the ${names[edge.edge]} of ${name}`} has ${counted(count, are)}`

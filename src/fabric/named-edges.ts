@@ -1,7 +1,7 @@
 import type { SeamEdge, Section } from './piece-edges.ts'
 
-/** An edge of a piece as a person names it, with the right side up. `any`: named, but by a word that tells no side of it. */
-export type NamedEdge = 'top' | 'bottom' | 'left' | 'right' | 'side' | 'any'
+/** An edge of a piece as a person names it, with the right side up. `any`: named, but by a word that tells no side of it; `all`: all round. */
+export type NamedEdge = 'top' | 'bottom' | 'left' | 'right' | 'side' | 'any' | 'all'
 
 /** An edge as a seam tells it. */
 export interface EdgeWords {
@@ -10,6 +10,8 @@ export interface EdgeWords {
   readonly count?: number
   /** Only a part of it is sewn. */
   readonly part?: boolean
+  /** `except the center 8 sts`: so many of it stay open. */
+  readonly without?: number
 }
 
 /** How many places a named edge may have, and what they are. Several where the name may mean one stretch or more. */
@@ -22,13 +24,13 @@ export interface EdgePlaces {
 
 /** The places of an edge by its name; without one those that the last row or round made. None where the piece does not tell. */
 export function placesOfEdge(edge: SeamEdge, named: NamedEdge | undefined): EdgePlaces {
-  if (edge.round) return { counts: named !== undefined && edge.sides.length > 0 ? edge.sides.map(({ stitches }) => stitches) : [edge.stitches], are: 'stitch' }
+  if (edge.round) return { counts: named !== undefined && named !== 'all' && edge.sides.length > 0 ? edge.sides.map(({ stitches }) => stitches) : [edge.stitches], are: 'stitch' }
   // A part that goes on from another piece has edges of its own; those of the whole are in their order.
   const sections = sum(edge.own) === sum(edge.sections) ? edge.sections : edge.own
   const of = (kind: Section['edge']): readonly Section[] => sections.filter((section) => section.edge === kind)
   if (named === undefined || named === 'top') return { counts: choices([of('top')]), are: 'stitch' }
   if (named === 'bottom') return { counts: choices([of('underside')]), are: 'stitch' }
-  if (named === 'any') return { counts: choices([sections]), are: 'stitch' }
+  if (named === 'any' || named === 'all') return { counts: choices([sections]), are: 'stitch' }
   const [left, right] = sidesOf(sections)
   const sides = !edge.sided || edge.inParts || named === 'side' ? [left, right] : [named === 'left' ? left : right]
   const counts = choices(sides.flatMap((side) => [side, withoutSteps(side)]))

@@ -1,4 +1,5 @@
 import type { EdgeWords, NamedEdge } from '../fabric/named-edges.ts'
+import { tens, teens, units } from '../notation/number-words.ts'
 
 /** What a seam joins: a piece, or an edge of it that is named. */
 export interface SeamPart {
@@ -8,15 +9,19 @@ export interface SeamPart {
 
 /** Words that tell which edge is meant, the first that is there. */
 const edges: readonly (readonly [RegExp, NamedEdge])[] = [
-  [/\b(?:top|upper|last row|last round|last rnd|final row)\b/i, 'top'], [/\b(?:bottom|lower|foundation|beginning|starting|hem)\b/i, 'bottom'],
+  [/\ball (?:(?:four|4|three|3|the) )*(?:sides|edges|round|around)\b/i, 'all'],
+  [/\b(?:top|upper|last row|final row|shoulders?)\b/i, 'top'], [/\b(?:bottom|lower|foundation|beginning|starting|hem)\b/i, 'bottom'],
   [/\bleft\b/i, 'left'], [/\bright\b/i, 'right'], [/\b(?:sides?|row-? ?ends?|ends of (?:the )?rows)\b/i, 'side'],
+  [/\b(?:rounds?|rnds?|border|edging|(?:outer|outside|whole|entire) edge|all \d+)\b/i, 'all'], [/\brow \d+(?! to)\b/i, 'top'],
 ]
 
 /** Words that a place on a piece is told in; anything else is a name. */
-const told = /^(?:the|an?|of|at|on|in|to|from|along|and|all|both|each|one|other|two|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|ch|sts?|stitch(?:es)?|loops?|tops?|bottom|upper|lower|last|final|first|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|inner|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|raw|open|free|neck|armhole|shoulder|underside|border|corners?|middle|cent(?:re|er)|central|half|part|inclusive|only|worked|\d+)$/i
+const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|ch|sts?|stitch(?:es)?|sc|h?dc|htr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|\d+)$/i
 
-/** Words that tell only a part of an edge. */
-const aPart = /\b(?:middle|cent(?:re|er)|central|half|part|corners?|(?:first|last|next|inner|outer) \d+)\b/i
+const stitches = '(?:sts?|stitch(?:es)?|sc|h?dc|htr|d?tr)'
+
+/** Words that tell only a part of an edge; a shoulder is one end of a top. */
+const aPart = new RegExp(String.raw`\b(?:middle|cent(?:re|er)|central|half|part|corners?|shoulders?|(?:first|last|next|inner|outer|innermost|outermost) \d+|\d+ (?:${stitches} )?(?:at|in from|from)|${stitches} \d+ to \d+)\b`, 'i')
 
 /**
  * `left side of Gusset`, `Gusset left edge`, `Front: right edge (12 row-ends)`, `Rows 1-8 of the left side of Back`: an edge in words, of a
@@ -27,7 +32,7 @@ export function seamPart(text: string, names: readonly string[]): SeamPart {
   if (own !== undefined) return { piece: own }
   const named = names.map((name) => ({ name, at: placeOf(name, text) })).filter(({ at }) => at >= 0).toSorted((a, b) => b.name.length - a.name.length)[0]
   if (!named) return { piece: text }
-  const words = `${text.slice(0, named.at)} ${text.slice(named.at + named.name.length)}`.replace(/[(),:;'’]/g, ' ').replace(/[-–](?=\d)/g, ' to ').trim()
+  const words = inDigits(`${text.slice(0, named.at)} ${text.slice(named.at + named.name.length)}`.replace(/[(),:;'’]/g, ' ').replace(/[-–](?=\d)/g, ' to ').trim())
   if (!words.split(/\s+/).every((word) => told.test(word))) return { piece: text }
   return { piece: named.name, edge: edgeOf(words) }
 }
@@ -39,10 +44,19 @@ function placeOf(name: string, text: string): number {
   return /[\p{L}\p{N}]/u.test(around) ? -1 : at
 }
 
+/** `outermost six stitches`: before a stitch the number may be a word. */
+function inDigits(words: string): string {
+  return words.replace(new RegExp(String.raw`\b([a-z]+)(?= ${stitches}\b)`, 'gi'), (word) => String({ ...units, ...teens, ...tens }[word.toLowerCase()] ?? word))
+}
+
 function edgeOf(words: string): EdgeWords {
   const edge = edges.find(([form]) => form.test(words))?.[1] ?? 'any'
-  const rows = /\brows? (\d+)(?: to (?:row )?(\d+))?/i.exec(words)
-  const count = rows ? Number(rows[2] ?? rows[1]) - Number(rows[1]) + 1 : Number(/\b\d+\b/.exec(words)?.[0] ?? 0)
-  const part = rows !== null && edge !== 'top' || aPart.test(words)
-  return { edge, ...(count > 0 && (!rows || part) && { count }), ...(part && { part }) }
+  const left = /\b(?:except|but)(?: for)?(?: the)?(?: (?:cent(?:re|er)|middle|central|first|last))? (\d+)/i.exec(words)
+  const rows = /\b(?:rows?|rnds?|rounds?) (\d+)(?: to (?:row )?(\d+))?/i.exec(words)
+  const counted = new RegExp(String.raw`\b${stitches} (\d+) to (\d+)`, 'i').exec(words) ?? (rows?.[2] === undefined ? null : rows)
+  const alone = Number(/\b\d+\b/.exec(words.replace(rows?.[0] ?? '', ' ').replace(/\ball (?:four|4|three|3)\b/i, ' '))?.[0] ?? 0)
+  const count = counted ? Number(counted[2]) - Number(counted[1]) + 1 : rows !== null && edge !== 'top' && edge !== 'all' ? 1 : alone
+  if (left) return { edge, without: Number(left[1]) }
+  const part = rows !== null && edge !== 'top' && edge !== 'all' || aPart.test(words)
+  return { edge, ...(count > 0 && (rows === null || part || alone > 0) && { count }), ...(part && { part }) }
 }
