@@ -7,7 +7,7 @@ import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 
 /**
- * `12 sts left unworked at the front neck`, `the st that was skipped at center back`, `4 dc of Back left unworked`, `4 sts not worked
+ * `12 sts left unworked at the front neck`, `6 sts left for the thumb`, `the st that was skipped at center back`, `4 dc of Back left unworked`, `4 sts not worked
  * before`, `the stitch left between the two halves`: how it came to lie there, and where.
  */
 export function takeLeftBehind(reader: Reader, draft: Draft): void {
@@ -21,9 +21,10 @@ export function takeLeftBehind(reader: Reader, draft: Draft): void {
     return
   }
   const told = free || !skipped && reader.take('unworked|free|unused|open|empty')
-  const where = takeWhen(reader) || takeBetween(reader) || takeWhereabouts(reader) !== undefined
+  const waiting = !skipped && reader.take('for', 'the|a?', 'left|right|first|second?', 'sleeve|sleeves|thumb|armhole|underarm|opening')
+  const where = waiting || takeWhen(reader) || takeBetween(reader) || takeWhereabouts(reader) !== undefined
   if (!clause && !told && !where || !placeEnds(reader)) reader.at = at
-  else if (skipped && draft.walk === 'next') draft.walk = 'skipped'
+  else if ((skipped || waiting) && /^(?:next|first)$/.test(draft.walk ?? '')) draft.walk = 'skipped'
 }
 
 /** `that were`, `which you`, `that Row 1`, `that the flap`: who has left them. */

@@ -1,4 +1,5 @@
 import { numberAhead } from './numbers.ts'
+import { isQuiet } from './parse-remark.ts'
 import { takeStitchName, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
@@ -11,17 +12,33 @@ const works = /tog|^(?:together|twice|skip|miss|turn|join)$/
 const separator = /^[,;.:()[\]–—]$/
 
 /**
- * What is told of an inner corner is that nothing happens there:
+ * What is told of a corner is that nothing happens there:
  *
  *   do not inc or dec at inner corner   The inner corner is worked even   no shaping at inner corners   1 sc in each sc at the inner corner
+ *   do not work extra stitches at the corners   none at the corners   do not work into the seams   no corner increases in this rnd
  */
 export function parseNothingThere(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   const { at, start } = reader
   const words = clauseWords(reader)
+  if (noneThere(reader, words)) {
+    reader.at += words.length
+    return [{ node: 'aside', start, end: reader.end }]
+  }
   if (!words.some((word, ahead) => inner.test(word) && /^corners?$/.test(words[ahead + 1] ?? ''))) return undefined
   if (fillThere(reader, before) || saysNothing(reader, words)) return [{ node: 'aside', start, end: reader.end }]
   reader.at = at
   return undefined
+}
+
+/** What a clause may hold that says of corners or seams that nothing goes into them. */
+const ofNothing = ['work', 'working', 'into', 'st', 'sts', 'stitch', 'stitches', 'increase', 'increases', 'increasing', 'inc', 'extra', 'each']
+const denied = /^(?:and |but )?(?:do not (?:work|make|place|put|add|inc|increase)|none|nothing|no (?:extra |additional )?(?:sts|stitches|increases|corner increases|sc|dc)|not)\b/
+
+/** Without a number, and without a stitch that it would tell the number of. */
+function noneThere(reader: Reader, words: readonly string[]): boolean {
+  const [, ...others] = words
+  if (!denied.test(words.join(' ')) || !others.some((word) => /^(?:corners?|seams?)$/.test(word))) return false
+  return isQuiet(reader, reader.at, reader.at + words.length, ...ofNothing, ...(/^(?:no|not)$/.test(words[0]!) ? ['sc', 'dc', 'hdc', 'tr'] : []))
 }
 
 function clauseWords(reader: Reader): readonly string[] {

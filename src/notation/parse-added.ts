@@ -5,9 +5,11 @@ import { takeRowNamed } from './row-named.ts'
 const goesOn = ['across', 'along', 'around']
 const whence = 'before|for|after|at|by|in|on|under|below|beneath|to|from'
 
-/** Takes how chains came to lie where they are: `added before Row 4`, `that were made at the end of Row 3`, `that begin Row 5`, `under Row 5`, `of the step`. */
+/** Takes how chains came to lie where they are: `that bridge them`, `added before Row 4`, `that were made at the end of Row 3`, `that begin Row 5`, `under Row 5`, `of the step`. */
 export function takeAdded(reader: Reader): void {
   const { at } = reader
+  if (reader.take('that|which', 'bridge|span|cross', 'them|these|it|the?', 'opening|gap|hole?') && placeEnds(reader, ...goesOn)) return
+  reader.at = at
   const clause = reader.take('that|which', 'were|was|you?')
   const made = reader.take('added|made|worked|chained|used|left') || clause && reader.take('begin|begins|began|start|started|lengthen|extend|extended')
   if (reader.take('of|at|from', 'the|this|that?', 'first|second|next|last|lower|upper?', 'step|extension|stair') && placeEnds(reader, ...goesOn)) return

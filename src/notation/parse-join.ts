@@ -23,7 +23,10 @@ export function parseJoin(reader: Reader, before: readonly Instruction[]): reado
   const at = reader.at
   if (reader.take('join|joining|rejoin|rejoining|reattach') || reader.take('attach', 'the|a|one?', 'new|main|contrast|contrasting|second|other|next|fresh?', 'yarn|thread|strand|wool|cotton|color|colour') && (reader.at -= 1) > 0) return joinWord(reader, start, before)
   if (reader.take('beginning|starting|begin|start', 'with', 'the?', 'yarn|thread', 'joined|attached')) return joinWord(reader, start, before)
-  if (before.every(({ node }) => node === 'aside' || node === 'skip') && drawsUpLoop(reader)) return joinWord(reader, start, before)
+  const first = before.every(({ node }) => node === 'aside' || node === 'skip')
+  if (first && drawsUpLoop(reader)) return joinWord(reader, start, before)
+  const inserted = first ? insertsHook(reader, before) : undefined
+  if (inserted) return inserted
   if (reader.take('close', 'with|rnd|round?', 'sl?')) return closing(reader, start)
   if (!reader.take('with?', 'a|1|one?', 'sl', '-?', 'st|stitch') && !reader.take('with?', 'a|1|one?', 'ss|slst')) {
     reader.at = at
@@ -55,6 +58,17 @@ function drawsUpLoop(reader: Reader): boolean {
   if (drawn && /^(?:in|at|through|from|to|into)$/.test(reader.word()) && ![1, 2].some((ahead) => /^(?:each|every|next)$/.test(reader.word(ahead)))) return true
   reader.at = at
   return false
+}
+
+/** `insert hook in first of the 6 skipped sc, pull up a loop`: joined there as well. */
+function insertsHook(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
+  const { at, start } = reader
+  if (reader.take('insert|inserting', 'the|your?', 'hook') && /^(?:in|into|through|under)$/.test(reader.word())) {
+    const joined = joinWord(reader, start, before)
+    if (joined && reader.take(',?', 'and?', 'pull|draw', 'up|through?', 'a', 'loop|lp')) return joined
+  }
+  reader.at = at
+  return undefined
 }
 
 function joinWord(reader: Reader, start: number, before: readonly Instruction[]): readonly Instruction[] | undefined {

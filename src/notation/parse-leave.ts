@@ -2,6 +2,8 @@ import { takeNumber } from './numbers.ts'
 import { takeAtEnd, takeLeft } from './take-left.ts'
 import { takeBeside } from './parse-beside.ts'
 import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
+import { placeEnds } from './place-ends.ts'
+import { takeEdgeName, undersideNamed } from './parse-edge.ts'
 import { rowEnds } from './parse-row-ends.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
@@ -63,7 +65,7 @@ function ofLaterRow(reader: Reader): readonly Aside[] | undefined {
 export function parseLeave(reader: Reader): readonly Instruction[] | undefined {
   const later = ofLaterRow(reader)
   if (later) return later
-  const [leave] = leaving(reader) ?? setAside(reader) ?? left(reader) ?? notWorked(reader) ?? stopping(reader) ?? []
+  const [leave] = leaving(reader) ?? setAside(reader) ?? edgeLeft(reader) ?? left(reader) ?? notWorked(reader) ?? stopping(reader) ?? []
   // `leave last 5 sts unworked (4 tr and the 3 ch)`
   const sum = leave?.sum ? undefined : takeSorted(reader)
   return leave && [{ ...leave, ...(sum && { sum }) }]
@@ -145,11 +147,32 @@ function left(reader: Reader): readonly Leave[] | undefined {
 
 const clauseEnds = (reader: Reader): boolean => reader.done || /^(?:[,;.:()]|and|turn)$/.test(reader.word())
 
-/** `do not work the last 4 sts`, `without working these four`, `ignoring the other 6 sc` */
+/** `along the bottom`, `into the foundation`, `the lower edge`: a whole edge. */
+function edgeNamed(reader: Reader): boolean {
+  const { at } = reader
+  reader.take('along|across|in|into|on')
+  if ((undersideNamed(reader) || takeEdgeName(reader) !== undefined) && placeEnds(reader)) return true
+  reader.at = at
+  return false
+}
+
+/** `the bottom edge stays free`, `the foundation is left unworked` */
+function edgeLeft(reader: Reader): readonly Leave[] | undefined {
+  const { at, start } = reader
+  if (reader.take('the') && (undersideNamed(reader) || takeEdgeWords(reader)) && takeLeft(reader) === 'sure') return [{ node: 'leave', start, end: reader.end }]
+  reader.at = at
+  return undefined
+}
+
+const takeEdgeWords = (reader: Reader): boolean => reader.take('bottom|lower|foundation|top|upper|left|right|other|remaining', '-?', 'hand?', 'edge|side') || reader.take('bottom|top')
+
+/** `do not work the last 4 sts`, `do not work along the bottom`, `without working these four`, `ignoring the other 6 sc` */
 function notWorked(reader: Reader): readonly Leave[] | undefined {
   const { at, start } = reader
   const not = reader.take('do', 'not', 'work', 'in|into|across?') || reader.take('don’t|don\'t', 'work', 'in|into|across?') || reader.take('ignore|ignoring') || reader.take('without', 'working', 'in|into?')
   if (not && reader.take('along?', 'the', 'rest|remainder', 'of', 'the?', 'row|rnd|round|edge|edges|outline|piece|stitches|sts')) return [{ node: 'leave', start, end: reader.end }]
+  const edge = not && edgeNamed(reader)
+  if (edge) return [{ node: 'leave', start, end: reader.end }]
   const { which, count, thing, last = false, sum } = not ? takeStretch(reader) : { which: false }
   if (which && (thing || count)) {
     const ofRow = takeOfOlder(reader)

@@ -39,11 +39,13 @@ export function otherSide(reader: Reader): readonly Instruction[] | undefined {
   return [{ node: 'start', target: { walk: 'other-side', ...(under && { edge: 'underside' }), start, end: reader.end }, start, end: reader.end }]
 }
 
-/** `along the other side of the 3 ch`: so many chains, each from below. */
+/** `along the other side of the 3 ch`, `along the underside of the ch-4`: so many chains, each from below. */
 export function otherSideOfBridge(reader: Reader, start: number): Target | undefined {
   const { at } = reader
-  const count = reader.take('along|down|up|across|on', 'the', 'other|opposite|second', 'side', 'of', 'the|these|those') ? takeNumber(reader) : undefined
-  if (count && reader.take('ch|chs|chain|chains')) return { walk: 'next', count, eachOf: true, thing: { kind: 'chain' }, edge: 'underside', start, end: reader.end }
+  const side = reader.take('along|down|up|across|on', 'the', 'other|opposite|second', 'side', 'of', 'the|these|those') || reader.take('along|across|in|into', 'the?', 'underside|bottom|base', 'of', 'the|these|those')
+  const byLength = side && reader.take('ch|chain', '-')
+  const count = side ? takeNumber(reader) : undefined
+  if (count && (byLength || reader.take('ch|chs|chain|chains'))) return { walk: 'next', count, eachOf: true, thing: { kind: 'chain' }, edge: 'underside', start, end: reader.end }
   reader.at = at
   return undefined
 }

@@ -63,7 +63,7 @@ function resembles(reader: Reader): boolean {
 }
 
 /** Common words that begin as stitches do. */
-const plain = new Set(['the', 'them', 'then', 'that', 'this', 'there', 'these', 'three', 'side', 'so', 'show', 'toe', 'tip', 'thumb', 'decide', 'trim', 'tree', 'try', 'true', 'into', 'inch', 'slide', 'slip', 'hold', 'you', 'your', 'here'])
+const plain = new Set(['the', 'them', 'then', 'that', 'this', 'there', 'these', 'three', 'side', 'so', 'show', 'toe', 'tip', 'thumb', 'decide', 'trim', 'tree', 'try', 'true', 'into', 'inch', 'slide', 'slip', 'slit', 'slits', 'slot', 'slope', 'hold', 'you', 'your', 'here'])
 
 /** `Row 6`, `Rows 6 and 5`: a number that names a row counts nothing. */
 function numbersRow(reader: Reader): boolean {

@@ -143,7 +143,9 @@ function takeRowLoop(reader: Reader): 'back' | 'front' | 'third' | undefined {
 function trailingCount(items: readonly Instruction[], totals: readonly Total[], text: string): { readonly items: readonly Instruction[]; readonly total?: Total } {
   const at = items.findLastIndex(({ node }) => node !== 'aside')
   const last = items[at] && alone(items[at])
-  if (totals.length > 0 || last?.node !== 'work' || !last.count || last.target || last.numberLast || last.stitch === 'inc' || last.stitch === 'dec') return { items }
+  // `; 10 sc around the thumb`, where the piece is called Thumb.
+  const round = last?.node === 'work' && last.target?.ofPiece !== undefined && last.target.walk === 'each' && last.target.toEnd
+  if (totals.length > 0 || last?.node !== 'work' || !last.count || last.target && !round || last.numberLast || last.stitch === 'inc' || last.stitch === 'dec') return { items }
   const before = items.slice(0, at)
   const worked = before.findIndex(({ node }) => node === 'work' || node === 'group' || node === 'repeat')
   const joined = worked !== -1 && before.some(({ node }, index) => node === 'join' && index > worked)

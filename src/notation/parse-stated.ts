@@ -38,10 +38,10 @@ function takeStated(reader: Reader): Stated | undefined {
   return scope && { count, ...(kind !== undefined && { kind }), scope }
 }
 
-/** `, this is the opening`: what the stitches are that were counted. */
+/** `, this is the opening`, `, beginning with the first`: what the stitches are that were counted, or where they begin. */
 function saysWhat(reader: Reader, close: string): boolean {
   const { at } = reader
-  const says = reader.take(',|:|;|-|–|—?', 'this|that|these|those|they|which|it', 'is|are|was|were|makes|make|forms|form|will|becomes|become|goes|go')
+  const says = reader.take(',|:|;|-|–|—?', 'this|that|these|those|they|which|it', 'is|are|was|were|makes|make|forms|form|will|becomes|become|goes|go') || reader.take(',|;?', 'beginning|starting', 'with|in|at|from')
   const { at: from } = reader
   while (says && !reader.done && reader.word() !== close) reader.at += 1
   if (says && isQuiet(reader, from, reader.at)) return true

@@ -86,8 +86,8 @@ function atRate(reader: Reader, start: number): Target | undefined {
 
 /** Fills the draft with how the places are walked. */
 function fill(reader: Reader, draft: Draft): boolean {
-  // `in that st`, `in this very same stitch`, `in this row-end`
-  if ((reader.take('that|this', 'very?', 'same?', 'st|stitch|place|one|ch|chain|sc|hdc|dc|tr') || reader.take('it') || reader.take('that|this', 'very?', 'same?', 'row', '-?', 'end')) && (reader.done || /^[,;.:()]|and$/.test(reader.word()))) {
+  // `in that st`, `in this very same stitch`, `in this and each of the other 5 sc`, `in this row-end`
+  if ((reader.take('that|this', 'very?', 'same?', 'st|stitch|place|one|ch|chain|sc|hdc|dc|tr') || reader.take('it') || /^and$/.test(reader.word(1)) && reader.take('that|this') || reader.take('that|this', 'very?', 'same?', 'row', '-?', 'end')) && (reader.done || /^[,;.:()]|and$/.test(reader.word()))) {
     draft.walk = beforeMarker(reader) || behindKept(reader) ? 'next' : 'same'
     return true
   }

@@ -22,7 +22,7 @@ function turnedByHand(reader: Reader, before: readonly Instruction[]): readonly 
   if (reader.take(hands)) {
     const plain = /^turn/.test(reader.word(-1))
     const thing = reader.take('the|this?', things)
-    const manner = takeManner(reader) || !thing && reader.take('the?', 'corner', 'with|by|working?')
+    const manner = takeManner(reader) || !thing && takeCorner(reader)
     const way = wayAhead(reader) || manner && reader.take('and', 'work|go', 'along|down|up|across', 'the?', 'side|edge|row', '-?', 'ends|edge?')
     if (manner || way || thing && !plain && (reader.done || /^[,;.:]$/.test(reader.word()))) {
       const worked = before.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat')
@@ -31,6 +31,13 @@ function turnedByHand(reader: Reader, before: readonly Instruction[]): readonly 
   }
   reader.at = at
   return undefined
+}
+
+/** `the corner with 3 sc`, `the inner corner`, `the second corner in the same way`, `the corner without working into it`. */
+function takeCorner(reader: Reader): boolean {
+  if (!reader.take('the|this?', 'first|second|third|fourth|next|last|inner|outer?', 'corner')) return false
+  if (!reader.take('without', 'working', 'in|into', 'it|the?', 'corner?') && !reader.take('in', 'the', 'same', 'way|manner')) reader.take('with|by|working')
+  return true
 }
 
 /** `on its side`, `by a quarter turn`, `upside down`, `so that the chain is on top`. */
