@@ -3,9 +3,18 @@ import type { Token } from './tokens.ts'
 const amount = /^(?:\d+|an?)$/
 const separator = /^[,;.:*()[\]]$/
 
+const inOnePlace = /^(?:in|into) (?:the )?(?:same|next|one|each) (?:st|stitch|sc|dc|hdc|tr)$/
+
+/** `inc (3 sc in same st)`, which is no inc as others: how many tokens the name and its bracket have. */
+function ownIncrease(word: (at: number) => string, at: number): number | undefined {
+  if (!/^inc(?:rease)?$/.test(word(at)) || word(at + 1) !== '(' || !/^(?:[3-9]|three|four|five)$/.test(word(at + 2))) return undefined
+  const place = [7, 8].find((close) => word(at + close) === ')' && inOnePlace.test(Array.from({ length: close - 4 }, (_, index) => word(at + 4 + index)).join(' ')))
+  return place === undefined ? undefined : place + 1
+}
+
 /**
  * Names that the row gives itself: `corner (3 sc) in next sc, sc in next 12 sc, corner in next sc`, or `3 sc in next sc (corner made), …, corner
- * in next sc`. Behind that the name is read as its stitches.
+ * in next sc`, or `inc (3 sc in same st), 12 sc, inc`. Behind that the name is read as its stitches.
  */
 export function namedInBrackets(all: readonly Token[], isStitch: (word: string) => boolean): readonly Token[] {
   const word = (at: number): string => all[at]?.text.toLowerCase() ?? ''
@@ -17,7 +26,14 @@ export function namedInBrackets(all: readonly Token[], isStitch: (word: string) 
     const name = word(at)
     const begins = token.kind === 'word' && !isStitch(name) && (at === 0 || separator.test(word(at - 1)) || /^(?:and|then|work|make)$/.test(word(at - 1)))
     const told = names.get(name)
-    if (begins && word(at + 1) === '(' && stitchAt(at + 2) && word(at + 4) === ')' && /^(?:in|into)$/.test(word(at + 5))) {
+    const increase = ownIncrease(word, at)
+    const alone = /^inc/.test(name) && /^[,;.)]?$/.test(word(at + 1))
+    if (increase !== undefined) {
+      names.set(name, [...all.slice(at + 2, at + 5), { ...token, text: 'next' }, { ...token, text: 'st' }])
+      out.push(...names.get(name)!)
+      at += increase - 1
+    } else if (told && alone) out.push(...told.map((part) => ({ ...part, start: token.start, end: token.end })))
+    else if (begins && word(at + 1) === '(' && stitchAt(at + 2) && word(at + 4) === ')' && /^(?:in|into)$/.test(word(at + 5))) {
       names.set(name, all.slice(at + 2, at + 4))
       out.push(...all.slice(at + 2, at + 4))
       at += 4

@@ -35,7 +35,7 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
   if (counts) return [attach(before, start, reader.end)]
   if (takeCountsAsSeveral(reader, end)) return [{ node: 'unreadable', why: 'word', reason: 'counts as', start, end: reader.end }]
   const inBracket = reader.all.slice(reader.at + 1, end)
-  if (isRate(inBracket) || tellsWhatWasMade(inBracket) || isOneMade(inBracket)) {
+  if (isRate(inBracket) || tellsWhatWasMade(inBracket) || isOneMade(inBracket) || namesDecrease(inBracket, before.at(-1))) {
     reader.at = end + 1
     return [{ node: 'aside', start, end: reader.end }]
   }
@@ -83,6 +83,11 @@ function partsOfCount(reader: Reader, end: number, before: readonly Instruction[
   }
   const values = Array.from({ length: Math.max(...parts.map((part) => part.values.length)) }, (_, size) => parts.reduce((sum, part) => sum + inSize(part, size), 0))
   return parts.length > 1 ? { values, start: parts[0]!.start, end: parts.at(-1)!.end } : undefined
+}
+
+/** `dec 1 over next 2 sts (sc2tog)`: how it is done. */
+function namesDecrease(inBracket: readonly Token[], last: Instruction | undefined): boolean {
+  return last?.node === 'work' && last.stitch === 'dec' && /^[a-z]+2tog$/.test(wordsOf(inBracket))
 }
 
 /** `(1 inc made)`, `(there's your increase)`, `(dec completed)`: what the stitches before it were for. */

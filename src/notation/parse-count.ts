@@ -5,6 +5,7 @@ import { rowsByComma, sizesByComma } from './numbers-by-comma.ts'
 import { takeRowNamed } from './row-named.ts'
 import { Reader } from './reader.ts'
 import { ofEachRow, takeCountRemark, takePlaceWords } from './count-remark.ts'
+import { onAllSides, withoutSum } from './sums-in-counts.ts'
 import { inSize, type Num } from './target.ts'
 import { joinedCorner, joinToNeighbour, type Total } from './written-count.ts'
 
@@ -53,28 +54,13 @@ export function parseCount(all: Reader['all'], open: number, close: number, oute
     if (!part(inner, draft)) return undefined
   }
   onAllSides(draft)
+  withoutSum(draft)
   const said = draft.byRow || draft.count || draft.change || draft.rows || draft.chainsCount || draft.kinds.length + draft.spaces.length + draft.groups.length + draft.colours.length > 0
   if (!said) return undefined
   outer.sizeLists.push(...inner.sizeLists)
   const end = all[close]?.end ?? all.at(-1)!.end
   const { corners: _, ofOneSide: __, colours, ...total } = draft
   return { ...total, ...(colours.length > 0 && { colours }), start: all[open]!.start, end }
-}
-
-/** `(4 corners, 9 dc each side)`: 36 dc. Where nobody says how many sides there are, the count of one is no count of the row. */
-function onAllSides(draft: Draft): void {
-  const { corners, ofOneSide } = draft
-  const all = (count: Num): Num => ({ ...count, values: count.values.map((value, size) => value * (corners!.values[size] ?? corners!.values[0]!)) })
-  if (draft.count && ofOneSide.includes(draft.count)) {
-    if (corners) draft.count = all(draft.count)
-    else delete draft.count
-  }
-  for (const [index, { kind, count }] of [...draft.kinds.entries()].toReversed()) {
-    if (!ofOneSide.includes(count)) continue
-    if (corners) draft.kinds[index] = { kind, count: all(count) }
-    else draft.kinds.splice(index, 1)
-  }
-  if (ofOneSide.length > 0 && !corners) draft.groups.push({ name: 'side', count: ofOneSide[0]! })
 }
 
 function part(reader: Reader, draft: Draft): boolean {
@@ -169,10 +155,11 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
     return true
   }
   const thing = takeThing(reader)
-  if (!thing && reader.take('buttonhole|buttonholes|opening|openings|slit|slits')) {
+  if (!thing && reader.take('buttonhole|buttonholes|opening|openings|slit|slits|underarm|underarms')) {
     // `1 buttonhole of 4 ch`: it is the space of its chains.
     const chains = chainsOf(reader)
     draft.spaces.push(spaceOf(chains, count))
+    reader.take('each')
     return true
   }
   if (!thing) {
@@ -197,7 +184,11 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   else if (thing.kind === 'stitch' && thing.stitch === 'sh') draft.groups.push({ name: half ? 'half' : 'sh', count })
   else if (thing.kind === 'stitch' && thing.stitch) draft.kinds.push({ kind: thing.stitch, count })
   else if (thing.kind === 'stitch') draft.count ??= count
-  else if (thing.kind === 'chain') draft.spaces.push({ chains: -1, count })
+  else if (thing.kind === 'chain') {
+    // `2 underarm chains of 3`
+    const of = chainsOf(reader)
+    draft.spaces.push(of ? spaceOf(of, count) : { chains: -1, count })
+  }
   else draft.groups.push({ name: half ? 'half' : (thing.stitch ?? thing.kind), count })
   if (thing.where === 'corner') {
     draft.corners = count
@@ -215,7 +206,7 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   return true
 }
 
-/** `of 4 ch`, `of ch 4` */
+/** `of 4 ch`, `of ch 4`, `of 3` */
 function chainsOf(reader: Reader): Num | undefined {
   const { at } = reader
   if (reader.take('of', 'ch|chain?')) {

@@ -46,7 +46,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   let from: Skip['from'] = 'next'
   let count: Num | undefined
   for (;;) {
-    if (reader.take('the') || reader.take('over') || reader.take('of') || reader.take('next|foll|following') || numberAhead(reader, 1) !== undefined && reader.take('all')) continue
+    if (reader.take('the') || reader.take('over') || reader.take('of') || reader.take('next|foll|following') || numberAhead(reader, 1) !== undefined && reader.take('all|another')) continue
     if (reader.take('first|1st|same')) from = 'first'
     else if (reader.take('last')) from = 'last'
     else if (reader.take('centre|center|middle|held') && (count || numberAhead(reader) !== undefined)) continue

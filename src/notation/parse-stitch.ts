@@ -1,4 +1,3 @@
-import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import { skippedCountLater, takeCountsAs } from './parse-counts-as.ts'
 import { takeInsteadOfOne } from './instead-of-one.ts'
@@ -8,6 +7,7 @@ import { takeItsCorner } from './parse-apposition.ts'
 import { endsSide, inAllAlong, oneInEach, takeEdgeCount } from './parse-edge-count.ts'
 import { takeRows, takeSideAtRate } from './parse-rate.ts'
 import { leftLater } from './parse-reach.ts'
+import { takeNth } from './parse-nth.ts'
 import { parseShape } from './parse-shape.ts'
 import { joined, joinsWith } from './standing-stitch.ts'
 import { takeLegs, takeTogether, takeUnnamedTogether } from './parse-together.ts'
@@ -16,7 +16,6 @@ import { takeLoop } from './parse-loop.ts'
 import { takeTarget } from './parse-target.ts'
 import { over } from './parse-over.ts'
 import { takeName } from './parse-stitch-name.ts'
-import { takeStitchName } from './parse-thing.ts'
 import { throughLayers, throughParts } from './parse-through.ts'
 import { inColour } from './parse-yarn.ts'
 import type { Reader } from './reader.ts'
@@ -64,7 +63,9 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
     return undefined
   }
   draft.name = { start: reader.all[nameFrom]?.start ?? start, end: reader.end }
-  const passed = [...nthStitch(reader, draft, before)]
+  const nth = takeNth(reader, before)
+  if (nth && /tog$/.test(draft.stitch ?? '')) draft.over = nth.count
+  else if (nth) draft.target = nth.target
   takeAfterName(reader, draft)
   const counts = takeCountsAs(reader) ?? (draft.target?.walk === 'from-hook' ? skippedCountLater(reader) : undefined)
   if (counts) draft.counts = counts
@@ -90,7 +91,7 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
     return [{ ...times2([single], count, start, reader.end), prefixed: true }]
   }
   if (work.layers && !work.target && !work.count && reader.word() === ',' && numberAhead(reader, 1) !== undefined && reader.word(2) === 'times') reader.at += 1
-  return [...passed, multiplied(reader, work)]
+  return [...(nth?.skipped ? [nth.skipped] : []), multiplied(reader, work)]
 }
 
 /** `3 sts for every 2 rows`: of the stitch in hand. */
@@ -100,37 +101,6 @@ function atRate(reader: Reader, draft: Draft): boolean {
   reader.at = rated ? at + 1 : at
   if (rated) draft.stitch = 'st'
   return rated
-}
-
-/** How many places the row has gone over, as far as its words tell at a glance. */
-function placesPassed(before: readonly Instruction[]): number | undefined {
-  let passed = 0
-  for (const item of before) {
-    if (item.node === 'aside' || item.node === 'chain' || item.node === 'turn') continue
-    if (item.node === 'skip' && !item.list && !item.unworked && item.thing?.kind !== 'chain') passed += item.count.values[0]!
-    else if (item.node === 'work' && (item.target?.walk === 'next' || item.target?.walk === 'first') && !item.over && (item.count === undefined || item.target.count === undefined)) passed += item.target.count?.values[0] ?? 1
-    else return undefined
-  }
-  return passed
-}
-
-/** `dc in 2nd st and in each st across`, `in second dc` at a row's start: the stitches before it are skipped. Behind so many others it is the next. */
-function nthStitch(reader: Reader, draft: Draft, before: readonly Instruction[]): readonly Instruction[] {
-  const { at, start } = reader
-  const inside = reader.take('in|into', 'the?')
-  const token = reader.peek()
-  const nth = token?.kind === 'ordinal' ? token.value : ordinals[reader.word()]
-  const passed = inside && nth !== undefined && nth > 1 ? placesPassed(before) : undefined
-  if (nth !== undefined && (passed === 0 || passed === nth - 1)) {
-    reader.at += 1
-    if ((reader.take('st|stitch') || takeStitchName(reader) !== undefined) && !/^(of|from|below|in|to|after|on)$/.test(reader.word())) {
-      draft.target = { walk: 'next', start, end: reader.end }
-      if (passed > 0) return []
-      return [{ node: 'skip', count: { values: [nth - 1], start, end: reader.end }, from: 'first', start, end: reader.end }]
-    }
-  }
-  reader.at = at
-  return []
 }
 
 /** `3-dc cl`, `4-dc bobble`: the number belongs to the stitch's name. */
