@@ -1,13 +1,14 @@
 import { takeNumber } from './numbers.ts'
 import { unworked } from './parse-adjective.ts'
 import { takeTarget } from './parse-target.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import type { Num, Target } from './target.ts'
 
 /**
  * Stitches along places that an older row left:
  *
- *   8 sc across skipped sc of Row 6   sc across 6 skipped sc   6 sc along the 6 unworked sts
+ *   8 sc across skipped sc of Row 6   sc across 6 skipped sc   6 sc along the 6 unworked sts   6 sc across the step
  *
  * Without `each` so many are all of them together.
  */
@@ -15,6 +16,8 @@ export function takeAcrossLeft(reader: Reader, worked: Num | undefined): Target 
   const { at } = reader
   if (reader.take('along|across|over', 'the?')) {
     const { at: from } = reader
+    if (worked && reader.take('next|first|second?', 'step') && placeEnds(reader)) return { walk: 'next', count: worked, eachOf: true, thing: { kind: 'stitch' }, start: worked.start, end: reader.end }
+    reader.at = from
     takeNumber(reader)
     const left = reader.take(`skipped|missed|${unworked}`)
     reader.at = from

@@ -31,17 +31,18 @@ export function endsSide(reader: Reader): boolean {
 /** More than so many stitches do not go into one row-end. */
 const mostInOne = 3
 
-/** `8 sc along the unworked sts of Row 6`, `6 sc down the row-ends of Rows 12-7`, `sc 6 in row-ends`, `4 sc along the underside of the ch-4`: without `each` so many are one in each. Undefined where they are not. */
+/** `8 sc along the unworked sts of Row 6`, `14 sc along Row 8`, `6 sc down the row-ends of Rows 12-7`, `sc 6 in row-ends`, `4 sc along the underside of the ch-4`: without `each` so many are one in each. Undefined where they are not. */
 export function oneInEach(reader: Reader, from: number, count: Num | undefined, target: Target): Target | undefined {
   const words = reader.all.slice(from, reader.at).map(({ text }) => text.toLowerCase())
   if (!count || Math.min(...count.values) <= mostInOne || !/^(?:along|across|down|up|over|in|into)$/.test(words[0] ?? '') || words.some((word) => /^(?:each|every|all|ea|any)$/.test(word))) return undefined
   if (target.thing?.kind === 'chain' && target.edge === 'underside' && target.count?.values.join() === count.values.join()) return { ...target, eachOf: true }
-  const several = words.some((word) => /^(?:sts|stitches|ends|[a-z]+cs)$/.test(word))
+  const row = /^(?:row|rnd|round)$/.test(words[1] ?? '')
+  const several = row || words.some((word) => /^(?:sts|stitches|ends|[a-z]+cs)$/.test(word))
   const { walk, thing, ofRow, count: places } = target
   if (!several || thing?.kind !== 'row-end' && !(thing?.kind === 'stitch' && ofRow !== undefined)) return undefined
   // Where the places are counted too, the two numbers must agree.
   if (places && places.values.join() !== count.values.join()) return undefined
-  return places || walk === 'next' || walk === 'each' && thing.kind === 'row-end' ? { ...target, walk: 'next', count, eachOf: true } : undefined
+  return places || walk === 'next' || walk === 'each' && (row || thing.kind === 'row-end') ? { ...target, walk: 'next', count, eachOf: true } : undefined
 }
 
 /** `8 dc along the row ends of the flap`, `12 sc in row-ends`: without `each` so many are all of them together. */

@@ -16,6 +16,7 @@ import { parseStar } from './parse-star.ts'
 import { parseStated } from './parse-stated.ts'
 import { parseStitch } from './parse-stitch.ts'
 import { takeWhere } from './parse-where.ts'
+import { parsePartHeading } from './part-heading.ts'
 import type { Reader } from './reader.ts'
 import { parseStripe } from './stripes.ts'
 import type { Instruction } from './syntax.ts'
@@ -133,6 +134,7 @@ const readers: readonly ((reader: Reader, before: readonly Instruction[]) => rea
   parseBlocks,
   parseStripe,
   parsePlain,
+  parsePartHeading,
   parseWayAhead,
   parseStitch,
 ]

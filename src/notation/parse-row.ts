@@ -18,6 +18,7 @@ import type { RowText } from './row-text.ts'
 import type { Instruction } from './syntax.ts'
 import type { Num } from './target.ts'
 import type { Total } from './written-count.ts'
+import { withoutSummary } from './summary-first.ts'
 import { nextByTheOneBefore } from './that-one.ts'
 import { tokens, withoutGaps, type Token } from './tokens.ts'
 import type { Span } from '../text/span.ts'
@@ -35,7 +36,8 @@ export interface ReadRow extends RowText {
 
 /** Reads a row's text from `start` to `end` of the source; a count in its label is one behind it. Never fails; what cannot be read is kept as such. */
 export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary, counted: Span = { start, end: start }): ReadRow {
-  const written = namedInBrackets(consecutiveChains(countSigns(slipStitches(bothCorners(numbersInWords(nextByTheOneBefore(withoutPoliteWords(pluralsInOne(withoutGaps([...tokens(text, start, end), ...tokens(text, counted.start, counted.end)]))))))))), (word) => vocabulary.stitchAt([word]) !== undefined)
+  const isStitch = (word: string): boolean => vocabulary.stitchAt([word]) !== undefined
+  const written = withoutSummary(namedInBrackets(consecutiveChains(countSigns(slipStitches(bothCorners(numbersInWords(nextByTheOneBefore(withoutPoliteWords(pluralsInOne(withoutGaps([...tokens(text, start, end), ...tokens(text, counted.start, counted.end)]))))))))), isStitch), isStitch)
   const all = new Reader(vocabulary.phrases ? intoEnglish(written, vocabulary.phrases) : written, vocabulary)
   const { totals: behind, rest } = takeTotals(all)
   rest.tiles = vocabulary.tiles === true || behind.some(({ groups }) => groups.some(({ name }) => name === 'tile'))

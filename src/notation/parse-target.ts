@@ -1,3 +1,4 @@
+import { alongRow } from './along-row.ts'
 import { beforeMarker, behindKept } from './before-marker.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { ofEachSpace } from './of-each-space.ts'
@@ -46,6 +47,8 @@ function targetHere(reader: Reader, needsWord: boolean): Target | undefined {
   if (takeToMarker(reader)) return { walk: 'each', toMarker: true, start, end: reader.end }
   const back = takeKeepBack(reader)
   if (back) return { walk: 'each', keepBack: back, start, end: reader.end }
+  const row = alongRow(reader, start)
+  if (row) return row
   const along = edgeOfCopy(reader, start) ?? atRate(reader, start) ?? alongEdge(reader, start)
   if (along) {
     const rate = along.rate ? undefined : takeRateOnTheWay(reader)

@@ -191,7 +191,7 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
     const afterRow = text === '—' && saysStitches(kept.slice(at + 1)) && /^(?:rows?|rnds?|rounds?)$/i.test(kept[at - 2]?.text ?? '')
     if (touches && !afterRow && (text === '-' || /^[—–]$/.test(text) && kept[at - 1]!.kind === 'number' && kept[at + 1]?.kind === 'number')) continue
     const total = parseCount(kept, at, kept.length, reader)
-    if (text === ';' && !pointed && (total?.kinds.length ?? 0) + (total?.spaces.length ?? 0) < 2) continue
+    if (text === ';' && !pointed && total?.closing === undefined && (total?.kinds.length ?? 0) + (total?.spaces.length ?? 0) < 2) continue
     if (!total || !/^[=→]$/.test(text) && total.count === undefined && total.kinds.length + total.groups.length === 0) return undefined
     // A bare number may be anything; one number for each size can only be a count.
     const bySize = total.count !== undefined && total.count.values.length > 1 && total.count.values.length === reader.vocabulary.sizes
