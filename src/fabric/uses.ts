@@ -53,7 +53,7 @@ function usesOfOne(item: Instruction, walk: Walk): number {
   if ((item.node === 'group' || item.node === 'work') && item.target?.ofPart !== undefined && item.target.ofPart !== walk.onPart) return 0
   if (item.node === 'group') return targetUses(item.target, size)
   if (item.node !== 'work') return 0
-  const each = item.stitch === 'inc' ? 1 : item.stitch === 'dec' ? (item.of ?? 2) : (lexicon.stitch(item.stitch)?.worksOver ?? 1)
+  const each = item.stitch === 'inc' ? 1 : item.stitch === 'dec' ? (item.of ?? lexicon.stitch('dec')?.worksOver ?? 2) : (lexicon.stitch(item.stitch)?.worksOver ?? 1)
   if (item.over) return inSize(item.over, size) * (item.target ? 1 : item.count ? inSize(item.count, size) : 1)
   if (!item.target) return each * (item.count ? inSize(item.count, size) : 1)
   const uses = targetUses(item.target, size)

@@ -2,7 +2,7 @@ import type { LaidRow } from './laid-row.ts'
 import type { Outline } from './outline.ts'
 import type { Mark } from './outline-ring.ts'
 import type { PieceRun } from './piece-run.ts'
-import type { Edge, Place } from './place.ts'
+import { isSpace, type Edge, type Place } from './place.ts'
 
 /** A row as its piece laid it. */
 export interface Laid {
@@ -98,7 +98,10 @@ export class Fabrics {
     const [first, last] = [runs[0]!, runs.at(-1)!]
     // What lies before and behind the join of a round is one run for a row that goes on over it.
     const over = edge.round && runs.length > 1 && first.length > 0 && last.length > 0 ? [[...last, ...first]] : []
-    return [...runs.filter(({ length }) => length > 0).toReversed(), ...over].map((places) => ({ ...edge, places }))
+    const free = [...runs.filter(({ length }) => length > 0).toReversed(), ...over]
+    // A space that the other row went into has room for more: both may meet in a corner space.
+    const withSpaces = free.map((places) => betweenSpaces(edge, places)).filter((places, index) => places.length > free[index]!.length)
+    return [...free, ...withSpaces].map((places) => ({ ...edge, places }))
   }
 
   /** Whether more hangs together than the pieces that this one goes on from, one after another. */
@@ -111,6 +114,13 @@ export class Fabrics {
     for (let at: number | undefined = on; at !== undefined && this.wholes[at] === this.wholes[on]; at = this.own[at]!.on) pieces += 1
     return pieces
   }
+}
+
+/** A run with the spaces on either side of it. */
+function betweenSpaces({ places, round }: Edge, run: readonly Place[]): readonly Place[] {
+  const at = (index: number): Place | undefined => places[round ? (index + places.length) % places.length : index]
+  const [before, behind] = [at(places.indexOf(run[0]!) - 1), at(places.indexOf(run.at(-1)!) + 1)]
+  return [...(before && isSpace(before) ? [before] : []), ...run, ...(behind && isSpace(behind) ? [behind] : [])]
 }
 
 /** Back to where a piece ended. Where bands have covered that, to where one of the others ended: the row tells where it is joined. */

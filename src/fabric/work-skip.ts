@@ -12,7 +12,7 @@ export function workSkip(walk: Walk, item: Skip, rest: Rest): void {
   const begins = walk.foundation !== undefined && walk.edge[0]?.kind === 'ch' && walk.at === 0 && walk.made.length === 0
   skip(walk, item)
   // `Skip first 2 ch, sc in each ch across`: the chains that are missed at the beginning have no underside to work into.
-  if (begins && item.from === 'first' && item.thing?.kind === 'chain') walk.firstChain = Math.max(1, walk.at)
+  if (begins && item.thing?.kind === 'chain') walk.firstChain = Math.max(1, walk.at)
   if (item.thing === undefined || item.thing.kind === 'stitch') walk.skippedTo = walk.at
   holdSkipped(walk, item, rest)
 }

@@ -50,9 +50,11 @@ function doingOf(walk: Walk, item: Work): Doing {
   const { lexicon, base } = walk.setting
   const counted = item.counts?.stitch !== undefined && item.counts.stitch !== 'this' && item.target?.walk !== 'from-hook' ? item.counts.stitch : undefined
   if (item.stitch === 'st') return { kind: base, over: 1, makes: 1, chains: 0, from: 'place' }
-  if (item.stitch === 'inc' && !lexicon.owns('inc')) return { kind: item.base ?? base, over: 1, makes: item.of ?? 2, chains: 0, from: 'place' }
-  if (item.stitch === 'dec' && !lexicon.owns('dec')) {
-    const legs = item.of ?? (item.over && !item.count ? inSize(item.over, walk.setting.size) : 2)
+  // A pattern that defines its `inc` says how many it makes; they are stitches like the others of the row.
+  const own = lexicon.owns(item.stitch) ? lexicon.stitch(item.stitch) : undefined
+  if (item.stitch === 'inc') return { kind: item.base ?? base, over: own?.worksOver ?? 1, makes: item.of ?? own?.makes ?? 2, chains: 0, from: 'place' }
+  if (item.stitch === 'dec' && (own?.makes ?? 1) === 1) {
+    const legs = item.of ?? (item.over && !item.count ? inSize(item.over, walk.setting.size) : (own?.worksOver ?? 2))
     return { kind: `${item.base ?? base}${legs}tog`, over: legs, makes: 1, chains: 0, from: 'place' }
   }
   const stitch = lexicon.stitch(item.stitch)
@@ -83,7 +85,7 @@ function targetOf(walk: Walk, item: Work): Placing {
   const span = { start: item.start, end: item.end }
   const count = item.count ? inSize(item.count, size) : 1
   // `13 sc around Leg 1` of 14: the stitch of the join is not worked again.
-  if (item.target?.ofPiece !== undefined && item.count && !item.target.thing) return { target: { ...item.target, walk: 'next', count: item.count }, each: 1 }
+  if (item.target?.ofPiece !== undefined && item.count && !item.target.thing && !isEndOfRow(item.target)) return { target: { ...item.target, walk: 'next', count: item.count }, each: 1 }
   // `until there are 14 dc`: as many as are still to be made.
   if (item.target?.untilMade) return { target: { ...item.target, walk: 'next', count: { values: [Math.max(0, Math.ceil((inSize(item.target.untilMade, size) - walk.stitches()) / count))], ...span }, eachOf: true }, each: count }
   // `23 sc across` is 23 in all: no more and no fewer places than that.
@@ -100,7 +102,7 @@ function targetOf(walk: Walk, item: Work): Placing {
   const inOne = count > 1 && !item.numberLast && item.stitch !== 'inc' && item.stitch !== 'dec'
     && walk.choose(`number-first ${item.start}`, [`${count} ${item.stitch} are one in each of ${count} stitches`, `${count} ${item.stitch} are all in one stitch`]) === 1
   const values = inOne ? 1 : count
-  const over = item.stitch === 'dec' || item.stitch === 'inc' ? (item.stitch === 'dec' ? (item.of ?? 2) : 1) : (walk.setting.lexicon.stitch(item.stitch)?.worksOver ?? 1)
+  const over = item.stitch === 'dec' || item.stitch === 'inc' ? (item.stitch === 'dec' ? (item.of ?? walk.setting.lexicon.stitch('dec')?.worksOver ?? 2) : 1) : (walk.setting.lexicon.stitch(item.stitch)?.worksOver ?? 1)
   return { target: { walk: 'next', count: { values: [values * over], ...span }, ...span }, each: inOne ? count : 1 }
 }
 

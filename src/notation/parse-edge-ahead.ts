@@ -1,5 +1,6 @@
 import { numberAhead } from './numbers.ts'
 import { takeEdgeName, undersideNamed } from './parse-edge.ts'
+import { takeOfPiece } from './parse-piece-name.ts'
 import { takeWholeWay } from './parse-way.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
@@ -97,7 +98,7 @@ function sideByRowEnds(reader: Reader): boolean {
     return false
   }
   const { at: tail } = reader
-  if (!reader.take('of|on|at|along', 'the?') || takeEdgeName(reader) === undefined) reader.at = tail
+  if (!takeOfPiece(reader) && (!reader.take('of|on|at|along', 'the?') || takeEdgeName(reader) === undefined)) reader.at = tail
   return true
 }
 

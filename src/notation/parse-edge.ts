@@ -90,7 +90,7 @@ export function takeEdgeName(reader: Reader): EdgeName | undefined {
   const noun = words.some((word) => edgeNoun.test(word)) || words.at(-1) === 'end' && /^(short|long|narrow)$/.test(words.at(-2) ?? '')
   const next = reader.peek()
   const open = next === undefined || reader.done || next.kind === 'number' || next.kind === 'mark' || reader.vocabulary.stitchAt([reader.word()]) !== undefined || /^([,.;:()[\]]|of|evenly|to|toward|towards|from|and|with|at|for|per|work|working|placing|in|make|making)$/.test(reader.word())
-  if (!noun || !open || isTopOfChain(reader, words) || /^(top|bottom|base)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each)$/.test(reader.word(1)) && !(words.at(-1) === 'bottom' && /^(foundation|beg|beginning|starting|base)$/.test(reader.word(1)))) {
+  if (!noun || !open || isTopOfChain(reader, words) || isEndOfSide(reader, words) || /^(top|bottom|base)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each)$/.test(reader.word(1)) && !(words.at(-1) === 'bottom' && /^(foundation|beg|beginning|starting|base)$/.test(reader.word(1)))) {
     reader.at = at
     return undefined
   }
@@ -108,6 +108,12 @@ export function takeEdgeName(reader: Reader): EdgeName | undefined {
 /** `to the top of the ch-3`, `in top of the turning chain`: a place, and no edge. */
 function isTopOfChain(reader: Reader, words: readonly string[]): boolean {
   return words.at(-1) === 'top' && reader.word() === 'of' && reader.word(1) === 'the' && (/^(ch|chain|tch|turning|starting)$/.test(reader.word(2)) || /^(beg|beginning|first)$/.test(reader.word(2)) && /^(ch|chain|-)$/.test(reader.word(3)) || numberAhead(reader, 2) !== undefined)
+}
+
+/** `to the top of the left-hand side`: an end of a side, and no edge. */
+function isEndOfSide(reader: Reader, words: readonly string[]): boolean {
+  const side = reader.word() === 'of' ? [1, 2, 3, 4, 5].map((ahead) => reader.word(ahead)).join(' ') : ''
+  return /^(?:top|bottom|base|foot|end)$/.test(words.at(-1) ?? '') && /^(?:(?:the|its|this|that|one|first|second|other|left|right|hand|long|short|side|-) )*(?:side|edge)\b/.test(side)
 }
 
 /** `down side of bib`, `along edge of the flap`: whatever the piece is called. */

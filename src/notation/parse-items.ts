@@ -8,6 +8,7 @@ import { parseBracket } from './parse-bracket.ts'
 import { parseEdgeParts } from './parse-edge-parts.ts'
 import { parseEnding } from './parse-ending.ts'
 import { parseFurther } from './parse-further.ts'
+import { parseLastOfRepeat } from './parse-last-of-repeat.ts'
 import { parseLoose } from './parse-loose.ts'
 import { parsePassedJoin } from './parse-passed-join.ts'
 import { parsePlacesFirst } from './parse-places-first.ts'
@@ -127,6 +128,7 @@ const readers: readonly ((reader: Reader, before: readonly Instruction[]) => rea
   parseInnerCornerFirst,
   parseNothingThere,
   parseAtCorners,
+  parseLastOfRepeat,
   parseFurther,
   parseStar,
   parseBracket,

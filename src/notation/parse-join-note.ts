@@ -29,11 +29,11 @@ export function parseJoinNote(text: string, start: number, end: number, vocabula
   return undefined
 }
 
-/** So many stitches on, or a place that is told by its row or its edge. `At the corner`, `at the lower edge` leave it to the row. */
+/** So many stitches on, a space by its chains, or a place that is told by its row or its edge. `At the corner`, `at the lower edge` leave it to the row. */
 function isPlace(item: Instruction): boolean {
   if (item.node !== 'start') return item.node === 'skip'
-  const { ofRow, edge, held } = item.target
-  return ofRow !== undefined || held !== undefined || edge === 'underside'
+  const { ofRow, edge, held, thing } = item.target
+  return thing?.kind === 'space' && thing.chains !== undefined || ofRow !== undefined || held !== undefined || edge === 'underside'
 }
 
 /** A remark that works stitches is a row of its own kind, and not where one begins. */

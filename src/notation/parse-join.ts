@@ -101,7 +101,7 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
   if (begins) toWork(reader)
   else toSeparator(reader)
   // `Join yarn at top of left neck edge`: where on the piece, in words.
-  if (begins && reader.all.slice(piece, reader.at).some(({ text }) => /^(at|edge|neck|shoulder|seam|corner|centre|center|armhole|beginning|end)$/i.test(text))) return [{ node: 'aside', start, end: reader.end }]
+  if (begins && reader.all.slice(piece, reader.at).some(({ text }) => /^(at|edge|side|neck|shoulder|seam|corner|centre|center|armhole|beginning|end)$/i.test(text))) return [{ node: 'aside', start, end: reader.end }]
   return [{ node: 'join', ...(ring && { ring }), start, end: reader.end }]
 }
 
@@ -121,7 +121,7 @@ function joinTail(reader: Reader) {
   reader.take('yarn|thread|strand|wool|cotton|rnd|round') || reader.take('ball|skein', 'of?', 'yarn|thread?')
   reader.take('with|using|by', 'a|an?', 'sl|ss|slst|standing?', '-?', 'st?')
   reader.take('yarn|thread|wool|cotton')
-  if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || centreInWords(reader) || endInWords(reader))) return undefined
+  if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || footOfSide(reader) || centreInWords(reader) || endInWords(reader))) return undefined
   const whereFirst = whereThenPlace(reader)
   const into = /^(?:to|in|into)$/.test(reader.word())
   // `to the last sc of Row 4` goes into it, and not as far as it.
@@ -138,6 +138,8 @@ function joinTail(reader: Reader) {
   // `in the end of Row 1 at the right-hand edge`
   const hand = target?.walk === 'edge' && target.ofRow !== undefined ? where?.find((word) => word === 'left' || word === 'right') : undefined
   if (target && hand) return { ...target, hand: hand as 'left' | 'right' }
+  // `to the corner`: of the piece, and no place of the edge.
+  if (target?.walk === 'each') return undefined
   // `in the ch-2 sp before the first side`: one of the corners.
   if (target?.walk === 'next' && target.thing?.kind === 'space' && /^(before|after)$/.test(where?.[0] ?? '')) return { ...target, thing: { ...target.thing, where: 'corner' } } satisfies Target
   // `in the hdc of the top right corner`
@@ -178,6 +180,16 @@ function whereThenPlace(reader: Reader): readonly string[] | undefined {
   if (where && reader.take(',', 'that?', 'is?') && /^(in|into|to|with)$/.test(reader.word())) return where
   reader.at = at
   return undefined
+}
+
+/** `to the base of Row 1 at the right-hand side`, `to the foundation edge at the lower left corner`: where a side begins. */
+function footOfSide(reader: Reader): boolean {
+  const { at } = reader
+  const edge = reader.take('to|at', 'the?', 'foundation|lower|bottom|starting', 'edge') || reader.take('to|at', 'the?', 'base|foot|bottom|beginning|start', 'of') && takeRowNamed(reader) !== undefined
+  const foot = edge && takeWhereabouts(reader)
+  if (foot && foot.some((word) => word === 'left' || word === 'right')) return true
+  reader.at = at
+  return false
 }
 
 /** `at right-hand corner`, `in top left corner`, `at beginning of edge`: where on the edge, in words that name no stitch. */

@@ -15,10 +15,19 @@ const edges: readonly (readonly string[])[] = [
   ['across|along|down|up', 'the|this|each|first|second|left|right|short|long?', 'side|edge', 'edge?'], ['across|along|down|up', 'the?', 'row', '-?', 'ends'],
 ]
 
+/** `around the three sides` */
+function aroundSides(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('around|round', 'the|all?', 'the?') && takeNumber(reader) && reader.take('sides|edges')) return true
+  reader.at = at
+  return false
+}
+
 /** Takes `across`, `around`, `to the end of the row`. */
 export function takeToEnd(reader: Reader): boolean {
   if (goesOver(reader)) return false
   if (reader.take('around|round', 'the|this?', 'neck|thumb|button?', 'slit|slot|opening|keyhole|thumbhole')) return true
+  if (aroundSides(reader)) return true
   // `around next st` goes round a post; `around` alone goes to the end.
   if (/^(around|round|along)$/.test(reader.word()) && /^(next|each|post|posts|the|first|last|same|\d+|sc|dc|hdc|tr|st|foll|following|both|edge|front|back)$/.test(reader.word(1))) return false
   // `sl st to beg sc` goes into a stitch.

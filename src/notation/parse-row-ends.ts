@@ -1,12 +1,13 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeEdgeName } from './parse-edge.ts'
 import { takeOneRow } from './parse-one-row.ts'
-import { takePieceName } from './parse-piece-name.ts'
+import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { takeRate } from './parse-rate.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeOfStep } from './parse-tail.ts'
 import { andStitchesAround, takeGroupName, takeStitchName } from './parse-thing.ts'
 import { takeWayTo, takeWholeWay } from './parse-way.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeOfRows } from './row-named.ts'
 import type { Num, Target } from './target.ts'
@@ -87,6 +88,9 @@ export function takeSide(reader: Reader): void {
   const { at } = reader
   // `in the end of each of 6 rows down, … 6 rows up`
   if (reader.take('down|up') && (reader.done || /^[,;.:()]$/.test(reader.word()))) return
+  reader.at = at
+  // A piece may be called like an edge: `of Stair Edging`.
+  if (takeOfPiece(reader) && placeEnds(reader)) return
   reader.at = at
   if (reader.take('along|across|down|up|on|of|around') && !takeEdgeName(reader) && takePieceName(reader) === undefined) reader.at = at
 }

@@ -10,7 +10,7 @@ import { bothCorners, numbersInWords, pluralsInOne } from './plain-numbers.ts'
 import { withoutPoliteWords } from './polite-words.ts'
 import { Reader, type Vocabulary } from './reader.ts'
 import { takeHeading } from './row-heading.ts'
-import { withOpeningFirst } from './row-opening.ts'
+import { firstAtEnd, withOpeningFirst } from './row-opening.ts'
 import { takeReference, type RowReference } from './row-reference.ts'
 import { chainAtFarEnd } from './separate-chain.ts'
 import { stripesIn } from './stripes.ts'
@@ -57,7 +57,7 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const schedule = rest.done ? undefined : readSchedule(text, rest.start, rest.all.at(-1)!.end)
   const reference = schedule ?? takeReference(rest) ?? referenceBehind(rest)
   if (schedule) return { items: [], totals, reference: schedule, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
-  const own = withOpeningFirst(chainAtFarEnd(reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)))
+  const own = firstAtEnd(withOpeningFirst(chainAtFarEnd(reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest))))
   const held = loop ?? loopSaid(own)
   const { items, total } = trailingCount(rest.tiles ? own.map(onLoop) : own, totals, text)
   const joins = reference !== undefined || items.some(({ node }) => node === 'join')

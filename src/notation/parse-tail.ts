@@ -5,7 +5,7 @@ import { alongEdge } from './parse-edge.ts'
 import { takeOpening } from './parse-held.ts'
 import { takeLoop } from './parse-loop.ts'
 import { partAhead, withPart } from './parse-part.ts'
-import { takePieceOrPart } from './parse-piece-name.ts'
+import { takeOfPiece, takePieceOrPart } from './parse-piece-name.ts'
 import { takeKeepBack, takeToEnd, takeUntilMade } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
@@ -164,7 +164,10 @@ function takeReach(reader: Reader, draft: Draft): void {
 
 /** `4 sts of the next step`, `row-end of the step`: the step that comes next anyway. */
 export function takeOfStep(reader: Reader): void {
-  reader.take('of|on', 'the|each|this?', 'first|second|third|fourth|next|last|same|other?', 'step|steps|stair|stairs')
+  // A piece may be called like a step: `of Stair Edging`.
+  const { at } = reader
+  if (takeOfPiece(reader)) reader.at = at
+  else reader.take('of|on|at|along', 'the|each|this?', 'first|second|third|fourth|next|last|same|other|left|right|upper|lower?', '-?', 'hand?', 'armhole|neck|shoulder|side?', 'step|steps|stair|stairs')
 }
 
 /** `ch of foundation`, `ch on opposite side of foundation ch`, `ch of the underside`: which chains these are. */

@@ -58,7 +58,7 @@ const opens: Readonly<Record<string, string>> = { ')': '(', ']': '[', '}': '{', 
 
 const intro = String.raw`(?:(?:and|now|so) )?(?:(?:at|by) (?:the )?(?:end|this point)(?: of)?(?: the| this)?(?: (?:row|rnd|round))?(?: \d+)? ?,? ?)?`
 const has = String.raw`(?:(?:you|we|there) (?:(?:should|will|must|now|still) )*|(?:you|there)[’']ll (?:now |still )?|you[’']ve (?:now )?(?:got )?)(?:have|are|be)?(?: now| still)?(?: a total of)?`
-const named = String.raw`(?:count the (?:sts|stitches) ?[:,;–—-]?(?: ${has})?)|(?:the )?(?:(?:total )?(?:stitch|st) count|total)(?: is| of)? ?[:=]?|(?:sts|stitches) ?:`
+const named = String.raw`(?:count the (?:sts|stitches) ?[:,;–—-]?(?: ${has})?)|(?:the )?(?:(?:total )?(?:stitch|st) count|total|in (?:all|total)|altogether|all told)(?: is| of)? ?[:=]?|(?:sts|stitches) ?:`
 const comes = String.raw`(?:that|this|it|which) (?:(?:should|will|now) )*(?:makes?|gives?|comes? to|is|adds up to)(?: you| us)?(?: (?:with|a total of|still))*|(?:that|this|it)[’']s(?: still| now)?|(?:still|again|for|making|giving)(?: you)?(?: a total of)?`
 const ends = String.raw`(?:you (?:[a-z]+ )*)?(?:finish|end|end up) with(?: a total of)?`
 const rows = String.raw`(?:each|every) (?:row|rnd|round) (?:(?:now|still|should|will) )*(?:has|have|comes to|makes)`

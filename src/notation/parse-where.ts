@@ -1,6 +1,7 @@
 import { takeBetween } from './between-parts.ts'
 import { numberAhead } from './numbers.ts'
 import { motifWord } from './motif-words.ts'
+import { takePieceName } from './parse-piece-name.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
@@ -18,6 +19,7 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
   if (!isWhole(last)) return false
   if (reader.take('in', 'the', 'same', 'way|manner|fashion') || reader.take('likewise|similarly')) return true
   if (last?.node === 'work' && takeBetween(reader)) return true
+  if (asForPiece(reader)) return true
   // `sc in first 14 sts only`
   if (isTold(last) && reader.take('only|alone')) return true
   // `5 dc in next st to make a shell`, `3 sc in next st for corner`
@@ -34,6 +36,14 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
   while (!reader.done && (isQuiet(reader) || isOneEnd(reader) || isRoundEnd(reader) || (isTold(last) || isDecrease(last)) && isItsEnd(reader))) reader.at += 1
   const ends = reader.done || /^([,.;:()[\]]|and|then|while)$/.test(reader.word())
   if (ends && reader.at - at > 1 && reader.at - at < 9) return true
+  reader.at = at
+  return false
+}
+
+/** `28 ch, as for First Half`: what is worked is told, and that another piece has the same. */
+function asForPiece(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take(',?', 'just|exactly?', 'as|like', 'for|on|in?') && takePieceName(reader) !== undefined && placeEnds(reader)) return true
   reader.at = at
   return false
 }

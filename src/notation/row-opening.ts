@@ -1,3 +1,4 @@
+import { isEndOfRow } from './end-of-row.ts'
 import type { Instruction, Skip } from './syntax.ts'
 
 /**
@@ -20,6 +21,17 @@ export function withOpeningFirst(items: readonly Instruction[]): readonly Instru
   const next = rest.find(({ node }) => node !== 'aside')
   if (first!.node !== 'start' || first!.target.ofRow === undefined || first!.target.passing || next?.node !== 'skip' || next.ofRow !== undefined || joins < 0) return items
   return items.map((item) => (item === next ? { ...next, ofRow: first!.target.ofRow! } : item)).toSpliced(begins, 1)
+}
+
+/** `Join yarn at the right-hand end of Row 9, ch 1, 3 sc in first sc`: the row begins in that stitch of Row 9, not in the row-end beside it. */
+export function firstAtEnd(items: readonly Instruction[]): readonly Instruction[] {
+  const begins = items.findIndex(({ node }) => node === 'start')
+  const start = items[begins]
+  const first = items.slice(begins + 1).find(({ node }) => node !== 'aside' && node !== 'chain')
+  if (start?.node !== 'start' || !isEndOfRow(start.target) || first?.node !== 'work' && first?.node !== 'group') return items
+  const { thing, walk } = first.target ?? {}
+  if (walk !== 'first' || thing?.kind !== 'stitch') return items
+  return items.with(begins, { ...start, target: { ...start.target, walk: 'next', thing } })
 }
 
 /** `Working in Row 6,` before what is skipped of it. */

@@ -1,10 +1,11 @@
 import { numberAhead } from './numbers.ts'
+import { takePieceName } from './parse-piece-name.ts'
 import { isQuiet } from './parse-remark.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 
 /**
- * `down the left front work 1 dc in first row-end`, `along the top of the second arm 2 dc in first st`, `up out of the notch, sc in …`: which
+ * `down the left front work 1 dc in first row-end`, `along the top of the second arm 2 dc in first st`, `up out of the notch, sc in …`, `across First Prong work …`: which
  * way the work goes, by words that name no edge. What is worked there follows, and tells its places.
  */
 export function parseWayAhead(reader: Reader): readonly Instruction[] | undefined {
@@ -12,12 +13,19 @@ export function parseWayAhead(reader: Reader): readonly Instruction[] | undefine
   const begins = at === 0 || /^(?:[,.;:(]|and|then|now)$/.test(reader.word(-1))
   reader.take('now|then|and')
   reader.take('work|working|continue|continuing|go|going')
-  if (begins && reader.take('down|up|along|across|over|around|round', 'and?', 'down|up|out|back|over|along|across|into?', 'of?', 'the|its|this|that|each')) {
+  if (begins && reader.take('down|up|along|across|over|around|round', 'and?', 'down|up|out|back|over|along|across|into?', 'of?')) {
+    const named = takePieceName(reader) !== undefined
+    if (!named && !reader.take('the|its|this|that|each')) return back(reader, at)
     const { at: from } = reader
     while (!reader.done && reader.at - from < 8 && !endsWay(reader)) reader.at += 1
+    const { at: to } = reader
     const leads = endsWay(reader) && reader.take('work|working|make|making') || worksHere(reader)
-    if (leads && isQuiet(reader, from, leads === true && /^(?:work|working|make|making)$/.test(reader.word(-1)) ? reader.at - 1 : reader.at)) return [{ node: 'aside', start, end: reader.end }]
+    if (leads && (named && to === from || isQuiet(reader, from, to))) return [{ node: 'aside', start, end: reader.end }]
   }
+  return back(reader, at)
+}
+
+function back(reader: Reader, at: number): undefined {
   reader.at = at
   return undefined
 }
