@@ -50,6 +50,15 @@ export function nearerWay(from: Node, to: Node, usual: Way): Way {
   return length(usual) <= length(back(usual)) ? usual : back(usual)
 }
 
+/** Whether, going on from a stretch, one other is met before another; undefined where they lie on no ring with it. */
+export function comesBefore(from: Node, one: Node, other: Node): boolean | undefined {
+  for (let node = from.next; node !== from; node = node.next) {
+    if (node === one) return ringFrom(from).includes(other) ? true : undefined
+    if (node === other) return ringFrom(from).includes(one) ? false : undefined
+  }
+  return undefined
+}
+
 /** The parts of the ring that a node lies in. */
 export function ringFrom(first: Node): readonly Part[] {
   const parts: Part[] = []

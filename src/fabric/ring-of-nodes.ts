@@ -53,6 +53,22 @@ export class RingOfNodes {
     return undefined
   }
 
+  /** Parts a stretch behind so many of its places, and gives what lies behind; the stretch itself where nothing would lie on one side. */
+  protected partedAt(node: Node, count: number): Node {
+    if (count <= 0 || count >= node.places.length) return node
+    const ahead: Node = { ...node, places: node.places.slice(0, count) }
+    const behind: Node = { ...node, places: node.places.slice(count), before: ahead }
+    ahead.next = behind
+    ahead.before = node.before === node ? behind : node.before
+    behind.next = node.next === node ? ahead : node.next
+    ahead.before.next = ahead
+    behind.next.before = behind
+    this.forget(node)
+    this.note(ahead)
+    this.note(behind)
+    return behind
+  }
+
   /** Takes out all from one spot to another and gives the neighbours on either side, in the direction of the way. */
   protected cut(from: Spot, to: Spot, way: Way): readonly [Node | undefined, Node | undefined] {
     const inside = new Set<Node>()

@@ -48,17 +48,17 @@ export class Fabrics {
   seenFrom(on: number, seams: readonly Seam[]): { readonly whole: readonly Outline[]; readonly sewn: readonly Outline[] } {
     const all = this.wholes[on]
     const end = all?.ends.get(on)
-    if (!all || !end || !this.branches(on, all) || !resume(all, end)) return { whole: [], sewn: [] }
+    const across = all ? this.acrossSeams(all, seams) : []
+    if (!all || !end || !this.branches(on, all) && across.length === 0 || !resume(all, end)) return { whole: [], sewn: [] }
     const whole = all.outline.copy()
     const own: Seam[] = seams.filter(([one, other]) => all.ends.has(one) && all.ends.has(other))
-    const across = this.acrossSeams(all, seams)
     if (own.length === 0 && across.length === 0) return { whole: [whole], sewn: [] }
     const sewn = whole.copy()
     for (const { other, seams: between } of across) {
       sewn.beside(other.outline)
       own.push(...between)
     }
-    for (const [one, other] of own) sewn.sew(this.own[one]!.edge.places, this.own[other]!.edge.places)
+    for (const [one, other] of this.meetings(own, sewn)) sewn.sew(one, other)
     return { whole: [whole], sewn: [sewn.copy(), ...sewn.behindSeams] }
   }
 
@@ -68,8 +68,22 @@ export class Fabrics {
     const others = new Set(seams.flatMap(([one, other]) => (at(one) === all ? (at(other) ?? []) : at(other) === all ? (at(one) ?? []) : [])))
     return [...others].flatMap((other) => {
       const between = other === all ? [] : seams.filter(([one, two]) => at(one) === all && at(two) === other || at(one) === other && at(two) === all)
-      return between.length > 1 ? [{ other, seams: between }] : []
+      return between.length > 1 || between.some((seam) => seam.some((index) => this.topsOf(index).length > 1)) ? [{ other, seams: between }] : []
     })
+  }
+
+  /** The tops of a piece: two where it ends in two shoulders. */
+  private topsOf(index: number): readonly (readonly Place[])[] {
+    const own = new Set(this.own[index]!.laid.map(({ row }) => row))
+    const tops = this.wholes[index]!.outline.tops.filter(({ row }) => own.has(row))
+    return tops.length === 2 ? tops.map(({ places }) => places) : [this.own[index]!.edge.places]
+  }
+
+  /** What is sewn to what: two pieces, or one that two others are sewn to. */
+  private meetings(seams: readonly Seam[], outline: Outline): readonly (readonly [readonly Place[], readonly Place[]])[] {
+    const [shared] = [...new Set(seams.flat())].filter((index) => seams.length === 2 && seams.every((seam) => seam.includes(index)))
+    if (shared !== undefined) return outline.meeting(seams.flatMap((seam) => seam.filter((index) => index !== shared).flatMap((index) => this.topsOf(index).slice(0, 1))), this.topsOf(shared))
+    return seams.flatMap(([one, other]) => outline.meeting(this.topsOf(one), this.topsOf(other)))
   }
 
   /** Indexes of the pieces that are sewn to those that a piece hangs together with, and of what hangs on them. */
