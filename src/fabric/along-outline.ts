@@ -140,7 +140,7 @@ export function onEdgeOfStitches(walk: Walk): boolean {
 
 function worksCorner({ items }: Rest): boolean {
   const next = items.find(({ node }) => node !== 'aside')
-  return (next?.node === 'work' || next?.node === 'group') && next.target?.thing?.where === 'corner'
+  return (next?.node === 'work' || next?.node === 'group') && (next.target?.thing?.where === 'corner' || next.target?.walk === 'last' && !next.target.count)
 }
 
 /** A corner of a border is one of the edge's stitches, or a place of its own between two edges. */

@@ -58,7 +58,9 @@ export function joiningParts(said: readonly Instruction[], parts: readonly Fabri
   const waiting = parts.filter(({ places }) => places.length > 0 && outline.has(places[0]!) && outline.has(places.at(-1)!))
   const here = waiting.length - 1
   const meant = new Map<string, number>()
-  const [first] = targets
+  // `6 sc, ch 8, 6 sc across first shoulder`: what has no place of its own is worked where the hook stands.
+  const [begun] = items.filter(({ node }) => node === 'work' || node === 'group' || node === 'repeat' || node === 'start')
+  const first = begun && targetsOf([begun])[0]
   let at = first?.ofPart === undefined ? here : -1
   for (const words of named) {
     if (words === both || meant.has(words)) continue
@@ -129,6 +131,7 @@ function withKeys(items: readonly Instruction[], begins: string, keyOf: (words: 
       last = inside.last
       return [{ ...item, items: inside.items }]
     }
+    if (item.node === 'work' && !item.target && last !== begins) return [onPart(item, last)]
     if (item.node !== 'work' && item.node !== 'group' || !item.target) return [item]
     const { ofPart, ...target } = item.target
     if (ofPart === both && item.node === 'work') {
@@ -145,6 +148,12 @@ function withKeys(items: readonly Instruction[], begins: string, keyOf: (words: 
     return [item.node === 'work' ? inNext({ ...(ofPart === undefined ? item : withoutJoin(item)), target: there }, ofPart !== undefined) : { ...item, target: there }]
   })
   return { items: keyed, last }
+}
+
+/** `pick up first shoulder and sc 6`: one in each of so many. */
+function onPart(item: Work, ofPart: string): Work {
+  const { count, ...work } = item
+  return count && !item.over && !/tog$|^(?:inc|dec)$/.test(item.stitch) ? { ...work, target: { walk: 'next', count, ofPart, start: item.start, end: item.end } } : item
 }
 
 /** `Sc across both sides to join`: it is the parts that are joined, and no round. */

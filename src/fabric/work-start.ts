@@ -83,6 +83,7 @@ function alongOutline(walk: Walk, { target, start, end }: Start): void {
   if (target.walk === 'edge' && !isEndOfRow(target)) {
     return expectEdge(walk, target.edge, { start, end })
   }
+  if (target.nthOfStep !== undefined) return beginAtStep(walk, target.nthOfStep)
   const { corners, stepCorners } = walk.outline!
   const atCorner = target.thing?.kind === 'stitch' && target.thing.where === 'corner'
   const isMeant = (place: Place): boolean => (target.ofRow === undefined && !isEndOfRow(target) || isBelow(walk, target) && target.walk !== 'edge' ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
@@ -91,6 +92,13 @@ function alongOutline(walk: Walk, { target, start, end }: Start): void {
   const index = lastOfRow >= 0 ? lastOfRow : target.walk === 'last' || target.hand === 'left' && target.walk === 'next' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? indexBehind(walk, target.after) : 0) && named(place))
   if (index >= 0) begin(walk, passing(walk, index, target))
   else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${rowNamed(target)} on the edge` })
+}
+
+/** `Join yarn in the sc next to the step`: of several steps the words do not tell which one is meant. */
+function beginAtStep(walk: Walk, nth: number): void {
+  const steps = walk.outline!.stretches.filter(({ edge }) => edge === 'step')
+  const place = steps.length === 1 ? steps[0]!.places[nth - 1] : undefined
+  if (place) begin(walk, walk.edge.indexOf(place))
 }
 
 /** A flat tube closed through both layers: two places make one. */

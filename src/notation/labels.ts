@@ -138,7 +138,7 @@ function namedLabel(text: string, start: number): RowLabel | undefined {
 }
 
 /** `(14 sc)`, `[20 (24, 28) sts]`, `, 12 sc each` before the sign that ends the label. */
-const count = /^\s*(?:[([{]\s*\d+\s*(?:[([][\d, –-]+[)\]]\s*)*\p{L}[^()[\]{}:]*[)\]}]|,\s*\d+ \p{L}[\p{L} ]{1,20})(?=\s*(?::|[-–—]\s|\(|\[))/u
+const count = /^\s*(?:[([{]\s*\d+\s*(?:[([][\d, –-]+[)\]]\s*)*\p{L}[^()[\]{}:]*[)\]}]|,\s*\d+ \p{L}[\p{L} ]{1,20}|\s[-–—]\s*\d+ (?!rows?\b|rnds?\b|rounds?\b)\p{L}+(?: \p{L}+)?(?=\s*:))(?=\s*(?::|[-–—]\s|\(|\[))/u
 
 /** What may stand between the number and the text: `(RS)`, `[WS]`, `(4 rnds)`, `(14 sc)`, and the sign that ends the label. */
 function labelTail(text: string, from: number, start: number): { readonly at: number; readonly bad: boolean; readonly facts: Pick<RowLabel, 'side' | 'rowsSaid' | 'counted' | 'onlySizes'> } {

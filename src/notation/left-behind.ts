@@ -20,6 +20,8 @@ export function takeLeftBehind(reader: Reader, draft: Draft): void {
     reader.at = at
     return
   }
+  // `in each of the 10 sc left`: those that are still to come.
+  if (!clause && draft.count && /^left$/.test(reader.word(-1)) && placeEnds(reader)) return
   const told = free || !skipped && reader.take('unworked|free|unused|open|empty')
   const waiting = !skipped && reader.take('for', 'the|a?', 'left|right|first|second?', 'sleeve|sleeves|thumb|armhole|underarm|opening')
   const where = waiting || takeWhen(reader) || takeBetween(reader) || takeWhereabouts(reader) !== undefined

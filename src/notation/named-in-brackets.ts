@@ -17,6 +17,28 @@ function ownIncrease(word: (at: number) => string, at: number): number | undefin
  * in next sc`, or `inc (3 sc in same st), 12 sc, inc`. Behind that the name is read as its stitches.
  */
 export function namedInBrackets(all: readonly Token[], isStitch: (word: string) => boolean): readonly Token[] {
+  return named(withoutDefinition(all), isStitch)
+}
+
+/** `Corner = (sc, ch 2, sc) in one place. …, corner in first st`, `Corner: (sc, ch 2, sc) in ch-2 sp. Top: 20 sc. Corner.`: the word is read as what it stands for. */
+function withoutDefinition(all: readonly Token[]): readonly Token[] {
+  const word = (at: number): string => all[at]?.text.toLowerCase() ?? ''
+  const at = all.findIndex((_, index) => word(index) === 'corner' && (index === 0 || word(index - 1) === '.') && /^[=:]$/.test(word(index + 1)) && (word(index + 1) === '=' || word(index + 2) === '('))
+  const stop = all.findIndex((_, index) => index > at && word(index) === '.')
+  const into = all.findIndex((_, index) => index > at && /^(?:in|into)$/.test(word(index)))
+  if (at < 0 || into < 0 || stop < into) return all
+  const defined = word(at + 1) === '='
+  if (defined && !/^(?:in|into) (?:one|the same|same|a single|1) (?:place|st|stitch)$/.test(all.slice(into, stop).map(({ text }) => text.toLowerCase()).join(' '))) return all
+  const meant = all.slice(at + 2, defined ? into : stop)
+  const rest = all.slice(stop + 1).flatMap((token, index) => {
+    const here = stop + 1 + index
+    const isMeant = word(here) === 'corner' && (defined ? /^(?:in|into)$/.test(word(here + 1)) : /^[.,;]$/.test(word(here - 1)) && /^[.,;]$/.test(word(here + 1)))
+    return isMeant ? meant.map((part) => ({ ...part, start: token.start, end: token.end })) : [token]
+  })
+  return [...all.slice(0, at), ...(defined ? [] : all.slice(at + 2, stop + 1)), ...rest]
+}
+
+function named(all: readonly Token[], isStitch: (word: string) => boolean): readonly Token[] {
   const word = (at: number): string => all[at]?.text.toLowerCase() ?? ''
   const stitchAt = (at: number): boolean => amount.test(word(at)) && isStitch(word(at + 1))
   const names = new Map<string, readonly Token[]>()

@@ -86,5 +86,7 @@ function takeCountedSpaces(reader: Reader): Target | undefined {
 
 /** After `in each ch-2 sp` comes what is worked there. */
 function startsWork(reader: Reader): boolean {
-  return reader.word() === '(' || reader.word() === '[' || reader.word() === 'work' || numberAhead(reader) !== undefined || reader.word() === ':'
+  // `and in each of next 2 sc: 11 sc; fasten off`: a count.
+  const counts = reader.word() === ':' && numberAhead(reader, 1) !== undefined && /^[;.]?$/.test(reader.word(3))
+  return reader.word() === '(' || reader.word() === '[' || reader.word() === 'work' || numberAhead(reader) !== undefined || reader.word() === ':' && !counts
 }

@@ -1,6 +1,6 @@
 import { takeTarget } from './parse-target.ts'
 import type { Reader } from './reader.ts'
-import type { Instruction } from './syntax.ts'
+import type { Instruction, Work } from './syntax.ts'
 
 /**
  * The place behind what is worked there, told for all of it:
@@ -33,4 +33,22 @@ function beginOfGroup(before: readonly Instruction[]): number | undefined {
   const other = before.findLastIndex((item) => item.node !== 'chain' && !(item.node === 'work' && !item.target && !item.over && !item.joins))
   const begin = before.findIndex((item, index) => index > other && item.node === 'work')
   return begin < 0 || last?.node !== 'work' ? undefined : begin
+}
+
+/** `1 sc, ch 2, 1 sc`: stitches on both sides of a chain, with no place of their own. */
+export function isMirrored(items: readonly Instruction[]): boolean {
+  const [first, middle, last] = items
+  if (items.length !== 3 || first?.node !== 'work' || middle?.node !== 'chain' || last?.node !== 'work') return false
+  return first.stitch === last.stitch && first.count !== undefined && first.count.values.join() === last.count?.values.join() && !first.target && !first.over
+}
+
+/** `1 sc, ch 2, 1 sc in the corner sp`, `one sc, two chains and one sc in the last st`: of a corner, all of it in that place. Gives the instructions before it with the corner in one. */
+export function parseCornerList(before: readonly Instruction[]): readonly Instruction[] | undefined {
+  const list = before.slice(-3)
+  const last = list[2]
+  const target = last?.node === 'work' ? last.target : undefined
+  const corner = target && !target.count && target.walk !== 'each' && (target.thing?.where === 'corner' || /^(?:first|last)$/.test(target.walk))
+  if (!corner || !isMirrored(list)) return undefined
+  const { target: _, ...inCorner } = last as Work
+  return [...before.slice(0, -3), { node: 'group', items: [list[0]!, list[1]!, inCorner], target, start: list[0]!.start, end: last!.end }]
 }

@@ -1,5 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeJoins } from './parse-joins.ts'
+import { sumFirst } from './sum-first.ts'
 import { takeThing } from './parse-thing.ts'
 import { rowsByComma, sizesByComma } from './numbers-by-comma.ts'
 import { takeRowNamed } from './row-named.ts'
@@ -29,13 +30,13 @@ interface Draft {
 
 /** Reads what stands between two tokens as a count; undefined when it is anything else. */
 export function parseCount(all: Reader['all'], open: number, close: number, outer: Reader): Total | undefined {
-  const inner = new Reader(all.slice(open + 1, close), outer.vocabulary)
+  const inner = new Reader(sumFirst(all.slice(open + 1, close)), outer.vocabulary)
   const draft: Draft = { kinds: [], spaces: [], groups: [], colours: [], ofOneSide: [] }
   // `(1 sc per row)` tells how stitches lie along an edge; no row-end holds five (common practice, no source).
   const few = (inner.all.find(({ kind }) => kind === 'number')?.value ?? 0) < 5
   if (inner.done || few && /(?<![,;:] |(?:creased|dec|inc|fewer|more|less) )\b(?:per|in each|for each|every) (?:\w+ )?row\b/.test(inner.all.map(({ text }) => text.toLowerCase()).join(' '))) return undefined
-  // `[= 12 sc]`
-  inner.take('=')
+  // `[= 12 sc]`, `(Total: 12 sc)`
+  inner.take('=') || inner.take('total', 'of|:|=?')
   while (!inner.done) {
     // `(–1; 10)` begins with a sign of less, not with a dash.
     const less = inner.at === 0 && inner.word() === '–' && inner.touches(1) && inner.peek(1)?.kind === 'number'
@@ -263,7 +264,7 @@ function takeManner(reader: Reader, draft: Draft, count: Num): void {
     || reader.take('each|per', 'corner') || reader.take('in', 'the?', 'ring')
 }
 
-/** `2 sts decreased per row`: of several rows each. */
+/** `2 sts decreased per row` */
 const takePerRow = (reader: Reader): boolean => reader.take('in|on|at?', 'each|every|per', 'row|rnd|round')
 
 /** `6 sts inc'd`, `4 dec`, `(increase of 6)`; `10 increased, 1 decreased` are 9 more. */
@@ -281,10 +282,7 @@ function changeWord(reader: Reader, draft: Draft): boolean {
   const grows = reader.take('inc|inc’d|inc\'d|increased|increase|increases', 'by|of?')
   const shrinks = !grows && reader.take('dec|dec’d|dec\'d|decreased|decrease|decreases', 'by|of?')
   const count = grows || shrinks ? takeNumber(reader) : undefined
-  if (!count) {
-    reader.at = at
-    return false
-  }
+  if (!count) return (reader.at = at) < 0
   reader.take('st|sts')
   draft.change = grows ? count : { ...count, values: count.values.map((value) => -value) }
   return true

@@ -58,7 +58,8 @@ function atEnd(reader: Reader): boolean {
   const stitch = numberAhead(reader) === undefined ? 0 : 1
   if (reader.vocabulary.stitchAt([reader.word(stitch)]) && /^(in|into)$/.test(reader.word(stitch + 1))) return true
   const worked = numberAhead(reader, 1) !== undefined || /^[([]$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined
-  return /^(work|working|make|with)$/.test(reader.word()) && worked && reader.take('work|working|make|with')
+  if (/^[–—]$/.test(reader.word()) && worked) return true
+  return /^(work|working|make|with|put|putting|place|placing)$/.test(reader.word()) && worked && reader.take('work|working|make|with|put|putting|place|placing')
 }
 
 /** `working into base of foundation ch,`, `working into row ends of right side,` */

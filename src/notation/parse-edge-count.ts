@@ -28,6 +28,13 @@ export function endsSide(reader: Reader): boolean {
   return ends
 }
 
+/** `sc evenly down next 6 row-ends (1 sc per row)`: one in each of them. */
+export function onePerRow(target: Target): Target {
+  const { evenly: _, rate, ...each } = target
+  const one = rate && rate.rows.values.join() === '1' && rate.stitches?.values.join() === '1'
+  return one && target.walk === 'next' && target.count && target.thing?.kind === 'row-end' ? { ...each, eachOf: true } : target
+}
+
 /** More than so many stitches do not go into one row-end. */
 const mostInOne = 3
 
@@ -37,12 +44,14 @@ export function oneInEach(reader: Reader, from: number, count: Num | undefined, 
   if (!count || Math.min(...count.values) <= mostInOne || !/^(?:along|across|down|up|over|in|into)$/.test(words[0] ?? '') || words.some((word) => /^(?:each|every|all|ea|any)$/.test(word))) return undefined
   if (target.thing?.kind === 'chain' && target.edge === 'underside' && target.count?.values.join() === count.values.join()) return { ...target, eachOf: true }
   const row = /^(?:row|rnd|round)$/.test(words[1] ?? '')
-  const several = row || words.some((word) => /^(?:sts|stitches|ends|[a-z]+cs)$/.test(word))
+  const several = row || target.ofRows !== undefined || words.some((word) => /^(?:sts|stitches|ends|[a-z]+cs)$/.test(word))
   const { walk, thing, ofRow, count: places } = target
-  if (!several || thing?.kind !== 'row-end' && !(thing?.kind === 'stitch' && ofRow !== undefined)) return undefined
+  // `sc 4 in remaining sl sts`
+  const others = walk === 'each' && words.some((word) => /^(?:remaining|rem|other)$/.test(word))
+  if (!several || thing?.kind !== 'row-end' && !(thing?.kind === 'stitch' && (ofRow !== undefined || others))) return undefined
   // Where the places are counted too, the two numbers must agree.
   if (places && places.values.join() !== count.values.join()) return undefined
-  return places || walk === 'next' || walk === 'each' && (row || thing.kind === 'row-end') ? { ...target, walk: 'next', count, eachOf: true } : undefined
+  return places || walk === 'next' || others || walk === 'each' && (row || thing.kind === 'row-end') ? { ...target, walk: 'next', count, eachOf: true } : undefined
 }
 
 /** `8 dc along the row ends of the flap`, `12 sc in row-ends`: without `each` so many are all of them together. */

@@ -57,7 +57,7 @@ function withEnds(reader: Reader, all: Work): readonly Instruction[] | undefined
   if (!places || target.thing?.kind !== 'stitch' && target.thing?.kind !== 'chain' || all.count && all.count.values.some((count) => count !== 1)) return undefined
   const bracket = reader.take('(')
   if (!bracket) reader.take(',|–|—')
-  const led = reader.take('but|again?', 'with|putting|placing|making|working|put|place|make|work|having')
+  const led = reader.take('but|again?', 'with|putting|placing|making|working|having') || reader.take('but|again', 'put|place|make|work')
   const first = bracket || led ? atEnds(reader, all) : undefined
   const more = first && reader.take(',?', 'and') ? atEnds(reader, all, first.count) : undefined
   const ends = [...(first?.ends ?? []), ...(more?.ends ?? [])]

@@ -6,6 +6,7 @@ import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takePlaceNoun, takeStitchName, takeThing } from './parse-thing.ts'
 import { takeWholeWay } from './parse-way.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeOneRow } from './parse-one-row.ts'
 import { takeRowNamed } from './row-named.ts'
@@ -89,7 +90,7 @@ export function takeEdgeName(reader: Reader): EdgeName | undefined {
   if (/^(entire|whole|outer|outside)$/.test(words.at(-1) ?? '') && reader.take(pieceWord)) return 'all'
   const noun = words.some((word) => edgeNoun.test(word)) || words.at(-1) === 'end' && /^(short|long|narrow)$/.test(words.at(-2) ?? '')
   const next = reader.peek()
-  const open = next === undefined || reader.done || next.kind === 'number' || next.kind === 'mark' || reader.vocabulary.stitchAt([reader.word()]) !== undefined || /^([,.;:()[\]]|of|evenly|to|toward|towards|from|and|with|at|for|per|work|working|placing|in|make|making)$/.test(reader.word())
+  const open = next === undefined || reader.done || next.kind === 'number' || next.kind === 'mark' || reader.vocabulary.stitchAt([reader.word()]) !== undefined || /^([,.;:()[\]]|of|evenly|to|toward|towards|from|and|with|at|for|per|work|working|placing|in|make|making|put|putting|place|[–—])$/.test(reader.word())
   if (!noun || !open || isTopOfChain(reader, words) || isEndOfSide(reader, words) || /^(top|bottom|base)$/.test(words.at(-1) ?? '') && reader.word() === 'of' && !/^(the|piece|work|this|first|each)$/.test(reader.word(1)) && !(words.at(-1) === 'bottom' && /^(foundation|beg|beginning|starting|base)$/.test(reader.word(1)))) {
     reader.at = at
     return undefined
@@ -137,6 +138,9 @@ export function undersideNamed(reader: Reader): boolean {
   reader.take('the|each')
   // `across the starting chain`
   if (reader.take(firstChain, 'ch|chain|chs|chains|row|edge', 'edge|side?')) return true
+  const { at: bare } = reader
+  if (reader.take('underside') && placeEnds(reader, '–', '—')) return true
+  reader.at = bare
   if (reader.take('cast', '-?', 'on', 'edge|row|chain') || reader.take('ch|chain', 'edge|side')) return true
   // `the underside of Row 1`, `the lower edge of Row 1`, `the bottom of the fdc`
   const { at: below } = reader
@@ -211,7 +215,7 @@ function baseLoops(reader: Reader, { each, count }: ReturnType<typeof counted>, 
 /** `in end of Row 2`, `in the other row-end of Row 7`, `at the right-hand end of Row 2`: one end of one row. */
 export function endOfRow(reader: Reader, start: number): Target | undefined {
   const { at } = reader
-  if (reader.take('in|into|at|to', 'the|a?', 'other|opposite|same|second?')) {
+  if (reader.take('in|into|at|to|through', 'the|a?', 'other|opposite|same|second?')) {
     const left = reader.take('left', '-?', 'hand?')
     const right = !left && reader.take('right', '-?', 'hand?')
     const { at: here } = reader
@@ -220,6 +224,7 @@ export function endOfRow(reader: Reader, start: number): Target | undefined {
     takeStitchName(reader)
     const row = (reader.take('end|side|edge', 'of') || reader.take('row', '-?', 'end|edge|side', 'of|at|on')) && takeOneRow(reader)
     if (row) {
+      reader.take('of|on', 'both', 'pieces|panels|layers')
       return { walk: 'edge', ...row, ...((left || right) && { hand: left ? 'left' as const : 'right' as const }), ...(facing && { facing }), start, end: reader.end }
     }
     reader.at = here

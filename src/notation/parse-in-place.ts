@@ -1,4 +1,5 @@
 import { numberAhead } from './numbers.ts'
+import { isMirrored } from './parse-all-in.ts'
 import { parseItems } from './parse-items.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeTarget } from './parse-target.ts'
@@ -19,7 +20,9 @@ export function inPlace(reader: Reader, before: readonly Instruction[]): readonl
   const last = before.at(-1)
   if (target && last?.node === 'aside' && /\b(?:re)?(?:join|attach)/.test(last.words ?? '') && (reader.done || /^[;.,]$/.test(reader.word()))) return [{ node: 'start', target, start, end: reader.end }]
   const placed = before.at(-1)?.node === 'work' || before.at(-1)?.node === 'group'
-  const colon = reader.take(placed ? ':' : ':|,')
+  // `sc in first sc and in each of next 2 sc: 11 sc;` is the same stitch again.
+  const again = placed && reader.all[at - 1]?.text === 'and'
+  const colon = !again && reader.take(placed ? ':' : ':|,')
   const worked = reader.take('work|make')
   if (!target || target.thing === undefined && target.walk === 'next' || placed && !colon && !worked && reader.word() !== '(' && reader.word() !== '[') {
     reader.at = at
@@ -44,7 +47,7 @@ export function inPlace(reader: Reader, before: readonly Instruction[]): readonl
     return undefined
   }
   const first = parseItems(reader, (inner) => inner.word() === ',' && !colon || inner.word() === ';' || inner.word() === '.')
-  const items = [...first, ...listBehind(reader)]
+  const items = [...first, ...listBehind(reader, first)]
   if (items.length === 0) {
     reader.at = at
     return undefined
@@ -52,14 +55,15 @@ export function inPlace(reader: Reader, before: readonly Instruction[]): readonl
   return [{ node: 'group', items, target, start, end: reader.end }]
 }
 
-/** `in next loop make dc, ch 2 and 2 dc`: a list that its last `and` closes, all of it in the one place. */
-function listBehind(reader: Reader): readonly Instruction[] {
+/** `in next loop make dc, ch 2 and 2 dc`, `in the first st work 1 sc, ch 2, 1 sc`: a list that its last `and` closes, or its first stitches again, all of it in the one place. */
+function listBehind(reader: Reader, first: readonly Instruction[]): readonly Instruction[] {
   const { at } = reader
   const items: Instruction[] = []
   while (reader.take(',')) {
     const { at: from } = reader
     const found = parseItems(reader, (inner) => /^[,;.()[\]]$/.test(inner.word()))
     items.push(...found)
+    if (isMirrored([...first, ...items]) && !/^(?:in|into)$/.test(reader.word())) return items
     if (found.length === 0 || !found.every((item) => item.node === 'chain' || item.node === 'work' && item.target === undefined)) break
     if (found.at(-1)?.node === 'work' && reader.all.slice(from, reader.at).some(({ text }) => text === 'and')) return items
   }

@@ -1,10 +1,12 @@
+import { alongNewChain } from './along-new-chain.ts'
 import { parseInnerCornerFirst } from './inner-corner-first.ts'
 import { parseNothingThere } from './nothing-there.ts'
-import { parseAllIn } from './parse-all-in.ts'
+import { parseAllIn, parseCornerList } from './parse-all-in.ts'
 import { numberAhead } from './numbers.ts'
 import { parseAtCorners } from './parse-at-corners.ts'
 import { parseBlocks } from './parse-blocks.ts'
 import { parseBracket } from './parse-bracket.ts'
+import { parseEdgeFirst } from './parse-edge-first.ts'
 import { parseEdgeParts } from './parse-edge-parts.ts'
 import { parseEnding } from './parse-ending.ts'
 import { parseFurther } from './parse-further.ts'
@@ -43,6 +45,8 @@ export function parseItems(reader: Reader, stop: (reader: Reader) => boolean): I
     const before = reader.at
     const item = parseItem(reader, items)
     items.push(...item.map((one) => (one.node === 'aside' && one.words === undefined ? { ...one, words: saidBetween(reader, before) } : one)))
+    const corner = parseCornerList(items) ?? alongNewChain(items)
+    if (corner) items.splice(0, items.length, ...corner)
     takeWhere(reader, items.at(-1))
     // A construct that takes nothing would be our mistake; step over one token so that reading goes on.
     if (reader.at === before) reader.at += 1
@@ -132,6 +136,7 @@ const readers: readonly ((reader: Reader, before: readonly Instruction[]) => rea
   parseFurther,
   parseStar,
   parseBracket,
+  parseEdgeFirst,
   parsePlacesFirst,
   parseBlocks,
   parseStripe,

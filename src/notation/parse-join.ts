@@ -9,11 +9,13 @@ import { takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeStitchName } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
+import { centreInWords, cornerInWords, endInWords, footOfSide, isAtStep } from './place-in-words.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Aside, Instruction, Join, Skip, Work } from './syntax.ts'
 import type { Target } from './target.ts'
+import { toSeparator } from './to-separator.ts'
 
 const ringWords = ['to|and', 'form|make', 'a|the?', 'ring|circle|loop']
 
@@ -54,6 +56,7 @@ function takeWithStitch(reader: Reader): Work | undefined {
 function drawsUpLoop(reader: Reader): boolean {
   const { at } = reader
   const drawn = reader.take('draw|drawing|pull|pulling', 'up|through?', 'a', 'loop|lp', 'up|through|of?', 'yarn?') || reader.take('fasten|fastening', 'the|new?', 'yarn|thread', 'on|in?')
+  if (drawn && reader.word(-1) === 'through') reader.at -= 1
   // `draw up a loop in each st`: loops that are worked.
   if (drawn && /^(?:in|at|through|from|to|into)$/.test(reader.word()) && ![1, 2].some((ahead) => /^(?:each|every|next)$/.test(reader.word(ahead)))) return true
   reader.at = at
@@ -65,7 +68,7 @@ function insertsHook(reader: Reader, before: readonly Instruction[]): readonly I
   const { at, start } = reader
   if (reader.take('insert|inserting', 'the|your?', 'hook') && /^(?:in|into|through|under)$/.test(reader.word())) {
     const joined = joinWord(reader, start, before)
-    if (joined && reader.take(',?', 'and?', 'pull|draw', 'up|through?', 'a', 'loop|lp')) return joined
+    if (joined && reader.take(',?', 'and?', 'pull|draw|pulling|drawing', 'up|through?', 'a', 'loop|lp')) return joined
   }
   reader.at = at
   return undefined
@@ -99,10 +102,21 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
   const yarnOnly = begins && /^(yarn|thread|color|colour)$/.test(reader.word(-1)) && (reader.done || /^([,;.:]|and|then)$/.test(reader.word()))
   if (yarnOnly) return [{ node: 'aside', start, end: reader.all[here - 1]!.end }]
   if (begins) toWork(reader)
-  else toSeparator(reader)
+  else {
+    toSeparator(reader)
+    takeHow(reader)
+  }
   // `Join yarn at top of left neck edge`: where on the piece, in words.
   if (begins && reader.all.slice(piece, reader.at).some(({ text }) => /^(at|edge|side|neck|shoulder|seam|corner|centre|center|armhole|beginning|end)$/i.test(text))) return [{ node: 'aside', start, end: reader.end }]
   return [{ node: 'join', ...(ring && { ring }), start, end: reader.end }]
+}
+
+/** `join (sl st in first sc)`: how it is done. */
+function takeHow(reader: Reader): void {
+  const { at } = reader
+  const slip = reader.take('(', 'with?', 'a?', 'sl|slip', '-?', 'st|stitch') || reader.take('(', 'with?', 'a?', 'ss|slst')
+  if (slip) toSeparator(reader)
+  if (!slip || !reader.take(')')) reader.at = at
 }
 
 /** `join yarn in 19th tr after Tab A`: 18 of those that are left are passed over. */
@@ -121,7 +135,9 @@ function joinTail(reader: Reader) {
   reader.take('yarn|thread|strand|wool|cotton|rnd|round') || reader.take('ball|skein', 'of?', 'yarn|thread?')
   reader.take('with|using|by', 'a|an?', 'sl|ss|slst|standing?', '-?', 'st?')
   reader.take('yarn|thread|wool|cotton')
+  reader.take('with?', 'rs|ws', 'facing', ',?') || reader.take('with?', 'the?', 'right|wrong', 'side', 'facing', ',?')
   if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || footOfSide(reader) || centreInWords(reader) || endInWords(reader))) return undefined
+  const { at: from } = reader
   const whereFirst = whereThenPlace(reader)
   const into = /^(?:to|in|into)$/.test(reader.word())
   // `to the last sc of Row 4` goes into it, and not as far as it.
@@ -134,7 +150,8 @@ function joinTail(reader: Reader) {
   const target = after ? { ...place, after, end: reader.end } : ofRow ? { ...place!, ...ofRow, end: reader.end } : place
   if (target) takeBesideJoin(reader)
   if (target?.thing?.kind === 'chain') takeUnderLast(reader)
-  const where = whereFirst ?? (target && takeWhereabouts(reader))
+  const whereBehind = target && takeWhereabouts(reader)
+  const where = whereFirst ?? whereBehind
   // `in the end of Row 1 at the right-hand edge`
   const hand = target?.walk === 'edge' && target.ofRow !== undefined ? where?.find((word) => word === 'left' || word === 'right') : undefined
   if (target && hand) return { ...target, hand: hand as 'left' | 'right' }
@@ -142,6 +159,7 @@ function joinTail(reader: Reader) {
   if (target?.walk === 'each') return undefined
   // `in the ch-2 sp before the first side`: one of the corners.
   if (target?.walk === 'next' && target.thing?.kind === 'space' && /^(before|after)$/.test(where?.[0] ?? '')) return { ...target, thing: { ...target.thing, where: 'corner' } } satisfies Target
+  if (target && isAtStep(reader, from, target)) return { walk: 'first', thing: { kind: 'stitch' }, nthOfStep: 1, start: target.start, end: target.end } satisfies Target
   // `in the hdc of the top right corner`
   const atCorner = target !== undefined && target.walk === 'next' && target.thing?.kind === 'stitch' && target.thing.stitch !== undefined && where?.includes('corner') === true
   return atCorner ? { ...target, thing: { kind: 'stitch', where: 'corner' } } satisfies Target : target
@@ -176,62 +194,10 @@ function takeHandOfRow(reader: Reader): Pick<Target, 'hand' | 'ofRow' | 'rowCall
 /** `at the right-hand edge of the foundation, in the end of Row 1`: the place behind the words that tell where it lies. Takes and gives those words. */
 function whereThenPlace(reader: Reader): readonly string[] | undefined {
   const { at } = reader
-  const where = takeWhereabouts(reader)
+  const where = reader.take('in|at', 'the', 'inner|inside', 'corner|angle') ? ['inner', 'corner'] : takeWhereabouts(reader)
   if (where && reader.take(',', 'that?', 'is?') && /^(in|into|to|with)$/.test(reader.word())) return where
   reader.at = at
   return undefined
-}
-
-/** `to the base of Row 1 at the right-hand side`, `to the foundation edge at the lower left corner`: where a side begins. */
-function footOfSide(reader: Reader): boolean {
-  const { at } = reader
-  const edge = reader.take('to|at', 'the?', 'foundation|lower|bottom|starting', 'edge') || reader.take('to|at', 'the?', 'base|foot|bottom|beginning|start', 'of') && takeRowNamed(reader) !== undefined
-  const foot = edge && takeWhereabouts(reader)
-  if (foot && foot.some((word) => word === 'left' || word === 'right')) return true
-  reader.at = at
-  return false
-}
-
-/** `at right-hand corner`, `in top left corner`, `at beginning of edge`: where on the edge, in words that name no stitch. */
-function cornerInWords(reader: Reader): boolean {
-  const { at } = reader
-  reader.at += 1
-  reader.take('the|any?')
-  const hand = reader.take('top|bottom|upper|lower|right|left|other|opposite|next|first|beginning|beg|end|start|one')
-  while (reader.take('top|bottom|upper|lower|right|left|-|hand|side')) continue
-  // `at the corner where Row 17 finished`
-  if (reader.take('corner|corners|end|edge|side|point|tip', 'where')) {
-    toSeparator(reader)
-    return true
-  }
-  const named = hand && (reader.take('corner|corners|end|edge|side', 'of?', 'the?', 'long|short|side|neck?', 'edge|side|piece?') || reader.take('of', 'the|one?', 'long|short|left|right|first|neck?', 'edge|side|row|neck'))
-  if (!named || !placeEnds(reader)) reader.at = at
-  return named && reader.at !== at
-}
-
-/** `at centre back`, `in the middle of the nape`: where on a round, in words that name no stitch. */
-function centreInWords(reader: Reader): boolean {
-  const { at } = reader
-  reader.at += 1
-  if (reader.take('the?', 'centre|center|middle', '-?', 'of?', 'the?', 'back|front|nape|forehead|neck|chin', 'edge|neck|of?', 'the?', 'hat|crown|brim|neck?') && (reader.done || /^[,.;:(]$/.test(reader.word()))) return true
-  reader.at = at
-  return false
-}
-
-/** `at heel end of Row 6`, `at the base of the right side of the flap`: which place that is, the piece tells and not the row. */
-function endInWords(reader: Reader): boolean {
-  const { at } = reader
-  if (reader.take('at', 'the', 'base|foot|bottom', 'of')) {
-    reader.at = at
-    return takeWhereabouts(reader) !== undefined
-  }
-  reader.take('at', 'the?')
-  if (reader.peek()?.kind === 'word' && !/^(left|right|end)$/.test(reader.word()) && reader.word(1) === 'end') {
-    reader.at += 2
-    if (takeRowNamed(reader, 'of') !== undefined && (reader.done || /^[,.;:(]$/.test(reader.word()))) return true
-  }
-  reader.at = at
-  return false
 }
 
 function yarnLetter(reader: Reader): string | undefined {
@@ -291,8 +257,4 @@ function toWork(reader: Reader): void {
     if (works) return
     reader.at += 1
   }
-}
-
-export function toSeparator(reader: Reader): void {
-  while (!reader.done && !/^[,;.:()[\]{}]$/.test(reader.word())) reader.at += 1
 }

@@ -1,3 +1,5 @@
+import { takePieceName } from './parse-piece-name.ts'
+import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 
@@ -6,8 +8,8 @@ export function parseLayers(reader: Reader): readonly Instruction[] | undefined 
   const start = reader.start
   const at = reader.at
   reader.take('now|from', 'now|here?', 'on|onwards?')
-  reader.take('inserting|insert|putting|put?', 'the?', 'hook', 'each?', 'time?') || reader.take('working|work|going?', 'every|each|all', 'stitch|st|stitches|sts', 'of?', 'this?', 'round|rnd|row?') || reader.take('working|work|going')
-  if (!throughBoth(reader) && !throughTwoEdges(reader)) {
+  reader.take('inserting|insert|putting|put?', 'the?', 'hook', 'each?', 'time?') || reader.take('working|work|going?', 'every|each|all', 'stitch|st|stitches|sts', 'of?', 'this?', 'round|rnd|row?', 'goes|go|is|are?', 'worked?') || reader.take('working|work|going')
+  if (!throughBoth(reader) && !throughTwoEdges(reader) && !matching(reader)) {
     reader.at = at
     return undefined
   }
@@ -33,11 +35,38 @@ function throughTwoEdges(reader: Reader): boolean {
   return false
 }
 
-/** `through both layers again`, `into both pieces together`, `through both`. */
+/** `through both layers again`, `into both pieces together`, `through both`, `through Front and Back each time`. */
 function throughBoth(reader: Reader): boolean {
   const { at } = reader
-  if (reader.take('through|into|under', 'both') || reader.take('through|into', 'the?', 'two|2') || reader.take('picking', 'up', 'both')) {
-    if (reader.take('layers|thicknesses|pieces|sides|edges|parts', 'together|again|at|as|each|every?', 'once|one|time?') || reader.done || /^[,;:.]$/.test(reader.word())) return true
+  if (reader.take('through|into|in|under', 'both') || reader.take('through|into', 'the?', 'two|2') || reader.take('picking', 'up', 'both')) {
+    if (reader.take(layers)) {
+      everyTime(reader)
+      return true
+    }
+    if (!/^in$/.test(reader.word(-2)) && (reader.done || /^[,;:.]$/.test(reader.word()))) return true
+  }
+  reader.at = at
+  if (reader.take('through', 'the?') && takePieceName(reader) !== undefined && reader.take(',?', 'and|then', 'then?') && takePieceName(reader) !== undefined) {
+    everyTime(reader)
+    return true
+  }
+  reader.at = at
+  return false
+}
+
+const layers = 'layers|thicknesses|pieces|sides|edges|parts|fabrics|panels|squares|motifs|halves'
+
+/** `together`, `at once`, `each time`, `with every st` */
+function everyTime(reader: Reader): void {
+  reader.take('together|again') || reader.take('at', 'once') || reader.take('as', 'one') || reader.take('at|with|for|in?', 'each|every', 'time|st|stitch')
+}
+
+/** `catching the matching row-end of the Back with every st` */
+function matching(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('catching|taking|including', 'in?', 'the?', 'matching|corresponding|same') && takeThing(reader) && reader.take('of', 'the?') && takePieceName(reader) !== undefined) {
+    everyTime(reader)
+    return true
   }
   reader.at = at
   return false

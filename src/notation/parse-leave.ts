@@ -61,9 +61,20 @@ function ofLaterRow(reader: Reader): readonly Aside[] | undefined {
   return undefined
 }
 
+/** `where 3 sts were left unworked`: by an older row. */
+function leftEarlier(reader: Reader): readonly Aside[] | undefined {
+  const { at, start } = reader
+  if (reader.take('where') && takeStretch(reader).thing && reader.take('were|was|have', 'been?', 'left|skipped', 'unworked|free|open?')) {
+    takeAtEnd(reader)
+    if (clauseEnds(reader)) return [{ node: 'aside', start, end: reader.end }]
+  }
+  reader.at = at
+  return undefined
+}
+
 /** `leave rem sts unworked`, `leaving 33 sts unworked`, `5 sts rem unworked`, `do not work the last 4 sts`: places left on purpose. */
 export function parseLeave(reader: Reader): readonly Instruction[] | undefined {
-  const later = ofLaterRow(reader)
+  const later = ofLaterRow(reader) ?? leftEarlier(reader)
   if (later) return later
   const [leave] = leaving(reader) ?? setAside(reader) ?? edgeLeft(reader) ?? left(reader) ?? notWorked(reader) ?? stopping(reader) ?? []
   // `leave last 5 sts unworked (4 tr and the 3 ch)`
@@ -160,6 +171,12 @@ function edgeNamed(reader: Reader): boolean {
 function edgeLeft(reader: Reader): readonly Leave[] | undefined {
   const { at, start } = reader
   if (reader.take('the') && (undersideNamed(reader) || takeEdgeWords(reader)) && takeLeft(reader) === 'sure') return [{ node: 'leave', start, end: reader.end }]
+  reader.at = at
+  // `nothing is worked across Row 10`, `top edge is not joined`
+  const nothing = reader.take('and?', 'nothing|none', 'is', 'worked|joined', 'along|across|over|on', 'the?') || reader.take('do', 'not', 'join|sew', 'along|across', 'the?')
+  if (nothing && (takeEdgeName(reader) !== undefined || takeRowNamed(reader) !== undefined) && clauseEnds(reader)) return [{ node: 'leave', start, end: reader.end }]
+  reader.at = at
+  if (takeEdgeName(reader) !== undefined && reader.take('is|are', 'not|left', 'joined|worked|unjoined|open') && clauseEnds(reader)) return [{ node: 'leave', start, end: reader.end }]
   reader.at = at
   return undefined
 }

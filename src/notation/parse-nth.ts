@@ -5,7 +5,7 @@ import type { Reader } from './reader.ts'
 import type { Instruction, Skip } from './syntax.ts'
 import type { Num, Target } from './target.ts'
 
-/** Places told by where they stand in the row below, the first and how many. */
+/** Places told by where they stand in the row below or on the edge, the first and how many. */
 interface Nth {
   readonly target: Target
   readonly count: Num
@@ -14,35 +14,70 @@ interface Nth {
 }
 
 /**
- * Stitches by their numbers, told off from the row's start:
+ * Places by their numbers, told off from the row's start, or from the first place of the edge along which it goes:
  *
  *   in 2nd st (at the start: the first is skipped)   in 14th sc (behind 13 others)   in 15th to 17th sc   over 18th and 19th sc   in 21st sc (10 sc skipped)
+ *   3 sc in 1st ch, sc in next 18 ch, 3 sc in 20th ch
  *
  * A number that is not that of the next one is not read.
  */
 export function takeNth(reader: Reader, before: readonly Instruction[]): Nth | undefined {
   const { at, start } = reader
-  const first = reader.take('in|into|over|across', 'the?') ? ordinalHere(reader) : undefined
-  const passed = first !== undefined && first > 1 ? placesPassed(before) : undefined
-  const last = passed !== undefined && reader.take('to|through|and|-|–') ? ordinalHere(reader) : first
-  const named = passed !== undefined && last !== undefined && (reader.take('st|sts|stitch|stitches') || takeStitchName(reader) !== undefined) && !/^(?:of|from|below|in|to|after|on)$/.test(reader.word())
-  if (!named || first === undefined) {
+  const places = reader.take('in|into|over|across', 'the?') ? takePlaces(reader) : undefined
+  const passed = places && places.last > 1 ? placesPassed(before) : undefined
+  if (!places || passed === undefined || places.chain && passed === 0) {
     reader.at = at
     return undefined
   }
+  const { first, last, chain } = places
   const count = { values: [last - first + 1], start, end: reader.end }
-  const target: Target = { walk: 'next', ...(last > first && { count }), start, end: reader.end }
-  const several = last > first
-  const skipped = several || passed === first - 1 ? undefined : passed === 0 ? first - 1 : skippedInBrackets(reader)
-  if (passed === first - 1 && last >= first) return { target, count }
+  const target: Target = { walk: 'next', ...(last > first && { count }), ...(chain && { thing: { kind: 'chain' } }), start, end: reader.end }
+  if (passed === first - 1) return { target, count }
+  const begins = passed === 0 && !before.some(({ node }) => node === 'start')
+  const skipped = last > first ? undefined : begins ? first - 1 : skippedInBrackets(reader)
   if (skipped !== undefined && passed + skipped === first - 1) return { target, count, skipped: { node: 'skip', count: { values: [skipped], start, end: reader.end }, from: passed === 0 ? 'first' : 'next', start, end: reader.end } }
   reader.at = at
   return undefined
 }
 
+/** `sk 3rd and 4th sc`: those that come next. */
+export function skipNth(reader: Reader, before: readonly Instruction[]): readonly Skip[] | undefined {
+  const { at, start } = reader
+  const places = reader.take('skip|sk|miss', 'the?') ? takePlaces(reader) : undefined
+  if (places && places.last > 1 && placesPassed(before) === places.first - 1) return [{ node: 'skip', count: { values: [places.last - places.first + 1], start, end: reader.end }, ...(places.chain && { thing: { kind: 'chain' } }), from: 'next', start, end: reader.end }]
+  reader.at = at
+  return undefined
+}
+
+/** `5th to 8th sc`, `3rd and 4th sc`, `the fifth, sixth and seventh st`, `20th ch`. */
+function takePlaces(reader: Reader): { readonly first: number; readonly last: number; readonly chain: boolean } | undefined {
+  const { at } = reader
+  const first = ordinalHere(reader)
+  const last = first === undefined ? undefined : reader.take('to|through|-|–') ? ordinalHere(reader) : lastInList(reader, first)
+  const chain = last !== undefined && reader.take('foundation?', 'ch|chain|chs|chains')
+  const named = chain || last !== undefined && (reader.take('st|sts|stitch|stitches') || takeStitchName(reader) !== undefined)
+  if (named && last! >= first! && !/^(?:of|from|below|in|to|after|on|-|sp|sps|space|spaces)$/.test(reader.word())) return { first: first!, last: last!, chain }
+  reader.at = at
+  return undefined
+}
+
+/** `, 6th and 7th`: each of them the next one. */
+function lastInList(reader: Reader, first: number): number {
+  let last = first
+  for (;;) {
+    const { at } = reader
+    const next = reader.take(',', 'and|&?') || reader.take('and|&') ? ordinalHere(reader) : undefined
+    if (next !== last + 1) {
+      reader.at = at
+      return last
+    }
+    last = next
+  }
+}
+
 function ordinalHere(reader: Reader): number | undefined {
   const token = reader.peek()
-  const nth = token?.kind === 'ordinal' ? token.value : ordinals[reader.word()]
+  const nth = token?.kind === 'ordinal' ? token.value : reader.word() === 'first' ? 1 : ordinals[reader.word()]
   if (nth !== undefined) reader.at += 1
   return nth
 }
@@ -55,15 +90,27 @@ function skippedInBrackets(reader: Reader): number | undefined {
   return named && reader.take('skipped|missed|left', 'unworked?') && reader.take(')') ? count.values[0] : undefined
 }
 
-/** How many places the row has gone over, as far as its words tell at a glance. */
+/** How many places the row has gone over since it began, or since the first place of an edge, as far as its words tell at a glance. */
 function placesPassed(before: readonly Instruction[]): number | undefined {
-  let passed = 0
+  let passed: number | undefined = 0
   for (const item of before) {
     if (item.node === 'aside' || item.node === 'chain' || item.node === 'turn') continue
-    if (item.node === 'skip' && !item.list && !item.unworked && item.thing?.kind !== 'chain') passed += item.count.values[0]!
-    else if (item.node === 'work' && item.over && !item.target) passed += item.over.values[0]!
-    else if (item.node === 'work' && (item.target?.walk === 'next' || item.target?.walk === 'first') && !item.over && (item.count === undefined || item.target.count === undefined)) passed += item.target.count?.values[0] ?? 1
-    else return undefined
+    if (item.node === 'start') passed = item.target.walk === 'first' ? 0 : undefined
+    else if (item.node === 'skip') passed = item.list || item.unworked || item.thing?.kind === 'chain' ? undefined : plus(passed, item.count.values[0]!)
+    else passed = item.node === 'work' || item.node === 'group' ? passedBy(item, passed) : undefined
   }
   return passed
+}
+
+const plus = (passed: number | undefined, more: number): number | undefined => (passed === undefined ? undefined : passed + more)
+
+function passedBy(item: Extract<Instruction, { node: 'work' | 'group' }>, passed: number | undefined): number | undefined {
+  const { target } = item
+  if (item.node === 'work' && item.over) return target ? undefined : plus(passed, item.over.values[0]!)
+  if (item.node === 'work' && item.count && target?.count && !target.eachOf) return undefined
+  if (!target) return item.node === 'work' && item.count && !/tog$|^(?:inc|dec)$/.test(item.stitch) ? plus(passed, item.count.values[0]!) : undefined
+  const places = target.count?.values[0] ?? 1
+  if (target.walk === 'first') return places
+  if (target.walk === 'same') return passed === 0 ? 1 : passed
+  return target.walk === 'next' ? plus(passed, places) : undefined
 }

@@ -72,7 +72,10 @@ function waitingPart(reader: Reader): string | undefined {
 function partGoneTo(reader: Reader): string | undefined {
   const { at } = reader
   if (reader.take('return|returning|go|going', 'back?', 'to') || reader.take('pick|picking', 'up')) return partName(reader)
-  const over = reader.take('now|then?', 'working|continuing|continue|work|going|go', 'on|along?', 'across|over|onto|to|on|along') ? partName(reader) : undefined
+  const joined = reader.take('join|joining', 'to') ? partName(reader) : undefined
+  if (joined !== undefined && reader.take('by', 'working')) return joined
+  reader.at = at
+  const over = reader.take('now|then?', 'working|continuing|continue|work|going|go', 'on|along?', 'across|over|onto|to|on|along') || reader.take('continue|continuing|go|going|keep', 'going?', 'on|onto|across|over') ? partName(reader) : undefined
   if (over !== undefined && !over.endsWith(' side')) return over
   reader.at = at
   return undefined
@@ -105,4 +108,4 @@ function takeAnother(reader: Reader): boolean {
 
 const words = (reader: Reader, from: number): string => reader.all.slice(from, reader.at).map(({ text }) => text.toLowerCase()).join(' ')
 
-const endsHere = (reader: Reader): boolean => reader.done || /^([,;.:()[\]]|[-–—]|and|then|to|for|with|evenly|beginning|starting|ending|from)$/.test(reader.word())
+const endsHere = (reader: Reader): boolean => reader.done || reader.word(-1) === 'working' || /^([,;.:()[\]]|[-–—]|and|then|to|for|with|evenly|beginning|starting|ending|from)$/.test(reader.word())

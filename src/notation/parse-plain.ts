@@ -1,5 +1,6 @@
 import { takeEndLead, takeEndTail } from './at-row-end.ts'
 import { ordinals } from './number-words.ts'
+import { skipNth } from './parse-nth.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { countsLater, takeCountsAs, takeToldApart } from './parse-counts-as.ts'
 import { parseBehind } from './parse-behind.ts'
@@ -10,7 +11,7 @@ import { takeRing } from './parse-ring.ts'
 import { inPlace } from './parse-in-place.ts'
 import { parsePartStart } from './parse-part.ts'
 import { parsePicot } from './parse-picot.ts'
-import { parseJoin, toSeparator } from './parse-join.ts'
+import { parseJoin } from './parse-join.ts'
 import { parseLeave } from './parse-leave.ts'
 import { parseLayers } from './parse-layers.ts'
 import { otherSide } from './parse-other-side.ts'
@@ -24,10 +25,11 @@ import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Chain, Instruction } from './syntax.ts'
 import type { Num } from './target.ts'
+import { toSeparator } from './to-separator.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return definition(reader) ?? parseTurn(reader, before) ?? inLoopsOf(reader) ?? parsePartStart(reader) ?? returnTo(reader) ?? chartRows(reader) ?? parseLayers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader, before) ?? chain(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? parseBehind(reader, before) ?? inPlace(reader, before)
+  return definition(reader) ?? parseTurn(reader, before) ?? inLoopsOf(reader) ?? parsePartStart(reader) ?? returnTo(reader) ?? chartRows(reader) ?? parseLayers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader, before) ?? chain(reader, before) ?? skipNth(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? parseBehind(reader, before) ?? inPlace(reader, before)
 }
 
 /** `inc = 2 sc in the same st.`: what a word stands for anyway. */
@@ -148,6 +150,7 @@ function chain(reader: Reader, before: readonly Instruction[]): readonly Instruc
   if (reader.all[at]?.kind !== 'word' || begins(before)) reader.take('sts|stitches|ch|chains', 'long?')
   if (!reader.take('loosely|tightly')) reader.take('more|extra|further')
   reader.take('once', 'more|again') || reader.take('as', 'before') || reader.take('again|anew|afresh')
+  reader.take('instead')
   // `ch 4 at end of row`
   takeEndTail(reader)
   reader.take('for', 'turning|beg|foundation', 'ch?')
@@ -196,6 +199,9 @@ function startingIn(reader: Reader, before: readonly Instruction[]): readonly In
       const count = { ...target.count, values: target.count.values.map((nth) => Math.max(0, nth - 1)) }
       return [{ node: 'skip', count, thing: { kind: 'chain' }, from: 'first', start, end: reader.end }]
     }
+    // `sc 5, beginning in 2nd ch from hook`
+    const worked = before.at(-1)
+    if (worked?.node === 'work' && worked.count && !worked.target && target?.walk === 'from-hook' && target.count) return [{ node: 'skip', count: { ...target.count, values: target.count.values.map((nth) => Math.max(0, nth - 1)) }, thing: { kind: 'chain' }, from: 'first', start, end: reader.end }]
     // `starting in first skipped sc,`
     if (nothingYet && target?.walk === 'skipped' && placeEnds(reader)) return [{ node: 'start', target, start, end: reader.end }]
     // `starting at the left end of Row 12,`

@@ -63,13 +63,14 @@ export function takeRate(reader: Reader): Rate | undefined {
   const bracket = reader.take('(')
   if (!bracket) reader.take(',')
   reader.take('and')
-  reader.take('working|work|making|placing|picking|pick|putting|allowing|with|that|it', 'up|is?') || reader.take('at', 'a|the', 'rate', 'of') || reader.take('at', 'a|the', 'ratio', 'of')
+  const by = reader.take('working|making|placing|putting', 'up?')
+  by || reader.take('work|picking|pick|allowing|with|that|it', 'up|is?') || reader.take('at') && numberAhead(reader) !== undefined || reader.take('at', 'a|the', 'rate', 'of') || reader.take('at', 'a|the', 'ratio', 'of')
   const about = reader.take('about|approximately|approx|roughly')
   const stitches = takeNumber(reader)
   const plain = stitches && reader.take('st|sts|stitch|stitches')
   const named = stitches && !plain && reader.take('sc|dc|hdc|tr')
   // `, one in each row-end`: without a stitch of its own it speaks of those before.
-  const rows = stitches && (takeRows(reader) ?? (named ? undefined : inEachEnd(reader)))
+  const rows = stitches && (takeRows(reader) ?? (named && !by ? undefined : inEachEnd(reader)))
   if (rows) takeOfStitch(reader)
   if (!rows || bracket && !reader.take(')')) {
     reader.at = at

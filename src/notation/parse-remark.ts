@@ -13,7 +13,7 @@ const work = new RegExp(`^(?:${working})$`)
 const telling = new RegExp(`^(?:${working}|${placing})$`)
 
 /** Words that stand alone before an instruction and tell nothing. */
-const interjections = /^(?:ok|okay|right|well|great|hooray|hurray|phew|ready|done|voila|ta-da|yes|good|lovely|careful|carefully|almost|nearly|there)$/
+const interjections = /^(?:ok|okay|right|well|great|hooray|hurray|phew|ready|done|voila|ta-da|yes|good|lovely|careful|carefully|almost|nearly|there|next)$/
 
 /** `Handle time!`, `Decrease!`: what is called out, with no number and no stitch. */
 function exclaimed(reader: Reader): boolean {
@@ -27,7 +27,7 @@ function exclaimed(reader: Reader): boolean {
 /** `to keep work flat`, `to draw in the corner`, `so that the edge lies flat`: what it is for, without a number or a stitch. */
 function purpose(reader: Reader): boolean {
   const { at } = reader
-  const verb = reader.take('in?', 'order?', 'to', 'keep|help|let|stop|prevent|avoid|allow|hold|draw|pull|square') || reader.take('so', 'that?', 'the|it', 'edge|edging|border|corner|corners|work|piece|fabric?', 'lies|lie|stays|stay|keeps|keep|is|are|does|do|will')
+  const verb = reader.take('in?', 'order?', 'to', 'keep|help|let|stop|prevent|avoid|allow|hold|draw|pull|square|widen|narrow|lengthen|extend|neaten|tidy|finish|shape|bridge|give') || reader.take('so', 'that?', 'the|it', 'edge|edging|border|corner|corners|work|piece|fabric?', 'lies|lie|stays|stay|keeps|keep|is|are|does|do|will')
   const { at: from } = reader
   while (!reader.done && !/^[,;.:!?()[\]{}]$/.test(reader.word())) reader.at += 1
   if (verb && isQuiet(reader, from, reader.at, 'work', 'even', 'around', 'round', 'across')) return true

@@ -9,7 +9,7 @@ import { andStitchesAround, takeGroupName, takeStitchName } from './parse-thing.
 import { takeWayTo, takeWholeWay } from './parse-way.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
-import { takeOfRows } from './row-named.ts'
+import { takeOfRows, takeRowNumbers } from './row-named.ts'
 import type { Num, Target } from './target.ts'
 
 /** Row-ends as they are named: how many, and by which stitch their rows are told. */
@@ -130,6 +130,10 @@ function ofOnePlace(reader: Reader): boolean {
 /** `row-end of each of Rows 18 to 2`, `end of each of next 24 rows`, `side of each dc row`, `ends of the 3 button side rows`, `end of each row`. */
 function endsOfRows(reader: Reader): Named | undefined {
   const { at } = reader
+  // `1 sc in each of Rows 10 to 1`
+  const rows = reader.take('each|every', 'of', 'the?') ? takeRowNumbers(reader) : undefined
+  if (rows) return { each: true, count: rowsBetween(rows), ofRows: rows }
+  reader.at = at
   reader.take('the|both')
   if (reader.take('end|ends|edge|side|sides', 'st|sts|stitch|stitches|loop|loops?', 'of') || reader.take('row', '-?', 'end|ends', 'of')) {
     reader.at -= 1

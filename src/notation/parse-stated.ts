@@ -27,14 +27,17 @@ function takeStated(reader: Reader): Stated | undefined {
   const now = reader.take('you', 'should|will|must?', 'now?', 'have', 'now?') || reader.take('for', 'a', 'total', 'of')
   const count = takeNumber(reader)
   if (!count) return undefined
+  reader.take('new|added|extra')
   const plain = reader.take('st|sts|stitch|stitches')
   const kind = plain ? undefined : takeStitchName(reader)
   const made = reader.take('made|worked|done|completed')
   const soFar = reader.take('so', 'far') || reader.take('up', 'to', 'here') || now && reader.take('in', 'all')
   const ofSide = !soFar && reader.take('along|on|for|across|down|up', 'this|that|the|each|every', 'first|second|third|last|other|long|short|left|right?', 'side|edge', 'made|worked?')
+  // `down the short side (6);`: a number alone is a size where there are several.
+  const alone = close !== undefined && follows && kind === undefined && !plain && reader.vocabulary.sizes === 1 && count.values.length === 1 && reader.word() === close
   const told = close !== undefined && kind !== undefined && saysWhat(reader, close)
   if (close ? !reader.take(close) : !reader.done && !/^[,;.:—–]$/.test(reader.word())) return undefined
-  const scope = soFar || now ? 'so-far' : close && ofSide ? 'side' : close && (plain || made || told || follows && kind !== undefined && (reader.done || /^[,;.]$/.test(reader.word()))) ? 'either' : undefined
+  const scope = soFar || now ? 'so-far' : close && ofSide ? 'side' : close && (plain || made || told || alone && /^[,;.]$/.test(reader.word()) || follows && kind !== undefined && (reader.done || /^[,;.]$/.test(reader.word()))) ? 'either' : undefined
   return scope && { count, ...(kind !== undefined && { kind }), scope }
 }
 

@@ -4,7 +4,7 @@ import { takeInsteadOfOne } from './instead-of-one.ts'
 import { takeAcrossLeft } from './parse-across-left.ts'
 import { parseAgain } from './parse-again.ts'
 import { takeItsCorner } from './parse-apposition.ts'
-import { endsSide, inAllAlong, oneInEach, takeEdgeCount } from './parse-edge-count.ts'
+import { endsSide, inAllAlong, oneInEach, onePerRow, takeEdgeCount } from './parse-edge-count.ts'
 import { takeRows, takeSideAtRate } from './parse-rate.ts'
 import { leftLater } from './parse-reach.ts'
 import { takeNth } from './parse-nth.ts'
@@ -77,6 +77,8 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
     }
     draft.about = true
   }
+  const led = count || draft.over ? undefined : takeLead(reader, draft, start)
+  if (led) return led
   const edge = before.at(-1)
   if (!draft.target && !draft.over && (draft.count || reader.word() === 'evenly')) {
     const side = takeSideAtRate(reader)
@@ -92,6 +94,24 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
   }
   if (work.layers && !work.target && !work.count && reader.word() === ',' && numberAhead(reader, 1) !== undefined && reader.word(2) === 'times') reader.at += 1
   return [...(nth?.skipped ? [nth.skipped] : []), multiplied(reader, work)]
+}
+
+/** `sc through both pieces as follows: 1 sc in …`, `sc down the left edge: 1 sc in each row-end`: what is worked there is told behind. */
+function takeLead(reader: Reader, { target, layers }: Draft, start: number): readonly Instruction[] | undefined {
+  const { at } = reader
+  const edge = target?.walk === 'edge' && !target.evenly && !target.rate ? target.edge : undefined
+  const follows = (!target || edge || target.walk === 'each' && target.toEnd && !target.thing) && reader.take(',?', 'as|like', 'follows|this')
+  const leads = follows || edge ? reader.take(':') : false
+  const stitch = numberAhead(reader) === undefined ? 0 : 1
+  const found = leads ? reader.vocabulary.stitchAt([reader.word(stitch), reader.word(stitch + 1)]) : undefined
+  const worksThere = found && (follows || /^(?:in|into|tog|together)$/.test(reader.word(stitch + found.words)))
+  if (!worksThere) {
+    reader.at = at
+    return undefined
+  }
+  const span = { start, end: reader.end }
+  if (layers) return [{ node: 'start', target: { walk: 'layers', ...span }, ...span }]
+  return edge === 'top' || edge === 'underside' ? [{ node: 'start', target: { walk: 'edge', edge, ...span }, ...span }] : [{ node: 'aside', ...span }]
 }
 
 /** `3 sts for every 2 rows`: of the stitch in hand. */
@@ -202,8 +222,12 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   const told = draft.target ? undefined : takeTarget(reader)
   const along = told && inAllAlong(reader, where, draft.count, told)
   const ones = along?.walk === 'edge' ? undefined : along && oneInEach(reader, where, draft.count, along)
-  if (ones) delete draft.count
-  const target = ones ?? along
+  if (ones) {
+    delete draft.count
+    // `8 dc up the edge of Rows 7 to 14, one into each row end`
+    reader.take(',', 'one|1', 'in|into', 'each', 'row', '-?', 'end')
+  }
+  const target = ones ?? (along && !draft.count ? onePerRow(along) : along)
   // `sl st in next sc, which is the center of the first corner`
   if (target?.thing?.kind === 'stitch' && !target.count && /^(next|same|first)$/.test(target.walk)) takeItsCorner(reader)
   if (throughLayers(reader) || layers) draft.layers = true

@@ -8,6 +8,7 @@ import { partAhead, withPart } from './parse-part.ts'
 import { takeOfPiece, takePieceOrPart } from './parse-piece-name.ts'
 import { takeKeepBack, takeToEnd, takeUntilMade } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
+import { placeEnds } from './place-ends.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import { takeUpTo } from './up-to.ts'
 import { takeUpToAndIn } from './up-to-and-in.ts'
@@ -51,7 +52,7 @@ export function takeRowOf(reader: Reader, draft: Draft): void {
   // `left unworked on Row 8` lie on that row and no other.
   const onRow = takeRowNamed(reader, 'left', 'unworked|empty|free|open', 'on|of|from')
   const leftBy = onRow !== undefined ? undefined : takeRowNamed(reader, ...leftUnworked) ?? takeRowNamed(reader, ...leftUnworked, 'the?', 'end|start|beginning|beg', 'of')
-  const ofRow = skipped ?? onRow ?? leftBy ?? takeRowNamed(reader, 'unworked|left?', 'of|on|from|left|in', 'of|on|from?')
+  const ofRow = skipped ?? onRow ?? leftBy ?? takeRowNamed(reader, 'unworked|left?', 'of|on|from|left|in', 'of|on|from?', 'the?')
   if (ofRow === undefined) return
   draft.ofRow = ofRow
   if ((leftBy ?? skipped) !== undefined && draft.loop === undefined) draft.leftBy = true
@@ -61,8 +62,10 @@ export function takeRowOf(reader: Reader, draft: Draft): void {
 
 /** What may follow: `across`, `of next tile` (which has one space), `to last 3 sts`, `of ch-3`, `around`, `below`, `BLO`. */
 export function takeTail(reader: Reader, draft: Draft): void {
-  const part = partAhead(reader)
+  const ahead = partAhead(reader)
   tail(reader, draft)
+  // `6 sc of last row of first shoulder`
+  const part = ahead ?? (draft.thing?.kind === 'stitch' ? partAhead(reader) : undefined)
   if (part) Object.assign(draft, withPart(reader, draft, part))
 }
 
@@ -74,8 +77,12 @@ function tail(reader: Reader, draft: Draft): void {
   takeMade(reader, draft)
   if (draft.loop === undefined) takeLoop(reader, draft)
   takeRowOf(reader, draft)
+  // `in each sc across Row 10 of first shoulder`
+  const across = draft.ofRow === undefined && draft.thing?.kind === 'stitch' ? takeRowNamed(reader, 'across|along|over', 'the?') : undefined
+  if (across !== undefined) draft.ofRow = across
   takeLeftBehind(reader, draft)
   takeOfStep(reader)
+  if (draft.thing?.kind === 'stitch' && /^(?:first|last|next)$/.test(draft.walk ?? '')) takeOfEdge(reader)
   if (draft.count) takeToPiece(reader)
   if (draft.thing?.kind === 'space') reader.take('of', 'the|a?', 'next|same|last|each|first?', 'tile|tiles|block|blocks|shell|shells|sh|fan|fans|group|groups|cluster|clusters|v|v-st|v-sts', 'below?') && takeRowNamed(reader, 'in|of', 'the?')
   if (reader.take('held', 'tog|together')) draft.together = true
@@ -167,7 +174,13 @@ export function takeOfStep(reader: Reader): void {
   // A piece may be called like a step: `of Stair Edging`.
   const { at } = reader
   if (takeOfPiece(reader)) reader.at = at
-  else reader.take('of|on|at|along', 'the|each|this?', 'first|second|third|fourth|next|last|same|other|left|right|upper|lower?', '-?', 'hand?', 'armhole|neck|shoulder|side?', 'step|steps|stair|stairs')
+  else reader.take('of|on|at|along', 'the|each|this?', 'first|second|third|fourth|next|last|same|other|left|right|upper|lower?', '-?', 'hand?', 'armhole|neck|shoulder|side?', 'step|steps|stair|stairs|ledge|shelf')
+}
+
+/** `first sc of top`, `last st of the lower edge`: of the edge that comes next anyway. */
+function takeOfEdge(reader: Reader): void {
+  const { at } = reader
+  if (!reader.take('of|on|along', 'the?', 'top|upper|bottom|lower', 'edge?') || !placeEnds(reader)) reader.at = at
 }
 
 /** `ch of foundation`, `ch on opposite side of foundation ch`, `ch of the underside`: which chains these are. */
@@ -175,6 +188,7 @@ function takeFoundation(reader: Reader): void {
   const { at } = reader
   if (reader.take('along|across|on|of', 'the?', 'foundation|base') && (reader.take('ch|chain|edge|row|ring|circle|loop') || reader.done || /^[,;.:()]$/.test(reader.word()))) return
   reader.at = at
+  if (reader.take('of', 'both', 'foundations|chains')) return
   const side = reader.take('of|along|on|at', 'the?', 'underside|bottom|other|opposite', 'edge|side?')
   const { at: tail } = reader
   const chain = reader.take('of', 'the?', 'foundation|beginning|beg|starting|base?', 'ch|chain|chs') || reader.take('of', 'the?', 'foundation', 'edge|row?')

@@ -90,7 +90,7 @@ function atRate(reader: Reader, start: number): Target | undefined {
 /** Fills the draft with how the places are walked. */
 function fill(reader: Reader, draft: Draft): boolean {
   // `in that st`, `in this very same stitch`, `in this and each of the other 5 sc`, `in this row-end`
-  if ((reader.take('that|this', 'very?', 'same?', 'st|stitch|place|one|ch|chain|sc|hdc|dc|tr') || reader.take('it') || /^and$/.test(reader.word(1)) && reader.take('that|this') || reader.take('that|this', 'very?', 'same?', 'row', '-?', 'end')) && (reader.done || /^[,;.:()]|and$/.test(reader.word()))) {
+  if ((reader.take('that|this', 'very?', 'same?', 'st|stitch|place|one|ch|chain|sc|hdc|dc|tr|sp|space|corner') || reader.take('it') || /^and$/.test(reader.word(1)) && reader.take('that|this') || reader.take('that|this', 'very?', 'same?', 'row', '-?', 'end')) && (reader.done || /^(?:[,;.:()]|and|work|make)$/.test(reader.word()))) {
     draft.walk = beforeMarker(reader) || behindKept(reader) ? 'next' : 'same'
     return true
   }
@@ -267,7 +267,7 @@ function counted(reader: Reader, draft: Draft): boolean {
 
 /** `end st`, `end ch`: the last one. `beg sc`: the first one; `beg ch` is another thing. */
 function outermost(reader: Reader): 'first' | 'last' | undefined {
-  if (reader.word() === 'end' && /^(st|stitch|ch|chain|sc|hdc|dc|tr)$/.test(reader.word(1))) return 'last'
+  if (/^(?:end|edge)$/.test(reader.word()) && /^(st|stitch|ch|chain|sc|hdc|dc|tr)$/.test(reader.word(1)) && (reader.word() === 'end' || reader.word(2) !== 'of')) return 'last'
   return /^beg(?:inning)?$/.test(reader.word()) && /^(st|stitch|sc|hdc|dc|tr)$/.test(reader.word(1)) ? 'first' : undefined
 }
 

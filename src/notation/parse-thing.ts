@@ -1,5 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeBesideJoin, takeJoinName } from './parse-joins.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import type { Thing } from './target.ts'
 import { takeWhichCorner } from './which-corner.ts'
@@ -114,6 +115,8 @@ export function thingHere(reader: Reader): Thing | undefined {
 function outermostStitch(reader: Reader): Thing | undefined {
   const { at } = reader
   const outer = reader.take('outer|outermost')
+  // `3 sc in outermost`, `3 sc in the outer one`
+  if (outer && (reader.take('one') || true) && placeEnds(reader)) return { kind: 'stitch', where: 'corner' }
   const thing = outer || reader.take('edge|end') ? thingHere(reader) : undefined
   const ofStep = /^(of|on)$/.test(reader.word()) && [1, 2].some((ahead) => /^(step|row|rnd|round)$/.test(reader.word(ahead)))
   if (thing?.kind === 'stitch' && (ofStep || outer && thing.stitch === 'sl st')) return { ...thing, where: 'corner' }

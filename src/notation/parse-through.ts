@@ -11,7 +11,10 @@ function partsAhead(reader: Reader): boolean {
 
 /** `5 sc through both layers`, `sc through both layers in each of the 4 pairs of sts` */
 export function throughLayers(reader: Reader): boolean {
-  if (reader.take('through', 'both', 'layers|thicknesses|pieces|sides|edges|together', 'together?')) return true
+  if (reader.take('through', 'both', 'layers|thicknesses|pieces|sides|edges|panels|fabrics|together', 'together?')) {
+    reader.take('at', 'once') || reader.take('each', 'time')
+    return true
+  }
   // `sl st through each of the 10 pairs`
   const pairs = reader.word() === 'through' && reader.word(1) === 'each' && [2, 3, 4, 5].some((ahead) => /^pairs?$/.test(reader.word(ahead)))
   if (pairs && reader.take('through')) return true

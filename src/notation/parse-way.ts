@@ -38,7 +38,7 @@ export function takeLandmark(reader: Reader): boolean {
     } else if (between.test(reader.word())) reader.at += 1
     if (reader.at === from) break
   }
-  const ends = reader.done || /^(?:[,.;:()[\]*]|and|then|with|work|working|making|turn|along|up|down|to|as|inclusive)$/.test(reader.word())
+  const ends = reader.done || /^(?:[,.;:()[\]*–—]|and|then|with|work|working|making|turn|along|up|down|to|as|inclusive)$/.test(reader.word())
   if (named && ends && !/^(?:the|of|at|-)$/.test(reader.word(-1))) {
     reader.take('inclusive')
     return true

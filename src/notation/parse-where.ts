@@ -20,6 +20,8 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
   if (reader.take('in', 'the', 'same', 'way|manner|fashion') || reader.take('likewise|similarly')) return true
   if (last?.node === 'work' && takeBetween(reader)) return true
   if (asForPiece(reader)) return true
+  // `in each of the 8 row ends above`
+  if (isTold(last) && /^[,;.(]?$/.test(reader.word(1)) && reader.take('above')) return true
   // `sc in first 14 sts only`
   if (isTold(last) && reader.take('only|alone')) return true
   // `5 dc in next st to make a shell`, `3 sc in next st for corner`
@@ -75,7 +77,7 @@ const edges = /^(side|edge|end|seam|front|back|neck|hem|top|bottom|step)$/
  */
 export function takeWhereabouts(reader: Reader): readonly string[] | undefined {
   const { at } = reader
-  const said = reader.take('next|close|closest|nearest|adjacent', 'to') ? ['beside'] : []
+  const said = reader.take('next|close|closest|nearest|adjacent', 'to') || /^(?:row|rnd|round)$/.test(reader.word(1)) && reader.take('nearest') ? ['beside'] : []
   if (said.length === 0 && !/^(at|of|on|near|nearest|beside|below|above|under|up|down|from|over|across|along|before|after)$/.test(reader.word())) return undefined
   while (!placeEnds(reader, 'with')) {
     const word = reader.word()

@@ -1,4 +1,4 @@
-import { tens, units } from './number-words.ts'
+import { ordinals, tens, units } from './number-words.ts'
 import type { Token } from './tokens.ts'
 
 /** `6 st(s)`, `next 5 ch(s)`: one word, in the plural. */
@@ -27,6 +27,30 @@ export function numbersInWords(all: readonly Token[]): readonly Token[] {
     if (unit !== undefined) at = unitAt
     const value = ten + (unit ?? 0)
     out.push({ kind: 'number', text: String(value), value, start: token.start, end: last.end })
+  }
+  return out
+}
+
+/** `first, second and third sc`, `1st and 2nd dc`: the first three. */
+export function firstSeveral(all: readonly Token[], isStitch: (word: string) => boolean): readonly Token[] {
+  const nth = (at: number): number | undefined => (/^first$/i.test(all[at]?.text ?? '') ? 1 : all[at]?.kind === 'ordinal' ? all[at]!.value : ordinals[all[at]?.text.toLowerCase() ?? ''])
+  const out: Token[] = []
+  for (let at = 0; at < all.length; at += 1) {
+    const token = all[at]!
+    let last = nth(at) === 1 ? 1 : 0
+    let to = at
+    while (last > 0) {
+      const link = /^(?:,|and|&)$/i.test(all[to + 1]?.text ?? '') ? (/^and$/i.test(all[to + 2]?.text ?? '') ? 3 : 2) : 0
+      if (link === 0 || nth(to + link) !== last + 1) break
+      to += link
+      last += 1
+    }
+    const next = all[to + 1]?.text.toLowerCase() ?? ''
+    if (last < 2 || !isStitch(next) && !/^(?:sts|stitches|unworked|free|chs?|chains?)$/.test(next)) out.push(token)
+    else {
+      out.push({ ...token, kind: 'word', text: 'first' }, { kind: 'number', text: String(last), value: last, start: token.start, end: all[to]!.end })
+      at = to
+    }
   }
   return out
 }

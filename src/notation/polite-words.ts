@@ -24,6 +24,9 @@ const stressing: readonly (readonly [RegExp, RegExp])[] = [
 /** Words that are read as another. */
 const readAs: Readonly<Record<string, string>> = { your: 'the', its: 'the', rd: 'rnd', rds: 'rnds', mid: 'middle', ea: 'each' }
 
+/** `in 1st ch`, `1st 4 unworked sc`: read as `first`. */
+const isFirst = (all: readonly Token[], at: number): boolean => all[at]?.kind === 'ordinal' && all[at]!.value === 1 && (all[at + 1]?.kind === 'number' || /^(?:sts?|stitch(?:es)?|chs?|chains?|foundation|s[cl]|ss|[hdt]+[cr]|unworked|free|row)$/i.test(all[at + 1]?.text ?? '') && /^(?:in|into|the|sk|skip|miss)$/i.test(all[at - 1]?.text ?? ''))
+
 /** The tokens of a row without them; `your` and `its` are read as `the`, `Rd 4` as `Rnd 4`, `every single ch` as `every ch`. */
 export function withoutPoliteWords(all: readonly Token[]): readonly Token[] {
   const out: Token[] = []
@@ -38,7 +41,7 @@ export function withoutPoliteWords(all: readonly Token[]): readonly Token[] {
       at += words.length
       continue
     }
-    const token = all[at]!
+    const token = isFirst(all, at) ? { ...all[at]!, kind: 'word' as const, text: 'first' } : all[at]!
     const other = readAs[wordAt(at)]
     const stresses = stressing.some(([word, next]) => word.test(wordAt(at)) && next.test(wordAt(at + 1)))
     const single = wordAt(at) === 'single' && /^(?:each|every)$/.test(wordAt(at - 1)) && !/^cro/.test(wordAt(at + 1))

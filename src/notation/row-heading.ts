@@ -9,7 +9,7 @@ import type { Total } from './written-count.ts'
  */
 export function takeHeading(reader: Reader): Total | undefined {
   const { at, start } = reader
-  const sign = reader.take('dec|decs|decrease|decreasing') ? -1 : reader.take('inc|incs|increase|increasing') ? 1 : undefined
+  const sign = reader.take('dec|decs|decrease|decreasing') ? -1 : reader.take('inc|incs|increase|increasing|add|adding') ? 1 : undefined
   const count = sign && takeNumber(reader)
   const named = count && (reader.take('st|sts|stitch|stitches') || takeStitchName(reader) !== undefined)
   const ends = named ? endsSaid(reader) : 0

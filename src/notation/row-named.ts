@@ -46,6 +46,16 @@ export function takeOfRows(reader: Reader): { readonly first: Num; readonly last
   return undefined
 }
 
+/** `Rows 1-4`, `Rows 8 to 5`: named with no word before them. */
+export function takeRowNumbers(reader: Reader): { readonly first: Num; readonly last: Num } | undefined {
+  const { at } = reader
+  const first = reader.take('rows|rnds|rounds') ? rowNumber(reader) : undefined
+  const last = first && rangeEnd(reader, first)
+  if (last) return { first: first!, last }
+  reader.at = at
+  return undefined
+}
+
 /** `to 6`, `down to Row 1`, `, 2 and 3`: the last row. Rows that are listed follow one another. */
 function rangeEnd(reader: Reader, first: Num): Num | undefined {
   if (reader.take('down|up|back?', '-|–|—|to|thru|through', `${rowWord}?`)) return rowNumber(reader)

@@ -1,6 +1,7 @@
 import { numberAhead } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { isQuiet } from './parse-remark.ts'
+import { takeWhichStitches } from './parse-saying.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 
@@ -17,9 +18,15 @@ export function parseWayAhead(reader: Reader): readonly Instruction[] | undefine
     const named = takePieceName(reader) !== undefined
     if (!named && !reader.take('the|its|this|that|each')) return back(reader, at)
     const { at: from } = reader
-    while (!reader.done && reader.at - from < 8 && !endsWay(reader)) reader.at += 1
-    const { at: to } = reader
-    const leads = endsWay(reader) && reader.take('work|working|make|making') || worksHere(reader)
+    let told: number | undefined
+    for (; !reader.done && reader.at - from < 8 && !endsWay(reader); reader.at += 1) {
+      const { at: here } = reader
+      if (!takeWhichStitches(reader)) continue
+      told = here
+      break
+    }
+    const to = told ?? reader.at
+    const leads = worksHere(reader) || told !== undefined || reader.take('work|working|make|making|put|putting|place|placing')
     if (leads && (named && to === from || isQuiet(reader, from, to))) return [{ node: 'aside', start, end: reader.end }]
   }
   return back(reader, at)
@@ -30,7 +37,7 @@ function back(reader: Reader, at: number): undefined {
   return undefined
 }
 
-const endsWay = (reader: Reader): boolean => reader.done || /^(?:[,.;:()[\]*]|work|working|make|making)$/.test(reader.word()) || worksHere(reader)
+const endsWay = (reader: Reader): boolean => reader.done || /^(?:[,.;:()[\]*]|work|working|make|making|put|putting|place|placing)$/.test(reader.word()) || worksHere(reader)
 
 /** `2 dc in`, `sc in`, `3 sc into` */
 function worksHere(reader: Reader): boolean {

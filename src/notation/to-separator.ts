@@ -1,0 +1,6 @@
+import type { Reader } from './reader.ts'
+
+/** As far as the clause goes. */
+export function toSeparator(reader: Reader): void {
+  while (!reader.done && !/^[,;.:()[\]{}]$/.test(reader.word())) reader.at += 1
+}
