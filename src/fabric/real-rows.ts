@@ -14,6 +14,7 @@ import { isEven } from './mirrored.ts'
 import { partStarts } from './part-starts.ts'
 import { planRows, type PlannedRow } from './plan-rows.ts'
 import { withBracketTimes } from './bracket-times.ts'
+import { sideFacing } from './side-facing.ts'
 import { shiftedRows } from './shifted-rows.ts'
 
 /** A row as it is written, read once for all sizes. */
@@ -131,10 +132,11 @@ export function realRows(entries: readonly WrittenEntry[], size: number, sizeNam
     if (rows.length === 0) rows.push(...foundationOf(entry, others))
     const source = withOwnTurn(sourceOf(planned, known, rows, others, size), entry.read)
     round = isRound(entry, source, round)
+    const side = planned.index === 0 ? sideFacing(entry) : undefined
     const row: RealRow = {
       entry, ...source, items: source.items.filter((item) => isSaidOf(item, planned)), round, last: planned.last, index: planned.index,
       label: number === undefined ? (source.label ?? entry.label?.name ?? startName(entry, rows)) : `${prefixOf(entry.label, round)} ${number}`,
-      ...(number !== undefined && { number }), ...(planned.index === 0 && starts.has(entry) && { anew: true }), ...(entry.label?.side && planned.index === 0 && { side: entry.label.side }),
+      ...(number !== undefined && { number }), ...(planned.index === 0 && starts.has(entry) && { anew: true }), ...(side && { side }),
       ...(entry.opening && planned.index === 0 && !source.mirrored && { opening: entry.opening }),
     }
     rows.push(row)
