@@ -64,7 +64,7 @@ export function takeRate(reader: Reader): Rate | undefined {
   if (!bracket) reader.take(',')
   reader.take('and')
   const by = reader.take('working|making|placing|putting', 'up?')
-  by || reader.take('work|picking|pick|allowing|with|that|it', 'up|is?') || reader.take('at') && numberAhead(reader) !== undefined || reader.take('at', 'a|the', 'rate', 'of') || reader.take('at', 'a|the', 'ratio', 'of')
+  by || reader.take('work|picking|pick|allowing|with|that|it', 'up|is?') || numberAhead(reader, 1) !== undefined && reader.take('at') || reader.take('at', 'a|the', 'rate', 'of') || reader.take('at', 'a|the', 'ratio', 'of')
   const about = reader.take('about|approximately|approx|roughly')
   const stitches = takeNumber(reader)
   const plain = stitches && reader.take('st|sts|stitch|stitches')
