@@ -87,7 +87,7 @@ function partsOfCount(reader: Reader, end: number, before: readonly Instruction[
 
 /** `dec 1 over next 2 sts (sc2tog)`: how it is done. */
 function namesDecrease(inBracket: readonly Token[], last: Instruction | undefined): boolean {
-  return last?.node === 'work' && last.stitch === 'dec' && /^[a-z]+2tog$/.test(wordsOf(inBracket))
+  return last?.node === 'work' && last.stitch === 'dec' && (last.over?.values[0] ?? 2) === 2 && /^[a-z]+2tog$/.test(wordsOf(inBracket))
 }
 
 /** `(1 inc made)`, `(there's your increase)`, `(dec completed)`: what the stitches before it were for. */

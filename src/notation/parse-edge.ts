@@ -97,7 +97,9 @@ export function takeEdgeName(reader: Reader): EdgeName | undefined {
   }
   const { at: tail } = reader
   if (!takeOfPiece(reader) && !reader.take('of', 'the|this?', 'first|second|main|foundation?', pieceWord) && !ofNamed(reader) && !reader.take('of', 'the|beg|beginning|foundation|starting?', 'beg|beginning|foundation|starting?', 'ch|chain')) reader.at = tail
-  if (words.some((word) => /^(bottom|base|lower|foundation)$/.test(word))) return 'underside'
+  // `to other side of foundation chain`
+  const ofChain = /^(?:ch|chain)$/.test(reader.word(-1)) && words.some((word) => /^(?:other|opposite)$/.test(word))
+  if (ofChain || words.some((word) => /^(bottom|base|lower|foundation)$/.test(word))) return 'underside'
   // The top of a strip that was closed to a tube is one of its sides.
   if (/^(tube|ring|cuff|circle)$/.test(reader.word(-1))) return 'any'
   if (words.some((word) => /^(top|upper)$/.test(word))) return 'top'
@@ -135,6 +137,10 @@ const firstChain = 'foundation|starting|beginning|beg|initial|original|base'
 /** `the underside of the foundation chain`, `free loops of foundation ch`, `the base of the chain`, `the chain edge`, `the foundation`. */
 export function undersideNamed(reader: Reader): boolean {
   const { at } = reader
+  reader.take('the|each')
+  // `16 sc along underside`
+  if (reader.take('underside|undersides') && (reader.done || /^[,.:;()]$/.test(reader.word()))) return true
+  reader.at = at
   reader.take('the|each')
   // `across the starting chain`
   if (reader.take(firstChain, 'ch|chain|chs|chains|row|edge', 'edge|side?')) return true
@@ -256,7 +262,7 @@ function counted(reader: Reader): { readonly each: boolean; readonly count?: Non
   reader.take('the')
   reader.take('rem|remaining|other')
   const { start } = reader
-  const next = reader.take('next|following|foll|first|last|final|any')
+  const next = reader.take('next|following|foll|first|1st|last|final|any')
   const count = takeNumber(reader) ?? (next && !each ? { values: [1], start, end: reader.end } : undefined)
   return { each, ...(count && { count }) }
 }

@@ -75,6 +75,11 @@ export function skipSeparators(reader: Reader): boolean {
     reader.at += reader.word(1) === 'in' ? 1 : 2
     return true
   }
+  // `begin with a standing sc in first ch`
+  if (reader.take('begin|beginning|start|starting', 'with', 'a|one|1', 'standing')) {
+    reader.at -= 1
+    return true
+  }
   // `pick up and work 14 sc along the side`
   if (reader.take('pick|picking', 'up', 'and', 'work|working|make|crochet?') || reader.word() === 'pick' && reader.word(1) === 'up' && reader.peek(2)?.kind === 'number' && reader.take('pick', 'up')) return true
   // `work the next 4 sc through arm and body together`
@@ -113,7 +118,7 @@ const noWork = /^(?:increasing|adding|decreasing|skipping|missing|omitting|leavi
 
 /** `working 3 sc in each corner`, `with (sc, ch 2, sc) in corners`: the word before is none of the row's work. */
 function leadsToCorner(reader: Reader): boolean {
-  if (!/^(?:with|[a-z]{2,}ing)$/.test(reader.word()) || noWork.test(reader.word()) || reader.peek(1)?.kind !== 'number' && !/^[([]$|2tog$/.test(reader.word(1))) return false
+  if (!/^(?:with|[a-z]{2,}ing)$/.test(reader.word()) || noWork.test(reader.word()) || numberAhead(reader, 1) === undefined && !/^[([]$|2tog$/.test(reader.word(1))) return false
   let depth = 0
   for (let ahead = 1; ahead < 30 && reader.peek(ahead); ahead += 1) {
     const word = reader.word(ahead)

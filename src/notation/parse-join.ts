@@ -24,6 +24,8 @@ export function parseJoin(reader: Reader, before: readonly Instruction[]): reado
   const start = reader.start
   const at = reader.at
   if (reader.take('join|joining|rejoin|rejoining|reattach') || reader.take('attach', 'the|a|one?', 'new|main|contrast|contrasting|second|other|next|fresh?', 'yarn|thread|strand|wool|cotton|color|colour') && (reader.at -= 1) > 0) return joinWord(reader, start, before)
+  // `Ch 1 after joining yarn in first ch`: the row's opening puts them in order.
+  if (before.every(({ node }) => node === 'aside' || node === 'chain') && reader.take('after', 'joining|rejoining|attaching')) return joinWord(reader, start, [])
   if (reader.take('beginning|starting|begin|start', 'with', 'the?', 'yarn|thread', 'joined|attached')) return joinWord(reader, start, before)
   const first = before.every(({ node }) => node === 'aside' || node === 'skip')
   if (first && drawsUpLoop(reader)) return joinWord(reader, start, before)
@@ -174,10 +176,11 @@ function takeAfter(reader: Reader): Target['after'] {
   return undefined
 }
 
-/** `in the ch below the last sc of Row 1`, `under the final st of Row 1`: with the right side facing, the chain that is come to first. */
+/** `in the ch below the last sc of Row 1`, `at the base of the final st of Row 1`: with the right side facing, the chain that is come to first. */
 function takeUnderLast(reader: Reader): void {
   const { at } = reader
-  const last = reader.take('below|under|beneath|underneath', 'the?', 'last|final') && (reader.take('st|stitch') || takeStitchName(reader) !== undefined)
+  const under = reader.take('below|under|beneath|underneath') || reader.take('at', 'the?', 'base|foot|bottom', 'of')
+  const last = under && reader.take('the?', 'last|final') && (reader.take('st|stitch') || takeStitchName(reader) !== undefined)
   if (!last || takeRowNamed(reader, 'of') !== 1 || !placeEnds(reader, 'with')) reader.at = at
 }
 

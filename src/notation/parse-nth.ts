@@ -1,6 +1,7 @@
 import { ordinals } from './number-words.ts'
 import { takeNumber } from './numbers.ts'
 import { takeStitchName } from './parse-thing.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, Skip } from './syntax.ts'
 import type { Num, Target } from './target.ts'
@@ -23,6 +24,8 @@ interface Nth {
  */
 export function takeNth(reader: Reader, before: readonly Instruction[]): Nth | undefined {
   const { at, start } = reader
+  const corner = cornerReached(reader, before)
+  if (corner) return { target: { walk: 'next', thing: { kind: 'stitch', where: 'corner' }, start, end: reader.end }, count: corner }
   const places = reader.take('in|into|over|across', 'the?') ? takePlaces(reader) : undefined
   const passed = places && places.last > 1 ? placesPassed(before) : undefined
   if (!places || passed === undefined || places.chain && passed === 0) {
@@ -45,6 +48,18 @@ export function skipNth(reader: Reader, before: readonly Instruction[]): readonl
   const { at, start } = reader
   const places = reader.take('skip|sk|miss', 'the?') ? takePlaces(reader) : undefined
   if (places && places.last > 1 && placesPassed(before) === places.first - 1) return [{ node: 'skip', count: { values: [places.last - places.first + 1], start, end: reader.end }, ...(places.chain && { thing: { kind: 'chain' } }), from: 'next', start, end: reader.end }]
+  reader.at = at
+  return undefined
+}
+
+/** `sc in each sc to 2nd sc of 3-sc corner, 3 sc in 2nd sc`: the one that was come to. */
+function cornerReached(reader: Reader, before: readonly Instruction[]): Num | undefined {
+  const { at, start } = reader
+  const last = before.at(-1)
+  const reached = last?.node === 'work' && last.target?.until?.kind === 'stitch' && last.target.until.where === 'corner'
+  const nth = reached && reader.take('in|into', 'the|that?') ? ordinalHere(reader) : undefined
+  const said = reader.all.slice(Math.max(0, at - 12), at).some(({ kind, value }) => kind === 'ordinal' && value === nth)
+  if (nth !== undefined && said && (reader.take('st|stitch') || takeStitchName(reader) !== undefined) && placeEnds(reader)) return { values: [1], start, end: reader.end }
   reader.at = at
   return undefined
 }

@@ -6,7 +6,8 @@ import type { Instruction, Skip } from './syntax.ts'
  * yarn in following sc`, `Return to Row 6. Sk 8 sc, join yarn in next sc`. Where nothing is joined, they are those at the row's end: `Leaving
  * last 6 sts unworked, ch 1, sc in next 14 sc`.
  */
-export function withOpeningFirst(items: readonly Instruction[]): readonly Instruction[] {
+export function withOpeningFirst(all: readonly Instruction[]): readonly Instruction[] {
+  const items = withJoinFirst(all)
   const worked = items.findIndex(({ node }) => node === 'work' || node === 'group' || node === 'repeat')
   const begins = items.findIndex(({ node }) => node === 'start' || node === 'skip' || node === 'leave')
   if (begins < 0 || worked <= begins) return items
@@ -32,6 +33,14 @@ export function firstAtEnd(items: readonly Instruction[]): readonly Instruction[
   const { thing, walk } = first.target ?? {}
   if (walk !== 'first' || thing?.kind !== 'stitch') return items
   return items.with(begins, { ...start, target: { ...start.target, walk: 'next', thing } })
+}
+
+/** `Ch 1 after joining yarn in first ch`: the chain is made there. */
+function withJoinFirst(items: readonly Instruction[]): readonly Instruction[] {
+  const chain = items.findIndex(({ node }) => node !== 'aside')
+  const joined = items.findIndex((item) => item.node === 'aside' && /^after (?:re)?(?:join|attach)ing\b/.test(item.words ?? ''))
+  const start = items[joined + 1]?.node === 'start' ? joined + 1 : joined
+  return joined > chain && items[chain]?.node === 'chain' ? [...items.slice(0, chain), ...items.slice(chain + 1, start + 1), items[chain]!, ...items.slice(start + 1)] : items
 }
 
 /** `Working in Row 6,` before what is skipped of it. */
