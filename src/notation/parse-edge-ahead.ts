@@ -1,7 +1,7 @@
 import { numberAhead } from './numbers.ts'
 import { takeEdgeName, undersideNamed } from './parse-edge.ts'
 import { takeOfPiece } from './parse-piece-name.ts'
-import { takeWholeWay } from './parse-way.ts'
+import { takeWayAlong, takeWholeWay } from './parse-way.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { rowEndsAhead } from './row-ends-ahead.ts'
@@ -30,6 +30,8 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   const ofRows = named !== undefined && reader.take('in|into') && rowsEnds(reader)
   const name = ofRows || (named === 'top' || named === 'underside') && rowEndsAhead(reader) ? 'side' : named
   const from = named || !along ? wayAlong(reader) : undefined
+  if (named && !from) takeWayAlong(reader)
+  if (named) reader.take('with', 'the?', 'rs|right', 'side?', 'facing', 'you|up?')
   if (!name && !from || !atEnd(reader)) {
     reader.at = at
     return undefined

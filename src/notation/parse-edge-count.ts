@@ -3,7 +3,7 @@ import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Num, Target } from './target.ts'
 
-/** `dc down side, 28 dc; …`, `sc evenly down side (20), …`: the number behind an edge is that of its stitches; one in brackets that ends the row is its total. */
+/** `dc down side, 28 dc; …`, `sc evenly down side (20), …`: the number behind an edge is that of its stitches. The row's own total was taken before. */
 export function takeEdgeCount(reader: Reader, stitch: string | undefined): Num | undefined {
   if (numberAhead(reader, 1) === undefined) return undefined
   const { at } = reader
@@ -13,7 +13,7 @@ export function takeEdgeCount(reader: Reader, stitch: string | undefined): Num |
   } else if (reader.take('(')) {
     const count = takeNumber(reader)
     reader.take('sc|hdc|dc|tr|st|sts')
-    if (count && reader.take(')') && !reader.done && /^[,;.]$/.test(reader.word()) && reader.at + 1 < reader.all.length) return count
+    if (count && reader.take(')') && (reader.done || /^[,;.]$/.test(reader.word()))) return count
   }
   reader.at = at
   return undefined

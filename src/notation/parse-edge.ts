@@ -9,7 +9,7 @@ import { takeWholeWay } from './parse-way.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeOneRow } from './parse-one-row.ts'
-import { takeRowNamed } from './row-named.ts'
+import { takeOfRows, takeRowNamed } from './row-named.ts'
 import { rowEnds } from './parse-row-ends.ts'
 import type { EdgeName, Target } from './target.ts'
 
@@ -125,7 +125,7 @@ function ofNamed(reader: Reader): boolean {
   if (reader.take('of', 'the?')) {
     for (let words = 0; words < 3 && reader.peek()?.kind === 'word' && !/^(next|each|first|last|same|row|rnd|round|ch|chain|st|sts|beg|foundation)$/.test(reader.word()); words += 1) {
       reader.at += 1
-      if (/^([,.;:()–—-]|evenly|to)?$/.test(reader.word())) return true
+      if (/^([,.;:()–—-]|evenly|to|at|with)?$/.test(reader.word())) return true
     }
   }
   reader.at = at
@@ -228,7 +228,7 @@ export function endOfRow(reader: Reader, start: number): Target | undefined {
     const facing = takeFacing(reader)
     // `the dc row-end of Row 1`: its stitch is that of its row.
     takeStitchName(reader)
-    const row = (reader.take('end|side|edge', 'of') || reader.take('row', '-?', 'end|edge|side', 'of|at|on')) && takeOneRow(reader)
+    const row = !severalRows(reader) && (reader.take('end|side|edge', 'of') || reader.take('row', '-?', 'end|edge|side', 'of|at|on')) && takeOneRow(reader)
     if (row) {
       reader.take('of|on', 'both', 'pieces|panels|layers')
       return { walk: 'edge', ...row, ...((left || right) && { hand: left ? 'left' as const : 'right' as const }), ...(facing && { facing }), start, end: reader.end }
@@ -241,6 +241,14 @@ export function endOfRow(reader: Reader, start: number): Target | undefined {
   }
   reader.at = at
   return undefined
+}
+
+/** `side of Row 12, Row 11, Row 10 and Row 9`: one end of each of them. Takes nothing. */
+function severalRows(reader: Reader): boolean {
+  const { at } = reader
+  const several = reader.take('end|side|edge') && takeOfRows(reader) !== undefined
+  reader.at = at
+  return several
 }
 
 /** `neck-side`, `inner`, `outer-edge`: which of the two ends of a row is meant. */

@@ -75,11 +75,7 @@ export function skipSeparators(reader: Reader): boolean {
     reader.at += reader.word(1) === 'in' ? 1 : 2
     return true
   }
-  // `begin with a standing sc in first ch`
-  if (reader.take('begin|beginning|start|starting', 'with', 'a|one|1', 'standing')) {
-    reader.at -= 1
-    return true
-  }
+  if (toStandingStitch(reader)) return true
   // `pick up and work 14 sc along the side`
   if (reader.take('pick|picking', 'up', 'and', 'work|working|make|crochet?') || reader.word() === 'pick' && reader.word(1) === 'up' && reader.peek(2)?.kind === 'number' && reader.take('pick', 'up')) return true
   // `work the next 4 sc through arm and body together`
@@ -99,6 +95,17 @@ export function skipSeparators(reader: Reader): boolean {
     reader.at += 1
     return true
   }
+  return false
+}
+
+/** `begin with a standing sc in first ch`, `starting at bottom right with a standing sc in end of Row 1`: what stands before it tells where. */
+function toStandingStitch(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('begin|beginning|start|starting')) {
+    while (/^(?:at|the|in|on|bottom|top|lower|upper|right|left|hand|corner|end|edge|side|of|-)$/.test(reader.word())) reader.at += 1
+    if (reader.take('with', 'a|one|1', 'standing')) return (reader.at -= 1) > 0
+  }
+  reader.at = at
   return false
 }
 

@@ -154,6 +154,9 @@ function joinTail(reader: Reader) {
   if (target?.thing?.kind === 'chain') takeUnderLast(reader)
   const whereBehind = target && takeWhereabouts(reader)
   const where = whereFirst ?? whereBehind
+  // `to left edge of bag panel at Row 12`
+  const atRow = target?.walk === 'edge' && target.ofRow === undefined ? takeRowNamed(reader, 'at', 'the?', 'end?', 'of?') : undefined
+  if (target && atRow !== undefined) return { ...target, ofRow: atRow, end: reader.end } satisfies Target
   // `in the end of Row 1 at the right-hand edge`
   const hand = target?.walk === 'edge' && target.ofRow !== undefined ? where?.find((word) => word === 'left' || word === 'right') : undefined
   if (target && hand) return { ...target, hand: hand as 'left' | 'right' }

@@ -22,7 +22,7 @@ function totalsAtEnd(words: Reader['all'], reader: Reader): { readonly totals: r
     // A count with more behind it is the row's only where no other stands at the end; `(6 dc) [2 rows] Fasten off.` counts the rows apart.
     const within = (): Found | undefined => (totals.every(countsRows) ? beforeTurn(all, reader) : undefined)
     const found = sentence(all, reader) ?? atEnd(all, reader) ?? within() ?? inAll(all, reader) ?? afterSign(all, reader) ?? (totals.length === 0 || totals[0]!.closing ? beforeQuiet(all, reader) : undefined)
-    if (!found || totals.length > 0 && sortsWhatIsLeft(all, found, reader)) break
+    if (!found || totals.length > 0 && (sortsWhatIsLeft(all, found, reader) || ofLastPart(all, found, totals[0]!))) break
     totals.unshift(found.total)
     all = found.rest
   }
@@ -37,6 +37,13 @@ function sortsWhatIsLeft(all: Reader['all'], { rest }: Found, reader: Reader): b
   const behind = new Reader(all, reader.vocabulary)
   behind.at = rest.length
   return leaves && takeSorted(behind) !== undefined
+}
+
+/** `sc evenly down the other side (12 sc) — 48 sts`: a bracket that follows its stitches without a comma, and says less than the row's own count, is theirs. */
+function ofLastPart(all: Reader['all'], { total, rest }: Found, own: Total): boolean {
+  const [part, whole] = [total, own].map(({ count, kinds }) => (count ?? (kinds.length === 1 ? kinds[0]!.count : undefined))?.values)
+  const follows = all[rest.length]?.text === '(' && !trailing.has(all[rest.length - 1]?.text ?? '.')
+  return follows && part?.length === 1 && whole?.length === 1 && part[0]! < whole[0]!
 }
 
 const countsRows = ({ rows, count, kinds }: Total): boolean => rows !== undefined && count === undefined && kinds.length === 0
