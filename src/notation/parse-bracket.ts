@@ -35,6 +35,11 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
   if (counts) return [attach(before, start, reader.end)]
   if (takeCountsAsSeveral(reader, end)) return [{ node: 'unreadable', why: 'word', reason: 'counts as', start, end: reader.end }]
   const inBracket = reader.all.slice(reader.at + 1, end)
+  const sum = inRows(inBracket, before.at(-1))
+  if (sum) {
+    reader.at = end + 1
+    return [{ node: 'aside', stated: { count: sum, scope: 'either' }, start, end: reader.end }]
+  }
   if (isRate(inBracket) || tellsWhatWasMade(inBracket) || isOneMade(inBracket) || namesDecrease(inBracket, before.at(-1))) {
     reader.at = end + 1
     return [{ node: 'aside', start, end: reader.end }]
@@ -64,6 +69,13 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
 function isRate(inBracket: readonly Token[]): boolean {
   const inside = wordsOf(inBracket)
   return /^(?:that is |about |working )?\d+ .*\b(?:per|each|every)\b(?: \w+)? (?:rows?|row - ends?|row ends?)$/.test(inside) || /^(?:1|one) \w+ (?:in|into) each (?:row(?: -)? end|row)(?: and (?:(?:1|one) \w+ )?(?:in |into )?each st(?:itch)? of (?:the |both |all )?(?:the )?(?:\w+ )?(?:steps?|stairs?))?$/.test(inside) || /^\d+ \w+ (?:in|into) (?:the )?(?:ends?|sides?) of .*\brows?\b/.test(inside)
+}
+
+/** `4 sc down side edge (1 in each of Rows 12 to 9)`: what they come to. */
+function inRows(inBracket: readonly Token[], last: Instruction | undefined): Num | undefined {
+  const [, each, from, to] = /^(\d+) (?:\w+ )?(?:in|into) (?:the (?:ends?|sides?) of )?(?:each of )?(?:the )?rows (\d+) (?:to|-|–) (\d+)$/.exec(wordsOf(inBracket)) ?? []
+  const counted = last?.node === 'work' && (last.count ?? last.target?.count)
+  return each && counted ? { values: [Number(each) * (Math.abs(Number(to) - Number(from)) + 1)], start: inBracket[0]!.start, end: inBracket.at(-1)!.end } : undefined
 }
 
 /** `22 sc down the side (14 in the row-ends, 8 in the sts of the steps)`: the parts of the count before it; gives their sum. */

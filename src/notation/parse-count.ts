@@ -176,6 +176,8 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   // `8 sc increased`
   if (thing.kind === 'stitch' && changed(reader, draft, count)) return true
   if (thing.kind === 'space' && thing.where === 'corner' && !thing.chains && draft.spaces.length > 0) draft.corners = count
+  // `14 ch-3 picots`
+  else if (thing.kind === 'space' && reader.take('picot|picots')) draft.groups.push({ name: 'picots', count })
   else if (thing.kind === 'space') {
     // `2 loops of 8 ch`
     draft.spaces.push(spaceOf(thing.chains ?? chainsOf(reader), count))

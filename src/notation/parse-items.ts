@@ -75,7 +75,7 @@ export function skipSeparators(reader: Reader): boolean {
     reader.at += reader.word(1) === 'in' ? 1 : 2
     return true
   }
-  if (toStandingStitch(reader)) return true
+  if (toStandingStitch(reader) || /^[([]$/.test(reader.word(1)) && reader.take('rep|repeat')) return true
   // `pick up and work 14 sc along the side`
   if (reader.take('pick|picking', 'up', 'and', 'work|working|make|crochet?') || reader.word() === 'pick' && reader.word(1) === 'up' && reader.peek(2)?.kind === 'number' && reader.take('pick', 'up')) return true
   // `work the next 4 sc through arm and body together`

@@ -154,13 +154,18 @@ function beforeTurn(all: Reader['all'], reader: Reader): Found | undefined {
 function beforeQuiet(all: Reader['all'], reader: Reader): Found | undefined {
   const end = withoutTrailing(all).length
   let numbers = false
+  let depth = 0
   for (let stop = end - 1; stop > 0; stop -= 1) {
     // `Do not fasten off after Row 17.`
     if (all[stop]!.kind === 'number' && !/^(?:rows?|rnds?|rounds?)$/i.test(all[stop - 1]!.text)) numbers = true
     const bracket = all[stop]!.text === '('
-    if (all[stop]!.text !== '.' && !bracket) continue
+    if (all[stop]!.text === ')') depth += 1
+    if (bracket) depth -= 1
+    if ((all[stop]!.text !== '.' || depth > 0) && !bracket) continue
     const items = parseItems(new Reader(all.slice(bracket ? stop : stop + 1, end), reader.vocabulary), () => false)
-    if (!items.every(({ node }) => node === 'turn' || node === 'join' || node === 'aside' || node === 'leave') || numbers && !items.some((item) => item.node === 'leave' && item.count)) return undefined
+    // `(Picot: ch 3, sl st in last sc made.)`
+    const defines = bracket && /^[:=]$/.test(all[stop + 2]?.text ?? '')
+    if (!items.every(({ node }) => node === 'turn' || node === 'join' || node === 'aside' || node === 'leave') || numbers && !defines && !items.some((item) => item.node === 'leave' && item.count)) return undefined
     const found = sentence(all.slice(0, stop), reader) ?? atEnd(all.slice(0, stop), reader) ?? afterSign(all.slice(0, stop), reader)
     if (found) return { ...found, rest: [...found.rest, ...all.slice(stop)] }
   }
@@ -198,7 +203,8 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
     const afterRow = text === '—' && saysStitches(kept.slice(at + 1)) && /^(?:rows?|rnds?|rounds?)$/i.test(kept[at - 2]?.text ?? '')
     if (touches && !afterRow && (text === '-' || /^[—–]$/.test(text) && kept[at - 1]!.kind === 'number' && kept[at + 1]?.kind === 'number')) continue
     const total = parseCount(kept, at, kept.length, reader)
-    if (text === ';' && !pointed && total?.closing === undefined && (total?.kinds.length ?? 0) + (total?.spaces.length ?? 0) < 2) continue
+    const picots = total?.groups.some(({ name }) => name === 'picots')
+    if (text === ';' && !pointed && !picots && total?.closing === undefined && (total?.kinds.length ?? 0) + (total?.spaces.length ?? 0) < 2) continue
     if (!total || !/^[=→]$/.test(text) && total.count === undefined && total.kinds.length + total.groups.length === 0) return undefined
     // A bare number may be anything; one number for each size can only be a count.
     const bySize = total.count !== undefined && total.count.values.length > 1 && total.count.values.length === reader.vocabulary.sizes
@@ -220,7 +226,7 @@ function withoutSum(before: Found['rest'], { count, kinds }: Total): Found['rest
     from -= 1
   }
   const says = (count ?? kinds[0]?.count)?.values
-  const apart = /^[.;:]$/.test(before[from - 1]?.text ?? '')
+  const apart = /^[.;:–—-]$/.test(before[from - 1]?.text ?? '')
   return apart && before.length - from > 2 && says?.length === 1 && says[0] === sum ? withoutTrailing(before.slice(0, from)) : before
 }
 

@@ -1,4 +1,5 @@
 import { takeNumber } from './numbers.ts'
+import { isQuiet } from './parse-remark.ts'
 import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Total } from './written-count.ts'
@@ -9,6 +10,8 @@ import type { Total } from './written-count.ts'
  */
 export function takeHeading(reader: Reader): Total | undefined {
   const { at, start } = reader
+  const whole = takeWhole(reader)
+  if (whole) return whole
   const sign = reader.take('dec|decs|decrease|decreasing') ? -1 : reader.take('inc|incs|increase|increasing|add|adding') ? 1 : undefined
   const count = sign && takeNumber(reader)
   const named = count && (reader.take('st|sts|stitch|stitches') || takeStitchName(reader) !== undefined)
@@ -18,6 +21,22 @@ export function takeHeading(reader: Reader): Total | undefined {
   // `Work a short row as follows:`
   const short = reader.take('work?', 'a|this?', 'short|partial', 'row') && headEnds(reader)
   if (!short) reader.at = at
+  return undefined
+}
+
+/** `Work 12 sc along the slit, right side facing:` before what is worked there part by part. */
+function takeWhole(reader: Reader): Total | undefined {
+  const { at, start } = reader
+  const count = reader.take('work|make') ? takeNumber(reader) : undefined
+  const kind = count && takeStitchName(reader)
+  if (count && kind !== undefined && reader.take('evenly?', 'along|around|round|down|up|across')) {
+    const { at: from } = reader
+    while (!reader.done && !/^[:.;()]$/.test(reader.word())) reader.at += 1
+    const quiet = reader.all.slice(from, reader.at).every(({ text }, index) => text === ',' || isQuiet(reader, from + index, from + index + 1))
+    const parts = reader.all.slice(reader.at).filter(({ kind: of }) => of === 'number').length
+    if (quiet && parts > 1 && reader.take(':')) return { kinds: [{ kind, count }], spaces: [], groups: [], start, end: reader.end }
+  }
+  reader.at = at
   return undefined
 }
 
