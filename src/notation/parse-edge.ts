@@ -221,14 +221,14 @@ function baseLoops(reader: Reader, { each, count }: ReturnType<typeof counted>, 
 /** `in end of Row 2`, `in the other row-end of Row 7`, `at the right-hand end of Row 2`: one end of one row. */
 export function endOfRow(reader: Reader, start: number): Target | undefined {
   const { at } = reader
-  if (reader.take('in|into|at|to|through', 'the|a?', 'other|opposite|same|second?')) {
+  if (reader.take('in|into|at|to|through|around|round', 'the|a?', 'other|opposite|same|second?')) {
     const left = reader.take('left', '-?', 'hand?')
     const right = !left && reader.take('right', '-?', 'hand?')
     const { at: here } = reader
     const facing = takeFacing(reader)
     // `the dc row-end of Row 1`: its stitch is that of its row.
     takeStitchName(reader)
-    const row = !severalRows(reader) && (reader.take('end|side|edge', 'of') || reader.take('row', '-?', 'end|edge|side', 'of|at|on')) && takeOneRow(reader)
+    const row = !severalRows(reader) && (roundEnd(reader) || reader.take('end|side|edge', 'of') || reader.take('row', '-?', 'end|edge|side', 'of|at|on')) && takeOneRow(reader)
     if (row) {
       reader.take('of|on', 'both', 'pieces|panels|layers')
       return { walk: 'edge', ...row, ...((left || right) && { hand: left ? 'left' as const : 'right' as const }), ...(facing && { facing }), start, end: reader.end }
@@ -241,6 +241,14 @@ export function endOfRow(reader: Reader, start: number): Target | undefined {
   }
   reader.at = at
   return undefined
+}
+
+/** `around the post of the edge st of Row 4`, `around the turning ch of Row 5`: what stands at the end of a row. */
+function roundEnd(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('post', 'of', 'the?', 'edge|end|outer|last|first', 'st|stitch', 'of') || /^(?:around|round|the)$/.test(reader.word(-1)) && reader.take('turning', 'ch|chain', 'of')) return true
+  reader.at = at
+  return false
 }
 
 /** `side of Row 12, Row 11, Row 10 and Row 9`: one end of each of them. Takes nothing. */

@@ -14,11 +14,17 @@ import type { Instruction } from './syntax.ts'
 export function inPlace(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   const start = reader.start
   const at = reader.at
-  if (!/^(in|into|working)$/.test(reader.word())) return undefined
+  // `Attach yarn, RS facing, at the outermost of the 6 sts left in Row 3`
+  const told = before.findLast((item) => item.node !== 'aside' || !/\bfacing\b/.test(item.words ?? ''))
+  const joins = told?.node === 'aside' && /\b(?:re)?(?:join|attach)/.test(told.words ?? '')
+  if (!/^(in|into|working)$/.test(reader.word()) && !(joins && /^(?:at|to)$/.test(reader.word()))) return undefined
   const target = takeTarget(reader)
   // `Join yarn at the opposite corner, in the end of the edging;`: where the row begins, told once more.
-  const last = before.at(-1)
-  if (target && last?.node === 'aside' && /\b(?:re)?(?:join|attach)/.test(last.words ?? '') && (reader.done || /^[;.,]$/.test(reader.word()))) return [{ node: 'start', target, start, end: reader.end }]
+  if (target && joins && (reader.done || /^[;.,]$/.test(reader.word()))) return [{ node: 'start', target, start, end: reader.end }]
+  if (/^(?:at|to)$/.test(reader.all[at]!.text.toLowerCase())) {
+    reader.at = at
+    return undefined
+  }
   const placed = before.at(-1)?.node === 'work' || before.at(-1)?.node === 'group'
   // `sc in first sc and in each of next 2 sc: 11 sc;` is the same stitch again.
   const again = placed && reader.all[at - 1]?.text === 'and'

@@ -72,6 +72,8 @@ export function over(reader: Reader, draft: Draft): void {
   const count = andChainTop(reader, said)
   if (plain.test(draft.stitch ?? '')) {
     const part = partAhead(reader)
+    // `5 dc over next 5 tr`: one in each.
+    if (draft.count && String(draft.count.values) === String(count.values)) delete draft.count
     const target: Target = { walk: which === 'last' || which === 'first' ? which : 'next', count, start: count.start, end: reader.end }
     draft.target = part ? withPart(reader, target, part) : target
     return

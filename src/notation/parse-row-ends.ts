@@ -47,13 +47,15 @@ export function rowEnds(reader: Reader, start: number, evenly: boolean): Target 
   if (!ofRows) reader.at = side
   const count = named.count ?? (ofRows ? rowsBetween(ofRows) : named.each ? ofNextRows(reader) : undefined)
   takeSide(reader)
-  const rate = evenly ? takeRate(reader) : undefined
+  // `6 dc up row ends (2 per row)`
+  const rate = evenly || !count && !named.each && reader.word() === '(' ? takeRate(reader) : undefined
   if (!rate) perRow(reader)
   const upTo = takeUpToRow(reader)
   if (!upTo) takeWholeWay(reader)
   const toEnd = takeToEnd(reader)
   if (toEnd) takeWholeWay(reader)
   // `2 sc evenly along the row-ends`: 2 in all.
+  if (rate && !evenly) return { walk: 'edge', edge: 'side', rate, start, end: reader.end }
   if (evenly && !count) return { walk: 'edge', edge: 'side', evenly: true, ...(rate && { rate }), start, end: reader.end }
   const around = toEnd && /^(around|round)$/.test(reader.word(-1))
   return { walk: count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end', ...(rows && { rows }) }, ...(ofRows && { ofRows }), ...(upTo && { upTo }), ...(evenly && { evenly: true }), ...(rate && { rate }), ...(around && { toEnd }), start, end: reader.end }

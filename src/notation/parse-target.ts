@@ -17,7 +17,8 @@ import { bySide, takeRateOnTheWay, takeRows } from './parse-rate.ts'
 import { takeTopOfChain } from './parse-top-of-chain.ts'
 import { takeRing } from './parse-ring.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
-import { chainWords, gluedSpace, takeBackOrFront, takePlaceNoun, takeStitchName, takeThing } from './parse-thing.ts'
+import { chainWords, gluedSpace, takeBackOrFront, takePlaceNoun, takeThing } from './parse-thing.ts'
+import { inTopOfSame, withTheFirst } from './same-place.ts'
 import { takeWayAlong } from './parse-way.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
@@ -94,6 +95,10 @@ function fill(reader: Reader, draft: Draft): boolean {
     draft.walk = beforeMarker(reader) || behindKept(reader) ? 'next' : 'same'
     return true
   }
+  if (inTopOfSame(reader)) {
+    draft.walk = 'same'
+    return true
+  }
   if (withTheFirst(reader)) {
     Object.assign(draft, { walk: 'same', asFirst: true })
     return true
@@ -135,18 +140,6 @@ function fill(reader: Reader, draft: Draft): boolean {
   return counted(reader, draft)
 }
 
-/** `in the ch that holds the first sc`, `in the st with the first dc`, `in ch at base of first dc`, `in the ch where you began`: where the first one stands. */
-function withTheFirst(reader: Reader): boolean {
-  const { at } = reader
-  const place = reader.take('the?', 'same?', 'ch|chain|st|stitch|place')
-  const begun = place && reader.take('where|in|from', 'which?', 'you|the', 'round|rnd|work?', 'began|begun|started|begins|starts')
-  const holds = begun || place && reader.take('that|which?', 'already?', 'holds|held|holding|has|contains|carries|with|of|under|below')
-  const first = begun || (holds || reader.take('at|as?', 'the?', 'base|foot', 'of')) && reader.take('the?', 'very?', 'first|marked') && takeStitchName(reader) !== undefined
-  if (first && (reader.done || /^[,;.:()]$/.test(reader.word()))) return true
-  reader.at = at
-  return false
-}
-
 function same(reader: Reader, draft: Draft): boolean {
   draft.walk = 'same'
   // `starting in the same st sc in each of 14 sts`: the stitch is worked next.
@@ -186,6 +179,11 @@ function counted(reader: Reader, draft: Draft): boolean {
     if (reader.take('of') || reader.take('the|these|those')) continue
     const part = each || count ? takePartBefore(reader) : undefined
     if (part !== undefined) draft.ofPart = part
+    if (reader.word() === 'outermost' && reader.word(1) === 'of') {
+      reader.at += 1
+      one = named = true
+      continue
+    }
     const word = outermost(reader) ?? reader.word()
     // `each single crochet`: the word belongs to the stitch.
     if (!things.test(word) || reader.vocabulary.stitchAt([word, reader.word(1)]) !== undefined) {

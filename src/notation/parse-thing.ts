@@ -5,7 +5,7 @@ import type { Reader } from './reader.ts'
 import type { Thing } from './target.ts'
 import { takeWhichCorner } from './which-corner.ts'
 
-const stitchWords = new Set(['st', 'sts', 'stitch', 'stitches', 'sitch'])
+const stitchWords = new Set(['st', 'sts', 'stitch', 'stitches', 'sitch', 'places'])
 const spaceWords = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops', 'arch', 'arches', 'arc', 'arcs'])
 export const chainWords = new Set(['ch', 'chs', 'chain', 'chains'])
 const turningWords = new Set(['tch', 't-ch', 'tch’s'])

@@ -69,7 +69,13 @@ function oneOfMissed(reader: Reader): Draft['thing'] {
 /** `sk next 2 ch, …, dc in 2nd skipped ch`: the row speaks of its own. */
 const skipsChains = (reader: Reader): boolean => reader.all.some(({ text }, from) => /^(?:skip|sk|miss)$/i.test(text) && reader.all.slice(from + 1, from + 4).some((token) => chainWords.has(token.text.toLowerCase())))
 
-const missedChain = (reader: Reader): Draft['thing'] => (takeChain(reader)?.missed ? { kind: 'turning-chain' } : undefined)
+function missedChain(reader: Reader): Draft['thing'] {
+  const { at } = reader
+  const chain = takeChain(reader)
+  // `3rd of 3 ch at beg of Row 3`
+  const ofRow = chain?.thing.kind === 'chain' && reader.all.slice(at, reader.at).some(({ text }) => /^(?:beg|beginning|start)$/i.test(text)) && reader.peek(-1)?.kind === 'number'
+  return chain?.missed || ofRow ? { kind: 'turning-chain' } : undefined
+}
 
 /** `the 3 missed ch of the foundation`, `first 3 ch`, `beg ch-3`, `3 ch that were missed`. */
 function takeChain(reader: Reader): { readonly thing: Thing; readonly missed: boolean } | undefined {
@@ -91,6 +97,7 @@ function takeChain(reader: Reader): { readonly thing: Thing; readonly missed: bo
 function takeWhereMissed(reader: Reader): void {
   reader.take('that|which?', 'were|was|you?', missed)
   const { at } = reader
+  if (takeRowNamed(reader, 'that|which', 'began|begins|starts|started') !== undefined) return
   if (reader.take('at|from', 'the?', 'very?', 'beg|beginning|start|end')) {
     if (takeRowNamed(reader, 'of') === undefined) reader.take('of', 'the?', 'row|rnd|round|foundation', 'below|row|ch|chain?')
   } else if (takeRowNamed(reader, 'of|from|in') === undefined) reader.take('of|from', 'the?', 'foundation|base', 'ch|chain|row?')
