@@ -1,4 +1,5 @@
-import { numberAhead, takeNumber } from './numbers.ts'
+import { numberAhead } from './numbers.ts'
+import { ontoBody } from './onto-body.ts'
 import { takeItsCorner } from './parse-apposition.ts'
 import { beyond, takeBeside } from './parse-beside.ts'
 import { takeBesideJoin } from './parse-joins.ts'
@@ -213,17 +214,6 @@ function yarnLetter(reader: Reader): string | undefined {
   if (!reader.vocabulary.yarns.includes(word) && !/^[A-Z]$/.test(word)) return undefined
   reader.at += 1
   return word
-}
-
-/** `sl st in next 2 body sts`: ribbing worked sideways is fastened to the body; the row itself ends before. */
-function ontoBody(reader: Reader, start: number): Aside | undefined {
-  const { at } = reader
-  if (reader.take('in|into|to', 'the?', 'next')) {
-    takeNumber(reader)
-    if (reader.take('body|edge|main|neck|sleeve|hem', 'st|sts|stitch|stitches|edge?', 'sts?') || reader.take('st|sts|stitch|stitches', 'of|on', 'the?', 'body|edge|neck|sleeve|hem|main|last|first', 'piece|rnd|round|row|edge?')) return { node: 'aside', leaves: true, start, end: reader.end }
-  }
-  reader.at = at
-  return undefined
 }
 
 function slipJoin(reader: Reader, start: number, before: readonly Instruction[]): Join | Aside | undefined {
