@@ -254,7 +254,8 @@ function roundEnd(reader: Reader): boolean {
 /** `side of Row 12, Row 11, Row 10 and Row 9`: one end of each of them. Takes nothing. */
 function severalRows(reader: Reader): boolean {
   const { at } = reader
-  const several = reader.take('end|side|edge') && takeOfRows(reader) !== undefined
+  // `in the side of Row 1 and 2 dc in …`: the number of what is worked next.
+  const several = reader.take('end|side|edge') && takeOfRows(reader) !== undefined && reader.vocabulary.stitchAt([reader.word(), reader.word(1)]) === undefined
   reader.at = at
   return several
 }

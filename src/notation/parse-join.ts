@@ -6,7 +6,7 @@ import { takeBesideJoin } from './parse-joins.ts'
 import { takeNeighbour } from './parse-neighbour.ts'
 import { takeOneRow } from './parse-one-row.ts'
 import { nthToJoin } from './parse-ordinal.ts'
-import { takePieceName } from './parse-piece-name.ts'
+import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeStitchName } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
@@ -185,7 +185,9 @@ function takeUnderLast(reader: Reader): void {
   const { at } = reader
   const under = reader.take('below|under|beneath|underneath') || reader.take('at', 'the?', 'base|foot|bottom', 'of')
   const last = under && reader.take('the?', 'last|final') && (reader.take('st|stitch') || takeStitchName(reader) !== undefined)
-  if (!last || takeRowNamed(reader, 'of') !== 1 || !placeEnds(reader, 'with')) reader.at = at
+  const first = last && takeRowNamed(reader, 'of') === 1
+  if (first) takeOfPiece(reader)
+  if (!first || !placeEnds(reader, 'with')) reader.at = at
 }
 
 /** `in the st at the right-hand end of Row 8`: which of the row's stitches. */
