@@ -5,6 +5,8 @@ import type { Place } from './place.ts'
 export interface BorderEdge {
   /** The work was turned before it. */
   readonly turned: boolean
+  /** Words say which side faces the maker. */
+  readonly faced?: boolean
   readonly stretches: readonly Stretch[]
   readonly stretchOf: ReadonlyMap<Place, Stretch>
   /** The first and last places of tops and undersides. */

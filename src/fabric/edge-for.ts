@@ -28,9 +28,10 @@ export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, 
   const border = row.round && !edge.round && outline.flatRows > 1 && edge.places.length > 0
   if ((edge.round || row.round) && outline.bottom.length > 0 && onFoundation(row.items) && !hasSpaces(edge.places)) return { places: outline.bottom, round: row.round, chain: false }
   if (outline.flatRows === 0 && !outline.opened || !border && !alongEdges(row.items) && !(onFoundation(row.items) && !edge.round && !edge.chain && !hasSpaces(edge.places))) return edge
-  const turned = turnBefore(row.items) ?? toFace(row, side) ?? turnsAfter
+  const faced = turnBefore(row.items) === undefined ? toFace(row, outline.side ?? side) : undefined
+  const turned = turnBefore(row.items) ?? faced ?? turnsAfter
   const stretches = beginsAtCorner(row.items) ? fromPoint(outline.walk(turned)) : outline.walk(turned)
-  return { places: stretches.flatMap(({ places }) => places), round: row.round, chain: false, outline: borderEdge(stretches, turned) }
+  return { places: stretches.flatMap(({ places }) => places), round: row.round, chain: false, outline: { ...borderEdge(stretches, turned), ...(faced !== undefined && { faced: true }) } }
 }
 
 /** `Row 1 (RS): With RS facing and the foundation edge uppermost, join yarn`: the work lies so that this side faces the maker. */

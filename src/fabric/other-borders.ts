@@ -36,7 +36,8 @@ function otherBorders(toWork: RowToWork, outline: Outline, { round, sewn }: RowS
   const anew = begunAnew(toWork)
   const closed = round && sewn && (alongEdges(items) || onFoundation(items)) ? closedEdges(outline.walk(turned)).flatMap((rest) => (anew ? turnsOf(rest) : [rest])).map((rest) => ({ edge: made(rest, turned), words: 'an edge that the round does not reach is folded or sewn together' })) : []
   if (!anew) return [...withBase, ...ring, ...closed, ...unturned]
-  const starts = [turned, !turned].flatMap((way) => {
+  // Where the words say which side faces, the work goes along the edge in one direction only.
+  const starts = (border.faced ? [turned] : [turned, !turned]).flatMap((way) => {
     const walk = outline.walk(way)
     const parted = walk.flatMap(whereNumbersBegin)
     return [walk, ...(parted.length > walk.length ? [parted] : [])].flatMap((all) => (all.length > mostStarts ? [] : turnsOf(all).map((begun) => ({ edge: made(begun, way), words: 'the row begins where its words fit the edge' }))))

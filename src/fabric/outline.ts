@@ -69,6 +69,11 @@ export class Outline extends RingOfNodes {
     return this.hook === undefined
   }
 
+  /** The side on which the row was worked at whose end the hook stands. */
+  get side(): LaidRow['side'] {
+    return this.last?.side
+  }
+
   /** Where the hook stands, to come back to. */
   get mark(): Mark | undefined {
     return this.hook && { place: this.hook.places[0]!, way: this.way, last: this.last }

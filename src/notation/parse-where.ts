@@ -83,6 +83,11 @@ export function takeWhereabouts(reader: Reader): readonly string[] | undefined {
     const word = reader.word()
     const { at: from } = reader
     if (isLongSide(reader)) reader.at += 3
+    // `at neck edge of Right Shoulder`: a name, and no right-hand edge.
+    else if (/^(of|on|from)$/.test(said.at(-1) ?? '') && takePieceName(reader) !== undefined) {
+      said.push('piece')
+      continue
+    }
     else if (reader.word() === 'one' && edges.test(reader.word(1))) reader.at += 1
     // `at the right-hand end of the 6th row`
     else if (said.length > 1) takeRowNamed(reader, 'of')
