@@ -16,19 +16,17 @@ interface Fabric {
   readonly edge: Edge
   readonly outline: Outline
   readonly turnsAfter: boolean
-  /** The side that the row below was worked on. */
-  readonly side?: 'RS' | 'WS' | undefined
 }
 
 /** What a row works on: the row below, or, when it goes along the edges of flat rows, their outline. */
-export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, size, side }: Fabric): Edge {
+export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, size }: Fabric): Edge {
   const waiting = held.length > 0 ? heldEdge(row.items, row.round, held, piece, size) : undefined
   if (waiting) return waiting
   if (edge.formsRing) return namesChains(row.items) ? edge : { places: [{ kind: 'ring', row: 0 }], round: true, chain: false }
   const border = row.round && !edge.round && outline.flatRows > 1 && edge.places.length > 0
   if ((edge.round || row.round) && outline.bottom.length > 0 && onFoundation(row.items) && !hasSpaces(edge.places)) return { places: outline.bottom, round: row.round, chain: false }
   if (outline.flatRows === 0 && !outline.opened || !border && !alongEdges(row.items) && !(onFoundation(row.items) && !edge.round && !edge.chain && !hasSpaces(edge.places))) return edge
-  const faced = turnBefore(row.items) === undefined ? toFace(row, outline.side ?? side) : undefined
+  const faced = turnBefore(row.items) === undefined ? toFace(row, outline.side) : undefined
   const turned = turnBefore(row.items) ?? faced ?? turnsAfter
   const stretches = beginsAtCorner(row.items) ? fromPoint(outline.walk(turned)) : outline.walk(turned)
   return { places: stretches.flatMap(({ places }) => places), round: row.round, chain: false, outline: { ...borderEdge(stretches, turned), ...(faced !== undefined && { faced: true }) } }

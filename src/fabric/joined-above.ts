@@ -17,6 +17,12 @@ export function skipsFirst(items: readonly Instruction[]): boolean {
   return first?.node === 'skip' && first.from === 'next'
 }
 
+/** `Rejoin yarn in first unworked sc of Rnd 4`: in what others have left. */
+export function joinsInLeft(items: readonly Instruction[]): boolean {
+  const start = items.findIndex(({ node }) => node === 'start')
+  return start > 0 && items.slice(0, start).some((item) => item.node === 'aside' && /\b(?:(?:re)?join|(?:re)?attach)\w*\b.*\b(?:unworked|free|unused|remaining)\b/.test(item.words ?? ''))
+}
+
 /** It skips stitches that others have left, and the yarn is joined behind them. */
 export function rejoinsFartherOn(items: readonly Instruction[]): boolean {
   return skipsFirst(items) && items.some(({ node }) => node === 'start')

@@ -1,4 +1,5 @@
 import type { Instruction } from '../notation/syntax.ts'
+import type { RealRow } from './real-rows.ts'
 
 /** A turn said before the row's first stitch: true, or false for `do not turn`; undefined where nothing is said. */
 export function turnBefore(items: readonly Instruction[]): boolean | undefined {
@@ -13,4 +14,14 @@ export function turnBefore(items: readonly Instruction[]): boolean | undefined {
 export function turnAfter(items: readonly Instruction[]): boolean | undefined {
   const last = items.findLast((item) => item.node !== 'aside' && item.node !== 'chain' && item.node !== 'leave')
   return last?.node === 'turn' && items.length > 1 ? last.turns : undefined
+}
+
+/**
+ * The side that faces the maker while a row is worked: as it says, or from the row before once one was said. Flat rows are turned unless
+ * words before this one or behind that one say not; a border as it meets its outline; a round is `turned` or not.
+ */
+export function sideOf({ side, items, round }: RealRow, before: { readonly side?: RealRow['side']; readonly stays: boolean }, turned: boolean, border?: { readonly turned: boolean }): RealRow['side'] {
+  if (side || !before.side) return side
+  const turns = border ? border.turned : round ? turned : (turnBefore(items) ?? !before.stays)
+  return turns ? (before.side === 'RS' ? 'WS' : 'RS') : before.side
 }

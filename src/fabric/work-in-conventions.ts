@@ -7,7 +7,7 @@ import { gridEdges, type JoinedGrid } from './joined-grid.ts'
 import { joinedEdges } from './joined-motifs.ts'
 import { Outline } from './outline.ts'
 import { rowsNamed } from './part-starts.ts'
-import { beginsBehind, joinedAbove, skipsFirst, wordsOf } from './joined-above.ts'
+import { beginsBehind, joinsInLeft, joinedAbove, skipsFirst, wordsOf } from './joined-above.ts'
 import type { Edge, FinishedEdge } from './place.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
 import type { WorkedRow } from './worked-row.ts'
@@ -132,6 +132,7 @@ function beginOn({ edge }: PieceRun, beside: readonly Edge[], piece: PieceToWork
   // `skip 18 sts after the first flap`: the words tell how many lie between.
   if (others.length > 0 && first && beginsBehind(wordsOf(first))) return { start: others[0]!.edge, otherStarts: others.slice(1) }
   if (others.length > 0 && first && skipsFirst(wordsOf(first))) return { start: others[0]!.edge, otherStarts: [...others.slice(1), { edge, words: 'the stitches are counted from the beginning of the row' }] }
+  if (others.length > 0 && first && joinsInLeft(wordsOf(first))) return { start: others[0]!.edge, otherStarts: [...others.slice(1), { edge, words: 'what is left is told by where it lies on the row' }] }
   if (others.length > 0 && first && joinedAbove(first)) return { start: others[0]!.edge, otherStarts: others.slice(1), beside: more ? 'next' : 'last' }
   return { start: edge, otherStarts: others }
 }

@@ -24,6 +24,7 @@ import { otherReadings } from './other-readings.ts'
 import type { RowToWork, RowTry } from './work-row.ts'
 import { mainKind } from './what-was-made.ts'
 import { withItsTotal } from './total-or-work.ts'
+import { sideOf } from './turns.ts'
 import { atRowsEnd, everyReading, unreadIn, withoutQuiet, type Readings } from './readable.ts'
 import type { Laid } from './whole-fabric.ts'
 import type { Trouble, Verdict, WorkedRow } from './worked-row.ts'
@@ -60,6 +61,8 @@ export interface State {
   readonly turned: boolean
   /** The row below said at its end that the work is turned. */
   readonly turnsAfter: boolean
+  /** `Do not turn` was said behind the row before. */
+  readonly stays: boolean
   /** A row number is missing, a row does not come out, or it went on along another piece and closes an opening: the sides are in doubt. */
   readonly gap: boolean
   /** The written row that the row below came from. */
@@ -76,7 +79,7 @@ export function workPiece(piece: PieceToWork): PieceRun {
   const rowsInAll = rowsBelow + rows.length
   const worked: WorkedRow[] = []
   const open = new Map<string, ReadingPoint>()
-  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: piece.startUnknown === true, others: piece.otherStarts ?? [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), base: piece.onFabric?.outline, parts: [], laid: [], side: piece.onFabric?.side, turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, gap: false }
+  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: piece.startUnknown === true, others: piece.otherStarts ?? [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), base: piece.onFabric?.outline, parts: [], laid: [], side: piece.onFabric?.side, turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, stays: false, gap: false }
   let room = piece.room ?? mostStitches
   let slips = 0
   let border: BorderEdge | undefined
@@ -115,12 +118,6 @@ function inOrder(rows: readonly RealRow[]): boolean {
   const numbered = rows.filter(({ number }) => number !== undefined)
   // A border's rounds are counted from 1 again behind the rows.
   return numbered.every(({ number, anew, round }, index) => index === 0 || anew === true || number === numbered[index - 1]!.number! + 1 || number === 1 && round && !numbered[index - 1]!.round)
-}
-
-/** Sides follow from turning once one was said. */
-function turnedSide(side: 'RS' | 'WS' | undefined, turned: boolean): 'RS' | 'WS' | undefined {
-  if (!side) return undefined
-  return turned ? (side === 'RS' ? 'WS' : 'RS') : side
 }
 
 const tooDeep = 'its repeats stand too deep in one another'
@@ -230,7 +227,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     yarns: tried.yarns, fabric: tried.row, ...(tried.lies.steps && { steps: tried.lies.steps }), ...(tried.along && { along: tried.along }), ...(tried.loose && tried.comesOut && { loose: tried.loose }),
   }
   remember(state, row, tried)
-  const side = row.side ?? turnedSide(state.side, toWork.edge.outline ? toWork.edge.outline.turned : tried.row.turned)
+  const side = sideOf(row, state, tried.row.turned, toWork.edge.outline)
   const after: State = {
     side,
     gap: state.gap || !tried.comesOut || !row.round && tried.onPiece !== undefined || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
@@ -292,6 +289,6 @@ function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWo
   }
   return {
     holds: [], below: undefined, worked, points: [], fine: false, stitches: 0, turned: tried?.row.turned ?? !row.round,
-    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, outline: new Outline(), parts: [], laid: state.laid, side: row.side ?? turnedSide(state.side, tried?.row.turned ?? !row.round), turned: true, turnsAfter: false, gap: true },
+    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, outline: new Outline(), parts: [], laid: state.laid, side: sideOf(row, state, tried?.row.turned ?? !row.round), turned: true, turnsAfter: false, stays: false, gap: true },
   }
 }

@@ -1,8 +1,8 @@
 import { isEndOfRow } from '../notation/end-of-row.ts'
 import type { Start } from '../notation/syntax.ts'
-import type { Target, Thing } from '../notation/target.ts'
+import { inSize, type Target, type Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
-import { expectEdge, isLastOfRow, isOfRow, rowNamed } from './along-outline.ts'
+import { expectEdge, isLastOfRow, isOfRow, rowAt, rowNamed } from './along-outline.ts'
 import { findNext, indexAhead, isThing } from './find-place.ts'
 import { goToRow, isBelow } from './older-row.ts'
 import type { Place } from './place.ts'
@@ -54,7 +54,8 @@ function passing(walk: Walk, from: number, { passing: places = 0, thing }: Targe
 }
 
 /** `last st`; `2nd dc of last 5-dc group`: the last of those. */
-function lastNamed(walk: Walk, { thing }: Target): number {
+function lastNamed(walk: Walk, { thing, fromEnd }: Target): number {
+  if (fromEnd) return walk.edge.length - inSize(fromEnd, walk.setting.size)
   return thing?.ofGroup ? walk.edge.findLastIndex((place) => isThing(walk, place, thing)) : walk.edge.length - 1
 }
 
@@ -88,7 +89,8 @@ function alongOutline(walk: Walk, { target, start, end }: Start): void {
   const atCorner = target.thing?.kind === 'stitch' && target.thing.where === 'corner'
   const isMeant = (place: Place): boolean => (target.ofRow === undefined && !isEndOfRow(target) || isBelow(walk, target) && target.walk !== 'edge' ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
   const named = (place: Place): boolean => (atCorner && stepCorners.has(place) && target.ofRow === undefined || isMeant(place)) && (!atCorner || corners.has(place) || stepCorners.has(place))
-  const lastOfRow = target.walk === 'last' && target.ofRow !== undefined ? walk.edge.findIndex((place) => isLastOfRow(walk, place, target)) : -1
+  const amongLast = fromEndOfRow(walk, target)
+  const lastOfRow = amongLast >= 0 ? amongLast : target.walk === 'last' && target.ofRow !== undefined ? walk.edge.findIndex((place) => isLastOfRow(walk, place, target)) : -1
   const index = lastOfRow >= 0 ? lastOfRow : target.walk === 'last' || target.hand === 'left' && target.walk === 'next' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? indexBehind(walk, target.after) : 0) && named(place))
   if (index >= 0) begin(walk, passing(walk, index, target))
   else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${rowNamed(target)} on the edge` })
@@ -99,6 +101,12 @@ function beginAtStep(walk: Walk, nth: number): void {
   const steps = walk.outline!.stretches.filter(({ edge }) => edge === 'step')
   const place = steps.length === 1 ? steps[0]!.places[nth - 1] : undefined
   if (place) begin(walk, walk.edge.indexOf(place))
+}
+
+/** `in the first of the last 4 unworked dc of Rnd 5`: of those that the row made last, the one that is come to first. */
+function fromEndOfRow(walk: Walk, target: Target): number {
+  const last = target.fromEnd && inSize(target.fromEnd, walk.setting.size)
+  return last === undefined ? -1 : walk.edge.findIndex((place) => isOfRow(walk, place, target) && rowAt(walk, place)!.places.indexOf(place) >= rowAt(walk, place)!.places.length - last)
 }
 
 /** A flat tube closed through both layers: two places make one. */

@@ -133,6 +133,9 @@ function fromTheEnd(reader: Reader, from: number, target: Target): Target {
   return target.walk === 'last' && !target.count && reader.all.slice(from, reader.at).some(({ text }) => /^end$/i.test(text)) ? { ...target, walk: 'first' } : target
 }
 
+/** What `left` and `right` are of, where they tell an end of a row: not `of the right front`, which is how a garment is worn. */
+const handed = /^(?:-|hand|side|edge|end|corner|)$/
+
 /** After `join`: `with sl st`, `in first sc`, `to top of ch-3`, `being careful not to twist`. */
 function joinTail(reader: Reader) {
   reader.take('yarn|thread|strand|wool|cotton|rnd|round') || reader.take('ball|skein', 'of?', 'yarn|thread?')
@@ -159,7 +162,7 @@ function joinTail(reader: Reader) {
   const atRow = target?.walk === 'edge' && target.ofRow === undefined ? takeRowNamed(reader, 'at', 'the?', 'end?', 'of?') : undefined
   if (target && atRow !== undefined) return { ...target, ofRow: atRow, end: reader.end } satisfies Target
   // `in the end of Row 1 at the right-hand edge`
-  const hand = target?.walk === 'edge' && target.ofRow !== undefined ? where?.find((word) => word === 'left' || word === 'right') : undefined
+  const hand = target?.walk === 'edge' && target.ofRow !== undefined ? where?.find((word, index) => /^(?:left|right)$/.test(word) && handed.test(where[index + 1] ?? '')) : undefined
   if (target && hand) return { ...target, hand: hand as 'left' | 'right' }
   // `to the corner`: of the piece, and no place of the edge.
   if (target?.walk === 'each') return undefined

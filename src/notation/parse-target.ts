@@ -220,6 +220,8 @@ function counted(reader: Reader, draft: Draft): boolean {
     if (/^(?:next|foll|following|first|last)$/.test(word)) ahead = true
     if (word === 'next' || word === 'foll' || word === 'following') first = false
   }
+  // `the first of the last 4 sc`
+  if (one && first && draft.walk === 'last' && count) draft.fromEnd = count
   if (one) count = undefined
   if (reader.take('skipped|missed')) {
     takeThing(reader)

@@ -86,6 +86,8 @@ export interface Target extends Span {
   readonly held?: string
   /** `8th front loop of Row 10`: so many are passed before it. */
   readonly passing?: number
+  /** `the first of the last 4 sc`: so many from the end of the row. */
+  readonly fromEnd?: Num
   /** `19th tr after Tab A`, `3rd unworked st`: of the places that others have left. */
   readonly ofLeft?: boolean
   /** `first dc after any ch-2 sp`: behind the first of these, or the last of them. */
