@@ -165,7 +165,7 @@ function joinTail(reader: Reader) {
   const hand = target?.walk === 'edge' && target.ofRow !== undefined ? where?.find((word, index) => /^(?:left|right)$/.test(word) && handed.test(where[index + 1] ?? '')) : undefined
   if (target && hand) return { ...target, hand: hand as 'left' | 'right' }
   // `to the corner`: of the piece, and no place of the edge.
-  if (target?.walk === 'each') return undefined
+  if (target?.walk === 'each' && target.until) return undefined
   // `in the ch-2 sp before the first side`: one of the corners.
   if (target?.walk === 'next' && target.thing?.kind === 'space' && /^(before|after)$/.test(where?.[0] ?? '')) return { ...target, thing: { ...target.thing, where: 'corner' } } satisfies Target
   if (target && isAtStep(reader, from, target)) return { walk: 'first', thing: { kind: 'stitch' }, nthOfStep: 1, start: target.start, end: target.end } satisfies Target
