@@ -169,9 +169,10 @@ function meet(one: SeamEdge['sections'], other: SeamEdge['sections']): boolean {
 }
 
 function turnAlike(ours: SeamEdge['sections'], theirs: SeamEdge['sections']): boolean {
-  return ours.length === theirs.length && ours.every(({ edge, stitches }, index) => {
+  return ours.length === theirs.length && ours.every(({ edge, stitches, overCorner }, index) => {
     const there = theirs[index]!
-    return edge === there.edge && (edge === 'row-ends' ? Math.abs(stitches - there.stitches) <= rowsApart : stitches === there.stitches)
+    const apart = edge === 'row-ends' ? rowsApart : overCorner || there.overCorner ? 1 : 0
+    return edge === there.edge && Math.abs(stitches - there.stitches) <= apart
   })
 }
 

@@ -41,6 +41,8 @@ export function undersideOf({ outline }: PieceRun): readonly Place[] {
 export interface Section {
   readonly edge: Stretch['edge']
   readonly stitches: number
+  /** Its first or last stitch is a decrease, which may lie over the corner: one stitch belongs to either side. */
+  readonly overCorner?: true
 }
 
 /** The edge of a piece that is to be sewn on. */
@@ -88,20 +90,24 @@ function ownSections({ outline, laid, rows: worked }: PieceRun): readonly Sectio
 
 /** A border's stitches, by the stretch of the outline that they go back to. */
 function sectionsOn(places: readonly Place[], { stretchOf }: BorderEdge): readonly Section[] {
-  const found: { stretch: Stretch; stitches: number }[] = []
+  const found: { stretch: Stretch; decreases: boolean[] }[] = []
   for (const place of places) {
     if (!isStitch(place)) continue
     let under: Place | undefined = place
-    while (under && !stretchOf.has(under)) under = under.into
+    let decrease = false
+    while (under && !stretchOf.has(under)) {
+      decrease ||= /\dtog$/.test(under.kind)
+      under = under.into
+    }
     const stretch = under && stretchOf.get(under)
     if (!stretch) return []
     const last = found.at(-1)
-    if (last?.stretch === stretch) last.stitches += 1
-    else found.push({ stretch, stitches: 1 })
+    if (last?.stretch === stretch) last.decreases.push(decrease)
+    else found.push({ stretch, decreases: [decrease] })
   }
   const first = found[0]
-  if (first && found.length > 1 && found.at(-1)!.stretch === first.stretch) first.stitches += found.pop()!.stitches
-  return found.map(({ stretch, stitches }) => ({ edge: stretch.edge, stitches }))
+  if (first && found.length > 1 && found.at(-1)!.stretch === first.stretch) first.decreases.unshift(...found.pop()!.decreases)
+  return found.map(({ stretch, decreases }) => ({ edge: stretch.edge, stitches: decreases.length, ...((decreases[0] || decreases.at(-1)) && { overCorner: true }) }))
 }
 
 /** Sections in their order, from the top on; none where there is no top. */
