@@ -24,7 +24,8 @@ export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, 
   if (waiting) return waiting
   if (edge.formsRing) return namesChains(row.items) ? edge : { places: [{ kind: 'ring', row: 0 }], round: true, chain: false }
   const border = row.round && !edge.round && outline.flatRows > 1 && edge.places.length > 0
-  if ((edge.round || row.round) && outline.bottom.length > 0 && onFoundation(row.items) && !hasSpaces(edge.places)) return { places: outline.bottom, round: row.round, chain: false }
+  const atOpening = outline.opened && alongEdges(row.items)
+  if (!atOpening && (edge.round || row.round) && outline.bottom.length > 0 && onFoundation(row.items) && !hasSpaces(edge.places)) return { places: outline.bottom, round: row.round, chain: false }
   if (outline.flatRows === 0 && !outline.opened || !border && !alongEdges(row.items) && !(onFoundation(row.items) && !edge.round && !edge.chain && !hasSpaces(edge.places))) return edge
   const faced = turnBefore(row.items) === undefined ? toFace(row, outline.side) : undefined
   const turned = turnBefore(row.items) ?? faced ?? turnsAfter

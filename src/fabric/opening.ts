@@ -33,3 +33,11 @@ export function underChain(row: LaidRow): readonly Stretch[] {
   const places = last?.kind === 'space' ? Array.from({ length: last.chains ?? 0 }, (): Place => ({ kind: 'ch', row: last.row })) : []
   return places.length > 0 ? [{ edge: 'underside', rows: [row], places, seams: [] }] : []
 }
+
+/** The sides of a slit made longer by the ends of the round that closes it over a chain: makers work into these, or do not (common practice, no source). */
+export function withEndsOf(row: LaidRow, sides: readonly Stretch[]): readonly Stretch[] {
+  const [one, other] = endsOf(row.places)
+  const [first, last] = [sides[0], sides.at(-1)]
+  if (sides.length < 2 || first?.edge !== 'row-ends' || last?.edge !== 'row-ends') return sides
+  return [{ ...first, rows: [row, ...first.rows], places: [other, ...first.places] }, ...sides.slice(1, -1), { ...last, rows: [...last.rows, row], places: [...last.places, one] }]
+}

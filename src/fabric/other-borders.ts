@@ -43,7 +43,8 @@ function otherBorders(toWork: RowToWork, outline: Outline, { round, sewn }: RowS
     return [walk, ...(parted.length > walk.length ? [parted] : [])].flatMap((all) => (all.length > mostStarts ? [] : turnsOf(all).map((begun) => ({ edge: made(begun, way), words: 'the row begins where its words fit the edge' }))))
   })
   const heel = outline.opened ? [turned, !turned].map((way) => ({ edge: made(sidesUp(outline.walk(way)), way), words: 'the edge that the piece began with is folded and sewn together' })) : []
-  return [...withBase, ...ring, ...starts, ...heel, ...closed]
+  const withEnds = turnsOf(outline.opened ? outline.openingWithEnds : []).map((begun) => ({ edge: made(begun, turned), words: 'the round that closes the opening has an end on either side of it' }))
+  return [...withBase, ...ring, ...starts, ...heel, ...withEnds, ...closed]
 }
 
 /** A side that goes on from a bag to its flap, or over a seam: where the rows are numbered anew and at a seam another row may begin. */

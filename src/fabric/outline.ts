@@ -1,5 +1,5 @@
 import { partsOf, type LaidRow, type Part, type Stretch } from './laid-row.ts'
-import { openingUnder, roundOpening, underChain, type Opening } from './opening.ts'
+import { openingUnder, roundOpening, underChain, withEndsOf, type Opening } from './opening.ts'
 import { back, backwards, between, comesBefore, nearerWay, ringFrom, seamBetween, seenFromRight, stretchesOf, turnedOver, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
 import { RingOfNodes } from './ring-of-nodes.ts'
 import type { Place } from './place.ts'
@@ -24,6 +24,8 @@ export class Outline extends RingOfNodes {
   bottom: readonly Place[] = []
   /** The edges of flat rows that a round on their top has closed to a tube: a heel, a slit. */
   private opening: readonly Stretch[] = []
+  /** The same where a chain bridges it, with the ends of the round that closed it. */
+  openingWithEnds: readonly Stretch[] = []
   private sewnOff: readonly (readonly Part[])[] = []
   /** Openings that lie inside it. */
   private inside: readonly Opening[] = []
@@ -33,6 +35,7 @@ export class Outline extends RingOfNodes {
     const copy = new Outline()
     copy.bottom = this.bottom
     copy.opening = this.opening
+    copy.openingWithEnds = this.openingWithEnds
     copy.inside = this.inside
     copy.base = this.base
     copy.firstChain = this.firstChain
@@ -190,7 +193,11 @@ export class Outline extends RingOfNodes {
   private layRound(row: LaidRow): void {
     if (!this.hook) this.bottom = row.foundation
     if (row.crossings) this.enclose(row, this.reach(row, false)?.way ?? this.way)
-    if (row.tube) this.opening = [...this.walk(false).filter(({ edge }) => edge !== 'top'), ...underChain(row)]
+    if (row.tube) {
+      const [sides, chain] = [this.walk(false).filter(({ edge }) => edge !== 'top'), underChain(row)]
+      this.opening = [...sides, ...chain]
+      this.openingWithEnds = chain.length > 0 ? [...withEndsOf(row, sides), ...chain] : []
+    }
     this.base = undefined
     this.byRow.clear()
     this.covered.clear()
