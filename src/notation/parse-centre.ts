@@ -12,7 +12,7 @@ import { corner, type Num, type Thing } from './target.ts'
 /** `centre sc of next corner`, `middle ch of ch-3`, `middle one of the 3 sc at the corner`, `2nd of the three corner sc`: the middle one of several. */
 export function takeCentre(reader: Reader, draft: Draft): boolean {
   const { at } = reader
-  const nth = reader.peek()?.kind === 'ordinal' ? reader.peek()!.value : ordinals[reader.word()]
+  const nth = reader.peek()?.kind === 'ordinal' ? reader.peek()!.value : (ordinals[reader.word()] ?? firstOfCorner(reader))
   const middle = nth === undefined ? reader.take('center|centre|central|middle') : (reader.at += 1) > 0
   const named = middle && (reader.take('ch|st|stitch|one') || takeStitchName(reader) !== undefined)
   if (nth === undefined && named && ofOddGroup(reader, draft)) return true
@@ -43,6 +43,11 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
   }
   // `in the center sc of the corner at the beginning of the foundation edge`
   const where = inside?.where === 'corner' && takeWhereOnEdge(reader)
+  // `2nd sc of next corner`: how many it has, the fabric tells.
+  if (nth !== undefined && size === undefined && named && inside?.where === 'corner' && !inside.chains && !/^chs?$|^chain/.test(reader.all[at + 1]!.text)) {
+    Object.assign(draft, { walk: 'next', thing: { kind: 'stitch', ofGroup: { nth } } })
+    return true
+  }
   // `2nd sc of the 3-sc corner` is its middle one; `the middle of` or the 2nd of anything else is no stitch.
   if (nth !== undefined && size !== 2 * nth - 1 || (nth !== undefined || !named) && inside?.where !== 'corner') {
     reader.at = at
@@ -56,6 +61,9 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
   if (inside) draft.thing = inside
   return true
 }
+
+/** `first sc of next corner` */
+const firstOfCorner = (reader: Reader): 1 | undefined => (reader.word() === 'first' && reader.word(2) === 'of' && (reader.word(3) === 'next' ? reader.word(4) : reader.word(3)) === 'corner' ? 1 : undefined)
 
 /** `center st of each 3-sc group`: the 2nd of three. */
 function ofOddGroup(reader: Reader, draft: Draft): boolean {
@@ -97,6 +105,7 @@ export function takeCornerCentre(reader: Reader): Thing | undefined {
   const { at } = reader
   const draft: Draft = {}
   if (takeCentre(reader, draft) && draft.walk !== 'each' && draft.thing?.where === 'corner') return { kind: 'stitch', where: 'corner' }
+  if (draft.walk === 'next' && draft.thing?.ofGroup) return draft.thing
   reader.at = at
   return undefined
 }

@@ -275,6 +275,7 @@ function changed(reader: Reader, draft: Draft, count: Num): boolean {
   if (!grows && !reader.take('dec|decs|dec’d|dec\'d|decreased|fewer|less')) return false
   const before = draft.change
   draft.change = { ...count, values: count.values.map((value, size) => (grows ? value : -value) + (before ? inSize(before, size) : 0)) }
+  if (reader.take('at|on', 'each|either', 'side|end|edge')) draft.change = { ...draft.change, values: draft.change.values.map((value) => 2 * value) }
   takePerRow(reader)
   return true
 }

@@ -26,6 +26,7 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   const along = way && (reader.take('along|across|over|on') || true)
   const named = along ? (stitchesOfRow(reader) ?? edgeNamed(reader)) : (intoUnderside(reader) ?? (begins ? headed(reader) : undefined))
   if (named) takeWholeWay(reader)
+  if (named) reader.take('only')
   // `working along top edge in ends of rows,`: what is the top of a shawl is a side of its rows.
   const ofRows = named !== undefined && reader.take('in|into') && rowsEnds(reader)
   const name = ofRows || (named === 'top' || named === 'underside') && rowEndsAhead(reader) ? 'side' : named

@@ -47,7 +47,7 @@ export function oneInEach(reader: Reader, from: number, count: Num | undefined, 
   const several = row || target.ofRows !== undefined || words.some((word) => /^(?:sts|stitches|ends|[a-z]+cs)$/.test(word))
   const { walk, thing, ofRow, count: places } = target
   // `sc 4 in remaining sl sts`
-  const others = walk === 'each' && words.some((word) => /^(?:remaining|rem|other)$/.test(word))
+  const others = walk === 'each' && words.some((word) => /^(?:remaining|rem|other)$/.test(word)) || words.some((word) => /^(?:center|centre|middle)$/.test(word))
   if (!several || thing?.kind !== 'row-end' && !(thing?.kind === 'stitch' && (ofRow !== undefined || others))) return undefined
   // Where the places are counted too, the two numbers must agree.
   if (places && places.values.join() !== count.values.join()) return undefined

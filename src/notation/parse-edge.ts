@@ -191,6 +191,11 @@ function underside(reader: Reader, start: number): Target | undefined {
     const toEnd = takeToEnd(reader)
     return { walk: 'next', count: after.count, thing: { kind: 'chain' }, ...(toEnd && { toEnd }), start, end: reader.end }
   }
+  if (base && after.each && reader.take('st|sts|stitch|stitches|sc|hdc|dc|tr')) {
+    takeRowNamed(reader, 'of|on|from|in')
+    takeToEnd(reader)
+    return { walk: 'each', edge: 'underside', thing: { kind: 'chain' }, toEnd: true, start, end: reader.end }
+  }
   if (!reader.take('fsc|fdc|fhdc|foundation', 'sts|stitches|row|edge?') && takeThing(reader)?.kind !== 'chain') {
     reader.at = at
     return undefined

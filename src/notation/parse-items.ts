@@ -1,5 +1,6 @@
 import { alongNewChain } from './along-new-chain.ts'
 import { parseInnerCornerFirst } from './inner-corner-first.ts'
+import { parseCornerDefined } from './corner-defined.ts'
 import { parseNothingThere } from './nothing-there.ts'
 import { parseAllIn, parseCornerList } from './parse-all-in.ts'
 import { numberAhead } from './numbers.ts'
@@ -75,6 +76,8 @@ export function skipSeparators(reader: Reader): boolean {
     reader.at += reader.word(1) === 'in' ? 1 : 2
     return true
   }
+  // `(join yarn and make 1 ch first)`
+  if (reader.word() === 'first' && reader.word(1) === ')') return (reader.at += 1) > 0
   if (toStandingStitch(reader) || /^[([]$/.test(reader.word(1)) && reader.take('rep|repeat')) return true
   // `pick up and work 14 sc along the side`
   if (reader.take('pick|picking', 'up', 'and', 'work|working|make|crochet?') || reader.word() === 'pick' && reader.word(1) === 'up' && reader.peek(2)?.kind === 'number' && reader.take('pick', 'up')) return true
@@ -111,7 +114,7 @@ function toStandingStitch(reader: Reader): boolean {
 
 /** `1 dc in each dc around, but 3 dc in the centre dc of each corner`: what follows the word is worked as it says. */
 function exception(reader: Reader): boolean {
-  return /^(but|except)$/.test(reader.word()) && (reader.peek(1)?.kind === 'number' || /^(work|working|with|in|ch|chain|turn|join|stop|stopping|leave|leaving|[([])$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined)
+  return /^(but|except)$/.test(reader.word()) && (reader.peek(1)?.kind === 'number' || /^(work|working|make|making|put|putting|with|in|ch|chain|turn|join|stop|stopping|leave|leaving|[([])$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined)
 }
 
 /** `making two dc into each row`, `putting one sc in each row-end`: what follows the word is worked as it says. */
@@ -143,6 +146,7 @@ const readers: readonly ((reader: Reader, before: readonly Instruction[]) => rea
   parseStated,
   parseInnerCornerFirst,
   parseNothingThere,
+  parseCornerDefined,
   parseAtCorners,
   parseLastOfRepeat,
   parseFurther,

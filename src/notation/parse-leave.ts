@@ -191,7 +191,9 @@ function notWorked(reader: Reader): readonly Leave[] | undefined {
   const edge = not && edgeNamed(reader)
   if (edge) return [{ node: 'leave', start, end: reader.end }]
   const { which, count, thing, last = false, sum } = not ? takeStretch(reader) : { which: false }
-  if (which && (thing || count)) {
+  // `do not work the 6 sts that are left`
+  const told = count && thing && /^(?:that|which|left|remaining|rem)$/.test(reader.word()) && takeLeft(reader)
+  if ((which || told) && (thing || count)) {
     const ofRow = takeOfOlder(reader)
     takeAtEnd(reader)
     return [{ node: 'leave', ...(count && { count }), ...(sum && { sum }), ...(last && { last }), ...ofRow, start, end: reader.end }]

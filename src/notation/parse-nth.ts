@@ -4,7 +4,7 @@ import { takeStitchName } from './parse-thing.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, Skip } from './syntax.ts'
-import type { Num, Target } from './target.ts'
+import type { Num, Target, Thing } from './target.ts'
 
 /** Places told by where they stand in the row below or on the edge, the first and how many. */
 interface Nth {
@@ -25,7 +25,9 @@ interface Nth {
 export function takeNth(reader: Reader, before: readonly Instruction[]): Nth | undefined {
   const { at, start } = reader
   const corner = cornerReached(reader, before)
-  if (corner) return { target: { walk: 'next', thing: { kind: 'stitch', where: 'corner' }, start, end: reader.end }, count: corner }
+  if (corner) return { target: { walk: 'next', thing: corner, start, end: reader.end }, count: { values: [1], start, end: reader.end } }
+  const behind = oneBehind(reader, before)
+  if (behind) return behind
   const places = reader.take('in|into|over|across', 'the?') ? takePlaces(reader) : undefined
   const passed = places && places.last > 1 ? placesPassed(before) : undefined
   if (!places || passed === undefined || places.chain && passed === 0) {
@@ -53,13 +55,27 @@ export function skipNth(reader: Reader, before: readonly Instruction[]): readonl
 }
 
 /** `sc in each sc to 2nd sc of 3-sc corner, 3 sc in 2nd sc`: the one that was come to. */
-function cornerReached(reader: Reader, before: readonly Instruction[]): Num | undefined {
-  const { at, start } = reader
+function cornerReached(reader: Reader, before: readonly Instruction[]): Thing | undefined {
+  const { at } = reader
   const last = before.at(-1)
-  const reached = last?.node === 'work' && last.target?.until?.kind === 'stitch' && last.target.until.where === 'corner'
+  const until = last?.node === 'work' ? last.target?.until : undefined
+  const reached = until?.kind === 'stitch' && (until.where === 'corner' || until.ofGroup)
   const nth = reached && reader.take('in|into', 'the|that?') ? ordinalHere(reader) : undefined
   const said = reader.all.slice(Math.max(0, at - 12), at).some(({ kind, value }) => kind === 'ordinal' && value === nth)
-  if (nth !== undefined && said && (reader.take('st|stitch') || takeStitchName(reader) !== undefined) && placeEnds(reader)) return { values: [1], start, end: reader.end }
+  if (nth !== undefined && said && (reader.take('st|stitch') || takeStitchName(reader) !== undefined) && placeEnds(reader)) return until
+  reader.at = at
+  return undefined
+}
+
+/** `sc in each of 7 free sts, 3 sc in the 8th`: the one behind those that were counted. */
+function oneBehind(reader: Reader, before: readonly Instruction[]): Nth | undefined {
+  const { at, start } = reader
+  const last = before.at(-1)
+  const counted = last?.node === 'work' && last.target?.walk === 'next' ? last.target : undefined
+  const nth = counted?.count && reader.take('in|into', 'the') ? ordinalHere(reader) : undefined
+  if (nth !== undefined && counted!.count!.values.every((count) => count === nth - 1) && placeEnds(reader)) {
+    return { target: { walk: 'next', thing: counted!.thing ?? { kind: 'stitch' }, start, end: reader.end }, count: { values: [1], start, end: reader.end } }
+  }
   reader.at = at
   return undefined
 }

@@ -5,10 +5,10 @@ import type { Num, Target } from './target.ts'
 
 type Rate = NonNullable<Target['rate']>
 
-/** Takes `for every 2 rows`, `per row`, `to each 2 row-ends`: so many rows, for the stitches that were named before. */
+/** Takes `for every 2 rows`, `per row`, `to a row`, `to each 2 row-ends`: so many rows, for the stitches that were named before. */
 export function takeRows(reader: Reader): Num | undefined {
   const { at, start } = reader
-  const single = reader.take('per') || reader.take('for|to', 'every|each')
+  const single = reader.take('per') || reader.take('to', 'a') || reader.take('for|to', 'every|each')
   const several = single || reader.take('in|over|into|along', 'every')
   // `3 sc to 2 rows`
   const to = !several && numberAhead(reader, 1) !== undefined && /^(rows|row)$/.test(reader.word(2)) && !/^(below|from|before)$/.test(reader.word(3)) && reader.take('to')

@@ -75,7 +75,7 @@ function unknownName(reader: Reader, draft: Draft): boolean {
   const after = reader.word(2)
   const used = /^(st|stitch)$/.test(next) && draft.count === undefined && /^(in|across|around)$/.test(after) || /^(in|into)$/.test(next) && /^(next|each|same|first|last|ring|ch|the|every|\d+nd|\d+th|\d+rd|\d+st|top|st|sp|magic)$/.test(after)
     || draft.count !== undefined && /^(in|into|,|;|\.|\)|\])?$/.test(next)
-  if (!used || /^(row|rows|rnd|rnds|round|rounds|times|more|st|sts|stitches|ch|rep|repeat|from|to|in|cm|mm|g|m|and|sps?|pm|sm|rm|place|leg|first|second|working|taking|making|placing|loop|loops)$/i.test(token.text)) return false
+  if (!used || /^(row|rows|rnd|rnds|round|rounds|continue|continuing|times|more|st|sts|stitches|ch|rep|repeat|from|to|in|cm|mm|g|m|and|sps?|pm|sm|rm|place|leg|first|second|working|taking|making|placing|loop|loops)$/i.test(token.text)) return false
   draft.stitch = token.text.toLowerCase()
   draft.unknown = true
   reader.at += 1

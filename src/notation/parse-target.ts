@@ -13,6 +13,7 @@ import { takeBothLoops, takeLoop } from './parse-loop.ts'
 import { ordinal } from './parse-ordinal.ts'
 import { edgeOfCopy } from './parse-copy-edge.ts'
 import { alongEdge } from './parse-edge.ts'
+import { perStitch } from './per-stitch.ts'
 import { bySide, takeRateOnTheWay, takeRows } from './parse-rate.ts'
 import { takeTopOfChain } from './parse-top-of-chain.ts'
 import { takeRing } from './parse-ring.ts'
@@ -55,6 +56,8 @@ function targetHere(reader: Reader, needsWord: boolean): Target | undefined {
     const rate = along.rate ? undefined : takeRateOnTheWay(reader)
     return rate ? { ...(bySide(along) ?? along), rate, end: reader.end } : along
   }
+  const per = perStitch(reader)
+  if (per) return { walk: 'each', thing: per, start, end: reader.end }
   if (takeToEnd(reader)) return { walk: 'each', toEnd: true, ...(reader.word(-1) === 'corner' && { until: corner }), start, end: reader.end }
   const into = reader.takeOne(intoWords)
   if (!into && needsWord && !/^(next|each|last|first|same|every|ea|foll|following)$/.test(reader.word())) return undefined

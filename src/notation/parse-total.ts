@@ -21,7 +21,7 @@ function totalsAtEnd(words: Reader['all'], reader: Reader): { readonly totals: r
   for (;;) {
     // A count with more behind it is the row's only where no other stands at the end; `(6 dc) [2 rows] Fasten off.` counts the rows apart.
     const within = (): Found | undefined => (totals.every(countsRows) ? beforeTurn(all, reader) : undefined)
-    const found = sentence(all, reader) ?? atEnd(all, reader) ?? within() ?? inAll(all, reader) ?? afterSign(all, reader) ?? (totals.length === 0 || totals[0]!.closing ? beforeQuiet(all, reader) : undefined)
+    const found = beforeLeft(all, reader) ?? sentence(all, reader) ?? atEnd(all, reader) ?? within() ?? inAll(all, reader) ?? afterSign(all, reader) ?? (totals.length === 0 || totals[0]!.closing ? beforeQuiet(all, reader) : undefined)
     if (!found || totals.length > 0 && (sortsWhatIsLeft(all, found, reader) || ofLastPart(all, found, totals[0]!))) break
     totals.unshift(found.total)
     all = found.rest
@@ -170,6 +170,15 @@ function beforeQuiet(all: Reader['all'], reader: Reader): Found | undefined {
     if (found) return { ...found, rest: [...found.rest, ...all.slice(stop)] }
   }
   return undefined
+}
+
+/** `turn: 14 sc, 6 sts unworked.`: what is left stands behind the count. */
+function beforeLeft(all: Reader['all'], reader: Reader): Found | undefined {
+  const kept = withoutTrailing(all)
+  const at = kept.findLastIndex(({ text }) => text === ',')
+  if (at < 0 || kept[at + 1]?.kind !== 'number' || !/^(?:unworked|unused|free)$/i.test(kept.at(-1)!.text)) return undefined
+  const found = afterSign(kept.slice(0, at), reader)
+  return found && { ...found, rest: [...found.rest, ...kept.slice(at)] }
 }
 
 /** `…; 32 sc in all.`, `…, 20 sts altogether`: behind whatever sign, it is what the row comes to. */

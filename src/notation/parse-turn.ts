@@ -84,7 +84,7 @@ function plainTurn(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
   const before = afterRow(reader)
   if (before !== undefined) reader.take(',')
-  const not = reader.take('do', 'not|n’t', 'turn') || reader.take('don’t|don\'t', 'turn') || reader.take('without', 'turning') || reader.take('omit|omitting', 'the?', 'turn|turning')
+  const not = reader.take('do', 'not|n’t', 'turn') || reader.take('don’t|don\'t', 'turn') || reader.take('without', 'turning') || reader.take('omit|omitting', 'the?', 'turn|turning') || reader.take('no', 'turn|turning') || reader.take('keep|keeping', 'the?', 'same', 'side', 'facing', 'you?')
   if (not || reader.take('turn', 'work|the?', 'work?') || reader.word() === 'turning' && !/^ch(?:ain)?$/.test(reader.word(1)) && reader.take('turning')) {
     if (not) reader.take('or', 'fasten', 'off')
     const row = before ?? afterRow(reader)

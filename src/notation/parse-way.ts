@@ -47,11 +47,14 @@ export function takeLandmark(reader: Reader): boolean {
   return false
 }
 
+/** `from the lower to the upper corner`: what the one behind is, the first is too. */
+const takeHandOf = (reader: Reader): boolean => reader.take('the?', 'lower|upper|top|bottom|left|right', '-?', 'hand?') && /^(?:to|towards?)$/.test(reader.word())
+
 /** `from the top left corner`, `starting at the foundation and ending level with Row 12`, `from Row 1 up to Row 12`: the way along an edge, told apart from what is worked there. */
 export function takeWayAlong(reader: Reader): boolean {
   const { at } = reader
   reader.take('and')
-  const from = begins(reader) && takeLandmark(reader)
+  const from = begins(reader) && (takeLandmark(reader) || takeHandOf(reader))
   const { at: here } = reader
   if (!from) reader.at = at
   reader.take(',?', 'and')

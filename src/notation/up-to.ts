@@ -15,7 +15,14 @@ export function takeUpTo(reader: Reader): Thing | undefined {
   if (centre) takeCornerSize(reader)
   const found = takeThing(reader)
   const thing = centre && found?.where === 'corner' ? { kind: 'stitch' as const, where: 'corner' as const } : found
+  // `to the side edge`
+  if (reader.word(-1) === 'side' && reader.word() === 'edge') return back(reader, at)
   if (thing && (thing.kind === 'space' || thing.where === 'corner')) return thing
+  reader.at = at
+  return undefined
+}
+
+function back(reader: Reader, at: number): undefined {
   reader.at = at
   return undefined
 }

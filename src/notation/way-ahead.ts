@@ -1,6 +1,7 @@
 import { numberAhead } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { isQuiet } from './parse-remark.ts'
+import { takeLandmark } from './parse-way.ts'
 import { takeWhichStitches } from './parse-saying.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
@@ -29,6 +30,9 @@ export function parseWayAhead(reader: Reader): readonly Instruction[] | undefine
     const leads = worksHere(reader) || told !== undefined || reader.take('work|working|make|making|put|putting|place|placing')
     if (leads && (named && to === from || isQuiet(reader, from, to))) return [{ node: 'aside', start, end: reader.end }]
   }
+  reader.at = at
+  // `working down neck edge of first shoulder,`
+  if (begins && reader.take('working|going') && reader.take('down|up|along|across') && takeLandmark(reader) && reader.word() === ',') return [{ node: 'aside', start, end: reader.end }]
   return back(reader, at)
 }
 

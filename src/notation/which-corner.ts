@@ -7,6 +7,7 @@ export const inwards = 'inner|inside|inward|internal|concave'
 /** Takes which of the corners: `outer` ones jut out, and all of those are meant; `top`, `lower left-hand`, `foundation` tells where some of them lie. */
 export function takeWhichCorner(reader: Reader): 'outer' | 'some' | undefined {
   const outer = reader.take(outwards)
+  if (outer) reader.take('-?', 'pointing|facing')
   const { at } = reader
   reader.take('foundation')
   reader.take('top|bottom|upper|lower')
