@@ -150,7 +150,8 @@ export function cornersApart(walk: Walk): boolean {
 
 /** `3 sc in corner`: into the corner stitch, or between two edges. */
 export function intoCorner(walk: Walk, target: Target, span: Span, work: WorkInto): void {
-  if (cornersApart(walk)) return work(Math.max(0, walk.last))
+  // `3 sc in corner ch`, `in corner st`: that stitch, and no place beside it.
+  if (target.thing?.kind === 'space' && cornersApart(walk)) return work(Math.max(0, walk.last))
   const from = walk.at
   const index = walk.take(cornerAhead(walk, target), span)
   rowEndsPassed(walk, from, span)

@@ -121,7 +121,7 @@ function exception(reader: Reader): boolean {
 function leadsToStitches(reader: Reader): boolean {
   if (!/^(?:making|placing|putting|working)$/.test(reader.word()) || numberAhead(reader, 1) === undefined) return false
   const stitch = reader.vocabulary.stitchAt([reader.word(2), reader.word(3)])
-  return stitch !== undefined && stitch.stitch !== 'st' && /^(?:in|into)$/.test(reader.word(2 + stitch.words)) && /^(?:each|every)$/.test(reader.word(3 + stitch.words)) && /^rows?$/.test(reader.word(4 + stitch.words))
+  return stitch !== undefined && stitch.stitch !== 'st' && /^(?:in|into)$/.test(reader.word(2 + stitch.words)) && /^(?:each|every)$/.test(reader.word(3 + stitch.words)) && /^(?:rows?|sts?|stitch|foundation)$/.test(reader.word(4 + stitch.words))
 }
 
 const noWork = /^(?:increasing|adding|decreasing|skipping|missing|omitting|leaving|repeating|ending|finishing|joining|turning|counting|including|beginning|starting|following|ring)$/

@@ -1,6 +1,8 @@
 import { consecutiveChains } from './consecutive-chains.ts'
 import { countSigns } from './count-signs.ts'
 import { namedInBrackets } from './named-in-brackets.ts'
+import { withoutLeadOfBorder } from './lead-of-border.ts'
+import { overTheFirst } from './over-the-first.ts'
 import { parseItems } from './parse-items.ts'
 import { loopSaid, takeLoop, takeLoopLead } from './parse-loop.ts'
 import { takeTotals } from './parse-total.ts'
@@ -57,7 +59,7 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const schedule = rest.done ? undefined : readSchedule(text, rest.start, rest.all.at(-1)!.end)
   const reference = schedule ?? takeReference(rest) ?? referenceBehind(rest)
   if (schedule) return { items: [], totals, reference: schedule, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
-  const own = firstAtEnd(withOpeningFirst(chainAtFarEnd(reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest))))
+  const own = overTheFirst(withoutLeadOfBorder(firstAtEnd(withOpeningFirst(chainAtFarEnd(reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest))))))
   const held = loop ?? loopSaid(own)
   const { items, total } = trailingCount(rest.tiles ? own.map(onLoop) : own, totals, text)
   const joins = reference !== undefined || items.some(({ node }) => node === 'join')

@@ -1,3 +1,4 @@
+import { takeCornersListed } from './corners-listed.ts'
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import { skippedCountLater, takeCountsAs } from './parse-counts-as.ts'
 import { takeInsteadOfOne } from './instead-of-one.ts'
@@ -230,6 +231,7 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   const target = ones ?? (along && !draft.count ? onePerRow(along) : along)
   // `sl st in next sc, which is the center of the first corner`
   if (target?.thing?.kind === 'stitch' && !target.count && /^(next|same|first)$/.test(target.walk)) takeItsCorner(reader)
+  if (target?.thing?.where === 'corner' && target.walk === 'each') takeCornersListed(reader, target.count)
   if (throughLayers(reader) || layers) draft.layers = true
   throughParts(reader)
   // `dc to centre ch-2 sp` ends before it; `sl st to first sc` goes into it.

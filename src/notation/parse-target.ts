@@ -49,15 +49,13 @@ function targetHere(reader: Reader, needsWord: boolean): Target | undefined {
   if (takeToMarker(reader)) return { walk: 'each', toMarker: true, start, end: reader.end }
   const back = takeKeepBack(reader)
   if (back) return { walk: 'each', keepBack: back, start, end: reader.end }
-  const row = alongRow(reader, start)
+  const row = alongRow(reader, start) ?? perStitch(reader, start)
   if (row) return row
   const along = edgeOfCopy(reader, start) ?? atRate(reader, start) ?? alongEdge(reader, start)
   if (along) {
     const rate = along.rate ? undefined : takeRateOnTheWay(reader)
     return rate ? { ...(bySide(along) ?? along), rate, end: reader.end } : along
   }
-  const per = perStitch(reader)
-  if (per) return { walk: 'each', thing: per, start, end: reader.end }
   if (takeToEnd(reader)) return { walk: 'each', toEnd: true, ...(reader.word(-1) === 'corner' && { until: corner }), start, end: reader.end }
   const into = reader.takeOne(intoWords)
   if (!into && needsWord && !/^(next|each|last|first|same|every|ea|foll|following)$/.test(reader.word())) return undefined

@@ -1,3 +1,4 @@
+import { takeOtherKinds } from './kinds-together.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeBesideJoin, takeJoinName } from './parse-joins.ts'
 import { placeEnds } from './place-ends.ts'
@@ -75,6 +76,8 @@ export function takeBackOrFront(reader: Reader): void {
 
 export function thingHere(reader: Reader): Thing | undefined {
   if (reader.take('st|sts|stitch', 'and|or|&', 'in?', 'each?', 'join|joins')) return { kind: 'stitch' }
+  const mixed = severalKinds(reader)
+  if (mixed) return mixed
   if (reader.takeOne(stitchWords)) return reader.take(',|and', 'in?', 'each?', 'row', '-?', 'end|ends', ',?', 'and', 'each?', 'foundation|beg|base?', 'ch|chain') || reader.take('and|or|&', 'in?', 'each?', 'row', '-?', 'end|ends') || reader.take('and', 'end', 'of', 'each?', 'row|rows') ? { kind: 'edge' } : { kind: 'stitch' }
   const loops = chainLoop(reader)
   if (loops) return loops
@@ -109,6 +112,15 @@ export function thingHere(reader: Reader): Thing | undefined {
   if (reader.take('ring') || reader.take('circle')) return { kind: 'ring' }
   // `through each of the 10 pairs`: of two layers a pair is one place.
   return reader.take('pair|pairs') ? { kind: 'stitch' } : undefined
+}
+
+/** `st, foundation ch and row-end`, `ch or sts` */
+function severalKinds(reader: Reader): Thing | undefined {
+  const { at } = reader
+  const first = reader.take('row', '-?', 'end|ends') ? 'row-end' as const : reader.take('st|sts|stitch|stitches') ? 'stitch' as const : reader.take('foundation?', 'ch|chs|chain|chains') ? 'chain' as const : undefined
+  const kind = first && takeOtherKinds(reader, first)
+  if (!kind) reader.at = at
+  return kind && { kind }
 }
 
 /** `outermost st of Row 3`, `outer sl st`, `edge st of the step`: where a step juts out. */
