@@ -294,7 +294,7 @@ function last(walk: Walk, target: Target, span: Span, rest: Rest, count: number,
   const passes = over > 1 ? Math.max(1, Math.floor(count / over)) : count
   const from = walk.at
   for (let pass = 0; pass < passes; pass += 1) {
-    take(walk, findNext(walk, walk.at, undefined), span, work, over)
+    take(walk, findNext(walk, walk.at, undefined), span, work, over > 1 && passes === 1 ? Math.max(over, count) : over) // `sc2tog over last 3 sts` uses three.
     if (pass === 0) rowEndsPassed(walk, from, span)
   }
 }

@@ -140,6 +140,9 @@ function namedLabel(text: string, start: number): RowLabel | undefined {
 /** `(14 sc)`, `[20 (24, 28) sts]`, `, 12 sc each` before the sign that ends the label. */
 const count = /^\s*(?:[([{]\s*\d+\s*(?:[([][\d, –-]+[)\]]\s*)*\p{L}[^()[\]{}:]*[)\]}]|,\s*\d+ \p{L}[\p{L} ]{1,20}|\s[-–—]\s*\d+ (?!rows?\b|rnds?\b|rounds?\b)\p{L}+(?: \p{L}+)?(?=\s*:))(?=\s*(?::|[-–—]\s|\(|\[))/u
 
+/** `(RS; 14 sc)`: the side, and what the row comes to. */
+const sideAndCount = /^\s*[([]\s*(RS|WS)\s*[;,]\s*\d+\s+\p{L}[^()[\]{}:]*[)\]](?=\s*:)/iu
+
 /** What may stand between the number and the text: `(RS)`, `[WS]`, `(4 rnds)`, `(14 sc)`, and the sign that ends the label. */
 function labelTail(text: string, from: number, start: number): { readonly at: number; readonly bad: boolean; readonly facts: Pick<RowLabel, 'side' | 'rowsSaid' | 'counted' | 'onlySizes'> } {
   let at = from
@@ -161,7 +164,9 @@ function labelTail(text: string, from: number, start: number): { readonly at: nu
     }
     if (rows) facts.rowsSaid = Number(rows[1])
     else if (side && !/facing/i.test(side[0])) facts.side = /^(rs|right)/i.test(side[1]!) ? 'RS' : 'WS'
-    const counted = rows || facts.counted ? null : count.exec(text.slice(at))
+    const both = sideAndCount.exec(text.slice(at))
+    if (both) facts.side = /^rs$/i.test(both[1]!) ? 'RS' : 'WS'
+    const counted = rows || facts.counted ? null : (both ?? count.exec(text.slice(at)))
     if (counted) facts.counted = { start: start + at + counted[0].length - counted[0].trimStart().length, end: start + at + counted[0].length }
     const found = rows ?? counted ?? (side && !/facing/i.test(side[0]) ? side : undefined) ?? other
     if (!found) break

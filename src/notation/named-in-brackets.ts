@@ -12,9 +12,18 @@ function ownIncrease(word: (at: number) => string, at: number): number | undefin
   return place === undefined ? undefined : place + 1
 }
 
+/** What stands in one place, by a name that is a stitch's too. */
+const groups = /^(?:shell|fan|scallop)$/
+
+/** `)` or `in one st)` before the place that all of it goes into: where the bracket closes. */
+function bracketEnds(word: (at: number) => string, at: number): number | undefined {
+  const close = [at, at + 3, at + 4].find((end) => word(end) === ')' && /^(?:in|into)$/.test(word(end + 1)))
+  return close === undefined || close > at && !inOnePlace.test(Array.from({ length: close - at }, (_, index) => word(at + index)).join(' ')) ? undefined : close
+}
+
 /**
  * Names that the row gives itself: `corner (3 sc) in next sc, sc in next 12 sc, corner in next sc`, or `3 sc in next sc (corner made), …, corner
- * in next sc`, or `inc (3 sc in same st), 12 sc, inc`. Behind that the name is read as its stitches.
+ * in next sc`, or `inc (3 sc in same st), 12 sc, inc`, or `shell (5 dc in one st) in next st`. Behind that the name is read as its stitches.
  */
 export function namedInBrackets(all: readonly Token[], isStitch: (word: string) => boolean): readonly Token[] {
   return named(withoutDefinition(all), isStitch)
@@ -46,7 +55,7 @@ function named(all: readonly Token[], isStitch: (word: string) => boolean): read
   for (let at = 0; at < all.length; at += 1) {
     const token = all[at]!
     const name = word(at)
-    const begins = token.kind === 'word' && !isStitch(name) && (at === 0 || separator.test(word(at - 1)) || /^(?:and|then|work|make)$/.test(word(at - 1)))
+    const begins = token.kind === 'word' && (!isStitch(name) || groups.test(name)) && (at === 0 || separator.test(word(at - 1)) || /^(?:and|then|work|make)$/.test(word(at - 1)))
     const told = names.get(name)
     const increase = ownIncrease(word, at)
     const alone = /^inc/.test(name) && /^[,;.)]?$/.test(word(at + 1))
@@ -55,10 +64,10 @@ function named(all: readonly Token[], isStitch: (word: string) => boolean): read
       out.push(...names.get(name)!)
       at += increase - 1
     } else if (told && alone) out.push(...told.map((part) => ({ ...part, start: token.start, end: token.end })))
-    else if (begins && word(at + 1) === '(' && stitchAt(at + 2) && word(at + 4) === ')' && /^(?:in|into)$/.test(word(at + 5))) {
+    else if (begins && word(at + 1) === '(' && stitchAt(at + 2) && bracketEnds(word, at + 4) !== undefined) {
       names.set(name, all.slice(at + 2, at + 4))
       out.push(...all.slice(at + 2, at + 4))
-      at += 4
+      at = bracketEnds(word, at + 4)!
     } else if (begins && told && /^(?:in|into)$/.test(word(at + 1))) out.push(...told.map((part) => ({ ...part, start: token.start, end: token.end })))
     else out.push(token)
     if (name === '(' && word(at + 2) === 'made' && word(at + 3) === ')') {

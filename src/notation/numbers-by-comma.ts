@@ -7,7 +7,7 @@ import type { Num } from './target.ts'
 /**
  * The totals of a range of rows, one for each, where there is one size:
  *
- *   22, 30, 38, 46 dc   18, 16, 14, 12   18 sc, then 16 sc, then 14 sc   Row 3: 18 sc; Row 4: 16 sc   18 sc after Row 3, 16 sc after Row 4
+ *   22, 30, 38, 46 dc   18, 16, 14, 12   18 sc, then 16 sc, then 14 sc   Row 3: 18 sc; Row 4: 16 sc   18 sc after Row 3, 16 sc after Row 4   18 – 16 – 14 – 12
  */
 export function rowsByComma(reader: Reader): Num | undefined {
   if (reader.vocabulary.sizes > 1 || reader.at !== 0) return undefined
@@ -25,7 +25,7 @@ export function rowsByComma(reader: Reader): Num | undefined {
     if (thing) nouns.add(thing.kind === 'stitch' ? (thing.stitch ?? 'st') : thing.kind)
     if (thing && thing.kind !== 'stitch') nouns.add('others')
     takeRowNamed(reader, 'after|at|on|in|for', 'the?', 'end?', 'of?')
-  } while (reader.take(',|;|.|and|then', 'and|then?'))
+  } while (reader.take(',|;|.|and|then|–|—|→', 'and|then?'))
   reader.take('respectively')
   if (values.length > 1 && nouns.size < 2 && reader.done) return { values, start, end: reader.end }
   reader.at = at

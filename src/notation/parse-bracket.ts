@@ -3,7 +3,7 @@ import { skippedCountLater, takeCountsAs, takeCountsAsSeveral } from './parse-co
 import { deepest, parseItems } from './parse-items.ts'
 import { edgeBehind } from './parse-edge-ahead.ts'
 import { takeTarget } from './parse-target.ts'
-import { bodyOf } from './parse-star.ts'
+import { bodyOf, takeLastPass } from './parse-star.ts'
 import { takeTimes } from './parse-times.ts'
 import { Reader } from './reader.ts'
 import { takeStitchName } from './parse-thing.ts'
@@ -144,7 +144,7 @@ function after(reader: Reader, items: readonly Instruction[], unit: Repeat['unit
       const inner: Repeat = { node: 'repeat', items, times, unit, body: bodyOf(items, unit), start, end: reader.end }
       return { node: 'group', items: [inner], target, start, end: reader.end }
     }
-    return { node: 'repeat', items, times, unit, body: bodyOf(items, unit), start, end: reader.end }
+    return { node: 'repeat', items, times, unit, body: bodyOf(items, unit), ...takeLastPass(reader), start, end: reader.end }
   }
   const target = takeTarget(reader)
   if (target && !(target.walk === 'each' && !target.thing && !target.every)) {

@@ -34,9 +34,9 @@ export function parseCount(all: Reader['all'], open: number, close: number, oute
   const draft: Draft = { kinds: [], spaces: [], groups: [], colours: [], ofOneSide: [] }
   // `(1 sc per row)` tells how stitches lie along an edge; no row-end holds five (common practice, no source).
   const few = (inner.all.find(({ kind }) => kind === 'number')?.value ?? 0) < 5
-  if (inner.done || few && /(?<![,;:] |(?:creased|dec|inc|fewer|more|less) )\b(?:per|in each|for each|every) (?:\w+ )?row\b/.test(inner.all.map(({ text }) => text.toLowerCase()).join(' '))) return undefined
-  // `[= 12 sc]`, `(Total: 12 sc)`
-  inner.take('=') || inner.take('total', 'of|:|=?')
+  if (inner.done || few && /(?<![,;:] |(?:creased|dec|inc|fewer|more|less) (?:on |over |at )?)\b(?:per|in each|for each|every) (?:\w+ )?row\b/.test(inner.all.map(({ text }) => text.toLowerCase()).join(' '))) return undefined
+  // `[= 12 sc]`, `(Total: 12 sc)`, `(RS; 14 sc)`
+  inner.take('=') || inner.take('rs|ws', ';|,') || inner.take('total', 'of|:|=?')
   while (!inner.done) {
     // `(–1; 10)` begins with a sign of less, not with a dash.
     const less = inner.at === 0 && inner.word() === '–' && inner.touches(1) && inner.peek(1)?.kind === 'number'
@@ -250,6 +250,8 @@ function atRow(reader: Reader, draft: Draft): true {
 
 function takeManner(reader: Reader, draft: Draft, count: Num): void {
   if (ofEachRow(reader)) return
+  // `12 sc remain after Row 6`
+  if (/^(?:at|after|on|in)$/.test(reader.word(1))) reader.take('remain|remains|remaining|left')
   takePlaceWords(reader)
   if (reader.take('on|for|along|to|at?', 'each|per|every|a', 'side|edge')) {
     draft.ofOneSide.push(count)
@@ -267,7 +269,7 @@ function takeManner(reader: Reader, draft: Draft, count: Num): void {
 }
 
 /** `2 sts decreased per row` */
-const takePerRow = (reader: Reader): boolean => reader.take('in|on|at?', 'each|every|per', 'row|rnd|round')
+const takePerRow = (reader: Reader): boolean => reader.take('in|on|at|over?', 'each|every|per', 'row|rnd|round')
 
 /** `6 sts inc'd`, `4 dec`, `(increase of 6)`; `10 increased, 1 decreased` are 9 more. */
 function changed(reader: Reader, draft: Draft, count: Num): boolean {

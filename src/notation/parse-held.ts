@@ -1,6 +1,7 @@
 import { takeNumber } from './numbers.ts'
 import { takePieceOrPart } from './parse-piece-name.ts'
 import { takeThing } from './parse-thing.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 
@@ -55,4 +56,12 @@ export function takeHeldWord(reader: Reader): boolean {
 
 function wordsFrom(reader: Reader, from: number): string {
   return reader.all.slice(from, reader.at).map(({ text }) => text.toLowerCase()).join(' ')
+}
+
+/** `the first unworked sc below the chain`: the chain goes over it. */
+export function takeLeftUnderChain(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('unworked|free') && takeThing(reader)?.kind === 'stitch' && reader.take('below|under|beneath|underneath', 'the', 'ch|chain') && placeEnds(reader)) return true
+  reader.at = at
+  return false
 }

@@ -1,4 +1,5 @@
 import { alongNewChain } from './along-new-chain.ts'
+import { alongOtherSide } from './along-other-side.ts'
 import { parseInnerCornerFirst } from './inner-corner-first.ts'
 import { parseCornerDefined } from './corner-defined.ts'
 import { parseNothingThere } from './nothing-there.ts'
@@ -46,7 +47,7 @@ export function parseItems(reader: Reader, stop: (reader: Reader) => boolean): I
     const before = reader.at
     const item = parseItem(reader, items)
     items.push(...item.map((one) => (one.node === 'aside' && one.words === undefined ? { ...one, words: saidBetween(reader, before) } : one)))
-    const corner = parseCornerList(items) ?? alongNewChain(items)
+    const corner = parseCornerList(items) ?? alongNewChain(items) ?? alongOtherSide(items)
     if (corner) items.splice(0, items.length, ...corner)
     takeWhere(reader, items.at(-1))
     // A construct that takes nothing would be our mistake; step over one token so that reading goes on.
@@ -114,7 +115,7 @@ function toStandingStitch(reader: Reader): boolean {
 
 /** `1 dc in each dc around, but 3 dc in the centre dc of each corner`: what follows the word is worked as it says. */
 function exception(reader: Reader): boolean {
-  return /^(but|except)$/.test(reader.word()) && (reader.peek(1)?.kind === 'number' || /^(work|working|make|making|put|putting|with|in|ch|chain|turn|join|stop|stopping|leave|leaving|[([])$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined)
+  return /^(but|except)$/.test(reader.word()) && (reader.peek(1)?.kind === 'number' || /^(work|working|make|making|put|putting|with|in|ch|chain|turn|join|stop|stopping|leave|leaving|[([])$/.test(reader.word(1)) || /^(?:continue|continuing|go|carry)$/.test(reader.word(1)) && /^(?:along|on|up|down|around|across)$/.test(reader.word(2)) || reader.vocabulary.stitchAt([reader.word(1)]) !== undefined)
 }
 
 /** `making two dc into each row`, `putting one sc in each row-end`: what follows the word is worked as it says. */

@@ -38,7 +38,7 @@ function throughTwoEdges(reader: Reader): boolean {
 /** `through both layers again`, `into both pieces together`, `through both`, `through Front and Back each time`. */
 function throughBoth(reader: Reader): boolean {
   const { at } = reader
-  if (reader.take('through|into|in|under', 'both') || reader.take('through|into', 'the?', 'two|2') || reader.take('picking', 'up', 'both')) {
+  if (reader.take('through|into|in|under', 'both') || reader.take('through|into', 'the?', 'two|2') || reader.take('picking', 'up', 'both') || reader.take('taking|catching', 'both')) {
     if (reader.take(layers)) {
       everyTime(reader)
       return true
@@ -54,7 +54,7 @@ function throughBoth(reader: Reader): boolean {
   return false
 }
 
-const layers = 'layers|thicknesses|pieces|sides|edges|parts|fabrics|panels|squares|motifs|halves'
+const layers = 'layers|thicknesses|pieces|sides|edges|parts|fabrics|panels|squares|motifs|halves|borders|edgings|bands|rims'
 
 /** `together`, `at once`, `each time`, `with every st` */
 function everyTime(reader: Reader): void {

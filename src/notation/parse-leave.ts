@@ -31,7 +31,7 @@ interface Stretch {
 
 /** `the last 4 sts`, `rem stitches`, `3 unworked dc`, `last st`, `those six`, `them`: what is left, as far as it is said. */
 function takeStretch(reader: Reader, led = true): Stretch {
-  const { start } = reader
+  const { at: from, start } = reader
   const told = reader.take(pointed)
   if (!told && reader.take('them|it')) return { which: false, named: true }
   reader.take('the')
@@ -39,7 +39,9 @@ function takeStretch(reader: Reader, led = true): Stretch {
   const which = reader.take(`${those}|end`)
   const atEnd = which && reader.word(-1) !== 'next'
   // `26 sc, 4 sts left unworked`: what stands before the last of them is worked.
-  const kinds = led || which ? sumOfKinds(reader, reader.start) : undefined
+  // `; the 4 dc and the ch-3 at the end of the row stay free`: a sentence of its own.
+  const apart = /^[.;]$/.test(reader.word(from - 1 - reader.at))
+  const kinds = led || which || apart ? sumOfKinds(reader, reader.start) : undefined
   if (kinds) return { which: which || told, named: false, ...(atEnd && { last: true }), count: kinds, thing: { kind: 'stitch' } }
   const said = takeNumber(reader)
   reader.take('rem|remaining')

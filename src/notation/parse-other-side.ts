@@ -50,13 +50,14 @@ export function otherSideOfBridge(reader: Reader, start: number): Target | undef
   return undefined
 }
 
-/** `in other side of ch`, `in the other side of each of 3 ch`. */
+/** `in other side of ch`, `in the other side of each of 3 ch`, `in the unused side of each ch`. */
 export function otherSideOfChain(reader: Reader, draft: Draft): boolean {
   const { at } = reader
-  if (reader.take('other|opposite', 'side', 'of', 'the|each?', 'of?', 'the|next?', 'next?')) {
+  if (reader.take('other|opposite|unused|free|second', 'side', 'of', 'the|each?', 'of?', 'the|next?', 'next?')) {
+    const each = reader.word(-1) === 'each'
     const count = takeNumber(reader)
     if (reader.take('ch|chain|chs|chains')) {
-      Object.assign(draft, { walk: 'next', thing: { kind: 'chain' }, edge: 'underside', ...(count && { count }) })
+      Object.assign(draft, { walk: each && !count ? 'each' : 'next', thing: { kind: 'chain' }, edge: 'underside', ...(count && { count }) })
       return true
     }
   }

@@ -4,7 +4,7 @@ import { takeRowNamed } from './row-named.ts'
 import type { Aside, Instruction } from './syntax.ts'
 
 /**
- * `skip the sl st`, `leaving the closing ss of the last round unworked`, `do not work into the join`, `no sc is worked in the sl st`: the slip
+ * `skip the sl st`, `leaving the closing ss of the last round unworked`, `do not work into the join`, `no sc is worked in the sl st`, `but not in the sl st`: the slip
  * stitch that closed the round below is no place anyway. `the sl st is included in the count` is said of the totals, which tell it themselves.
  */
 export function parsePassedJoin(reader: Reader): readonly Instruction[] | undefined {
@@ -17,7 +17,7 @@ export function parsePassedJoin(reader: Reader): readonly Instruction[] | undefi
 function passed(reader: Reader): boolean {
   const { at } = reader
   const idle = reader.take('no|none|nothing', 'st|stitch|sc|dc|hdc|tr?', 'is?', 'made|worked?')
-  const verb = idle || reader.take('and?', 'skip|skipping|miss|missing|ignore|ignoring|omit|omitting|leave|leaving')
+  const verb = idle || reader.take('but|and', 'not', 'working?') && /^(?:in|into|over)$/.test(reader.word()) || reader.take('and?', 'skip|skipping|miss|missing|ignore|ignoring|omit|omitting|leave|leaving')
     || reader.take('and?', 'pass|passing', 'over|by?') || reader.take('and?', 'do|does', 'not', 'work|count') || reader.take('and?', 'not|without', 'working|counting')
   if (!verb) return false
   if (idle) reader.take('is', 'made|worked')

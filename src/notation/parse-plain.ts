@@ -153,7 +153,7 @@ function chain(reader: Reader, before: readonly Instruction[]): readonly Instruc
   reader.take('instead')
   // `ch 4 at end of row`
   takeEndTail(reader)
-  reader.take('for', 'turning|beg|foundation', 'ch?')
+  reader.take('for', 'turning|beg|foundation', 'ch?') || reader.take('to', 'begin|start', 'each|every|the|this', 'row')
   if (reader.take('to', 'close|complete|finish|lock|secure')) {
     // The chain that closes a cluster belongs to it and is no space.
     reader.take('the?', 'cl|cluster|st|popcorn|puff')
@@ -188,7 +188,7 @@ function startingIn(reader: Reader, before: readonly Instruction[]): readonly In
     // `starting in 2nd ch,`, `beginning with the 3rd st,`
     const nth = nothingYet && reader.take('the?') ? reader.peek() : undefined
     const value = nth?.kind === 'ordinal' ? nth.value : ordinals[reader.word()]
-    if (nth && value !== undefined && value > 1 && (/^(ch|chain|st|stitch)$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)])) && /^[,:]?$/.test(reader.word(2))) {
+    if (nth && value !== undefined && value > 1 && (/^(ch|chain|st|stitch)$/.test(reader.word(1)) || reader.vocabulary.stitchAt([reader.word(1)])) && /^(?:[,:]|work|)$/.test(reader.word(2))) {
       reader.at += 2
       const chain = /^ch/.test(reader.word(-1))
       return [{ node: 'skip', count: { values: [value - 1], start, end: reader.end }, ...(chain && { thing: { kind: 'chain' as const } }), from: 'first', start, end: reader.end }]

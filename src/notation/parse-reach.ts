@@ -1,5 +1,6 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { parseLeave } from './parse-leave.ts'
+import { takeSorted } from './parse-sorted.ts'
 import { takeThing } from './parse-thing.ts'
 import { takeToChain } from './parse-top-of-chain.ts'
 import type { Reader } from './reader.ts'
@@ -75,7 +76,7 @@ export function takeKeepBack(reader: Reader): KeptBack | undefined {
     if (num) {
       const thing = takeThing(reader)
       if (reader.take('rem|remain|remains|remaining|left', 'unworked?') || reader.take('short?', 'of|before|from', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?')
-        || reader.take('are', 'left|unworked')) return ofThing(num, thing)
+        || reader.take('are|is', 'left?', 'unworked') || reader.take('are|is', 'left')) return sortedAs(reader, num) ? ofThing(num, thing) : undefined
     }
   }
   reader.at = at
@@ -99,6 +100,12 @@ export function takeUntilMade(reader: Reader): Num | undefined {
   }
   reader.at = at
   return undefined
+}
+
+/** `until 5 sts are left (4 dc and the turning ch)`: told kind by kind behind, they come to the same number. */
+function sortedAs(reader: Reader, num: Num): boolean {
+  const sum = takeSorted(reader)
+  return sum === undefined || sum.values.join() === num.values.join()
 }
 
 function ofThing(count: Num, of: Thing | undefined): KeptBack {

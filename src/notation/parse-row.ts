@@ -8,7 +8,7 @@ import { loopSaid, takeLoop, takeLoopLead } from './parse-loop.ts'
 import { takeTotals } from './parse-total.ts'
 import { intoEnglish } from './phrases.ts'
 import { readSchedule } from './parse-schedule.ts'
-import { bothCorners, firstSeveral, numbersInWords, pluralsInOne } from './plain-numbers.ts'
+import { allButOne, bothCorners, firstSeveral, numbersInWords, pluralsInOne } from './plain-numbers.ts'
 import { withoutPoliteWords } from './polite-words.ts'
 import { Reader, type Vocabulary } from './reader.ts'
 import { takeHeading } from './row-heading.ts'
@@ -39,7 +39,7 @@ export interface ReadRow extends RowText {
 /** Reads a row's text from `start` to `end` of the source; a count in its label is one behind it. Never fails; what cannot be read is kept as such. */
 export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary, counted: Span = { start, end: start }): ReadRow {
   const isStitch = (word: string): boolean => vocabulary.stitchAt([word]) !== undefined
-  const written = withoutSummary(namedInBrackets(firstSeveral(consecutiveChains(countSigns(slipStitches(bothCorners(numbersInWords(nextByTheOneBefore(withoutPoliteWords(pluralsInOne(withoutGaps([...tokens(text, start, end), ...tokens(text, counted.start, counted.end)]))))))))), isStitch), isStitch), isStitch)
+  const written = withoutSummary(namedInBrackets(firstSeveral(consecutiveChains(countSigns(slipStitches(bothCorners(allButOne(numbersInWords(nextByTheOneBefore(withoutPoliteWords(pluralsInOne(withoutGaps([...tokens(text, start, end), ...tokens(text, counted.start, counted.end)])))))))))), isStitch), isStitch), isStitch)
   const all = new Reader(vocabulary.phrases ? intoEnglish(written, vocabulary.phrases) : written, vocabulary)
   const { totals: behind, rest } = takeTotals(all)
   rest.tiles = vocabulary.tiles === true || behind.some(({ groups }) => groups.some(({ name }) => name === 'tile'))

@@ -7,7 +7,7 @@ import type { Reader } from './reader.ts'
 const ends = /^[.;:,(]$/
 
 /** Where a clause begins. */
-const begins = (reader: Reader): boolean => reader.at === 0 || /^[.;:,)]$/.test(reader.word(-1))
+const begins = (reader: Reader): boolean => [-1, reader.word(-1) === 'work' ? -2 : -1].some((back) => reader.at + back < 0 || /^[.;:,)]$/.test(reader.word(back)))
 
 /** Takes a clause that only says what comes, or how things lie: `Border:`, `This row joins the two shoulders.` It has no number, no stitch and no work of its own. */
 export const takeSaying = (reader: Reader): boolean => begins(reader) && (takeHeading(reader) || takeStatement(reader))
@@ -18,12 +18,12 @@ function takeHeading(reader: Reader): boolean {
   const { to, stitches } = clause(reader)
   const last = reader.word(to - 1 - at)
   const heads = reader.word(to - at) === ':' && to - at < 12 && !/^(?:repeat|rep|corner|corners|times|until|note)$/.test(last)
-  if (heads && isQuiet(reader, at, stitches ?? to, 'next') && reader.all.slice(at, to).every(({ kind }) => kind !== 'number')) return (reader.at = to) > at
+  if (heads && isQuiet(reader, at, stitches ?? to, 'next', 'once', 'around', 'round') && reader.all.slice(at, to).every(({ kind }) => kind !== 'number')) return (reader.at = to) > at
   return false
 }
 
 const verbs = /^(?:is|are|will|comes?|lies?|falls?|sits?|stays?|remains?|forms?|joins?|closes?|makes?|tidies|neatens|begins?|starts?|goes|gives?|shapes?|widens?|lengthens?|shows?|faces|forming|touches)$/
-const subjects = /^(?:the|this|these|that|those|both|all|three|two|four|you|we|it|for|a|an|each|next|now)$/
+const subjects = /^(?:the|this|these|that|those|both|all|three|two|four|you|we|it|for|a|an|each|next|now|there)$/
 /** What may be said of work in general. */
 const general = ['work', 'works', 'worked', 'working', 'around', 'round', 'across', 'turning']
 

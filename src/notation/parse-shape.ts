@@ -12,6 +12,7 @@ import type { Num } from './target.ts'
 export function parseShape(reader: Reader): readonly Shape[] | undefined {
   const start = reader.start
   const at = reader.at
+  reader.take('cont|continue|continuing', 'to')
   const by = reader.take('inc|incs|increase|increases|increasing') ? 'inc' : reader.take('dec|decs|decrease|decreases|decreasing') ? 'dec' : undefined
   if (!by) return undefined
   const count = takeNumber(reader)
@@ -21,6 +22,7 @@ export function parseShape(reader: Reader): readonly Shape[] | undefined {
     reader.at = at
     return undefined
   }
+  reader.take('by', 'working?', 'sc2tog|dc2tog|hdc2tog|tr2tog')
   const to = takeTo(reader)
   return [{ node: 'shape', by, ...(count && { count }), places, ...(to && { to }), start, end: reader.end }]
 }
@@ -33,7 +35,7 @@ function evenly(reader: Reader): boolean {
 }
 
 function eachEnd(reader: Reader): 'each-end' | 'one-end' | undefined {
-  if (reader.take('at|on?', 'each|both', 'end|ends|side|sides|edge|edges', 'of?', 'the?', 'row|next|every?', 'row?')) return 'each-end'
+  if (reader.take('at|on?', 'each|both', 'end|ends|side|sides|edge|edges', 'of?', 'the?', 'row|next|every?', 'row?') || reader.take('at|on', 'the?', 'beg|beginning|start', 'and', 'the?', 'end', 'of?', 'the|each|every|this|next?', 'row?')) return 'each-end'
   if (reader.take('at', 'beg|beginning|end|start|neck|armhole', 'edge?', 'of?', 'row?')) return 'one-end'
   return undefined
 }

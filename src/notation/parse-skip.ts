@@ -73,10 +73,10 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   return [finishSkip(reader, whole)]
 }
 
-/** `do not work into the first dc`: it is skipped. */
+/** `do not work into the first dc`, `not working in the first dc`, `leave the first dc unworked`: it is skipped. */
 function withoutFirst(reader: Reader): boolean {
   const { at } = reader
-  if (reader.take('do', 'not', 'work', 'in|into', 'the?') && reader.word() === 'first') return true
+  if ((reader.take('do', 'not', 'work', 'in|into', 'the?') || reader.take('not|without', 'working', 'in|into?', 'the?')) && reader.word() === 'first') return true
   reader.at = at
   return false
 }
@@ -149,20 +149,26 @@ function beforeJoin(reader: Reader, start: number): Skip | undefined {
 }
 
 /** `count 3 sts in from the right edge, join yarn in next st`: those lie before it too. */
-function countedIn(reader: Reader, start: number): Skip | undefined {
+function countedIn(reader: Reader, start: number): Skip | Aside | undefined {
   const { at } = reader
-  const waiting = reader.take('count|counting', 'off|in?') ? takeWaiting(reader) : undefined
+  const waiting = reader.take('count|counting', 'off|in?') || reader.take('starting|beginning|start|begin') && numberAhead(reader) !== undefined ? takeWaiting(reader) : undefined
   const from = waiting?.fromEdge || waiting && reader.take('in|along|over', 'from', 'the?', 'right?', '-?', 'hand?', 'edge|end|side|corner|beginning|start')
+  if (from) takeOfLastRow(reader)
   const { at: here } = reader
-  const next = from && thenJoins(reader) && toNext(reader)
-  reader.at = next ? here : at
-  return next ? passedOver(waiting, true, start, reader) : undefined
+  const nth = from && thenJoins(reader) ? whereJoined(reader) : undefined
+  const next = nth === 'next'
+  const told = waiting !== undefined && typeof nth === 'number' && waiting.count.values.join() === String(nth - 1)
+  reader.at = next || told ? here : at
+  if (told) return { node: 'aside', start, end: reader.end }
+  return next && waiting ? passedOver(waiting, true, start, reader) : undefined
 }
 
-/** Whether the yarn is joined in the next one, and not in that to which was counted. */
-function toNext(reader: Reader): boolean {
+/** Whether the yarn is joined in the next one, and not in that to which was counted; `in the 8th st` is told by its own number. */
+function whereJoined(reader: Reader): 'next' | number | undefined {
   while (!reader.done && !/^(?:re)?(?:join|attach)(?:ing)?$/.test(reader.word())) reader.at += 1
-  return [1, 2, 3, 4, 5, 6].some((ahead) => /^(?:next|following|foll)$/.test(reader.word(ahead)))
+  const ahead = [1, 2, 3, 4, 5, 6]
+  if (ahead.some((by) => /^(?:next|following|foll)$/.test(reader.word(by)))) return 'next'
+  return ahead.map((by) => reader.peek(by)).find((token) => token?.kind === 'ordinal')?.value
 }
 
 function passedOver({ count, thing, ofRow }: Waiting, unworked: boolean, start: number, reader: Reader): Skip {

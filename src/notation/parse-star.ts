@@ -183,6 +183,7 @@ function takeEnding(reader: Reader, body: Body): Ending {
     takeTimes(reader)
     if (items !== undefined) return { thenPass: items }
   }
+  reader.take('but')
   if (reader.take('end|ending|ends|finish|finishing', 'the?', 'last|final?', 'rep|repeat?', 'at|with|by?', 'with|at?')) {
     const mark = reader.peek()
     if (mark?.kind === 'mark') {
@@ -200,6 +201,15 @@ function takeEnding(reader: Reader, body: Body): Ending {
     if (reader.take('on|at|in|of|from', 'the?', 'end?', 'of?', 'the?', 'last|final', 'rep|repeat')) reader.take('only')
     return { omit: Math.max(1, omitted.length) }
   }
+  reader.at = at
+  return {}
+}
+
+/** `[…] twice, but end last rep with 21 sc`: what the last pass of a bracket ends with. */
+export function takeLastPass(reader: Reader): Pick<Repeat, 'ending'> {
+  const { at } = reader
+  reader.take(',|;?', 'but?')
+  if (reader.take('end|ending|finish|finishing', 'the?', 'last|final', 'rep|repeat', 'with|by', 'working?')) return { ending: parseItems(reader, (inner) => /^[,;.]$/.test(inner.word())) }
   reader.at = at
   return {}
 }

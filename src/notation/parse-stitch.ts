@@ -242,6 +242,13 @@ function takeAfterName(reader: Reader, draft: Draft): void {
     const left = target.walk === 'each' && (target.toEnd || target.thing?.kind === 'stitch') && !target.keepBack && !target.until && !target.every ? leftLater(reader) : undefined
     place(draft, left ? { ...target, keepBack: left } : target)
   }
+  // `sc evenly down side of Rows 12-7 (6 sc)`: as many as there are row-ends is one in each.
+  if (draft.target?.evenly && draft.target.ofRows && !draft.count) {
+    const { at: behind } = reader
+    const { evenly: _, ...each } = draft.target
+    if (takeEdgeCount(reader, draft.stitch)?.values.join() === draft.target.count?.values.join()) draft.target = each
+    else reader.at = behind
+  }
   if (draft.target?.walk === 'edge' && !draft.count) {
     const count = takeEdgeCount(reader, draft.stitch)
     if (count) draft.count = count

@@ -3,7 +3,7 @@ import { beforeMarker, behindKept } from './before-marker.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { ofEachSpace } from './of-each-space.ts'
 import { takePieceName } from './parse-piece-name.ts'
-import { isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
+import { takeLeftUnderChain, isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
 import { takeCentre, takePoint } from './parse-centre.ts'
 import { otherSideOfBridge, otherSideOfChain } from './parse-other-side.ts'
 import { partAhead, takePartBefore, withPart } from './parse-part.ts'
@@ -224,8 +224,9 @@ function counted(reader: Reader, draft: Draft): boolean {
   // `the first of the last 4 sc`
   if (one && first && draft.walk === 'last' && count) draft.fromEnd = count
   if (one) count = undefined
-  if (reader.take('skipped|missed')) {
-    takeThing(reader)
+  const under = takeLeftUnderChain(reader)
+  if (under || reader.take('skipped|missed')) {
+    if (!under) takeThing(reader)
     draft.walk = 'skipped'
     if (count) draft.count = count
     const tail = takeHeldTail(reader)

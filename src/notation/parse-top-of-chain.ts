@@ -86,7 +86,8 @@ function takeChain(reader: Reader): { readonly thing: Thing; readonly missed: bo
   const states = reader.take(missed)
   reader.take(begins)
   if (!counted && states && numberAhead(reader) !== undefined && chainWords.has(reader.word(1))) takeNumber(reader)
-  const thing = thingHere(reader)
+  // `top ch of the 3 skipped`: what was skipped are chains.
+  const thing = thingHere(reader) ?? (counted && states ? { kind: 'chain' as const } : undefined)
   // `top of ch 3`
   if (thing?.kind === 'chain' && numberAhead(reader) !== undefined) reader.at += 1
   if (thing && thing.kind !== 'stitch') takeWhereMissed(reader)

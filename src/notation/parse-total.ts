@@ -208,6 +208,7 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
     const pointed = /^[,;]$/.test(text) && kept.length - at <= longestCount && (saysStitches(kept.slice(at + 1)) || pointsAtRows(kept.slice(0, at), reader))
     if (!/^[=—–:;.→•·-]$/.test(text) && !pointed) continue
     // Within `ch-2 sps` the hyphen touches on both sides, and so does the dash of a range (`Rep Rows 1–2`).
+    if (withinList(kept, at)) continue
     const touches = kept[at - 1]!.end === kept[at]!.start && kept[at - 1]!.text !== '-'
     const afterRow = text === '—' && saysStitches(kept.slice(at + 1)) && /^(?:rows?|rnds?|rounds?)$/i.test(kept[at - 2]?.text ?? '')
     if (touches && !afterRow && (text === '-' || /^[—–]$/.test(text) && kept[at - 1]!.kind === 'number' && kept[at + 1]?.kind === 'number')) continue
@@ -217,7 +218,7 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
     if (!total || !/^[=→]$/.test(text) && total.count === undefined && total.kinds.length + total.groups.length === 0) return undefined
     // A bare number may be anything; one number for each size can only be a count.
     const bySize = total.count !== undefined && total.count.values.length > 1 && total.count.values.length === reader.vocabulary.sizes
-    if (/^[.:,-]$/.test(text) && !kept.slice(at).some((token) => /^(st|sts|stitches)$/i.test(token.text)) && total.kinds.length + total.groups.length === 0 && !bySize) return undefined
+    if (/^[.:,-]$/.test(text) && !kept.slice(at).some((token) => /^(st|sts|stitches)$/i.test(token.text)) && total.kinds.length + total.groups.length === 0 && !bySize && !total.byRow) return undefined
     if (/^[.:;]$/.test(text) && total.kinds.length + total.groups.length > 0 && !worksBefore(kept.slice(0, at), reader) && !pointsAtRows(kept.slice(0, at), reader)) return undefined
     return { total, rest: withoutSum(withoutTrailing(kept.slice(0, at)), total) }
   }
@@ -237,6 +238,13 @@ function withoutSum(before: Found['rest'], { count, kinds }: Total): Found['rest
   const says = (count ?? kinds[0]?.count)?.values
   const apart = /^[.;:–—-]$/.test(before[from - 1]?.text ?? '')
   return apart && before.length - from > 2 && says?.length === 1 && says[0] === sum ? withoutTrailing(before.slice(0, from)) : before
+}
+
+/** `: 18 – 16 – 14 – 12 sc`: a dash between the counts of several rows. */
+function withinList(all: Reader['all'], at: number): boolean {
+  let from = at
+  while (/^[–—→]$/.test(all[from]?.text ?? '') && all[from - 1]?.kind === 'number') from -= 2
+  return from < at && all[from]?.text === ':'
 }
 
 /** No count that a person writes, in whatever sizes, has more words and signs. */

@@ -10,7 +10,7 @@ export function parseTurn(reader: Reader, before: readonly Instruction[]): reado
 }
 
 const hands = 'turn|turning|rotate|rotating|flip|flipping|pivot|pivoting|swing|swinging|tilt|tilting'
-const things = 'work|piece|ring|strip|tube|band|square|panel|fabric|front|back|mat|it'
+const things = 'work|piece|ring|strip|tube|bag|basket|hat|base|oval|sleeve|band|square|panel|fabric|front|back|mat|it'
 
 /**
  * The piece is turned in the hands, its right side as it was, and no row ends:
@@ -67,7 +67,7 @@ function wayAhead(reader: Reader): boolean {
 /** `turn to work along the other side of the chain`, `turn the work upside down and sc in the other side of`: the piece is turned by hand, and no row ends. */
 function turnedToOtherSide(reader: Reader): readonly Instruction[] | undefined {
   const { at, start } = reader
-  if (reader.take('turn|rotate|flip') && reader.take('the?', 'work|piece|chain?', 'upside?', 'down?', 'to|and?', 'work|continue?')) {
+  if (reader.take('turn|rotate|flip') && reader.take('the|this?', `${things}|chain?`, 'upside?', 'down?', 'to|and?', 'work|continue?')) {
     const { at: after } = reader
     if (/^(along|in|into|on|across|down)$/.test(reader.word()) && reader.take('along|in|into|on|across|down', 'the?', 'other|opposite|underside|bottom', 'side|edge|of?')) {
       reader.at = after
@@ -87,6 +87,7 @@ function plainTurn(reader: Reader): readonly Instruction[] | undefined {
   const not = reader.take('do', 'not|n’t', 'turn') || reader.take('don’t|don\'t', 'turn') || reader.take('without', 'turning') || reader.take('omit|omitting', 'the?', 'turn|turning') || reader.take('no', 'turn|turning') || reader.take('keep|keeping', 'the?', 'same', 'side', 'facing', 'you?')
   if (not || reader.take('turn', 'work|the?', 'work?') || reader.word() === 'turning' && !/^ch(?:ain)?$/.test(reader.word(1)) && reader.take('turning')) {
     if (not) reader.take('or', 'fasten', 'off')
+    reader.take('after|at', 'the?', 'end?', 'of?', 'each|every', 'row')
     const row = before ?? afterRow(reader)
     return [{ node: 'turn', turns: !not, ...(row !== undefined && { afterRow: row }), start, end: reader.end }]
   }

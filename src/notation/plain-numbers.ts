@@ -55,6 +55,13 @@ export function firstSeveral(all: readonly Token[], isStitch: (word: string) => 
   return out
 }
 
+/** `first 4 of the 5 sts left unworked`: all but one, which is told apart behind. */
+export function allButOne(all: readonly Token[]): readonly Token[] {
+  const word = (at: number): string => all[at]?.text.toLowerCase() ?? ''
+  const leads = (at: number): boolean => word(at) === 'of' && /^(?:the|those|these)$/.test(word(at + 1)) && word(at - 2) === 'first' && all[at - 1]?.kind === 'number' && all[at + 2]?.value === (all[at - 1]!.value ?? 0) + 1 && /^(?:sts|stitches)$/.test(word(at + 3))
+  return all.filter((_, at) => !leads(at) && !leads(at - 1) && !leads(at - 2))
+}
+
 /** `in both lower corners`: in two of them. */
 export function bothCorners(all: readonly Token[]): readonly Token[] {
   const leads = (at: number): boolean => /^both$/i.test(all[at]?.text ?? '') && [1, 2, 3, 4].some((ahead) => /^corners$/i.test(all[at + ahead]?.text ?? ''))

@@ -28,10 +28,10 @@ export function onAllSides(counts: Counts): void {
   if (ofOneSide.length > 0 && !corners) counts.groups.push({ name: 'side', count: ofOneSide[0]! })
 }
 
-/** `46 sts: 40 sc and 6 ch`: the sum of what is told kind by kind, chains among it. */
+/** `46 sts: 40 sc and 6 ch`, `20 sts: 14 sc and two loops of 3 ch`: the sum of what is told kind by kind, chains among it. */
 export function withoutSum(counts: Counts): void {
-  const chains = counts.spaces.filter((space) => space.chains === -1)
-  const parts = [...counts.kinds, ...chains].map(({ count }) => count.values[0]!)
+  const chains = counts.spaces.filter((space) => space.chains !== undefined)
+  const parts = [...counts.kinds.map(({ count }) => count.values[0]!), ...chains.map((space) => space.count.values[0]! * Math.max(1, space.chains!))]
   const { values = [] } = counts.count ?? {}
   if (chains.length > 0 && counts.kinds.length > 0 && values.length === 1 && values[0] === parts.reduce((sum, part) => sum + part, 0)) delete counts.count
 }
