@@ -224,9 +224,8 @@ function counted(reader: Reader, draft: Draft): boolean {
   // `the first of the last 4 sc`
   if (one && first && draft.walk === 'last' && count) draft.fromEnd = count
   if (one) count = undefined
-  const under = takeLeftUnderChain(reader)
-  if (under || reader.take('skipped|missed')) {
-    if (!under) takeThing(reader)
+  if (takeLeftUnderChain(reader) || reader.take('skipped|missed')) {
+    takeThing(reader)
     draft.walk = 'skipped'
     if (count) draft.count = count
     const tail = takeHeldTail(reader)
