@@ -31,7 +31,7 @@ function otherBorders(toWork: RowToWork, outline: Outline, { round, sewn }: RowS
   const { turned } = border
   const made = (stretches: readonly Stretch[], way: boolean): Edge => ({ ...edge, places: stretches.flatMap(({ places }) => places), outline: borderEdge(stretches, way) })
   const withBase = outline.base ? [{ edge: made(based(outline.walk(turned), outline), turned), adds: outline.base, words: 'the chain under the counted turning chain is a place of the underside' }] : []
-  const ring = round && alongEdges(items) ? closedStrip(outline.walk(turned)).map((side) => ({ edge: made([side], turned), words: 'the ends of the strip are joined, and the round goes along one of its sides' })) : []
+  const ring = round && alongEdges(items) ? closedStrip(outline.walk(turned), sewn === true).map((side) => ({ edge: made(side, turned), words: 'the ends of the strip are joined, and the round goes along one of its sides' })) : []
   const unturned = namesFirstEdge(items) ? [{ edge: made(outline.walk(!turned), !turned), words: 'the edge that is named comes next, whether the work is turned or not' }] : []
   const anew = begunAnew(toWork)
   const closed = round && sewn && (alongEdges(items) || onFoundation(items)) ? closedEdges(outline.walk(turned)).flatMap((rest) => (anew ? turnsOf(rest) : [rest])).map((rest) => ({ edge: made(rest, turned), words: 'an edge that the round does not reach is folded or sewn together' })) : []
@@ -79,11 +79,18 @@ function closedEdges(stretches: readonly Stretch[]): readonly (readonly Stretch[
   return [...without(tops), ...without(unders), ...(tops.length > 0 ? without([...tops, ...unders]) : []), ...(unders.length === 1 ? [unders] : [])]
 }
 
-/** A band worked sideways is closed to a ring before a round goes along its row-ends: cuff, brim, waistband. Either side may be meant. */
-function closedStrip(stretches: readonly Stretch[]): readonly Stretch[] {
+/**
+ * A band worked sideways is closed to a ring before a round goes along its row-ends: cuff, brim, waistband. Either side may be meant; one
+ * with steps, as at a thumb, where the pattern tells of sewing.
+ */
+function closedStrip(stretches: readonly Stretch[], sewn: boolean): readonly (readonly Stretch[])[] {
   // The row of slip stitches that joins the ends is a seam, and no row whose end is worked.
   const sides = stretches.filter(({ edge }) => edge === 'row-ends').map((side) => ({ ...side, places: side.places.filter(({ into }) => into?.kind !== 'sl st') }))
-  return stretches.length === 4 && sides.length === 2 ? sides : []
+  if (stretches.length === 4 && sides.length === 2) return sides.map((side) => [side])
+  const ends = stretches.flatMap(({ edge, rows }, index) => (edge === 'top' || edge === 'underside' && rows[0]!.foundation.length > 0 ? [index] : []))
+  const [one, other] = ends
+  if (!sewn || one === undefined || other === undefined || ends.length > 2) return []
+  return [stretches.slice(one + 1, other), [...stretches.slice(other + 1), ...stretches.slice(0, one)]].filter(({ length }) => length > 0)
 }
 
 /** The two sides of an opening below a tube, from its lower end up and down again. */

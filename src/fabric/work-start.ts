@@ -143,6 +143,8 @@ export function goesRoundTheEnd(walk: Walk): boolean {
 export function turnTheEnd(walk: Walk, span: Span): void {
   if (walk.bridge > 0 || walk.lastMayWait) return
   if (!walk.foundation) {
+    // A round on the other edge of a tube goes along it already.
+    if (walk.round && walk.edge.length > 0 && walk.edge.every(({ kind }) => kind === 'ch')) return
     walk.trouble({ kind: 'no-such-place', span, what: 'the other side of a foundation chain' })
     return
   }

@@ -34,7 +34,7 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   if (item.stitch === 'sl st' && !walk.setting.slipFabric) return workSlips(walk, item, rest)
   const doing = doingOf(walk, item)
   if (item.target?.walk === 'from-hook') skippedChains(walk, item, doing.kind)
-  if (closesLoop(walk, item, rest)) return
+  if (closesLoop(walk, item, rest) || item.lastOfThese && isMadeAlready(walk, item.target)) return
   if (doing.from === 'nothing' || beginsOnNothing(walk, item)) return fromNothing(walk, item, doing)
   if (item.target?.tiles) return alongTiles(walk, item, doing)
   if (item.target?.walk === 'edge' && !isEndOfRow(item.target)) return workAlongEdge(walk, item, doing, rest)
@@ -44,6 +44,11 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   const each = target.each
   const loop = item.loop ?? walk.setting.loop
   placesOf(walk, target.target, item, rest, (index) => (target.target.evenly ? spreadAlong : intoPlace)(walk, doing, each, index, loop, rest.group), doing.over, walk.setting.lexicon.stitch(item.stitch)?.into === 'below' || /^spike|^sc$/.test(item.stitch))
+}
+
+/** `dc in each of next 50 sts, last dc in top of tch`, where the fiftieth stands there and nothing is left. */
+function isMadeAlready({ at, edge, last }: Walk, target: Target | undefined): boolean {
+  return target?.thing?.kind === 'turning-chain' && at >= edge.length && last === edge.length - 1 && edge[last]?.turning === true
 }
 
 function doingOf(walk: Walk, item: Work): Doing {

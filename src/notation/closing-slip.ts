@@ -18,6 +18,7 @@ export function takeClosingSlip(reader: Reader, draft: CountOfJoin): boolean {
   const beside = /^(?:[+&]|and|plus)$/.test(reader.word(-1))
   reader.take('-')
   const apart = takeApart(reader)
+  reader.take('again|still')
   const lead = apart || reader.take('counting|including|includes|incl|with|plus', '.?', 'of?') || reader.take('of', 'which|them|these', '1|one', 'is')
   const named = takeClosingName(reader)
   const said = lead ? undefined : takeVerdict(reader)

@@ -144,6 +144,7 @@ function joinTail(reader: Reader) {
   reader.take('with?', 'rs|ws', 'facing', ',?') || reader.take('with?', 'the?', 'right|wrong', 'side', 'facing', ',?')
   if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || footOfSide(reader) || centreInWords(reader) || endInWords(reader))) return undefined
   const { at: from } = reader
+  takeAtSeam(reader)
   const whereFirst = whereThenPlace(reader)
   const into = /^(?:to|in|into)$/.test(reader.word())
   // `to the last sc of Row 4` goes into it, and not as far as it.
@@ -155,6 +156,7 @@ function joinTail(reader: Reader) {
   const ofRow = place?.walk === 'next' && place.thing?.kind === 'stitch' && !after ? takeHandOfRow(reader) : undefined
   const target = after ? { ...place, after, end: reader.end } : ofRow ? { ...place!, ...ofRow, end: reader.end } : place
   if (target) takeBesideJoin(reader)
+  if (target) takeSideOfPart(reader)
   if (target?.thing?.kind === 'chain') takeUnderLast(reader)
   const whereBehind = target && takeWhereabouts(reader)
   const where = whereFirst ?? whereBehind
@@ -178,6 +180,7 @@ function joinTail(reader: Reader) {
 function takeAfter(reader: Reader): Target['after'] {
   const { at } = reader
   const after = takeBeside(reader, beyond) ?? takeBeside(reader, 'to?', 'the?', 'left', 'of')
+  if (after) takeRowNamed(reader, 'of|in')
   if (after && (placeEnds(reader, 'with') || takeWhereabouts(reader))) return after
   reader.at = at
   return undefined
@@ -201,6 +204,20 @@ function takeHandOfRow(reader: Reader): Pick<Target, 'hand' | 'ofRow' | 'rowCall
   if (row) return { hand: hand!, ...row }
   reader.at = at
   return undefined
+}
+
+/** `in first unworked sc of Rnd 8, left of the flap`: on which side of another part. */
+function takeSideOfPart(reader: Reader): void {
+  const { at } = reader
+  reader.take(',?', 'just|immediately?', 'to?', 'the?')
+  const side = reader.take('left|right', '-?', 'hand?', 'side?', 'of', 'the?') && (takePieceName(reader) !== undefined || reader.take('flap|tab|strap|step|slit|opening|seam|handle|loop|prong|notch'))
+  if (!side || !placeEnds(reader, 'with')) reader.at = at
+}
+
+/** `at seam in underside of foundation ch`: beside which seam the place lies that follows. */
+function takeAtSeam(reader: Reader): void {
+  const { at } = reader
+  if (!reader.take('at|near|beside|by', 'the|one|either?', 'side|back|center|centre|inner?', 'seam') || !/^(?:in|into|to|with)$/.test(reader.word())) reader.at = at
 }
 
 /** `at the right-hand edge of the foundation, in the end of Row 1`: the place behind the words that tell where it lies. Takes and gives those words. */

@@ -22,6 +22,11 @@ export function ordinal(reader: Reader, draft: Draft): boolean {
   const num = { values: [value], start: token.start, end: token.end }
   if (nthOfRow(reader, draft, value) || nthOfStep(reader, draft, value)) return true
   const thing = takeThing(reader)
+  // `3 sc in second corner sc`: corners come one after another.
+  if (thing?.where === 'corner' && reader.vocabulary.stitchAt([reader.all[at - 2]?.text.toLowerCase() ?? ''])) {
+    Object.assign(draft, { walk: 'next', thing })
+    return true
+  }
   // `3rd of 4 ch`: of the chain that begins the round.
   if (!thing && reader.word() === 'of' && numberAhead(reader, 1) !== undefined && chainWords.has(reader.word(2))) {
     reader.at += 1

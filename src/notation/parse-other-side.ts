@@ -42,9 +42,10 @@ export function otherSide(reader: Reader): readonly Instruction[] | undefined {
 /** `along the other side of the 3 ch`, `along the underside of the ch-4`: so many chains, each from below. */
 export function otherSideOfBridge(reader: Reader, start: number): Target | undefined {
   const { at } = reader
-  const side = reader.take('along|down|up|across|on', 'the', 'other|opposite|second', 'side', 'of', 'the|these|those') || reader.take('along|across|in|into', 'the?', 'underside|bottom|base', 'of', 'the|these|those')
+  const side = reader.take('along|down|up|across|on', 'the', 'other|opposite|second', 'side', 'of', 'the|these|those') || reader.take('along|across|in|into', 'the?', 'underside|bottom|base', 'of', 'the|these|those?', 'next|same?')
   const byLength = side && reader.take('ch|chain', '-')
   const count = side ? takeNumber(reader) : undefined
+  if (byLength) reader.take('sp|space|lp|loop|arch')
   if (count && (byLength || reader.take('ch|chs|chain|chains'))) return { walk: 'next', count, eachOf: true, thing: { kind: 'chain' }, edge: 'underside', start, end: reader.end }
   reader.at = at
   return undefined

@@ -7,7 +7,7 @@ import type { Reader } from './reader.ts'
 import type { KeptBack, Num, Thing } from './target.ts'
 
 const ends: readonly (readonly string[])[] = [
-  ['across|over', 'all', 'of?', 'the?', 'st|sts|stitch|stitches'], ['across', 'the?', 'row?'], ['around'], ['round'], ['all', 'around'], ['all', 'across'], ['all', 'round'], ['all|right', 'along|across|around|round'], ['all', 'the', 'way', 'around|across|round|along'], ['the', 'whole', 'way', 'around|across|round|along'], ['all', 'the', 'way', 'to', 'the', 'end'],
+  ['across|over', 'the', 'strip|band|tab|flap|strap|edging|panel|piece|heel|cuff|brim'], ['across|over', 'all', 'of?', 'the?', 'st|sts|stitch|stitches'], ['across', 'the?', 'row?'], ['around'], ['round'], ['all', 'around'], ['all', 'across'], ['all', 'round'], ['all|right', 'along|across|around|round'], ['all', 'the', 'way', 'around|across|round|along'], ['the', 'whole', 'way', 'around|across|round|along'], ['all', 'the', 'way', 'to', 'the', 'end'],
   ['to', 'the?', 'end', 'of?', 'the?', 'row|rnd|round?'], ['until', 'the?', 'end'], ['to', 'the?', 'side|outer|outside|armhole|left|right|far|other', '-?', 'hand?', 'edge|end'], ['along'], ['to', 'the?', 'beg|beginning'], ['thereafter'], ['after', 'that|it'], ['from', 'there', 'on|onwards?'], ['onwards'], ['elsewhere'], ['everywhere', 'else'],
   ['on|along|around|round|across', 'all|the', 'two|three|four|five|six|seven|eight?', 'sides|edges'],
 ]

@@ -91,6 +91,9 @@ export function takeSide(reader: Reader): void {
   // `in the end of each of 6 rows down, … 6 rows up`
   if (reader.take('down|up') && (reader.done || /^[,;.:()]$/.test(reader.word()))) return
   reader.at = at
+  // `2 sc in each of next 4 row-ends (dc rows)`
+  if (reader.take('(') && takeStitchName(reader) !== undefined && reader.take('rows|row', 'only?', ')')) return
+  reader.at = at
   // A piece may be called like an edge: `of Stair Edging`.
   if (takeOfPiece(reader) && placeEnds(reader)) return
   reader.at = at

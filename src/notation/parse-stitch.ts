@@ -57,12 +57,16 @@ function stitches(reader: Reader, before: readonly Instruction[]): readonly Inst
   const last = reader.word() === 'the' && /^(?:last|final)$/.test(reader.word(1)) ? reader.vocabulary.stitchAt([reader.word(2), reader.word(3)]) : undefined
   if (last && /^(?:in|into|on|over)$/.test(reader.word(2 + last.words))) reader.at += 2
   else reader.take('last|final')
+  // `…, last dc in top of tch` may be the last of those before it; `Work the last dc in …` is one more.
+  const isLast = reader.at - at === 1 && /^(?:last|final)$/.test(reader.word(-1)) && reader.all[at - 1]?.text === ','
   const standing = reader.word() === 'standing'
   for (let word = reader.takeOne(beginnings); word && reader.vocabulary.stitchAt([word, reader.word()])?.words !== 2; word = reader.takeOne(beginnings));
   if (!together && !takeName(reader, draft) && !(count && atRate(reader, draft))) {
     reader.at = at
     return undefined
   }
+  const those = before.at(-1)
+  if (isLast && those?.node === 'work' && those.stitch === draft.stitch && those.target?.count) draft.lastOfThese = true
   draft.name = { start: reader.all[nameFrom]?.start ?? start, end: reader.end }
   const nth = takeNth(reader, before)
   if (nth && /tog$/.test(draft.stitch ?? '')) draft.over = nth.count

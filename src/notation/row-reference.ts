@@ -4,6 +4,7 @@ import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import type { Schedule } from './parse-schedule.ts'
 import { takeReversing } from './reversing.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
 import { rowWords, takeRows } from './row-numbers.ts'
 import type { Num } from './target.ts'
 
@@ -254,7 +255,7 @@ function ofPiece(reader: Reader, blocks: readonly Block[], start: number): RowRe
 function piece(reader: Reader, start: number): RowReference | undefined {
   const words: string[] = []
   const { at } = reader
-  while (!reader.done && !/^(?:[,;.:()!]|but|except|with|in|reversing|shaping|rev)$/.test(reader.word()) && !(reader.word() === 'to' && /^(row|rnd|round)$/.test(reader.word(1)))) {
+  while (!reader.done && !/^(?:[,;.:()!]|but|except|with|in|reversing|shaping|rev)$/.test(reader.word()) && !(words.length > 0 && namesRow(reader)) && !(reader.word() === 'to' && /^(row|rnd|round)$/.test(reader.word(1)))) {
     words.push(reader.peek()!.text)
     reader.at += 1
   }
@@ -267,5 +268,10 @@ function piece(reader: Reader, start: number): RowReference | undefined {
     to = numberAhead(reader)
     reader.at += 1
   }
-  return { kind: 'piece', name, ...(to !== undefined && { to }), reversing: takeReversing(reader), start, end: reader.end }
+  // `as for Front border Rnd 2`
+  const row = to === undefined ? takeRowNamed(reader) : undefined
+  return { kind: 'piece', name, ...(to !== undefined && { to }), ...(row !== undefined && { rows: [row] }), reversing: takeReversing(reader), start, end: reader.end }
 }
+
+/** `Rnd 2`, behind the name of a piece. */
+const namesRow = (reader: Reader): boolean => /^(?:row|rnd|round)$/.test(reader.word()) && numberAhead(reader, 1) !== undefined

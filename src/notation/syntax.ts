@@ -25,6 +25,8 @@ export interface Work extends Span {
   readonly name?: Span
   /** `…; 66 sc` at the row's end: work to do, or its total where nothing is left to work. */
   readonly maybeTotal?: boolean
+  /** `dc in each of next 50 sts, last dc in top of tch`: one more, or the last of those before it. */
+  readonly lastOfThese?: boolean
   /** `dc in first sc to join`: it closes the round. */
   readonly joins?: boolean
   /** `2 sc in next st`: 2. `Sc in next 2 sts`: undefined. `2 sc`: 2, and no target. */

@@ -27,7 +27,7 @@ export function parseWayAhead(reader: Reader): readonly Instruction[] | undefine
       break
     }
     const to = told ?? reader.at
-    const leads = worksHere(reader) || told !== undefined || reader.take('work|working|make|making|put|putting|place|placing')
+    const leads = worksHere(reader) || told !== undefined || to - at < 6 && worksBehindComma(reader) || reader.take('work|working|make|making|put|putting|place|placing')
     if (leads && (named && to === from || isQuiet(reader, from, to))) return [{ node: 'aside', start, end: reader.end }]
   }
   reader.at = at
@@ -42,6 +42,14 @@ function back(reader: Reader, at: number): undefined {
 }
 
 const endsWay = (reader: Reader): boolean => reader.done || /^(?:[,.;:()[\]*]|work|working|make|making|put|putting|place|placing)$/.test(reader.word()) || worksHere(reader)
+
+/** `around the Tab, sc in next row-end`: the way is a clause of its own. */
+function worksBehindComma(reader: Reader): boolean {
+  const { at } = reader
+  const works = reader.take(',|:') && worksHere(reader)
+  reader.at = at
+  return works
+}
 
 /** `2 dc in`, `sc in`, `3 sc into` */
 function worksHere(reader: Reader): boolean {
