@@ -9,17 +9,24 @@ import type { Num } from './target.ts'
  * Gives the instructions before it with the first stitch in its chain from the hook, and the others in the next ones.
  */
 export function alongNewChain(items: readonly Instruction[]): readonly Instruction[] | undefined {
-  const [chain, ...told] = items.filter(({ node }) => node !== 'aside').slice(-3)
+  const [chain, ...told] = lastWorked(items)
   const skip = told.find((item) => item.node === 'skip')
   const work = told.find((item) => item.node === 'work')
   const count = skip && work && chain?.node === 'chain' && isFromHook(skip) ? inChains(work, told[0] === work) : undefined
-  if (!count || !items.some((item) => item.node === 'chain' && item === chain)) return undefined
+  if (!count) return undefined
   const { count: _, numberLast: __, ...stitch } = work as Work
   const span = { start: work!.start, end: work!.end }
   const nth = { ...skip!.count, values: skip!.count.values.map((value) => value + 1) }
   const first: Work = { ...stitch, target: { walk: 'from-hook', count: nth, ...span } }
   const others: Work = { ...stitch, target: { walk: 'next', count: { ...count, values: count.values.map((value) => value - 1) }, eachOf: true, thing: { kind: 'chain' }, ...span } }
   return [...items.filter((item) => item !== skip && item !== work), first, others]
+}
+
+/** The last three that are no asides. */
+function lastWorked(items: readonly Instruction[]): readonly Instruction[] {
+  const found: Instruction[] = []
+  for (let index = items.length - 1; index >= 0 && found.length < 3; index -= 1) if (items[index]!.node !== 'aside') found.unshift(items[index]!)
+  return found
 }
 
 const isFromHook = ({ thing, from, list, ofRow }: Skip): boolean => thing?.kind === 'chain' && /^(?:first|next)$/.test(from) && !list && ofRow === undefined

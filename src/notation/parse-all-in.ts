@@ -31,8 +31,8 @@ function beginOfGroup(before: readonly Instruction[]): number | undefined {
   const last = before.at(-1)
   if (last?.node === 'repeat') return last.times.kind === 'once' ? before.length - 1 : undefined
   const other = before.findLastIndex((item) => item.node !== 'chain' && !(item.node === 'work' && !item.target && !item.over && !item.joins))
-  const begin = before.findIndex((item, index) => index > other && item.node === 'work')
-  return begin < 0 || last?.node !== 'work' ? undefined : begin
+  const begin = before.slice(other + 1).findIndex(({ node }) => node === 'work')
+  return begin < 0 || last?.node !== 'work' ? undefined : other + 1 + begin
 }
 
 /** `1 sc, ch 2, 1 sc`: stitches on both sides of a chain, with no place of their own. */

@@ -42,8 +42,10 @@ function summaryAt(all: readonly Token[], at: number, isStitch: (word: string) =
   if (/^(?:1|one)$/.test(word(from))) from += 1
   const stitch = isStitch(word(from)) && !/^(?:sl|ch)$/.test(word(from)) ? all[from++] : undefined
   const evenly = word(from) === 'evenly' && (from += 1) > 0
-  const colon = all.findIndex(({ text }, index) => index >= from && separator.test(text))
-  if (!stitch || word(colon) !== ':' || colon - at > longest) return undefined
+  if (!stitch) return undefined
+  let colon = from
+  while (colon < all.length && colon - at <= longest && !separator.test(word(colon))) colon += 1
+  if (word(colon) !== ':' || colon - at > longest) return undefined
   const said = all.slice(from, colon).map(({ text }) => text.toLowerCase()).join(' ')
   if (!whole.test(said) && !(evenly && led && said === '')) return undefined
   // One number behind it is that of the edge, and no list of parts.
