@@ -36,8 +36,9 @@ function begunSide(walk: Walk, from: number): boolean {
   return from < Math.max(walk.last, 0) && sameSide === true && next?.kind === 'row-end' && before?.kind === 'row-end' && walk.taken.has(before) && !walk.taken.has(next)
 }
 
-/** Fewer row-ends than this may be any part of a side, such as a corner or a tab (common practice, no source). */
+/** Fewer row-ends than this may be any part of a side, such as a corner or a tab; of a step, which is told by its stitches, fewer are enough (common practice, no source). */
 const plainlyASide = 3
+const plainlyAStep = 2
 
 /** A flat row that stops one place before its edge or a step ends was counted one short: so near the end nobody stops without saying so. */
 export function stopsOneShort(walk: Walk, span: Span): void {
@@ -45,7 +46,7 @@ export function stopsOneShort(walk: Walk, span: Span): void {
   const stretch = left && walk.outline?.stretchOf.get(left)
   if (!worked || !left || !stretch || walk.outline!.stretchOf.get(worked) !== stretch) return
   const side = stretch.places.filter((place) => walk.taken.has(place)).length
-  if ((side < plainlyASide || walk.outline!.risers.has(left)) && !tookSuchASide(walk, stretch) || side !== stretch.places.length - 1 || beyond && walk.outline!.stretchOf.get(beyond) === stretch) return
+  if ((side < (stretch.edge === 'step' ? plainlyAStep : plainlyASide) || walk.outline!.risers.has(left)) && !tookSuchASide(walk, stretch) || side !== stretch.places.length - 1 || beyond && walk.outline!.stretchOf.get(beyond) === stretch) return
   walk.trouble({ kind: left.kind === 'row-end' ? 'row-ends-passed' : 'left-over', span, count: 1 })
 }
 

@@ -80,7 +80,8 @@ export function cornerMeant(walk: Walk, thing: Thing): number | undefined {
 }
 
 /** A border is joined anywhere on the outline, or told which edge comes next. */
-function alongOutline(walk: Walk, { target, start, end }: Start): void {
+function alongOutline(walk: Walk, { target: said, start, end }: Start): void {
+  const target = asItLies(walk, said)
   if (target.walk === 'edge' && !isEndOfRow(target)) {
     return expectEdge(walk, target.edge, { start, end })
   }
@@ -107,6 +108,13 @@ function beginAtStep(walk: Walk, nth: number): void {
 function fromEndOfRow(walk: Walk, target: Target): number {
   const last = target.fromEnd && inSize(target.fromEnd, walk.setting.size)
   return last === undefined ? -1 : walk.edge.findIndex((place) => isOfRow(walk, place, target) && rowAt(walk, place)!.places.indexOf(place) >= rowAt(walk, place)!.places.length - last)
+}
+
+/** `With RS facing and foundation edge uppermost, join yarn in row-end of Edging Row 2 at the right-hand end`: the row was worked the other way up. */
+function asItLies(walk: Walk, target: Target): Target {
+  if (!target.hand || !/\b(?:at (?:the )?top|uppermost|upside down)\b/.test(walk.said)) return target
+  const hand = target.hand === 'left' ? 'right' : 'left'
+  return walk.choose('hand-meant', ['left and right are as the row was worked', 'left and right are as the piece lies now']) === 1 ? { ...target, hand } : target
 }
 
 /** A flat tube closed through both layers: two places make one. */

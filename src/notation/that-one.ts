@@ -69,13 +69,13 @@ function countedBefore(out: readonly Token[], count: number): boolean {
   return count > 1 && clause.some(({ kind, value }, index) => kind === 'number' && value === count && /^(?:next|first|following|the)$/i.test(clause[index - 1]?.text ?? ''))
 }
 
-/** The last place that was named, in the singular. */
+/** The last place that was named, in the singular; of the clause before, the one that it counts. */
 function nounBefore(out: readonly Token[], counted = false): readonly Token[] {
-  for (let at = out.length - 1; at > 0; at -= 1) {
-    const length = nounAt(out, at)
-    const named = !counted ? /^(?:next|first|last|same|the|each|following)$/i.test(out[at - 1]!.text) : out[at - 1]!.kind === 'number'
-    if (length > 0 && named) {
-      return out.slice(at, at + length).map((token) => ({ ...token, text: singular[token.text.toLowerCase()] ?? token.text }))
+  const all = counted ? clauseBefore(out) : out
+  for (let at = all.length - 1; at > 0; at -= 1) {
+    const length = nounAt(all, at)
+    if (length > 0 && (counted || /^(?:next|first|last|same|the|each|following)$/i.test(all[at - 1]!.text))) {
+      return all.slice(at, at + length).map((token) => ({ ...token, text: singular[token.text.toLowerCase()] ?? token.text }))
     }
   }
   return []
