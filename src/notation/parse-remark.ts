@@ -1,3 +1,4 @@
+import { ordinals } from './number-words.ts'
 import { numberAhead } from './numbers.ts'
 import type { Reader } from './reader.ts'
 
@@ -43,7 +44,7 @@ export function takeRemark(reader: Reader): boolean {
   let words = 0
   for (; !reader.done && !/^[,;.:!?()[\]{}]$/.test(reader.word()); reader.at += 1) {
     const token = reader.peek()!
-    if (numberAhead(reader) !== undefined || token.kind === 'ordinal' || token.kind === 'mark' || telling.test(reader.word()) || resembles(reader)) {
+    if (numberAhead(reader) !== undefined || token.kind === 'ordinal' || isPlaceByNumber(reader) || token.kind === 'mark' || telling.test(reader.word()) || resembles(reader)) {
       reader.at = at
       return false
     }
@@ -54,6 +55,9 @@ export function takeRemark(reader: Reader): boolean {
   reader.at = at
   return false
 }
+
+/** `in the fifth`: a place, though its stitch is left out. */
+const isPlaceByNumber = (reader: Reader): boolean => ordinals[reader.word()] !== undefined && /^[,;.:)]?$/.test(reader.word(1))
 
 /** A stitch, or a short word that may be one mistyped. */
 function resembles(reader: Reader): boolean {
