@@ -27,8 +27,9 @@ export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, 
   const atOpening = outline.opened && alongEdges(row.items)
   if (!atOpening && (edge.round || row.round) && outline.bottom.length > 0 && onFoundation(row.items) && !hasSpaces(edge.places)) return { places: outline.bottom, round: row.round, chain: false }
   if (outline.flatRows === 0 && !outline.opened || !border && !alongEdges(row.items) && !(onFoundation(row.items) && !edge.round && !edge.chain && !hasSpaces(edge.places))) return edge
-  const faced = turnBefore(row.items) === undefined ? toFace(row, outline.side) : undefined
-  const turned = turnBefore(row.items) ?? faced ?? turnsAfter
+  const said = turnBefore(row.items)
+  const faced = said === undefined ? toFace(row, outline.side) : undefined
+  const turned = said ?? faced ?? turnsAfter
   const stretches = beginsAtCorner(row.items) ? fromPoint(outline.walk(turned)) : outline.walk(turned)
   return { places: stretches.flatMap(({ places }) => places), round: row.round, chain: false, outline: { ...borderEdge(stretches, turned), ...(faced !== undefined && { faced: true }) } }
 }

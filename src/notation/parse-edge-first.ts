@@ -46,11 +46,11 @@ function stitchesFirst(reader: Reader): Work | Aside | undefined {
     reader.at = at
     return undefined
   }
-  const { end } = reader
+  const { at: here, end } = reader
   const told = stitches(reader)
   // `Sl sts: 3 sc in outermost`: what is worked tells its own place.
   if (told && reader.word() === 'in') {
-    while (reader.end > end) reader.at -= 1
+    reader.at = here
     return { node: 'aside', start, end }
   }
   if (!told || !reader.done && !/^[,.;(]$/.test(reader.word())) return undefined

@@ -13,7 +13,7 @@ export function parseLastOfRepeat(reader: Reader, before: readonly Instruction[]
   const repeat = before.at(-1)
   const last = repeat?.node === 'repeat' && (repeat.times.kind === 'more' || repeat.times.kind === 'in-all') ? repeat.items.at(-1) : undefined
   const count = last?.node === 'work' && reader.take('and?', 'the?', 'last|final') ? takeNumber(reader) : undefined
-  const same = count !== undefined && last?.node === 'work' && count.values[0] === last.count?.values[0] && takeStitchName(reader) === last.stitch
+  const same = count !== undefined && last?.node === 'work' && count.values.join() === last.count?.values.join() && takeStitchName(reader) === last.stitch
   reader.take('go|goes|going|falling|worked|being|are?', 'worked?')
   const target = same && /^(?:in|into)$/.test(reader.word()) ? takeTarget(reader) : undefined
   if (target && target.thing?.kind === 'turning-chain') return [{ node: 'aside', start, end: reader.end }]

@@ -71,7 +71,7 @@ function cornerReached(reader: Reader, before: readonly Instruction[]): Thing | 
 function oneBehind(reader: Reader, before: readonly Instruction[]): Nth | undefined {
   const { at, start } = reader
   const last = before.at(-1)
-  const counted = last?.node === 'work' && last.target?.walk === 'next' ? last.target : undefined
+  const counted = last?.node === 'work' && (last.target?.walk === 'next' || last.target?.walk === 'first') ? last.target : undefined
   const nth = counted?.count && reader.take('in|into', 'the') ? ordinalHere(reader) : undefined
   if (nth !== undefined && counted!.count!.values.every((count) => count === nth - 1) && placeEnds(reader)) {
     return { target: { walk: 'next', thing: counted!.thing ?? { kind: 'stitch' }, start, end: reader.end }, count: { values: [1], start, end: reader.end } }
@@ -127,21 +127,24 @@ function placesPassed(before: readonly Instruction[]): number | undefined {
   for (const item of before) {
     if (item.node === 'aside' || item.node === 'chain' || item.node === 'turn') continue
     if (item.node === 'start') passed = item.target.walk === 'first' ? 0 : undefined
-    else if (item.node === 'skip') passed = item.list || item.unworked || item.thing?.kind === 'chain' ? undefined : plus(passed, item.count.values[0]!)
+    else if (item.node === 'skip') passed = item.list || item.unworked || item.thing?.kind === 'chain' ? undefined : plus(passed, item.count)
     else passed = item.node === 'work' || item.node === 'group' ? passedBy(item, passed) : undefined
   }
   return passed
 }
 
-const plus = (passed: number | undefined, more: number): number | undefined => (passed === undefined ? undefined : passed + more)
+const one: Num = { values: [1], start: 0, end: 0 }
+
+/** So many more, where they are as many in every size. */
+const plus = (passed: number | undefined, { values }: Num): number | undefined => (passed === undefined || new Set(values).size > 1 ? undefined : passed + values[0]!)
 
 function passedBy(item: Extract<Instruction, { node: 'work' | 'group' }>, passed: number | undefined): number | undefined {
   const { target } = item
-  if (item.node === 'work' && item.over) return target ? undefined : plus(passed, item.over.values[0]!)
+  if (item.node === 'work' && item.over) return target ? undefined : plus(passed, item.over)
   if (item.node === 'work' && item.count && target?.count && !target.eachOf) return undefined
-  if (!target) return item.node === 'work' && item.count && !/tog$|^(?:inc|dec)$/.test(item.stitch) ? plus(passed, item.count.values[0]!) : undefined
-  const places = target.count?.values[0] ?? 1
-  if (target.walk === 'first') return places
+  if (!target) return item.node === 'work' && item.count && !/tog$|^(?:inc|dec)$/.test(item.stitch) ? plus(passed, item.count) : undefined
+  const places = target.count ?? one
+  if (target.walk === 'first') return plus(0, places)
   if (target.walk === 'same') return passed === 0 ? 1 : passed
   return target.walk === 'next' ? plus(passed, places) : undefined
 }

@@ -1,4 +1,3 @@
-import { ordinals } from './number-words.ts'
 import type { Token } from './tokens.ts'
 
 const nouns = /^(?:sts?|stitch(?:es)?|[hd]?d?sc|h?dc|h?d?tr|chs?|chains?|sps?|spaces?|loops?)$/i
@@ -6,7 +5,7 @@ const singular: Readonly<Record<string, string>> = { sts: 'st', stitches: 'stitc
 
 /**
  * Places by the one before them: `2 sc in the one after`, `1 sc in the row-end after that`, `in the following one` are in the next place of
- * that kind. So is `3 sc in the fifth` behind `1 sc in each of next 4 sts`.
+ * that kind.
  */
 export function nextByTheOneBefore(all: readonly Token[]): readonly Token[] {
   const out: Token[] = []
@@ -22,18 +21,11 @@ export function nextByTheOneBefore(all: readonly Token[]): readonly Token[] {
       if (after) at += /^(?:that|it)$/.test(word(2)) ? 2 : 1
       continue
     }
-    const nth = word(0) === 'the' && /^(?:in|into)$/.test(word(-1)) && /^(?:[,;.)]|)$/.test(word(2)) ? (all[at + 1]?.kind === 'ordinal' ? all[at + 1]!.value : ordinals[word(1)]) : undefined
     // `first 4 of the 5 sts, 3 dc in the last of them`: `first 4` leave one.
     const lastOne = word(0) === 'the' && word(1) === 'last' && word(2) === 'of' && /^(?:them|these|those)$/.test(word(3)) && /^(?:[,;.)]|and|then|)$/.test(word(4)) && firstSaid(out)
     if (lastOne) {
       out.push({ ...token, text: 'next' }, { ...token, text: 'st' })
       at += 3
-      continue
-    }
-    const behind = nth !== undefined && countedBefore(out, nth - 1) ? nounBefore(out, true) : []
-    if (behind.length > 0) {
-      out.push({ ...token, text: 'next' }, ...behind.map((part) => ({ ...part, start: all[at + 1]!.start, end: all[at + 1]!.end })))
-      at += 1
       continue
     }
     const the = word(0) === 'the' ? nounAt(all, at + 1) : 0
@@ -63,19 +55,12 @@ function clauseBefore(out: readonly Token[]): readonly Token[] {
 /** Whether the first so many of stitches were worked just before. */
 const firstSaid = (out: readonly Token[]): boolean => clauseBefore(out).some(({ text }, index, clause) => /^first$/i.test(text) && clause[index + 1]?.kind === 'number')
 
-/** Whether the clause before is of so many: `1 dc in each of next 4 sts, 3 dc in the fifth`. */
-function countedBefore(out: readonly Token[], count: number): boolean {
-  const clause = clauseBefore(out)
-  return count > 1 && clause.some(({ kind, value }, index) => kind === 'number' && value === count && /^(?:next|first|following|the)$/i.test(clause[index - 1]?.text ?? ''))
-}
-
-/** The last place that was named, in the singular; of the clause before, the one that it counts. */
-function nounBefore(out: readonly Token[], counted = false): readonly Token[] {
-  const all = counted ? clauseBefore(out) : out
-  for (let at = all.length - 1; at > 0; at -= 1) {
-    const length = nounAt(all, at)
-    if (length > 0 && (counted || /^(?:next|first|last|same|the|each|following)$/i.test(all[at - 1]!.text))) {
-      return all.slice(at, at + length).map((token) => ({ ...token, text: singular[token.text.toLowerCase()] ?? token.text }))
+/** The last place that was named, in the singular. */
+function nounBefore(out: readonly Token[]): readonly Token[] {
+  for (let at = out.length - 1; at > 0; at -= 1) {
+    const length = nounAt(out, at)
+    if (length > 0 && /^(?:next|first|last|same|the|each|following)$/i.test(out[at - 1]!.text)) {
+      return out.slice(at, at + length).map((token) => ({ ...token, text: singular[token.text.toLowerCase()] ?? token.text }))
     }
   }
   return []

@@ -26,12 +26,12 @@ test.each(pages)('%s: a row that was read before is read the same farther down t
   }
 })
 
-test('the same words with another meaning are read anew', () => {
+test('a row is read anew where its pattern has other words', () => {
   const row = 'Row 1: 2 gl in next st.'
-  const reads = ([1, 2] as const).map((makes) => readRows(row, { start: 0, end: row.length }, lexicon('US', [{ abbr: 'gl', worksOver: 1, makes }], 1, [])))
-  const without = readRows(row, { start: 0, end: row.length }, lexicon('US', [], 1, []))
-  expect(reads[0]).toEqual(reads[1])
-  expect(without).not.toEqual(reads[0])
+  const readWith = (stitches: Parameters<typeof lexicon>[1]) => readRows(row, { start: 0, end: row.length }, lexicon('US', stitches, 1, [])).entries[0]!.read.items[0]
+  expect(readWith([{ abbr: 'gl', worksOver: 1, makes: 1 }])).toMatchObject({ node: 'work', stitch: 'gl' })
+  expect(readWith([])).not.toMatchObject({ node: 'work', stitch: 'gl', unknown: undefined })
+  expect(readWith([{ abbr: 'gl', worksOver: 1, makes: 1 }])).toMatchObject({ node: 'work', stitch: 'gl' })
 })
 
 function wordsOf({ terms, stitches, sizes, materials, pieces }: Pattern) {
