@@ -8,10 +8,13 @@ export function edgeName(edge: string): string {
 
 /**
  * Of a border the edges that it does not use up, with how many places of each it uses; the height of a step or a low row, which a border
- * passes, is left out. Nothing where all are used up, or the row goes along no outline.
+ * passes, is left out, and so are those of a flat row before the first and behind the last that it goes along. Nothing where all are used
+ * up, or the row goes along no outline.
  */
-export function edgesNote({ along = [] }: WorkedRow): { readonly note?: string } {
-  const short = along.filter(({ edge, offers, worksOver }) => worksOver < offers && !(edge === 'row-ends' && offers <= mayPass && worksOver === 0))
+export function edgesNote({ along = [], word }: WorkedRow): { readonly note?: string } {
+  const isUsed = ({ worksOver }: EdgeUse): boolean => worksOver > 0
+  const met = word === 'row' && along.some(isUsed) ? along.slice(along.findIndex(isUsed), along.findLastIndex(isUsed) + 1) : along
+  const short = met.filter(({ edge, offers, worksOver }) => worksOver < offers && !(edge === 'row-ends' && offers <= mayPass && worksOver === 0))
   if (short.length === 0) return {}
   return { note: `it works over ${listOf(short.map(useOf))}` }
 }
