@@ -37,7 +37,7 @@ const denied = /^(?:and |but )?(?:do not (?:work|make|place|put|add|inc|increase
 /** Without a number, and without a stitch that it would tell the number of. */
 function noneThere(reader: Reader, words: readonly string[]): boolean {
   const [, ...others] = words
-  if (!denied.test(words.join(' ')) || !others.some((word) => /^(?:corners?|seams?|spine|fold|gaps?|edges?|sides?|opening)$/.test(word))) return false
+  if (!denied.test(words.join(' ')) || !others.some((word) => /^(?:corners?|seams?|spine|fold|gaps?)$/.test(word))) return false
   return isQuiet(reader, reader.at, reader.at + words.length, ...ofNothing, ...(/^(?:no|not)$/.test(words[0]!) ? ['sc', 'dc', 'hdc', 'tr'] : []))
 }
 
