@@ -1,3 +1,4 @@
+import { once } from 'node:events'
 import { shownText } from '../diagnostics/shown-line.ts'
 import type { CheckedPattern } from '../pattern/checked-pattern.ts'
 import { checkArguments, usage } from './check-arguments.ts'
@@ -39,6 +40,7 @@ export async function checkCommand(words: string[]): Promise<Ending> {
     check: checkOne,
     print: (text) => void process.stdout.write(text),
     folders: foldersToLookIn(),
+    until: Promise.race(['SIGINT', 'SIGTERM'].map((signal) => once(process, signal))),
   })
   return endingOf(last)
 }

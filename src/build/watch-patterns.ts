@@ -24,10 +24,12 @@ export interface Watching {
   readonly print: (text: string) => void
   /** Where relative paths may lead from. */
   readonly folders: readonly string[]
+  /** Comes when the person ends it. */
+  readonly until: Promise<unknown>
 }
 
-/** Checks again after every save, and prints what changed, until the person ends it (Ctrl-C). Gives the patterns as they were last. */
-export async function watchPatterns({ checked, files: first, form, options, read, check, print, folders }: Watching): Promise<readonly CheckedPattern[]> {
+/** Checks again after every save, and prints what changed, until the person ends it. Gives the patterns as they were last. */
+export async function watchPatterns({ checked, files: first, form, options, read, check, print, folders, until }: Watching): Promise<readonly CheckedPattern[]> {
   const known = new Map(first.map(({ path, bytes }, at) => [path, { bytes, checked: checked[at]! }]))
   let busy: Promise<void> = Promise.resolve()
   const again = async (): Promise<void> => {
@@ -51,16 +53,15 @@ export async function watchPatterns({ checked, files: first, form, options, read
     }
   }
   const paths = [...known.keys()].flatMap((path) => folders.map((folder) => resolve(folder, path))).filter((path) => existsSync(dirname(path)))
+  const checkAgain = (): void => {
+    busy = busy.then(again)
+  }
+  const stop = watchFiles(paths, checkAgain)
   print('watching; Ctrl-C ends it\n')
-  await new Promise<void>((ended) => {
-    const stop = watchFiles(paths, () => {
-      busy = busy.then(again)
-    })
-    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => {
-      stop()
-      ended()
-    })
-  })
+  // What was saved between the first check and the watching has told nobody.
+  checkAgain()
+  await until
+  stop()
   await busy
   return [...known.values()].map((one) => one.checked)
 }

@@ -40,7 +40,7 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
     reader.at = end + 1
     return [{ node: 'aside', stated: { count: sum, scope: 'either' }, start, end: reader.end }]
   }
-  if (isRate(inBracket) || tellsWhatWasMade(inBracket) || isOneMade(inBracket) || namesDecrease(inBracket, before.at(-1))) {
+  if (isRate(inBracket) || tellsWhatWasMade(inBracket) || isOneMade(inBracket) || reader.all[reader.at - 1]?.text !== ',' && namesDecrease(inBracket, before.at(-1))) {
     reader.at = end + 1
     return [{ node: 'aside', start, end: reader.end }]
   }
@@ -97,7 +97,7 @@ function partsOfCount(reader: Reader, end: number, before: readonly Instruction[
   return parts.length > 1 ? { values, start: parts[0]!.start, end: parts.at(-1)!.end } : undefined
 }
 
-/** `dec 1 over next 2 sts (sc2tog)`: how it is done. */
+/** `dec 1 over next 2 sts (sc2tog)`: how it is done. Behind a comma it is another one. */
 function namesDecrease(inBracket: readonly Token[], last: Instruction | undefined): boolean {
   return last?.node === 'work' && last.stitch === 'dec' && (last.over?.values[0] ?? 2) === 2 && /^[a-z]+2tog$/.test(wordsOf(inBracket))
 }
