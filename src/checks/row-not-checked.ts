@@ -1,9 +1,19 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import type { RowFacts } from './facts.ts'
-import { rowName, withoutStop } from './row-words.ts'
+import { rowName, shortened, withoutStop } from './row-words.ts'
 
-/** What cannot be counted is never passed in silence. */
+/** What cannot be counted is never passed in silence, and never called wrong: the words may be right, and the engine's reading too small. */
 export function rowNotChecked({ source, row }: RowFacts): Diagnostic | undefined {
+  const unread = row.troubles.find((found) => found.kind === 'unreadable')
+  if (unread) {
+    return {
+      code: 'row-not-checked',
+      message: `${rowName(row)} is not counted: \`${shortened(source, unread.span)}\` is not understood`,
+      primary: { span: unread.span, text: 'not understood' },
+      secondary: [],
+      note: 'it is to be counted by hand; the next one is counted on what this one says',
+    }
+  }
   if (row.verdict !== 'cannot-tell' || row.troubles.length > 0 || row.missing !== undefined || row.reason === 'the count of the row below is in doubt' || row.reason === 'the row below could not be counted') return undefined
   return {
     code: 'row-not-checked',

@@ -60,7 +60,7 @@ function rowFindings(piece: PieceFacts, wrong: Set<number>): readonly Diagnostic
     const facts = { source, row, before: rows[index - 1], lexicon }
     const diagnostic = rowFinding(facts)
     if (!diagnostic) return []
-    if (severityOf(diagnostic.code) === 'error') wrong.add(row.written.span.start)
+    if (severityOf(diagnostic.code) === 'error' || diagnostic.code === 'row-not-checked') wrong.add(row.written.span.start)
     return [atTheRow(facts, diagnostic)]
   })
 }

@@ -103,7 +103,7 @@ export const editorsList: readonly EditorsCheck[] = [
   { number: 82, group: 'Language and style', what: 'Labels, totals and signs are written one way', by: 'machine', codes: ['written-two-ways', 'repeat-signs-mixed'], inPart: true },
   { number: 83, group: 'Language and style', what: 'No word is doubled or out of place', by: 'suspicion', codes: ['word-doubled'] },
   { number: 84, group: 'Language and style', what: 'A sentence holds one thought', by: 'suspicion', codes: ['sentence-long'] },
-  { number: 85, group: 'Language and style', what: '*Next*, *each* and *same* have a plain target', by: 'suspicion', codes: ['row-unreadable', 'words-passed-over', 'place-missing'] },
+  { number: 85, group: 'Language and style', what: '*Next*, *each* and *same* have a plain target', by: 'suspicion', codes: ['row-unreadable', 'row-not-checked', 'words-passed-over', 'place-missing'] },
   { number: 86, group: 'Language and style', what: 'Words are those of the market', by: 'suspicion', codes: ['word-of-other-market', 'terms-mixed'] },
   { number: 87, group: 'Law, safety, credits', what: 'Designer, year and licence are stated', by: 'suspicion', codes: ['key-missing-to-publish'] },
   { number: 88, group: 'Law, safety, credits', what: 'Cautions that the thing calls for are there', by: 'suspicion', codes: ['hazard-in-notions', 'cord-on-childrens-wear', 'fibre-melts', 'made-for-doubtful'] },

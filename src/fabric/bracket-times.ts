@@ -6,7 +6,7 @@ import type { Span } from '../text/span.ts'
 export function withBracketTimes(items: readonly Instruction[], brackets: readonly BracketTimes[], { start, end }: Span): readonly Instruction[] {
   const repeats = items.filter(isBracket)
   const missing = brackets.some(({ nth = 1 }) => nth > repeats.length)
-  if (missing) return [...items, { node: 'unreadable', why: 'word', reason: 'a bracket that the row has not', start, end }]
+  if (missing) return [...items, { node: 'unreadable', why: 'broken', reason: 'a bracket that the row has not', start, end }]
   return items.map((item) => {
     const count = isBracket(item) ? brackets.findLast(({ nth }) => nth === undefined || nth === repeats.indexOf(item) + 1)?.times : undefined
     return count && isBracket(item) ? { ...item, times: { kind: 'in-all', count } } : item

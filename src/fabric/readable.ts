@@ -9,7 +9,7 @@ import type { Trouble } from './worked-row.ts'
 /** What of a row cannot be read, wherever it stands: a row with a hole in it is not counted. */
 export function unreadIn(items: readonly Instruction[]): readonly Trouble[] {
   return items.flatMap((item): readonly Trouble[] => {
-    if (item.node === 'unreadable' && item.why !== 'cannot') return [{ kind: 'unreadable', span: { start: item.start, end: item.end }, reason: item.reason, ...(item.why === 'quiet' && { quiet: true }) }]
+    if (item.node === 'unreadable' && item.why !== 'cannot') return [{ kind: 'unreadable', span: { start: item.start, end: item.end }, reason: item.reason, ...(item.why === 'quiet' && { quiet: true }), ...(item.why === 'broken' && { broken: true }) }]
     if (item.node === 'work' && item.unknown) return [{ kind: 'unknown-stitch', span: item.name ?? { start: item.start, end: item.end }, word: item.stitch }]
     return item.node === 'repeat' || item.node === 'group' ? unreadIn([...item.items, ...(item.node === 'repeat' ? (item.ending ?? []) : [])]) : []
   })

@@ -119,7 +119,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     }
     case 'unreadable': {
       if (item.why === 'cannot') walk.undecided ??= { reason: item.reason, span: { start: item.start, end: item.end } }
-      else if (item.why === 'word') walk.trouble({ kind: 'unreadable', span: item, reason: item.reason })
+      else if (item.why !== 'quiet') walk.trouble({ kind: 'unreadable', span: item, reason: item.reason, ...(item.why === 'broken' && { broken: true }) })
     }
   }
 }

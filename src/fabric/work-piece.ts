@@ -166,7 +166,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const together = edge.held || !first ? undefined : elsewhere(whole, toWork, setting, edgeOn)
   if (together && !leavesSide(together.tried)) return stepOn(together)
   const { usual, others } = inAnyReading(toWork)
-  if (!usual) return cannot(row, state, setting, toWork, tooDeep, undefined, [{ kind: 'unreadable', span: row.entry.text, reason: tooDeep }])
+  if (!usual) return cannot(row, state, setting, toWork, tooDeep, undefined, [{ kind: 'unreadable', span: row.entry.text, reason: tooDeep, broken: true }])
   const inDoubt = state.gap || piece.onFabric?.doubt === true && state.entry === undefined
   const best = usual.comesOut ? usual : (others[0] ?? usual)
   if (together && (!best.comesOut || leavesSide(best))) return stepOn(together)

@@ -133,6 +133,6 @@ export type Trouble =
   | { readonly kind: 'stated-apart'; readonly span: Span; readonly says: number; readonly makes: number; readonly scope: 'so-far' | 'side' | 'either' }
   | { readonly kind: 'rate-apart'; readonly span: Span; readonly told: number; readonly comes: number }
   | { readonly kind: 'neighbour-apart'; readonly span: Span; readonly joins: number; readonly holds: number; readonly piece: string }
-  | { readonly kind: 'unreadable'; readonly span: Span; readonly reason: string; readonly quiet?: boolean }
+  | { readonly kind: 'unreadable'; readonly span: Span; readonly reason: string; readonly quiet?: boolean; readonly broken?: boolean }
   | { readonly kind: 'words-passed-over'; readonly span: Span }
   | { readonly kind: 'unknown-stitch'; readonly span: Span; readonly word: string; readonly nearest?: string }

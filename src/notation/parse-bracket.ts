@@ -167,7 +167,7 @@ function loose(reader: Reader, items: readonly Instruction[], start: number): re
   if (count && !inside.some(({ text }) => /^(rem|remain|remains|remaining)$/i.test(text))) return [{ node: 'unreadable', why: 'word', reason: inside[0]!.text, start, end }]
   const roughly = inside.some(({ text }) => /^(about|approx|approximately)$/i.test(text))
   const kept = items.filter((item) => item.node === 'turn' || item.node === 'leave' || item.node === 'aside' && item.yarn !== undefined
-    || item.node === 'unreadable' && item.why === 'cannot' && !roughly)
+    || item.node === 'unreadable' && (item.why === 'cannot' && !roughly || item.why === 'broken'))
   return kept.length > 0 ? kept : [{ node: 'aside', start, end }]
 }
 
@@ -200,10 +200,10 @@ export function closeOf(reader: Reader): number | undefined {
 function unclosed(reader: Reader, start: number): readonly Instruction[] {
   const end = reader.peek()?.end ?? start
   reader.at += 1
-  return [{ node: 'unreadable', why: 'word', reason: 'a bracket that is not closed', start, end }]
+  return [{ node: 'unreadable', why: 'broken', reason: 'a bracket that is not closed', start, end }]
 }
 
 function tooDeep(reader: Reader, start: number): readonly Instruction[] {
   reader.at = reader.all.length
-  return [{ node: 'unreadable', why: 'word', reason: 'brackets nested too deeply', start, end: reader.end }]
+  return [{ node: 'unreadable', why: 'broken', reason: 'brackets nested too deeply', start, end: reader.end }]
 }

@@ -66,7 +66,10 @@ export function parseLoose(reader: Reader): readonly Instruction[] {
   const { at } = reader
   toClauseEnd(reader)
   // A bracket that closes nothing stands alone.
-  if (reader.at === at) reader.at += 1
+  if (reader.at === at) {
+    reader.at += 1
+    return [{ node: 'unreadable', why: 'broken', reason: token?.text ?? '', start, end: reader.end }]
+  }
   // `working new sts into patt`: what the pattern does with them, no words here tell.
   const asInPattern = reader.all.slice(at, reader.at).some(({ text }) => /^(patt|pattern)$/i.test(text))
   return [asInPattern ? { node: 'unreadable', why: 'cannot', reason: undecided, start, end: reader.end } : { node: 'unreadable', why: isQuiet(reader, at, reader.at) ? 'quiet' : 'word', reason: token?.text ?? '', start, end: reader.end }]

@@ -202,8 +202,8 @@ export interface Aside extends Span {
 export interface Unreadable extends Span {
   readonly node: 'unreadable'
   readonly reason: string
-  /** `cannot`: a form that no arithmetic decides (X); `word`: not known; `quiet`: not known, but without number, stitch or work. */
-  readonly why: 'cannot' | 'word' | 'quiet'
+  /** `cannot`: a form that no arithmetic decides (X); `broken`: a bracket too many or too few; `word`: not known; `quiet`: not known, but without number, stitch or work. */
+  readonly why: 'cannot' | 'broken' | 'word' | 'quiet'
   /** `until piece measures 30 cm`: it only tells how many rows there are. */
   readonly byLength?: boolean
 }

@@ -60,8 +60,8 @@ each([
 // 20 - 2 = 18, if the words mean two decreases; without them the row has 20.
 test('where words cannot be read, what the rest comes to is told with them', () => {
   const text = '---\ntitle: Case\nterms: US\nconventions: { turning-chains: { sc: not counted } }\npieces:\n  - name: Case\n    rows: |\n      Row 1: Ch 21, sc in 2nd ch from hook and in each ch across. (20)\n      Row 2: Ch 1, turn, sc in each sc, shaping both ends neatly. (18)\n---\n'
-  const [finding] = checkPattern({ path: 'case.md', text }).diagnostics.filter(({ code }) => code === 'row-unreadable')
-  expect(finding?.note).toBe('the row is not counted; the next one is counted on what this one says; without these words row 2 makes 20 stitches, but its total says 18')
+  const [finding] = checkPattern({ path: 'case.md', text }).diagnostics.filter(({ code }) => code === 'row-not-checked')
+  expect(finding?.note).toBe('it is to be counted by hand; the next one is counted on what this one says; without these words row 2 makes 20 stitches, but its total says 18')
   expect(finding?.tally?.at(-1)?.soFar).toBe(20)
 })
 
