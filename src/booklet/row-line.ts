@@ -36,7 +36,8 @@ export function rowLine(line: GatheredLine, setting: RowSetting): RowLine {
   const repeats = outerRepeats(source, text, all)
   const runs = reversedRuns(line, setting) ?? joined([...ahead(line, setting), ...rowRuns(source, text, repeats.map(({ span }) => span))])
   const side = all[0]?.side
-  const checkpoint = untold ? '' : checkpointOf(line, source)
+  // A buyer who stops at the question mark must learn what it means.
+  const checkpoint = untold ? 'Count not checked.' : checkpointOf(line, source)
   return {
     kind: 'row',
     id: setting.id,

@@ -271,7 +271,7 @@ describe('counts that are made of more than stitches', () => {
       ],
     }
     const rows = rowsOf(partsOf([taste])[0]!.lines)
-    expect(rows[1]).toMatchObject({ stitches: ['?'], change: '' })
+    expect(rows[1]).toMatchObject({ stitches: ['?'], change: '', checkpoint: 'Count not checked.' })
     expect(seen(rows[1]!)).toBe('Work in patt as set, incorporating new sts. (44)')
     expect(rows[2]!.change).toBe('')
   })
