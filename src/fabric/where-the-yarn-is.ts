@@ -1,0 +1,34 @@
+import type { Instruction } from '../notation/syntax.ts'
+import { alongEdges, joinsAnew } from './edge-for.ts'
+import { joinedAbove, tellsItsBeginning, wordsOf } from './joined-above.ts'
+import type { PieceToWork } from './piece-run.ts'
+
+/**
+ * The pieces, each on the one where the yarn is: an edging of the pouch that joins no yarn goes on from the flap that was worked on it last,
+ * when that joined none either and its yarn was not cut. A hook has one yarn (mathematics of the craft: it cannot be in two places).
+ */
+export function whereTheYarnIs(pieces: readonly PieceToWork[]): readonly PieceToWork[] {
+  return pieces.map((piece, index) => {
+    if (piece.on === undefined || !goesOn(piece) || !alongEdges(firstWords(piece))) return piece
+    let { on } = piece
+    for (let at = on + 1; at < index; at += 1) {
+      const between = pieces[at]!
+      if (between.on === on && goesOn(between) && !isCut(between)) on = at
+    }
+    return on === piece.on ? piece : { ...piece, on }
+  })
+}
+
+function firstWords({ entries }: PieceToWork): readonly Instruction[] {
+  return entries[0] ? wordsOf(entries[0]) : []
+}
+
+/** It joins no yarn. */
+function goesOn(piece: PieceToWork): boolean {
+  const words = firstWords(piece)
+  return words.length > 0 && !joinedAbove(piece.entries[0]!) && !joinsAnew(words) && !tellsItsBeginning(words)
+}
+
+function isCut({ entries }: PieceToWork): boolean {
+  return (entries.at(-1)?.read.items ?? []).some((item) => item.node === 'aside' && /^(?:fasten|finish|cut|break|end) ?(?:off|yarn|the yarn)?/.test(item.words ?? ''))
+}
