@@ -1,7 +1,6 @@
 import { distance } from 'fastest-levenshtein'
 import { nearest } from '../diagnostics/nearest.ts'
-import { unreadIn } from '../fabric/readable.ts'
-import { readRow } from '../notation/rows-read.ts'
+import { isReadWhole } from '../fabric/readable.ts'
 import type { Span } from '../text/span.ts'
 import type { RowFacts } from './facts.ts'
 
@@ -33,7 +32,7 @@ export function slipOfPen({ source, row, lexicon }: RowFacts, unread: Span): Sli
     if (meant === undefined || !isOneSlip(word.toLowerCase(), meant)) continue
     const span = { start: unread.start + found.index, end: unread.start + found.index + word.length }
     const text = source.text.slice(0, span.start) + meant + source.text.slice(span.end)
-    if (unreadIn(readRow(text, start, end + meant.length - word.length, lexicon).items).length === 0) return { span, meant }
+    if (isReadWhole(text, start, end + meant.length - word.length, lexicon)) return { span, meant }
   }
   return undefined
 }

@@ -1,5 +1,7 @@
+import { readRow } from '../notation/rows-read.ts'
 import type { Instruction } from '../notation/syntax.ts'
 import { saidCount } from './after-slip.ts'
+import type { Lexicon } from './lexicon.ts'
 import { TooDeep } from './limits.ts'
 import type { RowSetting } from './walk.ts'
 import { workRowInEveryReading } from './other-readings.ts'
@@ -13,6 +15,11 @@ export function unreadIn(items: readonly Instruction[]): readonly Trouble[] {
     if (item.node === 'work' && item.unknown) return [{ kind: 'unknown-stitch', span: item.name ?? { start: item.start, end: item.end }, word: item.stitch }]
     return item.node === 'repeat' || item.node === 'group' ? unreadIn([...item.items, ...(item.node === 'repeat' ? (item.ending ?? []) : [])]) : []
   })
+}
+
+/** Whether all words of a row, from `start` to `end` of the text, are understood. */
+export function isReadWhole(text: string, start: number, end: number, lexicon: Lexicon): boolean {
+  return unreadIn(readRow(text, start, end, lexicon).items).length === 0
 }
 
 /**

@@ -49,7 +49,7 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
   for (const part of parts) {
     if (part.kind === 'between') remarks.push({ span: part.span, after: entries.length })
     else {
-      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...(part.label && { label: part.label }), read: readRow(text, part.text.start, part.text.end, words, part.label?.counted), span: part.span, text: part.text }
+      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...partOf(part.label, entries.at(-1)), ...(part.label && { label: part.label }), read: readRow(text, part.text.start, part.text.end, words, part.label?.counted), span: part.span, text: part.text }
       const above = remarks.filter(({ after }) => after === entries.length)
       entries.push(opened(entry, above.map(({ span }) => parseJoinNote(text, span.start, span.end, words)).findLast((opening) => opening !== undefined)))
     }
@@ -74,6 +74,12 @@ function headingsIn(text: string, parts: readonly RowsEntry[]): readonly string[
 /** A heading's words, without what only makes it one: `Note: FIRST SHOULDER.` */
 function partName(heading: string): string {
   return heading.toLowerCase().replace(/^notes?\s*:\s*/, '').replace(/\s*\(.*?\)/, '').replace(/\s*[:.]$/, '')
+}
+
+/** `First side, row 1:`: the part stands in the label, and its first row is headed by it. */
+function partOf(label: RowLabel | undefined, above: WrittenEntry | undefined): Pick<WrittenEntry, 'headed' | 'heading'> {
+  if (label?.part === undefined) return {}
+  return { heading: label.part, ...(label.part !== above?.label?.part && { headed: true }) }
 }
 
 function headingOf(text: string, remarks: readonly Remark[], before: number): Pick<WrittenEntry, 'headed' | 'heading'> {

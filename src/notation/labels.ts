@@ -2,6 +2,8 @@ import type { Num } from './target.ts'
 import type { Span } from '../text/span.ts'
 import { rowWords } from './languages.ts'
 import { readNumbersBySize, readSizesAfter, readSizesBefore, type RowRange } from './label-sizes.ts'
+import { teens, units } from './number-words.ts'
+import { readWordedLabel } from './worded-label.ts'
 
 /** What stands before a row's text: its word, its numbers, its side. */
 export interface RowLabel extends Span {
@@ -24,6 +26,8 @@ export interface RowLabel extends Span {
   readonly counted?: Span
   /** `Row 2 and all even rows` */
   readonly alternate?: 'even' | 'odd'
+  /** `First side, row 1:`: the part of the piece, in small letters. */
+  readonly part?: string
   /** `Sizes L and XL only:` */
   readonly onlySizes?: readonly string[]
 }
@@ -34,10 +38,11 @@ const anyWord = [rowWord, ...rowWords.row, ...rowWords.round, ...rowWords.either
 /** What a row may be named for before its word: `C2C Row 7` from corner to corner, `Edging Rnd 1`. It is part of the row's name. */
 const namedFor = /^(c2c|edging|border|brim|trim|band|collar|cuff|hem|ruffle|frill)\s+(?=r)/i
 const numbered = new RegExp(String.raw`^((?:(?:c2c|edging|border|brim|trim|band|collar|cuff|hem|ruffle|frill)\s+)?(?:${anyWord})|r)\s*\.?\s*#?(\d{1,5})(?![\d½¼]|\s*(?:st|nd|rd|th)\b)`, 'i')
-const ordinal = new RegExp(String.raw`^(\d{1,5})(?:st|nd|rd|th)(?:${dash}(\d{1,5})(?:st|nd|rd|th)|\s+and\s+(\d{1,5})(?:st|nd|rd|th))?\s+(${rowWord})\b`, 'i')
+const ordinal = new RegExp(String.raw`^(\d{1,5})(?:st|nd|rd|th)(?:${dash}(\d{1,5})(?:st|nd|rd|th)|(?:,\s*\d{1,5}(?:st|nd|rd|th))*,?\s+(?:and|&)\s+(\d{1,5})(?:st|nd|rd|th))?(\s*[([][\dstndrh, –-]+[)\]])?\s+(${rowWord})\b`, 'i')
 const bare = new RegExp(String.raw`^(\d{1,5})(?:${dash}(\d{1,5}))?\s*(?:[.:)]\s+(?=[\p{L}(*[\d])|:|(?=\(\p{L}[\p{L}’' -]{2,30}\):))`, 'iu')
 const more = new RegExp(String.raw`^(?:(?:\s*(?:,|and|&)+\s*)(?:${rowWord}|r)?\s*(\d{1,5})(?=\s*(?:,|and\b|&|:|[(.[]|-|–|—))|${dash}(?:${rowWord}|r)?\s*(\d{1,5})(?!\d))`, 'iu')
-const named = new RegExp(String.raw`^((?:next|last|first|inc|increase|dec|decrease|set-?\s?up|setup|foundation|base|joining|edging|border|final|beginning|starting|divide|dividing|rib|ribbing|eyelet|buttonhole|mesh|shell|work(?:ing)?|short)\b[\p{L}’' -]{0,24}?)?\s*(?:(\d{1,4}(?:\s*\([\d, -]+\))?)\s+)?(${rowWord}|chain|ring)\s*(?=[:(.]|\s*\()`, 'iu')
+const smallNumbers = { ...units, ...teens }
+const named = new RegExp(String.raw`^((?:next|following|foll|last|first|inc|increase|dec|decrease|set-?\s?up|setup|foundation|base|joining|edging|border|final|beginning|starting|divide|dividing|rib|ribbing|eyelet|buttonhole|mesh|shell|work(?:ing)?|short)\b[\p{L}’' -]{0,24}?)?\s*(?:(\d{1,4}(?:\s*\([\d, -]+\))?|${Object.keys(smallNumbers).join('|')})\s+(?:more\s+|further\s+)?)?(${rowWord}|chain|ring)\s*(?=[:(.]|\s*\()`, 'iu')
 const plain = /^((?:ring|divide|[A-Z][\p{L}’']{2,}(?: [\p{L}\d’']+){0,3}))\s*:\s+/u
 /** `Set-up:`, `Foundation ch (multiple of 4 + 1):`, `Base - `: what a piece begins with, before its rows. */
 const beginning = /^((?:foundation|fnd|fdn|base|set[- ]?up|start|starting|beginning|opening|initial)(?: ch(?:ain)?)?)(?:\s*\([^()]*\))?(?:\s*[:=)]|\s+[-–—]|\.)\s+/iu
@@ -66,7 +71,7 @@ function labelAfter(line: string, from: number, start: number, sizes: number): R
     const rows = labelAfter(line, from + chain, start, sizes)
     return rows && { ...rows, start: start + from }
   }
-  return numberedLabel(text, start + from, sizes) ?? ordinalLabel(text, start + from) ?? bareLabel(text, start + from) ?? namedLabel(text, start + from)
+  return numberedLabel(text, start + from, sizes) ?? ordinalLabel(text, start + from) ?? bareLabel(text, start + from) ?? readWordedLabel(text, start + from, (behind) => labelAfter(line, from + behind, start, sizes)) ?? namedLabel(text, start + from)
 }
 
 function numberedLabel(text: string, start: number, sizes: number): RowLabel | undefined {
@@ -107,8 +112,13 @@ function ordinalLabel(text: string, start: number): RowLabel | undefined {
   if (!match) return undefined
   const first = Number(match[1])
   const last = Number(match[2] ?? match[3] ?? match[1])
+  const numbers = [first, ...rangeAfter(first, last).filter((n) => n !== first)]
   const tail = labelTail(text, match[0].length, start)
-  return finish({ word: wordOf(match[4]!), prefix: prefixOf(match[4]!), numbers: [first, ...rangeAfter(first, last).filter((n) => n !== first)], start, end: start + tail.at, ...tail.facts })
+  const list = match[4]
+  const bySize = list === undefined ? undefined : readNumbersBySize(list.replace(/(\d)(?:st|nd|rd|th)/gi, '$1'), numbers)
+  const listAt = start + match[0].indexOf(list ?? '')
+  return finish({ word: wordOf(match[5]!), prefix: prefixOf(match[5]!), numbers, start, end: start + tail.at, ...tail.facts,
+    ...(bySize && { bySize: bySize.ranges, sizeList: { values: bySize.ranges.map(({ last: end }) => end), start: listAt, end: listAt + list!.length } }) })
 }
 
 function bareLabel(text: string, start: number): RowLabel | undefined {
@@ -124,7 +134,7 @@ function namedLabel(text: string, start: number): RowLabel | undefined {
   const match = named.exec(text)
   if (match && (match[1] || match[2])) {
     const tail = labelTail(text, match[0].length, start)
-    const howMany = match[2] ? match[2].match(/\d+/g)!.map(Number) : undefined
+    const howMany = match[2] ? (match[2].match(/\d+/g)?.map(Number) ?? [smallNumbers[match[2].toLowerCase()]!]) : undefined
     const name = match[0].trim().replace(/\s+/g, ' ')
     if (!tail.bad) {
       const chain = /chain|ring/i.test(match[3]!)
@@ -148,7 +158,7 @@ function labelTail(text: string, from: number, start: number): { readonly at: nu
   let at = from
   const facts: { side?: 'RS' | 'WS'; rowsSaid?: number; counted?: Span; onlySizes?: readonly string[] } = {}
   for (;;) {
-    const side = /^\s*[,:]?\s*[([]?\s*(RS|WS|right side|wrong side)(?!\s+(?:tog|together)\b)(?:(?:\s+of\s+(?:the\s+)?\p{L}+)?\s*facing|\s*row|\s*rnd)?(?:,\s*[\p{L} -]{3,24}(?=\)))?\s*[)\]]?(?![\p{L}])/iu.exec(text.slice(at))
+    const side = /^\s*[,:]?\s*[([]?\s*(RS|WS|R\.S\.|W\.S\.|right side|wrong side)(?!\s+(?:tog|together)\b)(?:(?:\s+of\s+(?:the\s+)?\p{L}+)?\s*facing|\s*row|\s*rnd)?(?:[,;]\s*[\p{L} ’'-]{3,48}(?=[)\]]))?\s*[)\]]?(?![\p{L}])/iu.exec(text.slice(at))
     const rows = /^\s*[([]\s*(\d+)\s*(?:rows?|rnds?|rounds?)\s*(?:in all|total)?\s*[)\]]/i.exec(text.slice(at))
     const other = /^\s*\((?:(?:right|wrong|inc|dec|increase|decrease|eyelet|corner|divide|not shown)[^)]*|\p{L}[\p{L}’' -]{2,30})\)(?=\s*(?:[:.]|[-–—]\s))/iu.exec(text.slice(at))
     const inclusive = /^\s*,?\s*\(?incl(?:usive)?\b\.?\)?/i.exec(text.slice(at))
@@ -163,7 +173,7 @@ function labelTail(text: string, from: number, start: number): { readonly at: nu
       continue
     }
     if (rows) facts.rowsSaid = Number(rows[1])
-    else if (side && !/facing/i.test(side[0])) facts.side = /^(rs|right)/i.test(side[1]!) ? 'RS' : 'WS'
+    else if (side && !/facing/i.test(side[0])) facts.side = /^r/i.test(side[1]!) ? 'RS' : 'WS'
     const both = sideAndCount.exec(text.slice(at))
     if (both) facts.side = /^rs$/i.test(both[1]!) ? 'RS' : 'WS'
     const counted = rows || facts.counted ? null : (both ?? count.exec(text.slice(at)))
@@ -172,7 +182,7 @@ function labelTail(text: string, from: number, start: number): { readonly at: nu
     if (!found) break
     at += found[0].length
   }
-  const end = /^\s*(?::|\.|–|—|-|\)|=)/.exec(text.slice(at))
+  const end = /^\s*(?::|\.|–|—|-|\)|=|»|›|\|)/.exec(text.slice(at))
   if (end) return { at: at + end[0].length, bad: false, facts }
   return { at, bad: !/^\s+\S/.test(text.slice(at)) && text.slice(at).trim() !== '', facts }
 }

@@ -1,0 +1,36 @@
+import type { RowLabel } from './labels.ts'
+
+/** `First side, 1st row (RS):`, `LEFT FRONT. Row 12:`, `Second side, neck row:`: the part of the piece, and the row of it. */
+const partBefore = /^(\p{L}[\p{L}’'-]*(?: [\p{L}\d’'-]+){0,4})(?:\s*[,:;.]|\s+[-–—])\s+(?=(?:rows?|rnds?|rounds?|r)\s*\d|\d+(?:st|nd|rd|th)\b|(?:next|following|foll|last|first)\b.{0,16}?\b(?:rows?|rnds?|rounds?)\b|(?:\p{L}+ ){1,3}(?:row|rnd|round)\s*(?:[:(]|\d))/iu
+/** `Outer round 1:`, `Left neck row (R.S.):`: what the row is for. */
+const purposeBefore = /^(\p{L}[\p{L}’'-]*(?: [\p{L}’'-]+){0,3})\s+(?=(?:rows?|rnds?|rounds?)\b)/iu
+/** `Armhole row (RS):` has no number: its word, and what may stand in brackets behind it. */
+const unnumbered = /^(rows?|rnds?|rounds?)\s*[([]\s*(?:(r\.?s\.?|w\.?s\.?|right[ -]side|wrong[ -]side)(?: facing)?)?[^()[\]]*[)\]]\s*[:.»›|]\s*/iu
+// Such words begin an instruction, and no label.
+const instructions = /^(?:note|notes|with|working|work|along|across|around|in|into|on|over|up|down|from|to|at|after|before|of|the|each|every|repeat|rep|join|rejoin|turn|ch|chain|skip|sk|miss|sc|dc|hdc|htr|tr|sl|ss|fasten|then|do|end|make|as|for|and|now|all|complete|finish|sew|this|same|size|sizes|begin|start|place|count|odd|even)\b/i
+
+/**
+ * A label that begins with words of its own. The words name the part that the row is of, whose numbers may begin again. `read` reads what stands
+ * behind them.
+ */
+export function readWordedLabel(text: string, start: number, read: (from: number) => RowLabel | undefined): RowLabel | undefined {
+  if (instructions.test(text)) return undefined
+  const part = partBefore.exec(text)
+  if (part) return withPart(text, start, part, ', ', read(part[0].length))
+  const purpose = purposeBefore.exec(text)
+  if (!purpose) return undefined
+  const at = purpose[0].length
+  const bare = unnumbered.exec(text.slice(at))
+  if (!bare) return /\d/.test(text.slice(at, at + 12)) ? withPart(text, start, purpose, ' ', read(at)) : undefined
+  const word = /^r(?:nd|ound)/i.test(bare[1]!) ? 'round' : 'row'
+  const side = bare[2] === undefined ? undefined : /^r/i.test(bare[2]) ? 'RS' : 'WS'
+  return { word, name: `${capital(purpose[1]!)} ${bare[1]!.toLowerCase()}`, prefix: word === 'row' ? 'Row' : 'Round', numbers: [], start, end: start + at + bare[0].trimEnd().length, ...(side && { side }) }
+}
+
+function withPart(text: string, start: number, [, lead]: RegExpExecArray, between: string, label: RowLabel | undefined): RowLabel | undefined {
+  if (!label || !/[:»›|]\s*(?:[([][^()[\]]*[)\]])?$/.test(text.slice(0, label.end - start).trimEnd())) return undefined
+  const part = capital(lead!)
+  return { ...label, start, part: part.toLowerCase(), name: `${part}${between}${label.name}`, prefix: `${part}${between}${label.prefix}` }
+}
+
+const capital = (words: string): string => words[0]!.toUpperCase() + words.slice(1)
