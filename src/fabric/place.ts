@@ -54,6 +54,8 @@ export interface Edge {
   readonly held?: Held
   /** The chain was closed by a slip stitch in its first chain. */
   readonly closedInFirst?: boolean
+  /** A joined round that was turned: its first place is the stitch of the join. */
+  readonly turnedRound?: boolean
   /** Slip stitches that are no places and lie behind its last one: the row below began with them. */
   readonly slips?: number
 }

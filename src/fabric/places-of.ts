@@ -13,6 +13,7 @@ import { nothingNeeded } from './passed-runs.ts'
 import { isSpace, isStitch } from './place.ts'
 import { chainsPassed, joinAhead, leaveBegunSpace, tellSkipped } from './skipped-places.ts'
 import { below, everyNth, fromHook, gaps, lastOf, lastSpace, layers, nth, ring, skipped, take } from './special-places.ts'
+import { startsAtSpace } from './starts-at-space.ts'
 import type { Walk } from './walk.ts'
 import { begin, goesRoundTheEnd, turnTheEnd } from './work-start.ts'
 import type { Rest } from './work-items.ts'
@@ -141,17 +142,6 @@ function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number,
     rowEndsPassed(walk, from, span)
     if (walk.overrun && walk.at > 2 * walk.edge.length + 2_000) return
   }
-}
-
-/** `*(Sc, ch 1, sc) in ch-1 sp, …` right after the join: the stitches before that space are worked at the round's end, or passed. */
-function startsAtSpace(walk: Walk, { thing }: Target, to: number, rest: Rest): boolean {
-  // Only a repeat that goes from space to space leads round to the stitches before the first one.
-  if (!rest.quiet || !rest.items.some((item) => item.node === 'work' && item.target?.until !== undefined)) return false
-  if (!walk.round || walk.outline || walk.last >= 0 || walk.at > 0 || to === 0 || to >= walk.end || thing?.kind !== 'space') return false
-  if (walk.choose('start-at-space', ['stitches before the first space are passed over', 'stitches before the first space are worked at the round\'s end']) === 0) return false
-  walk.edge = [...walk.edge.slice(to), ...walk.edge.slice(0, to)]
-  walk.noneFrom.clear()
-  return true
 }
 
 /** Row-ends and chains are counted along one side: a step or a corner between ends them. */

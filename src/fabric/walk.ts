@@ -135,6 +135,7 @@ export class Walk {
   closedChain = false
   /** It was closed by a slip stitch said to go into the first chain. */
   closedInFirst = false
+  readonly turnedRound: boolean
   readonly slipsBehind: number
   /** One chain of the circle was used up by its join. */
   shortened = false
@@ -192,6 +193,7 @@ export class Walk {
     this.outline = edge.outline
     this.held = edge.held !== undefined
     this.closedInFirst = edge.closedInFirst === true
+    this.turnedRound = edge.turnedRound === true
     this.slipsBehind = edge.slips ?? 0
   }
 
@@ -256,9 +258,7 @@ export class Walk {
     return index
   }
 
-  place(index: number): Place | undefined {
-    return this.edge[index]
-  }
+  readonly place = (index: number): Place | undefined => this.edge[index]
 
   trouble(trouble: Trouble): void {
     if (this.troubles.length < 20) this.troubles.push(trouble)

@@ -23,10 +23,12 @@ function firstWords({ entries }: PieceToWork): readonly Instruction[] {
   return entries[0] ? wordsOf(entries[0]) : []
 }
 
-/** It joins no yarn. */
+/** It joins no yarn before it works. */
 function goesOn(piece: PieceToWork): boolean {
   const words = firstWords(piece)
-  return words.length > 0 && !joinedAbove(piece.entries[0]!) && !joinsAnew(words) && !tellsItsBeginning(words)
+  const works = words.findIndex(({ node }) => node === 'work' || node === 'group' || node === 'repeat')
+  const before = words.slice(0, works)
+  return works >= 0 && !joinedAbove(piece.entries[0]!) && !joinsAnew(before) && !tellsItsBeginning(before)
 }
 
 function isCut({ entries }: PieceToWork): boolean {

@@ -96,7 +96,7 @@ function entersChains(items: readonly Instruction[]): boolean {
 function entersItsOwnChain(items: readonly Instruction[]): boolean {
   for (const item of items) {
     if (item.node === 'turn' || item.node === 'aside' || item.node === 'join') continue
-    return item.node === 'work' && item.target?.walk === 'from-hook'
+    return item.node === 'work' && item.target?.walk === 'from-hook' || item.node === 'skip' && item.thing?.kind === 'chain'
   }
   return false
 }

@@ -243,5 +243,5 @@ function nextEdge(walk: Walk, setting: RowSetting, turned: boolean): Edge {
   const back = places.toReversed()
   const slips = setting.round ? 0 : walk.made.findIndex((place) => !place.travel)
   // After a join the turned round begins in the stitch of the join again.
-  return { places: setting.round && back.length > 0 ? [back.at(-1)!, ...back.slice(0, -1)] : back, round: setting.round, chain: false, ...(slips > 0 && { slips }) }
+  return { places: setting.round && back.length > 0 ? [back.at(-1)!, ...back.slice(0, -1)] : back, round: setting.round, chain: false, ...(setting.round && { turnedRound: true }), ...(slips > 0 && { slips }) }
 }

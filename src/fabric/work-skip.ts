@@ -2,6 +2,7 @@ import type { Skip } from '../notation/syntax.ts'
 import { inSize, type Thing } from '../notation/target.ts'
 import { findNext, isThing } from './find-place.ts'
 import { goToRow } from './older-row.ts'
+import { openChains } from './open-chains.ts'
 import { isSpace, isStitch, type Place } from './place.ts'
 import type { Walk } from './walk.ts'
 import { begin, cornerMeant, indexBehind } from './work-start.ts'
@@ -9,7 +10,14 @@ import type { Rest } from './work-items.ts'
 
 /** Passes over places. A counted turning chain has passed the first one already, so `skip first st` then names the same place. */
 export function workSkip(walk: Walk, item: Skip, rest: Rest): void {
-  const begins = walk.foundation !== undefined && walk.edge[0]?.kind === 'ch' && walk.at === 0 && walk.made.length === 0
+  const first = walk.at === 0 && walk.made.length === 0
+  const added = first && item.thing?.kind === 'chain' && walk.edge[0]?.kind === 'space' && inSize(item.count, walk.setting.size) < (walk.edge[0].chains ?? 1)
+  // `…, 9 ch for the arm, turn.` and then `Miss 1 ch, dc in each of next 8 ch`: chains that the row below made at its end.
+  if (added) {
+    openChains(walk)
+    walk.prefixed = walk.opened + 1
+  }
+  const begins = added || first && walk.edge[0]?.kind === 'ch' && (walk.foundation !== undefined || walk.prefixed > 0)
   skip(walk, item)
   // `Skip first 2 ch, sc in each ch across`: the chains that are missed at the beginning have no underside to work into.
   if (begins && item.thing?.kind === 'chain') walk.firstChain = Math.max(1, walk.at)
