@@ -2,6 +2,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { partStarts, writtenNumbers } from '../fabric/part-starts.ts'
 import { holdsFor } from '../fabric/plan-rows.ts'
 import type { WrittenEntry } from '../fabric/real-rows.ts'
+import { inSize } from '../notation/target.ts'
 import type { PieceFacts } from './facts.ts'
 
 /** Row numbers run on by one; none is missing, none stands twice. A piece may begin at any number. */
@@ -12,6 +13,7 @@ export function rowNumberOutOfOrder({ entries, size, sizes }: PieceFacts): reado
   const ever = new Set<number>()
   const starts = partStarts(entries.filter(({ label }) => holdsFor(label, size, sizes)), size)
   let last: number | undefined
+  let between = 0
   let alternates: number | undefined
   const all = new Set(entries.flatMap((entry) => writtenNumbers(entry, size)))
   // Rows listed apart (`Rows 3, 5 and 9`) stand out of order as they are written, and in order as they are worked.
@@ -27,6 +29,7 @@ export function rowNumberOutOfOrder({ entries, size, sizes }: PieceFacts): reado
     if (bySize && (numbers.length === 0 || !bySize[size])) continue
     if (numbers.length === 0) {
       if (last !== undefined && entry.label?.word !== 'unsaid') last += hidden(entry)
+      if (last !== undefined && !entry.label) between += rowsRepeated(entry.read.reference, size)
       continue
     }
     if (entry.label?.alternate) alternates = numbers[0]! % 2
@@ -35,8 +38,9 @@ export function rowNumberOutOfOrder({ entries, size, sizes }: PieceFacts): reado
       last = first - 1
       filled = new Set([...ever].filter((number) => number < first))
     }
-    const slip = last === undefined ? undefined : slipBetween(last, first, alternates, entry.headed ? ever : filled, elsewhere, lists ? all : none)
+    const slip = last === undefined || between > 0 && first === last + between + 1 ? undefined : slipBetween(last, first, alternates, entry.headed ? ever : filled, elsewhere, lists ? all : none)
     if (slip && numbers.length === numbers.at(-1)! - first + 1) found.push(diagnostic(entry, slip, first, last!))
+    between = 0
     const expected = last === undefined ? first : last + 1
     // A label alone may be wrong: the next row goes on from the number that was due.
     const mistyped = slip !== undefined && numbers.length === 1 && following(entries, index, size) === expected + 1
@@ -65,6 +69,11 @@ function isList(numbers: readonly number[]): boolean {
 /** `Next 4 rows` moves the numbers on by 4. */
 function hidden(entry: WrittenEntry): number {
   return entry.label?.howMany?.[0] ?? (entry.read.reference ? 0 : 1)
+}
+
+/** `Rep last 2 rows 3 more times.` on a line of its own: whether its rows are numbered too, the next number tells. */
+function rowsRepeated(reference: WrittenEntry['read']['reference'], size: number): number {
+  return reference?.kind === 'last' ? inSize(reference.count, size) * (reference.times ? inSize(reference.times, size) : 1) : 0
 }
 
 const none: ReadonlySet<number> = new Set()

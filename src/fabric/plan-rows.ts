@@ -1,5 +1,6 @@
 import type { RowLabel } from '../notation/labels.ts'
-import type { RowReference } from '../notation/row-reference.ts'
+import type { PieceReference } from '../notation/reference-to-piece.ts'
+import type { Block, RowReference } from '../notation/row-reference.ts'
 import { inSize } from '../notation/target.ts'
 import type { WrittenEntry } from './real-rows.ts'
 
@@ -19,13 +20,13 @@ const most = 20_000
 /**
  * Numbers the real rows of a piece in one size, in the order in which they are worked: `Rows 2, 4 and 6` lie between `Rows 3 and 5`.
  */
-export function planRows(entries: readonly WrittenEntry[], size: number, sizeNames: readonly string[], lengthOf: (piece: string, to?: number) => number): readonly PlannedRow[] {
+export function planRows(entries: readonly WrittenEntry[], size: number, sizeNames: readonly string[], others: (piece: string) => readonly OtherRow[]): readonly PlannedRow[] {
   const planned: PlannedRow[] = []
   const alternates: WrittenEntry[] = []
   let last = 0
   for (const entry of entries) {
     if (!holdsFor(entry.label, size, sizeNames)) continue
-    const numbers = numbersOf(entry, size, last, lengthOf, planned)
+    const numbers = numbersOf(entry, size, last, others, planned)
     for (const alternate of alternates) planned.push(...between(alternate, last, numbers[0]))
     if (entry.label?.alternate) alternates.push(entry)
     for (const [index, number] of numbers.entries()) planned.push({ entry, number, index, last: index === numbers.length - 1 })
@@ -65,17 +66,49 @@ export function holdsFor(label: RowLabel | undefined, size: number, names: reado
 
 type Numbers = readonly (number | undefined)[]
 
-function numbersOf(entry: WrittenEntry, size: number, last: number, lengthOf: (piece: string, to?: number) => number, before: readonly PlannedRow[]): Numbers {
+function numbersOf(entry: WrittenEntry, size: number, last: number, others: (piece: string) => readonly OtherRow[], before: readonly PlannedRow[]): Numbers {
   const { label, read } = entry
   const range = label?.bySize?.[size]
   if (range) return Array.from({ length: Math.max(0, Math.min(range.last - range.first + 1, most)) }, (_, index) => range.first + index)
   if (label && label.numbers.length > 0) return label.alternate ? label.numbers.slice(0, 1) : label.numbers
   const { reference } = read
-  const rows = reference?.kind === 'piece' && !onlyFoundation(entry) ? lengthOf(reference.name, reference.to) : countOf(reference, label, size, before)
+  if (!label && last === 0 && reference?.kind === 'piece' && (before.length === 0 || before.every(isFoundation))) return asThere(reference, others(reference.name), size, before.length > 0)
+  const rows = reference?.kind === 'piece' && !onlyFoundation(entry) ? rowsOfPiece(reference, others(reference.name), size) : countOf(reference, label, size, before)
   const named = label?.word !== 'unsaid' || label.howMany !== undefined
   const numbered = label === undefined ? reference !== undefined : named || reference !== undefined
   const hidden = numbered && (last > 0 || label !== undefined) && !/foundation|base|set|start|begin/i.test(label?.name ?? '')
   return Array.from({ length: Math.min(rows, most) }, (_, index) => (hidden ? last + index + 1 : undefined))
+}
+
+/** A row of another piece, as far as it is counted. */
+type OtherRow = { readonly number?: number; readonly entry: WrittenEntry }
+
+/** `Ch 25.`: the chain alone. */
+const isFoundation = ({ entry }: PlannedRow): boolean => entry.read.items.some(({ node }) => node === 'chain') && entry.read.items.every(({ node }) => node === 'chain' || node === 'aside')
+
+/** `Work as Back to the end of Row 14` at the beginning of a piece: its rows are called as they are there; behind a chain of its own without the chain. */
+function asThere(reference: PieceReference, rows: readonly OtherRow[], size: number, begun: boolean): Numbers {
+  if (reference.blocks) return rowsInTurn(reference.blocks, size)
+  const numbers = rows.slice(0, rowsOfPiece(reference, rows, size)).map(({ number }) => number)
+  return begun ? numbers.filter((number) => number !== undefined) : numbers
+}
+
+/** How many rows are taken from another piece: those that are named, those as far as one of them, or all. */
+function rowsOfPiece({ blocks, to }: PieceReference, rows: readonly OtherRow[], size: number): number {
+  if (blocks) return rowsInTurn(blocks, size).length
+  if (to === undefined) return rows.length
+  if (typeof to === 'string') return Math.max(1, endsWith(to, rows) + 1)
+  return rows.filter(({ number }) => (number ?? 0) <= inSize(to, size)).length
+}
+
+/** Where a row stands that is told by its name, as the armhole row; -1 where no label calls one so. */
+export function endsWith(name: string, rows: readonly OtherRow[]): number {
+  return rows.findLastIndex(({ entry }) => entry.label?.name.toLowerCase() === name)
+}
+
+/** The rows of blocks in the order in which they are worked. */
+export function rowsInTurn(blocks: readonly Block[], size: number): readonly number[] {
+  return blocks.flatMap(({ rows, times }) => Array.from({ length: Math.min(times ? inSize(times, size) : 1, 5_000) }, () => rows).flat())
 }
 
 /** `Foundation: As for Front.`: that one row of it. */
@@ -89,7 +122,7 @@ function countOf(reference: RowReference | undefined, label: RowLabel | undefine
   switch (reference?.kind) {
     case 'last': return inSize(reference.count, size) * (reference.times ? inSize(reference.times, size) : 1)
     case 'even': return reference.rows ? inSize(reference.rows, size) : 1
-    case 'copy': return reference.blocks.reduce((sum, block) => sum + block.rows.length * (block.times ? inSize(block.times, size) : 1), 0)
+    case 'copy': return rowsInTurn(reference.blocks, size).length
     case 'schedule': return scheduled(reference.changes, reference.until, size, before)
     default: return 1
   }

@@ -12,7 +12,7 @@ import type { Lexicon } from './lexicon.ts'
 import { tellsItsBeginning } from './joined-above.ts'
 import { isEven } from './mirrored.ts'
 import { partStarts } from './part-starts.ts'
-import { planRows, type PlannedRow } from './plan-rows.ts'
+import { endsWith, planRows, rowsInTurn, type PlannedRow } from './plan-rows.ts'
 import { withBracketTimes } from './bracket-times.ts'
 import { sideFacing } from './side-facing.ts'
 import { shiftedRows } from './shifted-rows.ts'
@@ -131,8 +131,7 @@ export function realRows(entries: readonly WrittenEntry[], size: number, sizeNam
   const known = new Map<number, RealRow>()
   const starts = partStarts(entries, size)
   let round = isSpiral(entries)
-  const lengthOf = (piece: string, to?: number): number => (others(piece) ?? []).filter(({ number }) => to === undefined || (number ?? 0) <= to).length
-  for (const planned of planRows(entries, size, sizeNames, lengthOf)) {
+  for (const planned of planRows(entries, size, sizeNames, (name) => others(name) ?? [])) {
     if (rows.length >= most) return rows
     const { entry, number } = planned
     if (rows.length === 0) rows.push(...foundationOf(entry, others))
@@ -154,7 +153,7 @@ export function realRows(entries: readonly WrittenEntry[], size: number, sizeNam
 /** A piece that begins `Rows 1-6: As for Front` begins with Front's foundation. */
 function foundationOf(entry: WrittenEntry, others: OtherPieces): readonly RealRow[] {
   const { reference } = entry.read
-  if (reference?.kind !== 'piece' || entry.label?.numbers[0] !== 1) return []
+  if (reference?.kind !== 'piece' || (entry.label?.numbers[0] ?? reference.blocks?.[0]?.rows[0]) !== 1) return []
   const theirs = others(reference.name) ?? []
   return theirs.slice(0, Math.max(0, theirs.findIndex(({ number }) => number !== undefined)))
 }
@@ -208,7 +207,7 @@ function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<numbe
       const first = rows[rows.length - count]
       return furtherOn(copied(first, 'a row before'), number, first?.number, first?.number)
     }
-    case 'piece': return ofPiece(reference, index, number, (name) => others(name) ?? ofPart(rows, name, entry))
+    case 'piece': return ofPiece(reference, index, number, (name) => others(name) ?? ofPart(rows, name, entry), size)
     case 'copy': return copyOf(reference, entry, index, number, known, own, size)
   }
 }
@@ -231,10 +230,13 @@ function ofPart(rows: readonly RealRow[], name: string, { heading }: WrittenEntr
   return part.length > 0 ? part : undefined
 }
 
-function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, index: number, number: number | undefined, others: OtherPieces): Source {
+function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, index: number, number: number | undefined, others: OtherPieces, size: number): Source {
   const rows = others(reference.name)
-  const named = reference.rows?.[index % reference.rows.length]
-  const row = named !== undefined ? rows?.find((other) => other.number === named) : number === undefined ? rows?.[index] : (rows?.find((other) => other.number === number) ?? (rows?.some((other) => other.number !== undefined) ? undefined : rows?.[index]))
+  // `to the end of the armhole row`, where no row has a label of that name: how far that is, a reader must see.
+  if (typeof reference.to === 'string' && rows && endsWith(reference.to, rows) < 0) return { items: [{ node: 'unreadable', why: 'word', reason: 'a row by a name that none has', start: reference.start, end: reference.end }], even: false }
+  const sequence = reference.blocks && rowsInTurn(reference.blocks, size)
+  const named = sequence?.[index % sequence.length]
+  const row = named !== undefined ? rows?.find((other) => other.number === named) : number === undefined || rows?.[index]?.number === number ? rows?.[index] : (rows?.find((other) => other.number === number) ?? (rows?.some((other) => other.number !== undefined) ? undefined : rows?.[index]))
   const source = copied(row, `of ${reference.name}`)
   // As far as the first row that is shaped both pieces are alike, and their turning chains lie at the same ends.
   const mirrored = reference.reversing && rows?.slice(0, row ? rows.indexOf(row) + 1 : undefined).some(({ items }) => !isEven(items))
@@ -242,7 +244,7 @@ function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, index: num
 }
 
 function copyOf(reference: Extract<RowReference, { kind: 'copy' }>, entry: WrittenEntry, index: number, number: number | undefined, known: ReadonlyMap<number, RealRow>, own: Source, size: number): Source {
-  const sequence = reference.blocks.flatMap(({ rows, times }) => repeated(rows, times ? inSize(times, size) : 1))
+  const sequence = rowsInTurn(reference.blocks, size)
   const first = entry.label?.numbers[0] ?? number
   if (first !== undefined && sequence.some((wanted) => wanted >= first)) return { ...own, missing: sequence.includes(first) ? 'itself' : `${sequence.find((wanted) => wanted >= first)}` }
   const wanted = sequence[index % Math.max(1, sequence.length)]
@@ -260,10 +262,6 @@ function copyOf(reference: Extract<RowReference, { kind: 'copy' }>, entry: Writt
 /** Rows of a block that is repeated from a row on: the older rows that they name are as much further on. */
 function furtherOn(source: Source, number: number | undefined, copies: number | undefined, from: number | undefined): Source {
   return number === undefined || copies === undefined || from === undefined ? source : { ...source, items: shiftedRows(source.items, number - copies, from) }
-}
-
-function repeated(rows: readonly number[], times: number): readonly number[] {
-  return Array.from({ length: Math.min(times, 5_000) }, () => rows).flat()
 }
 
 /** The same row with its spaces of another length; the chain that begins it stays. */

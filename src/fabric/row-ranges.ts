@@ -20,7 +20,7 @@ export function rowsStriped({ stripes }: ReadRow, size: number): number | undefi
 /** How many rows a repeat of rows comes to, when it says how often; undefined when it fills whatever range it stands for. */
 export function rowsFilled(reference: RowReference | undefined, size: number): number | undefined {
   if (reference?.kind === 'last' && reference.times) return inSize(reference.count, size) * inSize(reference.times, size)
-  if (reference?.kind !== 'copy' || !reference.blocks.every(({ times }) => times)) return undefined
+  if (reference?.kind !== 'copy' && reference?.kind !== 'piece' || !reference.blocks?.every(({ times }) => times)) return undefined
   return reference.blocks.reduce((sum, { rows, times }) => sum + rows.length * inSize(times!, size), 0)
 }
 

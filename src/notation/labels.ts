@@ -40,7 +40,7 @@ const namedFor = /^(c2c|edging|border|brim|trim|band|collar|cuff|hem|ruffle|fril
 const numbered = new RegExp(String.raw`^((?:(?:c2c|edging|border|brim|trim|band|collar|cuff|hem|ruffle|frill)\s+)?(?:${anyWord})|r)\s*\.?\s*#?(\d{1,5})(?![\d½¼]|\s*(?:st|nd|rd|th)\b)`, 'i')
 const ordinal = new RegExp(String.raw`^(\d{1,5})(?:st|nd|rd|th)(?:${dash}(\d{1,5})(?:st|nd|rd|th)|(?:,\s*\d{1,5}(?:st|nd|rd|th))*,?\s+(?:and|&)\s+(\d{1,5})(?:st|nd|rd|th))?(\s*[([][\dstndrh, –-]+[)\]])?\s+(${rowWord})\b`, 'i')
 const bare = new RegExp(String.raw`^(\d{1,5})(?:${dash}(\d{1,5}))?\s*(?:[.:)]\s+(?=[\p{L}(*[\d])|:|(?=\(\p{L}[\p{L}’' -]{2,30}\):))`, 'iu')
-const more = new RegExp(String.raw`^(?:(?:\s*(?:,|and|&)+\s*)(?:${rowWord}|r)?\s*(\d{1,5})(?=\s*(?:,|and\b|&|:|[(.[]|-|–|—))|${dash}(?:${rowWord}|r)?\s*(\d{1,5})(?!\d))`, 'iu')
+const more = new RegExp(String.raw`^(?:(?:\s*(?:,|and|&)+\s*)(?:${rowWord}|r)?\s*(\d{1,5})(?=\s*(?:,|and\b|&|[:»|~→]|[(.[]|-|–|—|\/\s))|${dash}(?:${rowWord}|r)?\s*(\d{1,5})(?!\d))`, 'iu')
 const smallNumbers = { ...units, ...teens }
 const named = new RegExp(String.raw`^((?:next|following|foll|last|first|inc|increase|dec|decrease|set-?\s?up|setup|foundation|base|joining|edging|border|final|beginning|starting|divide|dividing|rib|ribbing|eyelet|buttonhole|mesh|shell|work(?:ing)?|short)\b[\p{L}’' -]{0,24}?)?\s*(?:(\d{1,4}(?:\s*\([\d, -]+\))?|${Object.keys(smallNumbers).join('|')})\s+(?:more\s+|further\s+)?)?(${rowWord}|chain|ring)\s*(?=[:(.]|\s*\()`, 'iu')
 const plain = /^((?:ring|divide|[A-Z][\p{L}’']{2,}(?: [\p{L}\d’']+){0,3}))\s*:\s+/u
@@ -182,7 +182,8 @@ function labelTail(text: string, from: number, start: number): { readonly at: nu
     if (!found) break
     at += found[0].length
   }
-  const end = /^\s*(?::|\.|–|—|-|\)|=|»|›|\|)/.exec(text.slice(at))
+  // `R4 / ch 1, turn`, `Rnd 2 » 3 ch`: whatever sign parts the label from the text, and the text from its count.
+  const end = /^\s*(?::|\.|–|—|-|\)|=|[»›|~→•](?=\s)|\/(?=\s))/.exec(text.slice(at))
   if (end) return { at: at + end[0].length, bad: false, facts }
   return { at, bad: !/^\s+\S/.test(text.slice(at)) && text.slice(at).trim() !== '', facts }
 }

@@ -21,11 +21,16 @@ export function takePieceOrPart(reader: Reader): string | undefined {
 }
 
 function nameHere(reader: Reader): string | undefined {
-  const name = reader.vocabulary.pieces.find((name) => reader.take(...name.toLowerCase().split(/\s+/).map((word) => word.replaceAll('|', ''))))
+  const { pieces } = reader.vocabulary
+  const takes = (name: string): boolean => reader.take(...name.toLowerCase().split(/\s+/).map((word) => word.replaceAll('|', '')))
+  // `First Square (upper left)` is called First Square, where there is one.
+  const name = pieces.find(takes) ?? pieces.find((name) => name.includes(' (') && pieces.filter((other) => shortName(other) === shortName(name)).length === 1 && takes(shortName(name)))
   // `leg 1`, `leg 2`: copies by number.
   if (name !== undefined && reader.peek()?.kind === 'number' && (reader.peek()?.value ?? 9) < 5 && !reader.vocabulary.stitchAt([reader.word(1)])) reader.at += 1
   return name
 }
+
+const shortName = (name: string): string => name.replace(/ \(.*\)$/, '')
 
 /** `of Crown`, `on the body`: the piece that the row is worked on. */
 export function takeOfPiece(reader: Reader): boolean {

@@ -214,8 +214,10 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
     if (touches && !afterRow && (text === '-' || /^[—–]$/.test(text) && kept[at - 1]!.kind === 'number' && kept[at + 1]?.kind === 'number')) continue
     const total = parseCount(kept, at, kept.length, reader)
     const picots = total?.groups.some(({ name }) => name === 'picots')
-    if (text === ';' && !pointed && !picots && total?.closing === undefined && (total?.kinds.length ?? 0) + (total?.spaces.length ?? 0) < 2) continue
-    if (!total || !/^[=→]$/.test(text) && total.count === undefined && total.kinds.length + total.groups.length === 0) return undefined
+    if (text === ';' && !pointed && !picots && total?.change === undefined && total?.closing === undefined && (total?.kinds.length ?? 0) + (total?.spaces.length ?? 0) < 2) continue
+    // `sc in each sc to end: 1 st fewer`
+    const changes = total?.change !== undefined && kept.slice(at).some((token) => /^(st|sts|stitch|stitches)$/i.test(token.text)) && worksBefore(kept.slice(0, at), reader)
+    if (!total || !/^[=→]$/.test(text) && total.count === undefined && total.kinds.length + total.groups.length === 0 && !changes) return undefined
     // A bare number may be anything; one number for each size can only be a count.
     const bySize = total.count !== undefined && total.count.values.length > 1 && total.count.values.length === reader.vocabulary.sizes
     if (/^[.:,-]$/.test(text) && !kept.slice(at).some((token) => /^(st|sts|stitches)$/i.test(token.text)) && total.kinds.length + total.groups.length === 0 && !bySize && !total.byRow) return undefined

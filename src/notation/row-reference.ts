@@ -1,10 +1,10 @@
 import { takeBracketTimes, type BracketTimes } from './parse-bracket-times.ts'
 import { takePieceName } from './parse-piece-name.ts'
+import { ofPiece, pieceAhead, referredPiece, type PieceReference } from './reference-to-piece.ts'
 import { numberAhead, takeNumber, takeTimesWord } from './numbers.ts'
 import type { Schedule } from './parse-schedule.ts'
 import { takeReversing } from './reversing.ts'
 import type { Reader } from './reader.ts'
-import { takeRowNamed } from './row-named.ts'
 import { rowWords, takeRows } from './row-numbers.ts'
 import type { Num } from './target.ts'
 
@@ -17,8 +17,7 @@ export type RowReference =
   | { readonly kind: 'last'; readonly count: Num; readonly times?: Num; readonly start: number; readonly end: number }
   /** `Work even for 5 rows` */
   | { readonly kind: 'even'; readonly rows?: Num; readonly start: number; readonly end: number }
-  /** `As for Front`, `Same as Leg 1 to Rnd 9` */
-  | { readonly kind: 'piece'; readonly name: string; readonly to?: number; readonly rows?: readonly number[]; readonly reversing: boolean; readonly start: number; readonly end: number }
+  | PieceReference
 
 export interface Block {
   readonly rows: readonly number[]
@@ -65,18 +64,21 @@ function pointing(reader: Reader, start: number): RowReference | undefined {
   }
   reader.at = at
   const rows = moreRows(reader)
-  const lead = takeLead(reader)
+  const lead = takeBeginning(reader) ? 'work' : takeLead(reader)
   if (!lead || rows && lead !== 'as') return undefined
   reader.take('for')
   const colon = reader.take('the')
-  if (reader.take('last|previous|prev|preceding')) {
-    const count = takeNumber(reader) ?? { values: [1], start: reader.end, end: reader.end }
+  const both = colon || rows ? false : reader.take('both', 'of?', 'these|those|the?')
+  if (both || reader.take('last|previous|prev|preceding|these|those')) {
+    const count = takeNumber(reader) ?? { values: [both ? 2 : 1], start: reader.end, end: reader.end }
     if (!reader.take(rowWords)) return undefined
-    const times = takeTimes(reader)
-    return { kind: 'last', count, ...(times.count && { times: times.count }), start, end: reader.end }
+    const times = takeTimesInAll(reader) ?? takeTimes(reader).count
+    return { kind: 'last', count, ...(times && { times }), start, end: reader.end }
   }
   const blocks = takeBlocks(reader) ?? (lead === 'rep' ? takeBareRows(reader) : undefined)
   if (blocks && reader.word() === 'of') return ofPiece(reader, blocks, start)
+  const asThere = blocks && lead === 'work' ? rowsAsThere(reader, blocks, start) : undefined
+  if (asThere) return asThere
   if (blocks && rows) return { kind: 'copy', blocks: blocks.map((block) => ({ ...block, times: rows, more: true })), start, end: reader.end }
   if (blocks) {
     const until = takeUntil(reader)
@@ -85,8 +87,31 @@ function pointing(reader: Reader, start: number): RowReference | undefined {
     const endsOn = takeEndsOn(reader)
     return { kind: 'copy', blocks, ...(until !== undefined && { until }), ...(chains.length > 0 && { chains }), ...(brackets.length > 0 && { brackets }), ...(endsOn && { endsOn }), start, end: reader.end }
   }
-  const found = lead === 'as' || lead === 'mirror' || lead === 'rep' && colon || pieceAhead(reader) ? piece(reader, start) : undefined
+  const found = lead === 'as' || lead === 'mirror' || lead === 'rep' && colon || pieceAhead(reader) ? referredPiece(reader, start) : undefined
   return found?.kind === 'piece' && lead === 'mirror' ? { ...found, reversing: true } : found
+}
+
+/** `Ring and Rnd 1 as First Square`, `Work foundation and Rows 1 to 10 as Back`: what a piece begins with comes with its first rows. */
+function takeBeginning(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('work|make|form?', 'the|a?', 'magic|foundation|starting|beginning|base?', 'ring|chain|ch|foundation|base|loop', ',?', 'and|then|&', 'work?')) {
+    const { at: rows } = reader
+    if (takeRows(reader)) {
+      reader.at = rows
+      return true
+    }
+  }
+  reader.at = at
+  return false
+}
+
+/** `Work Rows 1 to 10 as for Back`, `Rnds 1 and 2 exactly as in First Square`: rows of another piece, which is named behind them. */
+function rowsAsThere(reader: Reader, blocks: readonly Block[], start: number): RowReference | undefined {
+  const { at } = reader
+  const as = /^(?:as|like|in|exactly|just|the|to)$/.test(reader.word()) && takeLead(reader) === 'as'
+  const found = as ? ofPiece(reader, blocks, start) : undefined
+  if (!found) reader.at = at
+  return found
 }
 
 /** `Rep`, `Do`, `As`, `Work as given for`, `Same again as`, `In the same way as`: how the rows are pointed at. */
@@ -127,14 +152,6 @@ function moreRows(reader: Reader): Num | undefined {
   if (count && (reader.take('more|further') || another) && reader.take(rowWords)) return count
   reader.at = at
   return undefined
-}
-
-/** `Rep Leg 1`, `Work as for Leg 1`: a piece of the pattern by its name. */
-function pieceAhead(reader: Reader): boolean {
-  const { at } = reader
-  const named = takePieceName(reader) !== undefined && (reader.done || /^[,;.]$/.test(reader.word()))
-  reader.at = at
-  return named
 }
 
 /** `ending with a Row 4` */
@@ -222,6 +239,16 @@ function takeTimes(reader: Reader): { readonly count?: Num; readonly more?: bool
   return {}
 }
 
+/** `4 times in all`, `until they have been worked 4 times altogether`: the rows that stand there are the first time. */
+function takeTimesInAll(reader: Reader): Num | undefined {
+  const { at } = reader
+  const until = reader.take(',?', 'until|till', 'they|you|these|this?', 'rows?', 'have|has', 'been|done?', 'worked|done|made|repeated?', 'them|these?')
+  const { count, more } = takeTimes(reader)
+  if (count && !more && (reader.take('in', 'all|total') || reader.take('altogether|total|all', 'told?') || until)) return { ...count, values: count.values.map((times) => times - 1) }
+  reader.at = at
+  return undefined
+}
+
 /** `until there are 12 rows`, `until 30 rows have been worked` */
 function takeUntil(reader: Reader): number | undefined {
   const at = reader.at
@@ -244,34 +271,3 @@ function takeUntil(reader: Reader): number | undefined {
   reader.at = at
   return undefined
 }
-
-/** `as Rnds 1-3 of Square One`, `as for Row 4 of Sleeve` */
-function ofPiece(reader: Reader, blocks: readonly Block[], start: number): RowReference | undefined {
-  reader.take('of', 'the?')
-  const found = piece(reader, start)
-  return found?.kind === 'piece' ? { ...found, rows: blocks.flatMap(({ rows }) => rows) } : undefined
-}
-
-function piece(reader: Reader, start: number): RowReference | undefined {
-  const words: string[] = []
-  const { at } = reader
-  while (!reader.done && !/^(?:[,;.:()!]|but|except|with|in|reversing|shaping|rev)$/.test(reader.word()) && !(words.length > 0 && namesRow(reader)) && !(reader.word() === 'to' && /^(row|rnd|round)$/.test(reader.word(1)))) {
-    words.push(reader.peek()!.text)
-    reader.at += 1
-  }
-  const capital = words.length > 0 && words.length <= 5 && /^[A-Z]/.test(words[0]!)
-  if (!capital) reader.at = at
-  const name = capital ? words.join(' ') : takePieceName(reader)
-  if (name === undefined) return undefined
-  let to: number | undefined
-  if (reader.take('to|through', rowWords)) {
-    to = numberAhead(reader)
-    reader.at += 1
-  }
-  // `as for Front border Rnd 2`
-  const row = to === undefined ? takeRowNamed(reader) : undefined
-  return { kind: 'piece', name, ...(to !== undefined && { to }), ...(row !== undefined && { rows: [row] }), reversing: takeReversing(reader), start, end: reader.end }
-}
-
-/** `Rnd 2`, behind the name of a piece. */
-const namesRow = (reader: Reader): boolean => /^(?:row|rnd|round)$/.test(reader.word()) && numberAhead(reader, 1) !== undefined

@@ -9,8 +9,10 @@ export type RowsEntry =
   | { readonly kind: 'between'; readonly span: Span }
 
 const between = /^(?:notes?\s*:|(?:do not |don[’']t )?(?:fasten|finish) off|(?:do not |don[’']t )cut (?:the )?yarn|cut (?:the )?yarn|break (?:off )?yarn|stuff|weave in|sew|insert (?:the )?(?:eyes|stuffing)|block|place (?:the )?(?:safety )?eyes|embroider|\(?make (?:\d+|one|two|three|four|six)\b(?!\s*ch)[^:]*$)/i
-const ownRow = /^(?:rep(?:eat)?\s+(?:the\s+)?(?:last|rows?|rnds?|rounds?|row|prev)|work (?:even|straight)|base (?:row|round|rnd) of|(?:cont(?:inue)?|dec|inc|increase|decrease)\b.*\b(?:until|every|each (?:end|row|rnd)|foll)\b)/i
+const ownRow = /^(?:rep(?:eat)?\s+(?:the\s+)?(?:last|rows?|rnds?|rounds?|row|prev)|(?:rep(?:eat)?|work|do)\s+(?:the\s+)?(?:last|previous|these|those|both)\s+(?:[\p{L}\d]+\s+){0,3}?(?:rows?|rnds?|rounds?)\b|work (?:even|straight)|base (?:row|round|rnd) of|(?:cont(?:inue)?|dec|inc|increase|decrease)\b.*\b(?:until|every|each (?:end|row|rnd)|foll)\b)/iu
 const comment = /^#/
+/** `Ch 25. Work Rows 1 through 3 of Panel`, `Make 20 ch and work as for Back to Row 6`: behind the chain a row that points at others. */
+const chainAndCopy = /^((?:(?:using|with) [^.,;:]{1,30},?\s+)?(?:foundation\b[^:.]{0,12}:\s*)?(?:(?:make|work|begin with|start with)\s+)?(?:ch(?:ain)?\s+\d[^.;,]*|\d+[^.;,]*\bch(?:ains?)?)(?:[.;,]|(?=\s+and\b)))\s+(?:and\s+)?(?:then\s+)?((?:work|follow|make|rep(?:eat)?|as|like)\s+(?:(?:as|like|in|the|same|way|exactly|given|for)\s+)*(?:the\s+)?(?:rows?|rnds?|rounds?|\d+(?:st|nd|rd|th)|\p{Lu})[^]*)$/iu
 
 /**
  * Cuts a block of rows into its entries. A line without a label goes on with the row above, unless it can only be a row or a
@@ -28,7 +30,11 @@ export function splitRows(text: string, block: Span, sizes: number): readonly Ro
     const heads = isHeading(content, { above: last && contentOf(last.span), labelled: labels[index + 1] !== undefined })
     const label = heads && isUnnumbered(labels[index], line) ? undefined : labels[index]
     const remark = between.test(content) || heads && !label
-    if (label) entries.push({ kind: 'row', label, text: trimmed(text, label.end, line.end), span: line })
+    const copy = label ? undefined : chainAndCopy.exec(content)
+    if (copy && (!above || above.kind === 'between')) {
+      const [from, chain] = [line.end - copy[2]!.length, trimmed(text, line.start, line.start + copy[1]!.length)]
+      entries.push({ kind: 'row', text: chain, span: chain }, { kind: 'row', text: { start: from, end: line.end }, span: { start: from, end: line.end } })
+    } else if (label) entries.push({ kind: 'row', label, text: trimmed(text, label.end, line.end), span: line })
     else if (remark) entries.push({ kind: 'between', span: line })
     else if (!above || above.kind === 'between' || ownRow.test(content)) entries.push({ kind: 'row', text: line, span: line })
     else entries[entries.length - 1] = { ...above, text: { start: above.text.start, end: line.end }, span: { start: above.span.start, end: line.end } }
