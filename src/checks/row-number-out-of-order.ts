@@ -2,7 +2,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { partStarts, writtenNumbers } from '../fabric/part-starts.ts'
 import { holdsFor } from '../fabric/plan-rows.ts'
 import type { WrittenEntry } from '../fabric/real-rows.ts'
-import { inSize } from '../notation/target.ts'
+import { rowsRepeated } from '../fabric/row-ranges.ts'
 import type { PieceFacts } from './facts.ts'
 
 /** Row numbers run on by one; none is missing, none stands twice. A piece may begin at any number. */
@@ -69,11 +69,6 @@ function isList(numbers: readonly number[]): boolean {
 /** `Next 4 rows` moves the numbers on by 4. */
 function hidden(entry: WrittenEntry): number {
   return entry.label?.howMany?.[0] ?? (entry.read.reference ? 0 : 1)
-}
-
-/** `Rep last 2 rows 3 more times.` on a line of its own: whether its rows are numbered too, the next number tells. */
-function rowsRepeated(reference: WrittenEntry['read']['reference'], size: number): number {
-  return reference?.kind === 'last' ? inSize(reference.count, size) * (reference.times ? inSize(reference.times, size) : 1) : 0
 }
 
 const none: ReadonlySet<number> = new Set()

@@ -54,7 +54,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
       next(walk, target, span, rest, count, work, over)
       return heldToRows(walk, target, span, at)
     case 'each': return each(walk, target, span, rest, work, over)
-    case 'same': return same(walk, target, span, work)
+    case 'same': return target.thing?.kind === 'gap' ? work(Math.max(0, walk.last)) : same(walk, target, span, work)
     case 'first': return backAtFirst(walk, target, work) ? undefined : target.thing?.kind === 'space' || firstOnOutline(walk, target) ? next(walk, target, span, rest, count, work, over) : first(walk, span, count, work, over)
     case 'last': return last(walk, target, span, rest, count, work, over)
     case 'nth': return nth(walk, target, span, work)

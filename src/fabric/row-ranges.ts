@@ -30,3 +30,8 @@ export function rowsEndOn(reference: RowReference | undefined, length: number): 
   const { rows } = reference.blocks[0]!
   return { is: rows[(length - 1) % rows.length]!, says: reference.endsOn }
 }
+
+/** `Rep last 2 rows 3 more times.` on a line of its own: whether its rows are numbered too, the next number tells. */
+export function rowsRepeated(reference: RowReference | undefined, size: number): number {
+  return reference?.kind === 'last' ? inSize(reference.count, size) * (reference.times ? inSize(reference.times, size) : 1) : 0
+}

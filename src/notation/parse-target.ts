@@ -23,6 +23,7 @@ import { inTopOfSame, withTheFirst } from './same-place.ts'
 import { takeWayAlong } from './parse-way.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
+import { takeSeamPlace } from './seam-place.ts'
 import { takeUnderChain } from './under-chain.ts'
 import { corner, type Num, type Target } from './target.ts'
 
@@ -105,14 +106,11 @@ function fill(reader: Reader, draft: Draft): boolean {
     return true
   }
   reader.take('the') || reader.word(1) === 'same' && reader.take('that|this')
-  if (takeRing(reader)) {
-    draft.walk = 'ring'
-    return true
-  }
+  if (takeRing(reader)) return (draft.walk = 'ring') === 'ring'
   if (takeTopOfChain(reader, draft) || takeCentre(reader, draft) || ordinal(reader, draft)) return true
-  // `in the gap at the corner`: beside the stitch worked last, into no stitch.
-  if (reader.take('gap|hole') && (takeWhereabouts(reader) || reader.done || /^[,;.(]$/.test(reader.word()))) {
-    draft.walk = 'same'
+  // `in the gap at the corner`, `in the seam`: beside the stitch worked last, into no stitch.
+  if (takeSeamPlace(reader) || reader.take('gap|hole') && (takeWhereabouts(reader) || reader.done || /^[,;.(]$/.test(reader.word()))) {
+    Object.assign(draft, { walk: 'same', thing: { kind: 'gap' } })
     return true
   }
   if (takePoint(reader, draft)) return true

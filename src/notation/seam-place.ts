@@ -1,0 +1,22 @@
+import { placeEnds } from './place-ends.ts'
+import type { Reader } from './reader.ts'
+
+const holes = 'hole|slit|opening|gap|slot|thumbhole|buttonhole'
+
+/** `the seam`, `the shoulder seam`, `seam at the upper end`, `the side of the hole`, `the lower end of the slit`: between two edges, where no place of either is used up. */
+export function takeSeamPlace(reader: Reader): boolean {
+  const { at } = reader
+  reader.take('the')
+  while (/^(?:side|back|front|shoulder|underarm|centre|center|joining|neck|left|right|thumb|first|second|next|other|same|inner|-|hand)$/.test(reader.word()) && (reader.word(1) !== 'of' || /^(?:first|second)$/.test(reader.word()))) reader.at += 1
+  if (reader.take('seam|seams')) {
+    const { at: end } = reader
+    if (!reader.take('at|on', 'the', 'upper|lower|top|bottom|other|near|far|first|second', 'end|edge|side', 'of?', 'the?', `${holes}?`)) reader.at = end
+    if (placeEnds(reader)) return true
+  }
+  reader.at = at
+  reader.take('the')
+  reader.take('other|upper|lower|top|bottom|first|second|far|near|one')
+  if (reader.take('side|end|corner|top|bottom|edge|foot|base', 'of', 'the|this', 'thumb|hand|neck|button?', '-?', holes) && placeEnds(reader)) return true
+  reader.at = at
+  return false
+}
