@@ -48,7 +48,9 @@ export function openAll(walk: Walk): void {
 export function betweenGroups(walk: Walk): void {
   if (walk.edge.some(({ kind }) => kind === 'gap')) return
   const places = walk.edge.flatMap((place, index): readonly Place[] => {
-    const next = walk.edge[index + 1] ?? (walk.round ? walk.edge[0] : undefined)
+    const beyond = (by: number): Place | undefined => walk.edge[index + by] ?? (walk.round ? walk.edge[index + by - walk.edge.length] : undefined)
+    // A round that begins with `ch 3, (2 dc, ch 2, 3 dc) in same sp`: the chain stands in the first group.
+    const next = beyond(1)?.turning && beyond(2)?.group !== undefined ? beyond(2) : beyond(1)
     const gap = next && place.group !== undefined && next.group !== undefined && place.group !== next.group && place.kind !== 'space' && next.kind !== 'space'
     return gap ? [place, { kind: 'gap', row: place.row }] : [place]
   })

@@ -67,11 +67,12 @@ function twoEdges(reader: Reader): boolean {
 }
 
 /** Words in which the two stitches at an inner corner are told; none of them counts more than those. */
-const telling = /^(?:over|across|using|taking|in|where|with|the|that|this|those|which|it|there|last|final|first|next|other|before|after|of|on|from|at|along|and|either|each|both|side|sides|edge|edges|row|row-ends?|-|end|ends|step|steps|meet|meets|belonging|to|corner|one|st|sts|stitch|stitches)$/
+const telling = /^(?:over|across|using|taking|in|where|with|the|that|this|those|which|it|there|last|final|first|next|other|before|after|of|on|from|at|along|and|either|each|both|side|sides|edge|edges|row|row-ends?|-|end|ends|step|steps|meet|meets|belonging|to|inner|inside|inward|corner|one|st|sts|stitch|stitches)$/
 
-function* legWords(reader: Reader): Generator<string> {
+/** Between brackets or dashes a comma may stand for `and`. */
+function* legWords(reader: Reader, comma?: boolean): Generator<string> {
   for (let ahead = 0; reader.at + ahead < reader.limit; ahead += 1) {
-    const word = reader.word(ahead)
+    const word = comma && reader.word(ahead) === ',' ? 'and' : reader.word(ahead)
     const number = numberAhead(reader, ahead)
     if (number === undefined ? !telling.test(word) && reader.vocabulary.stitchAt([word]) === undefined : number > 2) return
     yield word
@@ -81,13 +82,13 @@ function* legWords(reader: Reader): Generator<string> {
 /** Takes `over the last sc of the row-ends and the first sc of the step`, `(1 st from each edge)`, `: the last one on the row-ends and the first one on the step` behind; with `then`, what must follow. */
 export function legsTold(reader: Reader, then?: 'together'): boolean {
   const { at } = reader
-  const open = reader.take('(')
+  const open = reader.take('(|–|—') ? reader.word(-1) : undefined
   if (!open && !then && !/^(?:over|across|using|taking)$/.test(reader.word()) && !reader.take(',|:')) return false
-  const words = [...legWords(reader)]
+  const words = [...legWords(reader, open !== undefined)]
   reader.at += words.length
   const ofEach = / (?:each|either|both)\b/.test(words.join(' '))
   const two = words.some((word) => /^(?:2|two|and|each|both|either)$/.test(word)) && !(ofEach && words.includes('2') && words.includes('from'))
-  if (two && (then ? reader.take('tog|together') : open ? reader.take(')') : placeEnds(reader))) {
+  if (two && (then ? reader.take('tog|together') : open ? reader.take(open === '(' ? ')' : open) : placeEnds(reader))) {
     if (then) legsTold(reader)
     return true
   }

@@ -97,6 +97,7 @@ export function thingHere(reader: Reader): Thing | undefined {
     takeThing(reader)
     return { kind: 'gap' }
   }
+  if (beforeGroup(reader)) return { kind: 'gap', where: 'corner' }
   if (/^(lp|lps|loop|loops)$/.test(reader.word()) && reader.all.some(({ text }) => text === 'held')) {
     reader.at += 1
     return { kind: 'stitch', stitch: 'lp' }
@@ -112,6 +113,17 @@ export function thingHere(reader: Reader): Thing | undefined {
   if (reader.take('ring') || reader.take('circle')) return { kind: 'ring' }
   // `through each of the 10 pairs`: of two layers a pair is one place.
   return reader.take('pair|pairs') ? { kind: 'stitch' } : undefined
+}
+
+/** `sp before next 3-dc group`, `space after the last group`: between two groups. */
+function beforeGroup(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('sp|space|gap', 'before|after', 'the?', 'next|first|last|following|this?')) {
+    if (takeNumber(reader)) reader.take('-?', 'sc|hdc|dc|htr|tr')
+    if (reader.take('group|grp|shell|cluster|cl', 'of?', 'this?', 'square?')) return true
+  }
+  reader.at = at
+  return false
 }
 
 /** `st, foundation ch and row-end`, `ch or sts` */

@@ -32,11 +32,11 @@ function numbered(reader: Reader): number | undefined {
   return number?.values[0]
 }
 
-/** `of Rows 1 to 6`, `of each of Rows 18 to 2`, `from Rows 18–13`, `(Rows 1, 2 and 3)`, `of Row 7 through Row 12`, `of the 1st to 6th rows`: rows in the order in which they are come to. */
+/** `of Rows 1 to 6`, `of each of Rows 18 to 2`, `from Rows 18–13`, `(Rows 1, 2 and 3)`, `down Rows 12–7`, `of Row 7 through Row 12`, `of the 1st to 6th rows`: rows in the order in which they are come to. */
 export function takeOfRows(reader: Reader): { readonly first: Num; readonly last: Num } | undefined {
   const { at } = reader
   const bracket = reader.take('(')
-  if (bracket || reader.take(',', 'from') || reader.take('of|from|on|along|at|for', 'each|every|all?', 'of?', 'the?')) {
+  if (bracket || reader.take(',', 'from') || reader.take('of|from|on|along|at|for|down|up|across|over', 'each|every|all?', 'of?', 'the?')) {
     const named = reader.take(rowWord)
     const first = rowNumber(reader)
     const last = first && rangeEnd(reader, first)
