@@ -22,6 +22,7 @@ import { parseStated } from './parse-stated.ts'
 import { parseStitch } from './parse-stitch.ts'
 import { takeWhere } from './parse-where.ts'
 import { parsePartHeading } from './part-heading.ts'
+import { parseRateFirst, parseSameAlong } from './rate-first.ts'
 import type { Reader } from './reader.ts'
 import { parseStripe } from './stripes.ts'
 import type { Instruction } from './syntax.ts'
@@ -151,6 +152,7 @@ const readers: readonly ((reader: Reader, before: readonly Instruction[]) => rea
   parseAtCorners,
   parseLastOfRepeat,
   parseFurther,
+  parseRateFirst,
   parseStar,
   parseBracket,
   parseEdgeFirst,
@@ -160,6 +162,7 @@ const readers: readonly ((reader: Reader, before: readonly Instruction[]) => rea
   parsePlain,
   parsePartHeading,
   parseWayAhead,
+  parseSameAlong,
   parseStitch,
 ]
 

@@ -103,8 +103,9 @@ export function takeSide(reader: Reader): void {
 /** `each of next 10 row-ends`, `30 dc row-ends`, `next row-end`. */
 function endsCounted(reader: Reader): Named | undefined {
   const { at } = reader
+  const along = /^(?:along|down|up|over)$/.test(reader.word(-1))
   const how = counted(reader)
-  if (how.each && intoRows(reader)) return how
+  if ((how.each || along && how.count) && intoRows(reader)) return how
   // `30 dc row-ends` are told by their number; `each dc row-end` only by its stitch.
   const stitch = takeStitchName(reader)
   const rows = stitch !== undefined && how.each && !how.count ? { rows: [stitch] } : {}

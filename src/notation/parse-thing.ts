@@ -45,12 +45,12 @@ function takeHand(reader: Reader): ReturnType<typeof takeWhichCorner> {
   return undefined
 }
 
-const placeNouns = new Set(['neck', 'neckline', 'strap', 'handle', 'underarm', 'sleeve', 'thumb', 'armhole', 'brim', 'body', 'collar', 'shoulder', 'waist', 'hem', 'cuff', 'toe', 'heel', 'crown', 'yoke', 'flap', 'bridge', 'gap', 'leg', 'arm', 'tail', 'rim', 'band'])
+const placeNouns = new Set(['neck', 'neckline', 'strap', 'handle', 'underarm', 'sleeve', 'thumb', 'armhole', 'brim', 'body', 'collar', 'shoulder', 'waist', 'hem', 'cuff', 'toe', 'heel', 'crown', 'yoke', 'flap', 'buttonhole', 'bridge', 'gap', 'leg', 'arm', 'tail', 'rim', 'band'])
 
 /** \`38 neck ch\`, \`24 strap chs\`, \`20 skipped sleeve dc\`: where the stitches or chains lie. Gives the noun. */
 export function takePlaceNoun(reader: Reader): string | undefined {
   const noun = reader.word()
-  if (!placeNouns.has(noun) || !stitchWords.has(reader.word(1)) && !chainWords.has(reader.word(1)) && !reader.vocabulary.stitchAt([reader.word(1)]) || reader.word(2) === '-') return undefined
+  if (!placeNouns.has(noun) || !stitchWords.has(reader.word(1)) && !spaceWords.has(reader.word(1)) && !chainWords.has(reader.word(1)) && !reader.vocabulary.stitchAt([reader.word(1)]) || reader.word(2) === '-') return undefined
   reader.at += 1
   return noun
 }
