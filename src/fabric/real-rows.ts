@@ -27,6 +27,8 @@ export interface WrittenEntry {
   readonly headed?: boolean
   /** Words of the heading over its part of the piece. */
   readonly heading?: string
+  /** The part that the label of this row, or of one above, names: `First half, Row 11`. */
+  readonly ofPart?: string
   /** A remark over it tells where the yarn is joined, and the row itself does not. */
   readonly opening?: readonly Instruction[]
 }
@@ -49,7 +51,7 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
   for (const part of parts) {
     if (part.kind === 'between') remarks.push({ span: part.span, after: entries.length })
     else {
-      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...partOf(part.label, entries.at(-1)), ...(part.label && { label: part.label }), read: readRow(text, part.text.start, part.text.end, words, part.label?.counted), span: part.span, text: part.text }
+      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...partOf(part.label, entries.at(-1), remarks.some(({ after }) => after === entries.length)), ...(part.label && { label: part.label }), read: readRow(text, part.text.start, part.text.end, words, part.label?.counted), span: part.span, text: part.text }
       const above = remarks.filter(({ after }) => after === entries.length)
       entries.push(opened(entry, above.map(({ span }) => parseJoinNote(text, span.start, span.end, words)).findLast((opening) => opening !== undefined)))
     }
@@ -66,7 +68,7 @@ function opened(entry: WrittenEntry, opening: Opening | undefined): WrittenEntry
 /** Headings that a row may call a part by: a few words, and no sentence. */
 function headingsIn(text: string, parts: readonly RowsEntry[]): readonly string[] {
   return parts.flatMap((part, index) => {
-    const name = part.kind === 'between' && parts[index + 1]?.kind === 'row' ? partName(text.slice(part.span.start, part.span.end)) : ''
+    const name = part.kind === 'row' ? (part.label?.part ?? '') : parts[index + 1]?.kind === 'row' ? partName(text.slice(part.span.start, part.span.end)) : ''
     return /^(?:front|back|left|right|cent(?:re|er)|middle|\p{L}+(?: [\p{L}\d]+){1,3})$/u.test(name) ? [name] : []
   })
 }
@@ -76,10 +78,11 @@ function partName(heading: string): string {
   return heading.toLowerCase().replace(/^notes?\s*:\s*/, '').replace(/\s*\(.*?\)/, '').replace(/\s*[:.]$/, '')
 }
 
-/** `First side, row 1:`: the part stands in the label, and its first row is headed by it. */
-function partOf(label: RowLabel | undefined, above: WrittenEntry | undefined): Pick<WrittenEntry, 'headed' | 'heading'> {
-  if (label?.part === undefined) return {}
-  return { heading: label.part, ...(label.part !== above?.label?.part && { headed: true }) }
+/** `First side, row 1:`: the part stands in the label, its first row is headed by it, and the rows behind that have no heading of their own belong to it. */
+function partOf(label: RowLabel | undefined, above: WrittenEntry | undefined, remarked: boolean): Pick<WrittenEntry, 'headed' | 'heading' | 'ofPart'> {
+  const goesOn = label?.part === undefined && !remarked ? above?.ofPart : undefined
+  if (label?.part === undefined) return goesOn === undefined ? {} : { heading: goesOn, ofPart: goesOn }
+  return { heading: label.part, ofPart: label.part, ...(label.part !== above?.label?.part && { headed: true }) }
 }
 
 function headingOf(text: string, remarks: readonly Remark[], before: number): Pick<WrittenEntry, 'headed' | 'heading'> {

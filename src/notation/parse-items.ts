@@ -22,7 +22,7 @@ import { parseStated } from './parse-stated.ts'
 import { parseStitch } from './parse-stitch.ts'
 import { takeWhere } from './parse-where.ts'
 import { parsePartHeading } from './part-heading.ts'
-import { parseRateFirst, parseSameAlong } from './rate-first.ts'
+import { parseRateAlong, parseRateFirst, parseSameAlong } from './rate-first.ts'
 import type { Reader } from './reader.ts'
 import { parseStripe } from './stripes.ts'
 import type { Instruction } from './syntax.ts'
@@ -153,6 +153,7 @@ const readers: readonly ((reader: Reader, before: readonly Instruction[]) => rea
   parseLastOfRepeat,
   parseFurther,
   parseRateFirst,
+  parseRateAlong,
   parseStar,
   parseBracket,
   parseEdgeFirst,

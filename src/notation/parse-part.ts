@@ -51,7 +51,7 @@ export function withPart<Into extends Partial<Target>>(reader: Reader, target: I
 /** `Pick up the waiting loop of the first shoulder`, `return to the first half`, `working across second shoulder`: where the row begins or goes on. */
 export function parsePartStart(reader: Reader): readonly Start[] | undefined {
   const { at, start } = reader
-  const ofPart = waitingPart(reader) ?? partGoneTo(reader)
+  const ofPart = waitingPart(reader) ?? partGoneTo(reader) ?? joinedAtEdge(reader)
   if (ofPart !== undefined && ofPart !== both && endsHere(reader)) return [{ node: 'start', target: { walk: 'first', ofPart, start, end: reader.end }, start, end: reader.end }]
   reader.at = at
   return undefined
@@ -81,6 +81,19 @@ function partGoneTo(reader: Reader): string | undefined {
   return undefined
 }
 
+/** `join yarn at the side edge of the first half`, before a row that goes over to another part. */
+function joinedAtEdge(reader: Reader): string | undefined {
+  const { at } = reader
+  if (reader.take('join|rejoin|attach|joining|rejoining', 'the?', 'new?', 'yarn|thread', 'at|to|on|in', 'the')) {
+    while (/^(?:side|outer|inner|neck|armhole|free|right|left|hand|-)$/.test(reader.word()) && reader.word(1) !== 'of') reader.at += 1
+    const name = reader.take('edge|end|corner|side', 'of') ? partName(reader) : undefined
+    const behind = name === undefined ? '' : words(reader, reader.at, reader.limit)
+    if (reader.vocabulary.parts?.some((other) => other !== name && behind.includes(other))) return name
+  }
+  reader.at = at
+  return undefined
+}
+
 const loops = 'loop|yarn|thread|st|stitch'
 const waiting = 'waiting|held|live|dropped|marked|left|saved|parked|resting|hanging'
 /** All parts that are there. */
@@ -106,6 +119,6 @@ function takeAnother(reader: Reader): boolean {
   return false
 }
 
-const words = (reader: Reader, from: number): string => reader.all.slice(from, reader.at).map(({ text }) => text.toLowerCase()).join(' ')
+const words = (reader: Reader, from: number, to = reader.at): string => reader.all.slice(from, to).map(({ text }) => text.toLowerCase()).join(' ')
 
 const endsHere = (reader: Reader): boolean => reader.done || reader.word(-1) === 'working' || /^([,;.:()[\]]|[-–—]|and|then|to|for|with|evenly|beginning|starting|ending|from)$/.test(reader.word())

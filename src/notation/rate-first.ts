@@ -5,7 +5,7 @@ import { takeStitchName } from './parse-thing.ts'
 import { takeTarget } from './parse-target.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, Work } from './syntax.ts'
-import type { Target } from './target.ts'
+import { inSize, type Target } from './target.ts'
 
 /**
  * A rate before the sides that are worked at it, as far as the semicolon behind them:
@@ -23,7 +23,24 @@ export function parseRateFirst(reader: Reader): readonly Instruction[] | undefin
   const { end } = reader
   if (stitches && rows && stitch !== undefined && (reader.take(':') || working && (reader.take(',') || reader.peek()?.kind === 'number'))) {
     const sides = parseItems(reader, (inner) => /^[;.]$/.test(inner.word()))
-    if (sides.some(isAlongRowEnds)) return [{ node: 'aside', start, end }, ...sides.map((item) => (isAlongRowEnds(item) ? { ...item, target: { ...item.target, rate: { stitches, rows, about: false } } } : item))]
+    if (sides.some(isAlongRowEnds)) return [{ node: 'aside', words: '', start, end }, ...sides.map((item) => (isAlongRowEnds(item) ? { ...item, target: { ...item.target, rate: { stitches, rows, about: false } } } : item))]
+  }
+  reader.at = at
+  return undefined
+}
+
+/** `3 dc for every 2 rows along the 16 row-ends`: so many rows at that rate. Where the rate does not divide them, the maker sees how many they come to. */
+export function parseRateAlong(reader: Reader): readonly Instruction[] | undefined {
+  const { at, start } = reader
+  const stitches = takeNumber(reader)
+  const { start: from } = reader
+  const stitch = stitches && takeStitchName(reader)
+  const name = { start: from, end: reader.end }
+  const rows = stitch === undefined ? undefined : takeRows(reader)
+  const target = rows && reader.word() !== ':' ? takeTarget(reader) : undefined
+  if (stitches && rows && stitch !== undefined && target?.count && !target.eachOf && target.thing?.kind === 'row-end') {
+    const values = target.count.values.map((ends, size) => ends * inSize(stitches, size) / inSize(rows, size))
+    if (values.every(Number.isInteger)) return [{ node: 'work', stitch, count: { ...stitches, values }, target: { ...target, rate: { stitches, rows, about: false } }, name, start, end: reader.end }]
   }
   reader.at = at
   return undefined
@@ -31,7 +48,7 @@ export function parseRateFirst(reader: Reader): readonly Instruction[] | undefin
 
 /** So many stitches along so many row-ends, with no rate of their own. */
 const isAlongRowEnds = (item: Instruction): item is Work & { readonly target: Target } =>
-  item.node === 'work' && item.count !== undefined && item.target?.evenly === true && item.target.count !== undefined && item.target.thing?.kind === 'row-end' && item.target.rate === undefined
+  item.node === 'work' && item.count !== undefined && item.target?.count !== undefined && !item.target.eachOf && item.target.thing?.kind === 'row-end' && item.target.rate === undefined
 
 /** `33 along the 22 rows`, `24 up the other side`, `33 back along the second half`: stitches as those that were named last. */
 export function parseSameAlong(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
