@@ -1,3 +1,4 @@
+import { chainAtFarEnd } from '../notation/separate-chain.ts'
 import type { Instruction } from '../notation/syntax.ts'
 import type { RealRow, WrittenEntry } from './real-rows.ts'
 
@@ -35,7 +36,7 @@ export function wordsOf({ opening = [], read }: WrittenEntry): readonly Instruct
 
 /** The row with what the remark over it tells of its beginning. */
 export function withOpening(row: RealRow): RealRow {
-  return row.opening ? { ...row, items: [...row.opening, ...row.items] } : row
+  return row.opening ? { ...row, items: chainAtFarEnd([...row.opening, ...row.items]) } : row
 }
 
 /** The row joins the yarn itself, or begins with what it skips. */

@@ -1,5 +1,6 @@
 import { parseRow } from './parse-row.ts'
 import type { Vocabulary } from './reader.ts'
+import { makesSeparateChain } from './separate-chain.ts'
 import type { Instruction } from './syntax.ts'
 import type { Num } from './target.ts'
 
@@ -24,6 +25,7 @@ export function parseJoinNote(text: string, start: number, end: number, vocabula
     const { items, reference, sizeLists } = parseRow(text, from + index, from + index + words.length, vocabulary)
     const last = items.findLastIndex(({ node }) => node === 'start')
     const taken = items.slice(0, last + 1)
+    if (!reference && makesSeparateChain(items)) return { items, sizeLists }
     if (taken.some(isPlace) && !reference && taken.every(({ node }) => places.has(node)) && !items.some(worksAny)) return { items: taken, sizeLists }
   }
   return undefined

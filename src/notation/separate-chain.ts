@@ -3,6 +3,16 @@ import type { Instruction } from './syntax.ts'
 const separate = /\b(?:separate|spare|extra|another|new|second|short) (?:length|strand|ball|piece|end|bit|oddment)\b/
 const ended = /\b(?:fasten(?:ed)? off|cut|break|end off|set aside|leave it)\b/
 
+/** `Join with sl st in first st of Row 12`: a slip stitch that only fastens the strand. */
+const joins = (item: Instruction): boolean => item.node === 'start' || item.node === 'join' || item.node === 'work' && item.stitch === 'sl st'
+
+/** Whether words make such a chain and nothing else. */
+export function makesSeparateChain(items: readonly Instruction[]): boolean {
+  const ends = items.some((item) => item.node === 'aside' && ended.test(item.words ?? ''))
+  return ends && items.some((item) => item.node === 'aside' && separate.test(item.words ?? '')) && items.filter(({ node }) => node === 'chain').length === 1
+    && items.every((item) => item.node === 'aside' || item.node === 'chain' || joins(item))
+}
+
 /**
  * `With a separate length of yarn, join with sl st in first hdc (the far end), ch 12, fasten off.` before the row itself: the chain lies where
  * the row comes to it at its end, and is made there: `hdc in each of the 12 ch`.
@@ -13,7 +23,7 @@ export function chainAtFarEnd(items: readonly Instruction[]): readonly Instructi
   const end = items.findIndex((item, index) => index > chain && item.node === 'aside' && ended.test(item.words ?? ''))
   if (from < 0 || chain < 0 || end < 0) return items
   const made = items.slice(from, end + 1)
-  const plain = made.every(({ node }, index) => node === 'aside' || node === 'start' || node === 'join' || from + index === chain) && items.slice(0, from).every(({ node }) => node === 'aside')
+  const plain = made.every((item, index) => item.node === 'aside' || joins(item) || from + index === chain) && items.slice(0, from).every(({ node }) => node === 'aside')
   const into = items.findLastIndex((item) => item.node === 'work' && item.target?.thing?.kind === 'chain' && item.target.count !== undefined)
   const worksBefore = items.slice(end, into).some(({ node }) => node === 'work')
   if (!plain || !worksBefore) return items

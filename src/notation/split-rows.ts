@@ -8,7 +8,7 @@ export type RowsEntry =
   /** Printed and not counted: `Note:`, `Fasten off.` */
   | { readonly kind: 'between'; readonly span: Span }
 
-const between = /^(?:notes?\s*:|(?:do not |don[’']t )?(?:fasten|finish) off|(?:do not |don[’']t )cut (?:the )?yarn|cut (?:the )?yarn|break (?:off )?yarn|stuff|weave in|sew|insert (?:the )?(?:eyes|stuffing)|block|place (?:the )?(?:safety )?eyes|embroider|\(?make (?:\d+|one|two|three|four|six)\b(?!\s*(?:[([][\d, –-]+[)\]]\s*)*ch)[^:]*$)/i
+const between = /^(?:notes?\s*:|with an? (?:separate|spare|extra|second|another|new|short) (?:length|strand|ball|piece|end|oddment)\b[^:]*\bch(?:ain)?\b[^:]*\b(?:cut|fasten off|break|set aside)\b[^:]*$|(?:do not |don[’']t )?(?:fasten|finish) off|(?:do not |don[’']t )cut (?:the )?yarn|cut (?:the )?yarn|break (?:off )?yarn|stuff|weave in|sew|insert (?:the )?(?:eyes|stuffing)|block|place (?:the )?(?:safety )?eyes|embroider|\(?make (?:\d+|one|two|three|four|six)\b(?!\s*(?:[([][\d, –-]+[)\]]\s*)*ch)[^:]*$)/i
 const ownRow = /^(?:rep(?:eat)?\s+(?:the\s+)?(?:last|rows?|rnds?|rounds?|row|prev)|(?:rep(?:eat)?|work|do)\s+(?:the\s+)?(?:last|previous|these|those|both)\s+(?:[\p{L}\d]+\s+){0,3}?(?:rows?|rnds?|rounds?)\b|work (?:even|straight)|base (?:row|round|rnd) of|(?:cont(?:inue)?|dec|inc|increase|decrease)\b.*\b(?:until|every|each (?:end|row|rnd)|foll)\b)/iu
 const comment = /^#/
 /** `Ch 25. Work Rows 1 through 3 of Panel`, `Make 20 ch and work as for Back to Row 6`: behind the chain a row that points at others. */
