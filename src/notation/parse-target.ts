@@ -2,6 +2,7 @@ import { alongRow } from './along-row.ts'
 import { beforeMarker, behindKept } from './before-marker.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { ofEachSpace } from './of-each-space.ts'
+import { endOfOpening } from './end-of-opening.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeLeftUnderChain, isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
 import { takeCentre, takePoint } from './parse-centre.ts'
@@ -37,15 +38,14 @@ export function takeTarget(reader: Reader, needsWord = true): Target | undefined
 }
 
 function targetHere(reader: Reader, needsWord: boolean): Target | undefined {
-  const start = reader.start
-  const at = reader.at
+  const { start, at } = reader
   const draft: Draft = {}
   if (reader.take('around|round|across|along|of')) {
     const ofPiece = takePieceName(reader)
     if (ofPiece !== undefined) return { walk: 'each', ofPiece, toEnd: true, start, end: reader.end }
     reader.at = at
   }
-  const bridge = otherSideOfBridge(reader, start)
+  const bridge = otherSideOfBridge(reader, start) ?? endOfOpening(reader, start)
   if (bridge) return bridge
   if (takeToMarker(reader)) return { walk: 'each', toMarker: true, start, end: reader.end }
   const back = takeKeepBack(reader)
