@@ -14,6 +14,7 @@ import type { PieceRun, PieceToWork } from './piece-run.ts'
 import { realRows, type RealRow, type WrittenEntry } from './real-rows.ts'
 import { bestOnOutline, elsewhere, leavesSide, nearest, type OnOutline } from './other-borders.ts'
 import { beginsBehind, joinedAbove, rejoinsFartherOn, withOpening } from './joined-above.ts'
+import { onRowThatLeft } from './left-of-row.ts'
 import { itemsOf, textFor, withoutOwnName, writtenOf } from './row-content.ts'
 import { settingOf } from './row-setting.ts'
 import { mostStitches, TooLarge } from './limits.ts'
@@ -137,7 +138,7 @@ interface Step {
 }
 
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
-  const { items, joins, outline: beside } = joiningParts(withoutOwnName(itemsOf(row, state, piece.size), piece.name), state.edge.round ? [] : waitingParts(state, piece), () => withAllBeside(piece, state), piece.size)
+  const { items, joins, outline: beside } = joiningParts(withoutOwnName(onRowThatLeft(itemsOf(row, state, piece.size), state), piece.name), state.edge.round ? [] : waitingParts(state, piece), () => withAllBeside(piece, state), piece.size)
   if (beside) state = { ...state, outline: beside }
   const fabric = { ...state, held: piece.held ?? [], piece: piece.name, size: piece.size }
   const mirrored = row.mirrored === true && !row.round && !state.edge.chain && state.edge.places.length > 0

@@ -4,8 +4,10 @@ import type { RowLabel } from './labels.ts'
 const partBefore = /^(\p{L}[\p{L}’'-]*(?: [\p{L}\d’'-]+){0,4})(?:\s*[,:;.]|\s+[-–—])\s+(?=(?:rows?|rnds?|rounds?|r)\s*\d|\d+(?:st|nd|rd|th)\b|(?:next|following|foll|last|first)\b.{0,16}?\b(?:rows?|rnds?|rounds?)\b|(?:\p{L}+ ){1,3}(?:row|rnd|round)\s*(?:[:(]|\d))/iu
 /** `Outer round 1:`, `Left neck row (R.S.):`: what the row is for. */
 const purposeBefore = /^(\p{L}[\p{L}’'-]*(?: [\p{L}’'-]+){0,3})\s+(?=(?:rows?|rnds?|rounds?)\b)/iu
-/** `Armhole row (RS):` has no number: its word, and what may stand in brackets behind it. */
-const unnumbered = /^(rows?|rnds?|rounds?)\s*[([]\s*(?:(r\.?s\.?|w\.?s\.?|right[ -]side|wrong[ -]side)(?: facing)?)?[^()[\]]*[)\]]\s*[:.»›|]\s*/iu
+/** `Armhole row (RS):`, `Neck row:` have no number: the word, and what may stand in brackets behind it. */
+const unnumbered = /^(row|rnd|round)(?:\s*[([]\s*(?:(r\.?s\.?|w\.?s\.?|right[ -]side|wrong[ -]side)(?: facing)?)?[^()[\]]*[)\]]\s*[:.»›|]|\s*[:»›|])\s*/iu
+/** `First neck side (RS):` has the side alone. */
+const sided = /^(\p{L}[\p{L}’'-]*(?: [\p{L}’'-]+){0,3})\s*[([]\s*(r\.?s\.?|w\.?s\.?|right[ -]side|wrong[ -]side)(?: facing)?[^()[\]]*[)\]]\s*[:»›|]\s*/iu
 // Such words begin an instruction, and no label.
 const instructions = /^(?:note|notes|with|working|work|along|across|around|in|into|on|over|up|down|from|to|at|after|before|of|the|each|every|repeat|rep|join|rejoin|turn|ch|chain|skip|sk|miss|sc|dc|hdc|htr|tr|sl|ss|fasten|then|do|end|make|as|for|and|now|all|complete|finish|sew|this|same|size|sizes|begin|start|place|count|odd|even)\b/i
 
@@ -18,12 +20,15 @@ export function readWordedLabel(text: string, start: number, read: (from: number
   const part = partBefore.exec(text)
   if (part) return withPart(text, start, part, ', ', read(part[0].length))
   const purpose = purposeBefore.exec(text)
-  if (!purpose) return undefined
+  if (!purpose) {
+    const [all, name, side] = sided.exec(text) ?? []
+    return all === undefined ? undefined : { word: 'row', name: capital(name!), prefix: 'Row', numbers: [], start, end: start + all.trimEnd().length, side: sideOf(side)! }
+  }
   const at = purpose[0].length
   const bare = unnumbered.exec(text.slice(at))
   if (!bare) return /\d/.test(text.slice(at, at + 12)) ? withPart(text, start, purpose, ' ', read(at)) : undefined
   const word = /^r(?:nd|ound)/i.test(bare[1]!) ? 'round' : 'row'
-  const side = bare[2] === undefined ? undefined : /^r/i.test(bare[2]) ? 'RS' : 'WS'
+  const side = sideOf(bare[2])
   return { word, name: `${capital(purpose[1]!)} ${bare[1]!.toLowerCase()}`, prefix: word === 'row' ? 'Row' : 'Round', numbers: [], start, end: start + at + bare[0].trimEnd().length, ...(side && { side }) }
 }
 
@@ -32,5 +37,7 @@ function withPart(text: string, start: number, [, lead]: RegExpExecArray, betwee
   const part = capital(lead!)
   return { ...label, start, part: part.toLowerCase(), name: `${part}${between}${label.name}`, prefix: `${part}${between}${label.prefix}` }
 }
+
+const sideOf = (words: string | undefined): 'RS' | 'WS' | undefined => (words === undefined ? undefined : /^r/i.test(words) ? 'RS' : 'WS')
 
 const capital = (words: string): string => words[0]!.toUpperCase() + words.slice(1)
