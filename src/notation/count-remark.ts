@@ -62,11 +62,11 @@ function partOfThem(reader: Reader): boolean {
 /** Words that tell of which row or of how many edges a count is. */
 const telling = /^(?:end|ends|row|rnd|round|side|sides|edge|edges|corner|corners|ring|beginning|start|same|first|last)$/
 
-/** `22 sts along the neck`, `36 sc at the wrist`: where they lie. */
+/** `22 sts along the neck`, `36 sc at the wrist`, `51 dc between the chains`: where they lie. */
 export function takePlaceWords(reader: Reader): void {
   const { at } = reader
   reader.take('in', 'all')
-  const along = reader.take('all?', 'along|across|around|round|over|up|down', 'the|this|its?')
+  const along = reader.take('all?', 'along|across|around|round|over|up|down', 'the|this|its?') || reader.take('between', 'the|both')
   if (!along && !reader.take('at|in|on', 'the|its')) {
     reader.at = at
     return

@@ -185,11 +185,14 @@ function underside(reader: Reader, start: number): Target | undefined {
   reader.at = noun
   const held = opening && isOpening(opening) ? { held: `${opening} ch` } : {}
   reader.take('foundation|beginning|beg|starting|initial|base|original|added|extra|extension|new')
-  const base = reader.all.slice(at, reader.at).some(({ text }) => /^(base|bottom)$/i.test(text))
+  const base = reader.all.slice(at, reader.at).some(({ text }) => /^(base|bottom|undersides?)$/i.test(text))
   if (base && after.count && reader.take('st|sts|stitch|stitches|sc|hdc|dc|tr')) {
-    takeRowNamed(reader, 'of|on|from|in')
+    const named = takeRowNamed(reader, 'of|on|from|in')
+    // `of the 47 sts of the neck edge`: the edge that the piece began with.
+    const { at: edge } = reader
+    if (!reader.take('of|on|along|at', 'the', 'neck|lower|foundation|bottom|beginning|first|waist|front|back', 'edge|row|chain')) reader.at = edge
     const toEnd = takeToEnd(reader)
-    return { walk: 'next', count: after.count, thing: { kind: 'chain' }, ...(toEnd && { toEnd }), start, end: reader.end }
+    return { walk: 'next', count: after.count, thing: { kind: 'chain' }, ...(beneath && { edge: 'underside' }), ...(beneath && named !== undefined && named > 1 && { ofRow: named }), ...(toEnd && { toEnd }), start, end: reader.end }
   }
   if (base && after.each && reader.take('st|sts|stitch|stitches|sc|hdc|dc|tr')) {
     takeRowNamed(reader, 'of|on|from|in')

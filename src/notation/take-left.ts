@@ -28,5 +28,13 @@ export function takeAtEnd(reader: Reader): boolean {
   const end = reader.take('at|on', 'the|this|that?', 'very|far|other|opposite|left|right|second|same|neck|armhole|outer|inner?', '-?', 'hand?', 'end|edge|side')
   if (end) reader.take('of', 'the|this|that?', 'row|piece|edge|side')
   else reader.at = at
-  return end
+  return end || asFarAs(reader)
+}
+
+/** `4 hdc are left to the centre back`, `up to the join`: as far as a place that is passed by. */
+function asFarAs(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('up?', 'to|until|before', 'the', 'centre|center|middle|join|seam|marker|edge', '-?', 'back|front?')) return true
+  reader.at = at
+  return false
 }
