@@ -7,8 +7,15 @@ const made = { 'so-far': 'has made so far', side: 'has made along this side', ei
 
 /** A count in the middle of a row is where a maker stops to compare. */
 export function partialCountMismatch({ source, row }: RowFacts): Diagnostic | undefined {
-  const trouble = row.troubles.find((found) => found.kind === 'stated-apart')
+  const trouble = row.troubles.find((found) => found.kind === 'stated-apart' || found.kind === 'places-apart')
   if (!trouble) return undefined
+  if (trouble.kind === 'places-apart') return {
+    code: 'partial-count-mismatch',
+    message: `${rowName(row)} speaks of ${counted(trouble.says, trouble.what)} in its middle, but goes over ${trouble.worksOver} there`,
+    primary: { span: trouble.span, text: `says ${trouble.says}, goes over ${trouble.worksOver}` },
+    secondary: [],
+    tally: tallyOf(source, row),
+  }
   return {
     code: 'partial-count-mismatch',
     message: `${rowName(row)} speaks of ${counted(trouble.says, 'stitch')} in its middle, but ${made[trouble.scope]} ${trouble.makes}`,

@@ -24,7 +24,7 @@ const mostStarts = 24
  * Where the words leave open how a border meets the outline: a row that is joined anew may begin at any edge and on either side, and the
  * chain under a skipped turning chain that counts as a stitch is taken for a place by some.
  */
-function otherBorders(toWork: RowToWork, outline: Outline, { round, sewn }: RowSetting): readonly OtherBorder[] {
+function otherBorders(toWork: RowToWork, outline: Outline, { round, sewn, laidOn }: RowSetting): readonly OtherBorder[] {
   const { items, edge } = toWork
   const border = edge.outline
   if (!border) return []
@@ -39,7 +39,7 @@ function otherBorders(toWork: RowToWork, outline: Outline, { round, sewn }: RowS
   // Where the words say which side faces, the work goes along the edge in one direction only.
   const starts = (border.faced ? [turned] : [turned, !turned]).flatMap((way) => {
     const walk = outline.walk(way)
-    const parted = walk.flatMap(whereNumbersBegin)
+    const parted = walk.flatMap((stretch) => whereNumbersBegin(stretch, laidOn))
     return [walk, ...(parted.length > walk.length ? [parted] : [])].flatMap((all) => (all.length > mostStarts ? [] : turnsOf(all).map((begun) => ({ edge: made(begun, way), words: 'the row begins where its words fit the edge' }))))
   })
   const heel = outline.opened ? [turned, !turned].map((way) => ({ edge: made(sidesUp(outline.walk(way)), way), words: 'the edge that the piece began with is folded and sewn together' })) : []
@@ -47,13 +47,14 @@ function otherBorders(toWork: RowToWork, outline: Outline, { round, sewn }: RowS
   return [...withBase, ...ring, ...starts, ...heel, ...withEnds, ...closed]
 }
 
-/** A side that goes on from a bag to its flap, or over a seam: where the rows are numbered anew and at a seam another row may begin. */
-function whereNumbersBegin(stretch: Stretch): readonly Stretch[] {
+/** A side that goes on from a bag to its flap, or over a seam: where the rows are numbered anew, at a seam and where another piece is laid on it another row may begin. */
+function whereNumbersBegin(stretch: Stretch, laidOn?: number): readonly Stretch[] {
   const { edge, rows, places, seams } = stretch
   if (edge !== 'row-ends' || rows.length !== places.length) return [stretch]
   const cuts = rows.flatMap(({ number }, index) => {
     const before = rows[index - 1]?.number
     if (seams.includes(index)) return [index]
+    if (laidOn !== undefined && before !== undefined && number !== undefined && Math.min(before, number) === laidOn && Math.max(before, number) === laidOn + 1) return [index]
     return before !== undefined && number !== undefined && (number === 1 || before === 1) && Math.abs(number - before) !== 1 ? [index] : []
   })
   return cuts.length === 0 ? [stretch] : [0, ...cuts].map((cut, part) => ({ ...stretch, rows: rows.slice(cut, cuts[part]), places: places.slice(cut, cuts[part]) }))

@@ -31,6 +31,8 @@ export interface PieceToWork {
   readonly joinedStarts?: (wants: number) => JoinedStarts
   /** The pattern tells of folding or sewing: an edge may be closed that no row works along. */
   readonly sewn?: boolean
+  /** Of a border through two pieces: the last row of the smaller one, that lies on the other. */
+  readonly laidOn?: number
   /** How many of it are made. */
   readonly make?: number
   /** Index of the piece that it goes on from, or the grid. */

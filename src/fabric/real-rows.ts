@@ -49,14 +49,20 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
   const dialect = pieceWords(text.slice(block.start, block.end), lexicon)
   const words = { ...dialect, parts: headings, ...(dialect.key !== undefined && { key: JSON.stringify([dialect.key, headings]) }) }
   for (const part of parts) {
-    if (part.kind === 'between') remarks.push({ span: part.span, after: entries.length })
+    const read = part.kind === 'row' ? readRow(text, part.text.start, part.text.end, words, part.label?.counted) : undefined
+    if (part.kind === 'between' || !read || !part.label && worksNothing(read)) remarks.push({ span: part.span, after: entries.length })
     else {
-      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...partOf(part.label, entries.at(-1), remarks.some(({ after }) => after === entries.length)), ...(part.label && { label: part.label }), read: readRow(text, part.text.start, part.text.end, words, part.label?.counted), span: part.span, text: part.text }
+      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...partOf(part.label, entries.at(-1), remarks.some(({ after }) => after === entries.length)), ...(part.label && { label: part.label }), read, span: part.span, text: part.text }
       const above = remarks.filter(({ after }) => after === entries.length)
       entries.push(opened(entry, above.map(({ span }) => parseJoinNote(text, span.start, span.end, words)).findLast((opening) => opening !== undefined)))
     }
   }
   return { entries, remarks }
+}
+
+/** `Hold the two pieces with wrong sides together.`, `With RS facing, join yarn in the corner sp.` on a line of its own, without a label: the row under it begins so. */
+function worksNothing({ items, totals, reference, stripes }: ReadRow): boolean {
+  return items.length > 0 && totals.length === 0 && !reference && !stripes && items.every((item) => item.node === 'start' || item.node === 'aside' && !item.stated && !item.neighbour && !item.picot)
 }
 
 /** `Note: With RS facing, skip next 11 sts and join yarn in the next st.`: the row begins there, unless it tells its own beginning. */

@@ -18,6 +18,7 @@ export function settingOf(piece: PieceToWork, row: RealRow, index: number, state
     ...((state.entry === undefined && piece.onFabric || row.anew || joinedAbove(row.entry)) && { beginsPart: true }),
     ...(state.number !== undefined && !row.anew && piece.takenUpLater?.has(state.number) && { takenUpLater: true }),
     ...(piece.sewn && { sewn: true }),
+    ...(piece.laidOn !== undefined && { laidOn: piece.laidOn }),
     ...(piece.beside && state.entry === undefined && { beside: piece.beside }),
   }
 }

@@ -10,6 +10,7 @@ import { rowsNamed } from './part-starts.ts'
 import { beginsBehind, joinsInLeft, joinedAbove, skipsFirst, wordsOf } from './joined-above.ts'
 import type { Edge, FinishedEdge } from './place.ts'
 import { realRows, type OtherPieces, type RealRow, type WrittenEntry } from './real-rows.ts'
+import { onTheLarger } from './laid-together.ts'
 import { whereTheYarnIs } from './where-the-yarn-is.ts'
 import type { WorkedRow } from './worked-row.ts'
 import { mostStitches } from './limits.ts'
@@ -103,7 +104,7 @@ type Runs = readonly PieceRun[] & { readonly held: readonly Held[] }
 
 /** A piece that goes on from another begins on its edge. */
 function workAll(written: readonly PieceToWork[], seams: readonly Seam[], readings: ReadonlyMap<string, number>): Runs {
-  const pieces = whereTheYarnIs(written)
+  const pieces = whereTheYarnIs(onTheLarger(written))
   const runs: PieceRun[] = []
   const rows = new Map<string, readonly RealRow[]>()
   const pieceEdges = new Map<string, FinishedEdge>()

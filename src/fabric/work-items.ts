@@ -106,6 +106,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     }
     case 'aside': {
       if (item.leaves) walk.leaves = true
+      if (item.oneLayer) walk.pairs = 1
       if (item.picot) walk.groups.push({ name: 'picot', size: 0 })
       // Within a repeat it holds for one pass, and the words do not tell which.
       if (item.stated && !rest.quiet) compareStated(walk, item.stated, { start: item.start, end: item.end })

@@ -3,12 +3,19 @@ import { inSize } from '../notation/target.ts'
 import { endOfEdge } from './along-outline.ts'
 import { findNext, indexBefore } from './find-place.ts'
 import { isStitch } from './place.ts'
+import { comparePlacesTold } from './places-told.ts'
 import { usesOf } from './uses.ts'
 import type { Walk } from './walk.ts'
 import { workItems, type Rest } from './work-items.ts'
 
 /** Works a repeat: so many times, or until the places run out. */
 export function workRepeat(walk: Walk, item: Repeat, rest: Rest): void {
+  const { at } = walk
+  workPasses(walk, item, rest)
+  if (item.told) comparePlacesTold(walk, item.told, at)
+}
+
+function workPasses(walk: Walk, item: Repeat, rest: Rest): void {
   const times = timesOf(walk, item)
   if (times === undefined) return toEnd(walk, item, rest)
   for (let pass = 1; pass <= times; pass += 1) {

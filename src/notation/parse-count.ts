@@ -145,6 +145,8 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   // `6 x 1-ch sp`, `2 underarm ch-sps`
   reader.take('x|×')
   if (reader.peek(1) && reader.word(1) !== 'of') reader.take('underarm|sleeve|thumb|neck|armhole|buttonhole|handle')
+  // `2 free ch-2 sps` beside joined ones
+  if (/^(?:ch|chain|corner)$/.test(reader.word(1)) || /^\d/.test(reader.word(1))) reader.take('free|unjoined|open|plain')
   const half = !/^(doubles?|trebles?|-)$/.test(reader.word(1)) && reader.take('half')
   while (reader.take('full|whole|complete|little|small|tiny|big|large')) continue
   if (reader.take('joined', 'corner|corners', 'sp|sps|space|spaces?')) {

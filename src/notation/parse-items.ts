@@ -23,6 +23,7 @@ import { parseStitch } from './parse-stitch.ts'
 import { takeWhere } from './parse-where.ts'
 import { parsePartHeading } from './part-heading.ts'
 import { parseRateAlong, parseRateFirst, parseSameAlong } from './rate-first.ts'
+import { withPlacesTold } from './places-told.ts'
 import type { Reader } from './reader.ts'
 import { parseStripe } from './stripes.ts'
 import type { Instruction } from './syntax.ts'
@@ -50,11 +51,18 @@ export function parseItems(reader: Reader, stop: (reader: Reader) => boolean): I
     items.push(...item.map((one) => (one.node === 'aside' && one.words === undefined ? { ...one, words: saidBetween(reader, before) } : one)))
     const corner = parseCornerList(items) ?? alongNewChain(items) ?? alongOtherSide(items)
     if (corner) items.splice(0, items.length, ...corner)
-    takeWhere(reader, items.at(-1))
+    takePlacesTold(reader, items)
+    if (takeWhere(reader, items.at(-1))) takePlacesTold(reader, items)
     // A construct that takes nothing would be our mistake; step over one token so that reading goes on.
     if (reader.at === before) reader.at += 1
   }
   return items
+}
+
+/** Takes what the last of the instructions is told to go over. */
+function takePlacesTold(reader: Reader, items: Instruction[]): void {
+  const told = withPlacesTold(reader, items.at(-1))
+  if (told) items.splice(-1, 1, told)
 }
 
 /** The words of an aside, for those that name what is meant: `(left sleeve)`. */

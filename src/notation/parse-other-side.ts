@@ -28,6 +28,12 @@ export function otherSide(reader: Reader): readonly Instruction[] | undefined {
   const begins = at === 0 || /^([,.;:()]|and|then|now)$/.test(reader.word(at - 1 - reader.at))
   const chain = reader.take('of|on', 'the?', 'foundation|beginning|beg|starting|initial|base|original?', 'ch|chain|chs', 'edge?') || reader.take('of|on', 'the?', 'foundation', 'row|edge?') || reader.take('of|on', 'the?', 'fsc|fdc|fhdc|ftr', 'sts|stitches|row|edge?')
   if (!chain) reader.at = tail
+  // `along underside of the added ch:` is an edge like the others.
+  const later = !chain && reader.word(-1) === 'underside' && reader.word() === 'of'
+  if (later) {
+    reader.at = at
+    return undefined
+  }
   const under = chain || reader.all.slice(at, tail).some(({ text }) => /^(underside|under|bottom|lower|loops|lps)$/i.test(text))
   // `up the other side at the same rate, 3 sc to 2 rows`
   reader.take('at', 'the', 'same', 'rate|ratio') || reader.take('at', 'a|the', 'rate|ratio', 'of')

@@ -1,3 +1,4 @@
+import { parseOneLayer } from './one-layer.ts'
 import { takeEndLead, takeEndTail } from './at-row-end.ts'
 import { ordinals } from './number-words.ts'
 import { skipNth } from './parse-nth.ts'
@@ -29,7 +30,7 @@ import { toSeparator } from './to-separator.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return definition(reader) ?? parseTurn(reader, before) ?? inLoopsOf(reader) ?? parsePartStart(reader) ?? returnTo(reader) ?? chartRows(reader) ?? parseLayers(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader, before) ?? chain(reader, before) ?? skipNth(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? parseBehind(reader, before) ?? inPlace(reader, before)
+  return definition(reader) ?? parseTurn(reader, before) ?? inLoopsOf(reader) ?? parsePartStart(reader) ?? returnTo(reader) ?? chartRows(reader) ?? parseLayers(reader) ?? parseOneLayer(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parsePicot(reader, before) ?? chain(reader, before) ?? skipNth(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? parseBehind(reader, before) ?? inPlace(reader, before)
 }
 
 /** `inc = 2 sc in the same st.`: what a word stands for anyway. */

@@ -31,6 +31,8 @@ export function takeToEnd(reader: Reader): boolean {
   if (aroundSides(reader)) return true
   // `around next st` goes round a post; `around` alone goes to the end.
   if (/^(around|round|along)$/.test(reader.word()) && /^(next|each|post|posts|the|first|last|same|\d+|sc|dc|hdc|tr|st|foll|following|both|edge|front|back)$/.test(reader.word(1))) return false
+  // `rep from * along all 10 row-ends`: so many are told.
+  if (/^(?:along|across|around)$/.test(reader.word()) && reader.word(1) === 'all' && numberAhead(reader, 2) !== undefined) return false
   // `sl st to beg sc` goes into a stitch.
   if (reader.word() === 'to' && /^beg/.test(reader.word(1)) && (/^(?:ch|chain)$/.test(reader.word(2)) || reader.vocabulary.stitchAt([reader.word(2)]) !== undefined)) return false
   // `sc in every ch after`

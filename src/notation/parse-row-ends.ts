@@ -39,11 +39,11 @@ export function rowEnds(reader: Reader, start: number, evenly: boolean): Target 
     return undefined
   }
   takeOfStep(reader)
-  const rowsFirst = named.ofRows ?? takeOfRows(reader)
+  const rowsFirst = named.ofRows ?? takeOfRows(reader) ?? takeRowNumbers(reader)
   const { at: side } = reader
   takeSide(reader)
   // `2 row-ends of Body (R8 and R7)`: the rows stand behind their piece.
-  const ofRows = rowsFirst ?? takeOfRows(reader)
+  const ofRows = rowsFirst ?? takeOfRows(reader) ?? takeRowNumbers(reader)
   if (!ofRows) reader.at = side
   const count = named.count ?? (ofRows ? rowsBetween(ofRows) : named.each ? ofNextRows(reader) : undefined)
   takeSide(reader)

@@ -26,7 +26,8 @@ export function takeTimes(reader: Reader, meaning: 'in-all' | 'either' = 'in-all
   return undefined
 }
 
-const inAll = (reader: Reader): boolean => reader.take('in', 'all|total') || reader.take('total|altogether|over')
+/** `4 times in all`, `twice over`; not `4 times over the 8 row-ends`. */
+const inAll = (reader: Reader): boolean => reader.take('in', 'all|total') || reader.take('total|altogether') || !/^(?:the|these|next|all)$/.test(reader.word(1)) && numberAhead(reader, 1) === undefined && reader.take('over')
 
 /** `all the way round, so 20 times in all`, `around (20 times)`: the number of the repeats is said beside the way. */
 function countBehind(reader: Reader): Num | undefined {

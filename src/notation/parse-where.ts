@@ -35,7 +35,7 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
   reader.at += 1
   // `between the two straps`
   if (between && numberAhead(reader, 1) === 2) reader.at += 2
-  while (!reader.done && (isQuiet(reader) || isOneEnd(reader) || isRoundEnd(reader) || (isTold(last) || isDecrease(last)) && isItsEnd(reader))) reader.at += 1
+  while (!reader.done && (isQuiet(reader) || isOneEnd(reader) || isRoundEnd(reader) || (isTold(last) || isDecrease(last)) && isItsEnd(reader) || isTimed(last) && isEndOfPart(reader))) reader.at += 1
   const ends = reader.done || /^([,.;:()[\]]|and|then|while)$/.test(reader.word())
   if (ends && reader.at - at > 1 && reader.at - at < 9) return true
   reader.at = at
@@ -58,6 +58,11 @@ const isRoundEnd = (reader: Reader): boolean => reader.word() === 'end' && /^(?:
 
 /** `5 sc at its end`, `each of 5 sts at end of First Strap`: so many stitches are told, and where they lie. */
 const isItsEnd = (reader: Reader): boolean => /^ends?$/.test(reader.word()) && /^(at|on|the)$/.test(reader.word(-1)) && /^([,.;:)]|of|)$/.test(reader.word(1))
+
+/** `[…] 2 times up the end of the strap` */
+const isEndOfPart = (reader: Reader): boolean => reader.word() === 'end' && /^(?:the|its)$/.test(reader.word(-1)) && reader.word(1) === 'of' && !/^(?:the|this|each)?(?:row|rnd|round|rows)$/.test(reader.word(2) + reader.word(3))
+
+const isTimed = (item: Instruction | undefined): boolean => item?.node === 'repeat' && item.times.kind === 'in-all'
 
 const isDecrease = (item: Instruction | undefined): boolean => item?.node === 'work' && /tog$|^dec$/.test(item.stitch)
 

@@ -46,10 +46,10 @@ export function takeOfRows(reader: Reader): { readonly first: Num; readonly last
   return undefined
 }
 
-/** `Rows 1-4`, `Rows 8 to 5`: named with no word before them. */
+/** `Rows 1-4`, `Rows 8 to 5`, `R1 to R6`: named with no word before them. */
 export function takeRowNumbers(reader: Reader): { readonly first: Num; readonly last: Num } | undefined {
   const { at } = reader
-  const first = reader.take('rows|rnds|rounds') ? rowNumber(reader) : undefined
+  const first = reader.take('rows|rnds|rounds') || reader.peek(1)?.kind === 'number' && reader.touches(1) && reader.take('r') ? rowNumber(reader) : undefined
   const last = first && rangeEnd(reader, first)
   if (last) return { first: first!, last }
   reader.at = at

@@ -116,6 +116,8 @@ export interface Repeat extends Span {
   readonly omit?: number
   /** `rep from * twice more, then from * to ** once`: a further pass of so many items. */
   readonly thenPass?: number
+  /** `(…) 5 times down the 10 row-ends`: the places that all its passes go over, as they are told behind it. */
+  readonly told?: Target
 }
 
 /** `Inc 6 sts evenly around`, `dec 1 st at each end`: shaping told by its sum. */
@@ -193,6 +195,8 @@ export interface Aside extends Span {
   readonly leaves?: boolean
   readonly neighbour?: Neighbour
   readonly stated?: Stated
+  /** `on the flap only`: what follows goes into one layer again. */
+  readonly oneLayer?: boolean
   /** `after the first earflap`: the row begins behind another part. */
   readonly behind?: boolean
   /** `ending in end of Row 17`: the place of the stitch worked last. */
