@@ -7,8 +7,14 @@ const made = { 'so-far': 'has made so far', side: 'has made along this side', ei
 
 /** A count in the middle of a row is where a maker stops to compare. */
 export function partialCountMismatch({ source, row }: RowFacts): Diagnostic | undefined {
-  const trouble = row.troubles.find((found) => found.kind === 'stated-apart' || found.kind === 'places-apart')
+  const trouble = row.troubles.find((found) => found.kind === 'stated-apart' || found.kind === 'places-apart' || found.kind === 'sewn-apart')
   if (!trouble) return undefined
+  if (trouble.kind === 'sewn-apart') return {
+    code: 'partial-count-mismatch',
+    message: `${rowName(row)} sews ${counted(trouble.one, 'place')} to ${trouble.other}`,
+    primary: { span: trouble.span, text: `${trouble.one} and ${trouble.other}` },
+    secondary: [],
+  }
   if (trouble.kind === 'places-apart') return {
     code: 'partial-count-mismatch',
     message: `${rowName(row)} speaks of ${counted(trouble.says, trouble.what)} in its middle, but goes over ${trouble.worksOver} there`,

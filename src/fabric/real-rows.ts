@@ -48,11 +48,16 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
   const headings = headingsIn(text, parts)
   const dialect = pieceWords(text.slice(block.start, block.end), lexicon)
   const words = { ...dialect, parts: headings, ...(dialect.key !== undefined && { key: JSON.stringify([dialect.key, headings]) }) }
+  // How the work is held for the row that comes next.
+  let held: readonly Instruction[] = []
   for (const part of parts) {
     const read = part.kind === 'row' ? readRow(text, part.text.start, part.text.end, words, part.label?.counted) : undefined
-    if (part.kind === 'between' || !read || !part.label && worksNothing(read)) remarks.push({ span: part.span, after: entries.length })
-    else {
-      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...partOf(part.label, entries.at(-1), remarks.some(({ after }) => after === entries.length)), ...(part.label && { label: part.label }), read, span: part.span, text: part.text }
+    if (part.kind === 'between' || !read || !part.label && worksNothing(read)) {
+      remarks.push({ span: part.span, after: entries.length })
+      held = [...held, ...(read?.items ?? []).filter(({ node }) => node === 'aside')]
+    } else {
+      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...partOf(part.label, entries.at(-1), remarks.some(({ after }) => after === entries.length)), ...(part.label && { label: part.label }), read: held.length > 0 ? { ...read, items: [...held, ...read.items] } : read, span: part.span, text: part.text }
+      held = []
       const above = remarks.filter(({ after }) => after === entries.length)
       entries.push(opened(entry, above.map(({ span }) => parseJoinNote(text, span.start, span.end, words)).findLast((opening) => opening !== undefined)))
     }

@@ -1,3 +1,4 @@
+import { takeHowItLies } from './how-it-lies.ts'
 import { numberAhead } from './numbers.ts'
 import { layersAhead } from './parse-layers.ts'
 import { takeToEnd } from './parse-reach.ts'
@@ -8,6 +9,8 @@ import { isQuiet, takeRemark } from './parse-remark.ts'
 import { parseItems } from './parse-items.ts'
 import { takeSaying } from './parse-saying.ts'
 import { takeWayAlong } from './parse-way.ts'
+import { parseSewn } from './sewn.ts'
+import { parseThreaded, threadedAhead } from './threaded.ts'
 import { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 
@@ -51,7 +54,9 @@ export function parseLoose(reader: Reader): readonly Instruction[] {
   if (facing) return [facing]
   const yarn = colourMark(reader)
   if (yarn !== undefined) return [{ node: 'aside', yarn, start, end: reader.end }]
-  if (takeWayAlong(reader)) return [{ node: 'aside', start, end: reader.end }]
+  const told = parseThreaded(reader) ?? parseSewn(reader)
+  if (told) return told
+  if (takeWayAlong(reader) || takeHowItLies(reader)) return [{ node: 'aside', start, end: reader.end }]
   for (const words of asides) {
     if (!reader.take(...words)) continue
     return aside(reader, words, start)
@@ -104,7 +109,7 @@ function aside(reader: Reader, words: readonly string[], start: number): readonl
   const mayWork = naming || /^(begin|commence|start|now|working|bring|bringing|hold|holding|flatten\|fold\|press\|pinch\|squash\|lay|rotate)$/.test(words[0] ?? '') && words.at(-1) !== 'last'
   // `place 3 dc in next st`: whatever word stands before them, they are worked.
   const from = /^(count|mark|marking|pm|sm|rm|remove|move|if|when)$/.test(words[0] ?? '') || words.at(-1) === 'last' ? -1 : reader.at
-  const ends = (): boolean => /^[,;.()[\]{}:*]$/.test(reader.word()) || words[0] === 'for' && thenJoins(reader)
+  const ends = (): boolean => /^[,;.()[\]{}:*]$/.test(reader.word()) || words[0] === 'for' && thenJoins(reader) || threadedAhead(reader)
   while (!reader.done && !ends() && !((mayWork || reader.at === from) && (stitchesStart(reader) || layersAhead(reader))) && !(/^(ch|chain)$/.test(reader.word()) && (numberAhead(reader, 1) ?? (reader.word(1) === 'of' ? numberAhead(reader, 2) : undefined)) !== undefined) && !(mayWork && reader.peek()?.kind === 'number' && /^(ch|chs|chain|chains)$/.test(reader.word(1)))) {
     const text = reader.peek()?.text ?? ''
     if (naming && isYarn(reader, text)) yarn = text

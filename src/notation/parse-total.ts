@@ -165,7 +165,7 @@ function beforeQuiet(all: Reader['all'], reader: Reader): Found | undefined {
     const items = parseItems(new Reader(all.slice(bracket ? stop : stop + 1, end), reader.vocabulary), () => false)
     // `(Picot: ch 3, sl st in last sc made.)`
     const defines = bracket && /^[:=]$/.test(all[stop + 2]?.text ?? '')
-    if (!items.every(({ node }) => node === 'turn' || node === 'join' || node === 'aside' || node === 'leave') || numbers && !defines && !items.some((item) => item.node === 'leave' && item.count)) return undefined
+    if (!items.every(({ node }) => node === 'turn' || node === 'join' || node === 'aside' || node === 'leave') || numbers && !defines && !items.some((item) => item.node === 'leave' && item.count || item.node === 'aside' && item.stated)) return undefined
     const found = sentence(all.slice(0, stop), reader) ?? atEnd(all.slice(0, stop), reader) ?? afterSign(all.slice(0, stop), reader)
     if (found) return { ...found, rest: [...found.rest, ...all.slice(stop)] }
   }

@@ -1,5 +1,6 @@
 import type { Span } from '../text/span.ts'
 import type { Neighbour } from './neighbour.ts'
+import type { Sewn } from './sewn.ts'
 import type { KeptBack, Num, Target, Thing } from './target.ts'
 import type { Stated } from './written-count.ts'
 
@@ -195,6 +196,8 @@ export interface Aside extends Span {
   readonly leaves?: boolean
   readonly neighbour?: Neighbour
   readonly stated?: Stated
+  /** `sew the 9 sts to the 9 sts of Back`: edges that meet. */
+  readonly sewn?: Sewn
   /** `on the flap only`: what follows goes into one layer again. */
   readonly oneLayer?: boolean
   /** `after the first earflap`: the row begins behind another part. */

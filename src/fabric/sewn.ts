@@ -1,0 +1,19 @@
+import type { Sewn } from '../notation/sewn.ts'
+import { inSize } from '../notation/target.ts'
+import type { Span } from '../text/span.ts'
+import { isStitch } from './place.ts'
+import type { Walk } from './walk.ts'
+
+/** Edges that are sewn to one another have as many places; what stays free of a piece is what its last row has beyond them. */
+export function compareSewn(walk: Walk, { one, other, piece, ends = 1, free }: Sewn, span: Span): void {
+  const { size, pieces } = walk.setting
+  const [here, there] = [inSize(one, size), inSize(other, size)]
+  if (here !== there) return walk.trouble({ kind: 'sewn-apart', span, one: here, other: there })
+  const edge = piece === undefined ? undefined : pieces.get(piece.toLowerCase())
+  if (!free || !edge?.sound) return
+  const has = edge.places.filter(isStitch).length
+  const left = inSize(free, size)
+  // `the 9 sts of each shoulder to the 9 sts at the outer end`: both ends of the piece are meant.
+  const sums = [ends * there + left, 2 * there + left]
+  if (!sums.includes(has)) walk.trouble({ kind: 'sewn-apart', span, one: sums[0]!, other: has })
+}

@@ -1,0 +1,40 @@
+import { takePieceName } from './parse-piece-name.ts'
+import { placeEnds } from './place-ends.ts'
+import type { Reader } from './reader.ts'
+
+const part = 'edge|edges|corner|corners|foundation|foundations|side|sides|top|tops|bottom|bottoms|end|ends|fold|folds|tip|tips|point|points|seam|seams|rows|stitches|sts|neck|hem|layers|pieces|row-ends|motif|motifs|square|squares|hexagon|hexagons|half|halves|shoulder|shoulders|opening|piece|work|chain|chains'
+const which = 'the|their|its|both|all|two|four|wrong|right|ws|rs|foundation|side|top|bottom|lower|upper|long|short|straight|left|hand|outer|inner|cast|starting|last|first|row|-|of|and|front|back|other|one'
+const lies = /^(?:together|matching|matched|meeting|level|even|aligned|flush|touching|uppermost|outermost|innermost|up|below|above|underneath|inside|outside|outwards|inwards|facing)$/
+
+/**
+ * How pieces lie for what follows, as a clause of its own that tells no number: `corners matching`, `foundation edges together`, `foundation to foundation`,
+ * `with all edges level`, `matching corners`, `side edges meeting at the back`.
+ */
+export function takeHowItLies(reader: Reader): boolean {
+  const { at } = reader
+  const begins = at === 0 || /^[,.;:()]$/.test(reader.word(-1)) || reader.word(-1) === 'and'
+  reader.take('with|so', 'that?')
+  if (begins && (reader.take('matching|aligning|lining', 'up?') && takeParts(reader) || takeParts(reader) && takeState(reader)) && placeEnds(reader)) return true
+  reader.at = at
+  return false
+}
+
+/** `the foundation edges`, `both long sides`, `corners` */
+function takeParts(reader: Reader): boolean {
+  let named = false
+  for (;;) {
+    if (reader.take(part)) named = true
+    else if (!reader.take(which) && takePieceName(reader) === undefined) return named
+  }
+}
+
+/** `together`, `lie level`, `meeting at the centre`, `to foundation` */
+function takeState(reader: Reader): boolean {
+  reader.take('are|is|lie|lies|should|being', 'be|lie?', 'lying?')
+  if (reader.take('to|on|against') && takeParts(reader)) return true
+  if (!lies.test(reader.word())) return false
+  reader.at += 1
+  reader.take('up|you|each', 'other?') || reader.take('one', 'another')
+  if (reader.take('at|in|on|with|to')) return takeParts(reader) || reader.take('the?', 'center|centre|middle|right|left|front|back', 'back|front?')
+  return true
+}
