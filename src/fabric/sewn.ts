@@ -1,6 +1,7 @@
 import type { Sewn } from '../notation/sewn.ts'
 import { inSize } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
+import type { WrittenEntry } from './real-rows.ts'
 import { isStitch } from './place.ts'
 import type { Walk } from './walk.ts'
 
@@ -16,4 +17,9 @@ export function compareSewn(walk: Walk, { one, other, piece, ends = 1, free }: S
   // `the 9 sts of each shoulder to the 9 sts at the outer end`: both ends of the piece are meant.
   const sums = [ends * there + left, 2 * there + left]
   if (!sums.includes(has)) walk.trouble({ kind: 'sewn-apart', span, one: sums[0]!, other: has })
+}
+
+/** Whether the piece was sewn to others, in words, before this row: what it goes along then is no longer its own outline. */
+export function sewnBefore(entries: readonly WrittenEntry[], entry: WrittenEntry): boolean {
+  return entries.slice(0, entries.indexOf(entry) + 1).some(({ read }) => read.items.some((item) => item.node === 'aside' && item.sewn !== undefined))
 }

@@ -18,6 +18,7 @@ import { onRowThatLeft } from './left-of-row.ts'
 import { itemsOf, textFor, withoutOwnName, writtenOf } from './row-content.ts'
 import { settingOf } from './row-setting.ts'
 import { mostStitches, TooLarge } from './limits.ts'
+import { sewnBefore } from './sewn.ts'
 import { onLargerEdge, onOtherEdge, wantsMore } from './on-other-edge.ts'
 import type { RowSetting } from './walk.ts'
 import type { ReadingPoint } from './noted.ts'
@@ -174,7 +175,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const apart = best.comesOut || !first ? undefined : elsewhere(sewn, toWork, setting, edgeOn)
   if (apart) return stepOn(apart)
   const openings = best.comesOut && !leavesSide(best) || joins ? [] : (whole[0] ?? state.outline).openings
-  const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt ? undefined : nearest([...openings, ...(edge.held || !first ? [] : [...whole, ...sewn])], toWork, setting, best, edgeOn))
+  const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt || sewnBefore(piece.entries, row.entry) ? undefined : nearest([...openings, ...(edge.held || !first ? [] : [...whole, ...sewn])], toWork, setting, best, edgeOn))
   if (inside) return stepOn(inside)
   // `24 chains along the opening, 6 row-ends of the flap`, `in each hdc and in each underarm ch around`: it does not go along what waits.
   if (edge.held && !best.comesOut) {
@@ -194,6 +195,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const joined = chosen.comesOut || state.entry ? undefined : piece.joinedStarts?.(wantsMore(chosen))
   const round = joined && onLargerEdge(toWork, setting, chosen, joined.edges)
   if (round) return step(row, round, toWork, setting, state, !joined.sound)
+  if (!chosen.comesOut && edge.outline && sewnBefore(piece.entries, row.entry)) return cannot(row, state, setting, toWork, 'it goes along pieces that words sew together, and how they lie then is not known')
   return step(row, asItLies(chosen), toWork, setting, state, joined?.sound === false || state.trust && state.doubt !== row.entry || (edge.outline !== undefined || beginsBehind(items) || rejoinsFartherOn(items)) && inDoubt)
 }
 

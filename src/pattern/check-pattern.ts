@@ -81,7 +81,7 @@ function workAll(pattern: Pattern) {
 }
 
 /** Words for closing an edge: common practice, no source. */
-const tellsOfSewing = /\b(?:fold|folded|sew|sewn|seam|seamed|whip[ -]?stitch|mattress stitch)\b/i
+const tellsOfSewing = /\b(?:fold|folded|(?:over)?(?:sew|sewn)|overcast|graft(?:ed)?|seam|seamed|whip[ -]?stitch|mattress stitch)\b/i
 
 /** The piece that a piece goes on from, and that one from, down to the first. */
 function firstOf({ pieces }: Pattern, name: string): string {
