@@ -132,7 +132,8 @@ function bareLabel(text: string, start: number): RowLabel | undefined {
 
 function namedLabel(text: string, start: number): RowLabel | undefined {
   const match = named.exec(text)
-  if (match && (match[1] || match[2])) {
+  // `Work 44 chain.` makes them.
+  if (match && (match[1] || match[2]) && !(match[2] && /^(?:chain|ring)$/i.test(match[3]!))) {
     const tail = labelTail(text, match[0].length, start)
     const howMany = match[2] ? (match[2].match(/\d+/g)?.map(Number) ?? [smallNumbers[match[2].toLowerCase()]!]) : undefined
     const name = match[0].trim().replace(/\s+/g, ' ')
