@@ -22,7 +22,7 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   reader.take('now|then|and|continue|continuing')
   reader.take('to?', 'work|working|worked')
   reader.take('go|going|come|coming|move|moving|carry|carrying', 'on?')
-  const way = reader.take('along|across|down|up|on|over|around|round|under')
+  const way = reader.take('along|across|down|up|on|over|around|round|under') || reader.word(1) === 'both' && reader.take('through')
   const along = way && (reader.take('along|across|over|on') || true)
   const named = along ? (stitchesOfRow(reader) ?? edgeNamed(reader)) : (intoUnderside(reader) ?? (begins ? headed(reader) : undefined))
   if (named) takeWholeWay(reader)

@@ -46,12 +46,20 @@ function throughBoth(reader: Reader): boolean {
     if (!/^in$/.test(reader.word(-2)) && (reader.done || /^[,;:.]$/.test(reader.word()))) return true
   }
   reader.at = at
-  if (reader.take('through', 'the?') && takePieceName(reader) !== undefined && reader.take(',?', 'and|then', 'then?') && takePieceName(reader) !== undefined) {
+  if (reader.take('through', 'the?') && takePieceEdge(reader) && reader.take(',?', 'and|then', 'then?') && takePieceEdge(reader)) {
     everyTime(reader)
     return true
   }
   reader.at = at
   return false
+}
+
+/** `Front`, `the foundation of Upper Back`, `the last row of Front` */
+function takePieceEdge(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('the?', 'foundation|top|last|first|side|edge|foot', 'row|edge|ch|chain?', 'of') && takePieceName(reader) !== undefined) return true
+  reader.at = at
+  return takePieceName(reader) !== undefined
 }
 
 const layers = 'layers|thicknesses|pieces|sides|edges|parts|fabrics|panels|squares|motifs|halves|borders|edgings|bands|rims'
