@@ -35,7 +35,6 @@ function otherBorders(toWork: RowToWork, outline: Outline, { round, sewn, laidOn
   const unturned = namesFirstEdge(items) ? [{ edge: made(outline.walk(!turned), !turned), words: 'the edge that is named comes next, whether the work is turned or not' }] : []
   const anew = begunAnew(toWork)
   const closed = round && sewn && (alongEdges(items) || onFoundation(items)) ? closedEdges(outline.walk(turned)).flatMap((rest) => (anew ? turnsOf(rest) : [rest])).map((rest) => ({ edge: made(rest, turned), words: 'an edge that the round does not reach is folded or sewn together' })) : []
-  const armholes = round && sewn && anew && alongEdges(items) ? [turned, !turned].flatMap((way) => valleys(outline.walk(way)).flatMap((rest) => turnsOf(rest)).map((rest) => ({ edge: made(rest, way), words: 'what stands on either side of the step is sewn together above it' }))) : []
   if (!anew) return [...withBase, ...ring, ...closed, ...unturned]
   // Where the words say which side faces, the work goes along the edge in one direction only.
   const starts = (border.faced ? [turned] : [turned, !turned]).flatMap((way) => {
@@ -45,7 +44,7 @@ function otherBorders(toWork: RowToWork, outline: Outline, { round, sewn, laidOn
   })
   const heel = outline.opened ? [turned, !turned].map((way) => ({ edge: made(sidesUp(outline.walk(way)), way), words: 'the edge that the piece began with is folded and sewn together' })) : []
   const withEnds = turnsOf(outline.opened ? outline.openingWithEnds : []).map((begun) => ({ edge: made(begun, turned), words: 'the round that closes the opening has an end on either side of it' }))
-  return [...withBase, ...ring, ...starts, ...heel, ...withEnds, ...closed, ...armholes]
+  return [...withBase, ...ring, ...starts, ...heel, ...withEnds, ...closed]
 }
 
 /** A side that goes on from a bag to its flap, or over a seam: where the rows are numbered anew, at a seam and where another piece is laid on it another row may begin. */
@@ -79,14 +78,6 @@ function closedEdges(stretches: readonly Stretch[]): readonly (readonly Stretch[
   const unders = stretches.filter(({ edge }) => edge === 'underside')
   const without = (closed: readonly Stretch[]): readonly (readonly Stretch[])[] => (closed.length > 0 ? [stretches.filter((stretch) => !closed.includes(stretch))] : [])
   return [...without(tops), ...without(unders), ...(tops.length > 0 ? without([...tops, ...unders]) : []), ...(unders.length === 1 ? [unders] : [])]
-}
-
-/** Between a front and a back that stand on one body: the stitches left below the armhole and the sides above them, closed at the shoulder. */
-function valleys(stretches: readonly Stretch[]): readonly (readonly Stretch[])[] {
-  return stretches.flatMap((step, index) => {
-    const [before, after] = [stretches.at(index - 1)!, stretches[(index + 1) % stretches.length]!]
-    return step.edge === 'step' && before.edge === 'row-ends' && after.edge === 'row-ends' && before !== after ? [[step, after, before]] : []
-  })
 }
 
 /**
