@@ -11,6 +11,8 @@ export interface OlderRow {
   readonly left: readonly Place[]
   /** What the next row made, and in which loops. */
   readonly above?: readonly Place[]
+  /** It was worked in the round. */
+  readonly round: boolean
   /** Its count is in doubt. */
   readonly doubt: boolean
 }

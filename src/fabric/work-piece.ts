@@ -247,7 +247,7 @@ function remember({ rowsBefore: rows, number }: State, row: RealRow, tried: RowT
   const on = tried.onRow ?? (row.number === 1 ? number : row.number - 1)
   const below = on === undefined ? undefined : rows.get(on)
   if (on !== undefined && below) rows.set(on, { ...below, left: tried.row.left, above: tried.row.made, doubt: below.doubt || !tried.comesOut })
-  rows.set(row.number, { made: tried.row.made, left: [], doubt: !tried.comesOut })
+  rows.set(row.number, { made: tried.row.made, left: [], round: row.round, doubt: !tried.comesOut })
 }
 
 /** A count stays in doubt until a row that states its total comes out on it. */

@@ -87,7 +87,8 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   if (left > 0 && (closesItsStep(walk, left) || leavesSlips(walk))) walk.leaves = true
   // A row along one edge of a piece leaves the others as they are; a round goes along all of them.
   // A flat row that is joined anew to a round is a strap or a flap: it takes the stitches that it names.
-  if (edge.round && !setting.round && items.some((item) => item.node === 'start' && item.target.walk !== 'layers')) walk.leaves = true
+  const onRound = walk.onRow === undefined ? edge.round : setting.rowsBefore.get(walk.onRow)?.round === true
+  if (onRound && !setting.round && items.some((item) => item.node === 'start' && item.target.walk !== 'layers')) walk.leaves = true
   // A tab on another piece, joined in the 8th stitch of its edge: what lies on either side is left (common practice, no source). One alone is a slip.
   if (left > 1 && setting.beginsPart && setting.hangsWith.size > 0 && !setting.round && items.some((item) => item.node === 'start' && (item.target.passing ?? 0) > 0)) walk.leaves = true
   if ((setting.beside || setting.takenUpLater) && !setting.round) walk.leaves = true
