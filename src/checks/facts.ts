@@ -13,6 +13,8 @@ export interface RowFacts {
   readonly source: Source
   readonly row: WorkedRow
   readonly before: WorkedRow | undefined
+  /** The row that it is worked on: the one before it, or an older one. */
+  readonly below: WorkedRow | undefined
   readonly lexicon: Lexicon
 }
 

@@ -6,7 +6,7 @@ import { edgesNote } from './edge-words.ts'
 import { belowName, rowName, tallyOf } from './row-words.ts'
 
 /** A row that ends before the row below does must say that it leaves the rest. */
-export function placesLeftOver({ source, row, before }: RowFacts): Diagnostic | undefined {
+export function placesLeftOver({ source, row, below }: RowFacts): Diagnostic | undefined {
   const trouble = row.troubles.find((found) => found.kind === 'left-over')
   if (!trouble || row.troubles.some(({ kind }) => kind === 'overrun' || kind === 'does-not-divide')) return undefined
   const left = counted(trouble.count, 'stitch')
@@ -21,9 +21,9 @@ export function placesLeftOver({ source, row, before }: RowFacts): Diagnostic | 
   }
   return {
     code: 'places-left-over',
-    message: row.along ? leavesOfEdge(row, trouble.count) : `${rowName(row)} works over ${row.worksOver} of the ${counted(row.offers, 'stitch')} of ${belowName(before)} and says nothing of the ${trouble.count === 1 ? 'one' : trouble.count} left`,
+    message: row.along ? leavesOfEdge(row, trouble.count) : `${rowName(row)} works over ${row.worksOver} of the ${counted(row.offers, 'stitch')} of ${belowName(below)} and says nothing of the ${trouble.count === 1 ? 'one' : trouble.count} left`,
     primary: { span: trouble.span, text: `${left} left over` },
-    secondary: before?.says && !row.along ? [{ span: before.says.span, text: `${rowName(before)} makes ${before.makes}` }] : [],
+    secondary: below?.says && !row.along ? [{ span: below.says.span, text: `${rowName(below)} makes ${below.makes}` }] : [],
     tally: tallyOf(source, row),
     ...edgesNote(row),
   }

@@ -5,7 +5,7 @@ import { edgesNote } from './edge-words.ts'
 import { belowName, rowName, tallyOf } from './row-words.ts'
 
 /** A row cannot work over more than the row below holds out to it. */
-export function rowOverruns({ source, row, before }: RowFacts): Diagnostic | undefined {
+export function rowOverruns({ source, row, below }: RowFacts): Diagnostic | undefined {
   const trouble = row.troubles.find((found) => found.kind === 'overrun')
   if (!trouble) return undefined
   if (trouble.what) {
@@ -22,18 +22,18 @@ export function rowOverruns({ source, row, before }: RowFacts): Diagnostic | und
   if (more <= 0) {
     return {
       code: 'row-overruns',
-      message: `${rowName(row)} asks for more here than is left of ${belowName(before)}`,
-      primary: { span: trouble.span, text: `${belowName(before)} runs out here` },
-      secondary: before?.says && !row.along ? [{ span: before.says.span, text: `${rowName(before)} makes ${before.makes}` }] : [],
+      message: `${rowName(row)} asks for more here than is left of ${belowName(below)}`,
+      primary: { span: trouble.span, text: `${belowName(below)} runs out here` },
+      secondary: below?.says && !row.along ? [{ span: below.says.span, text: `${rowName(below)} makes ${below.makes}` }] : [],
       tally: tallyOf(source, row),
       ...edgesNote(row),
     }
   }
   return {
     code: 'row-overruns',
-    message: `${rowName(row)} works over ${counted(trouble.wants, 'stitch')}, ${more} more than ${belowName(before)} holds out to it`,
-    primary: { span: trouble.span, text: `${belowName(before)} runs out here: it holds ${trouble.offers}` },
-    secondary: before?.says ? [{ span: before.says.span, text: `${rowName(before)} makes ${before.makes}` }] : [],
+    message: `${rowName(row)} works over ${counted(trouble.wants, 'stitch')}, ${more} more than ${belowName(below)} holds out to it`,
+    primary: { span: trouble.span, text: `${belowName(below)} runs out here: it holds ${trouble.offers}` },
+    secondary: below?.says ? [{ span: below.says.span, text: `${rowName(below)} makes ${below.makes}` }] : [],
     tally: tallyOf(source, row),
   }
 }

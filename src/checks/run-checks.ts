@@ -57,7 +57,9 @@ function rowFindings(piece: PieceFacts, wrong: Set<number>): readonly Diagnostic
     // A row that copies a wrong one is wrong with it, and so are the other rows of the same range: that is the same slip.
     if (row.written.copies !== undefined && wrong.has(row.written.copies)) wrong.add(row.written.span.start)
     if (wrong.has(row.written.span.start)) return []
-    const facts = { source, row, before: rows[index - 1], lexicon }
+    const before = rows[index - 1]
+    const below = row.onRow === undefined ? before : (rows.slice(0, index).findLast(({ number }) => number === row.onRow) ?? before)
+    const facts = { source, row, before, below, lexicon }
     const diagnostic = rowFinding(facts)
     if (!diagnostic) return []
     if (severityOf(diagnostic.code) === 'error' || diagnostic.code === 'row-not-checked') wrong.add(row.written.span.start)

@@ -139,7 +139,7 @@ interface Step {
 }
 
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
-  const { items, joins, outline: beside } = joiningParts(withoutOwnName(onRowThatLeft(itemsOf(row, state, piece.size), state), piece.name), state.edge.round ? [] : waitingParts(state, piece), () => withAllBeside(piece, state), piece.size)
+  const { items, joins, outline: beside } = joiningParts(withoutOwnName(onRowThatLeft(itemsOf(row, state, piece.size), row, state), piece.name), state.edge.round ? [] : waitingParts(state, piece), () => withAllBeside(piece, state), piece.size)
   if (beside) state = { ...state, outline: beside }
   const fabric = { ...state, held: piece.held ?? [], piece: piece.name, size: piece.size }
   const mirrored = row.mirrored === true && !row.round && !state.edge.chain && state.edge.places.length > 0
@@ -227,7 +227,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     offers: tried.offers, worksOver: tried.worksOver, leaves: tried.leaves, makes: tried.makes, kinds: tried.made.kinds, spaces: tried.made.spaces,
     ...(says && { says }), verdict, ...(blamed && { reason: 'the count of the row below is in doubt' }), assumed, tally: tried.steps, repeats: tried.repeats, troubles,
     agreement: { total: tried.comparison.totalAgrees || blamed, kinds: tried.comparison.kindsAgree || blamed, change: tried.comparison.changeAgrees || blamed, ...(tried.comparison.kindSlip && { kindSlip: tried.comparison.kindSlip }) },
-    yarns: tried.yarns, fabric: tried.row, ...(tried.lies.steps && { steps: tried.lies.steps }), ...(tried.along && { along: tried.along }), ...(tried.loose && tried.comesOut && { loose: tried.loose }),
+    yarns: tried.yarns, fabric: tried.row, ...(tried.lies.steps && { steps: tried.lies.steps }), ...(tried.along && { along: tried.along }), ...(tried.onRow !== undefined && { onRow: tried.onRow }), ...(tried.loose && tried.comesOut && { loose: tried.loose }),
   }
   remember(state, row, tried)
   const side = sideOf(row, state, tried.row.turned, toWork.edge.outline)

@@ -13,6 +13,8 @@ export interface WorkedRow {
   readonly word: 'row' | 'round'
   /** Its number; unnumbered rows (`Next row:`) have the number they would have had. A foundation has none. */
   readonly number?: number
+  /** Number of the older row that it is worked on. */
+  readonly onRow?: number
   /** Its number begins again, for another part of the piece. */
   readonly anew?: boolean
   readonly side?: 'RS' | 'WS'

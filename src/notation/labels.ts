@@ -154,10 +154,13 @@ const count = /^\s*(?:[([{]\s*\d+\s*(?:[([][\d, –-]+[)\]]\s*)*\p{L}[^()[\]{}:]
 /** `(RS; 14 sc)`: the side, and what the row comes to. */
 const sideAndCount = /^\s*[([]\s*(RS|WS)\s*[;,]\s*\d+\s+\p{L}[^()[\]{}:]*[)\]](?=\s*:)/iu
 
+/** `Row 15, second shoulder:`: the part behind the number. */
+const partBehind = /^\s*(?:,|\s[-–—])\s*((?!(?:rs|ws|right|wrong|size|sizes|incl|inclusive)\b)\p{L}[\p{L}’'-]*(?: [\p{L}’'-]+){0,3})(?=\s*:)/iu
+
 /** What may stand between the number and the text: `(RS)`, `[WS]`, `(4 rnds)`, `(14 sc)`, and the sign that ends the label. */
-function labelTail(text: string, from: number, start: number): { readonly at: number; readonly bad: boolean; readonly facts: Pick<RowLabel, 'side' | 'rowsSaid' | 'counted' | 'onlySizes'> } {
+function labelTail(text: string, from: number, start: number): { readonly at: number; readonly bad: boolean; readonly facts: Pick<RowLabel, 'side' | 'rowsSaid' | 'counted' | 'onlySizes' | 'part'> } {
   let at = from
-  const facts: { side?: 'RS' | 'WS'; rowsSaid?: number; counted?: Span; onlySizes?: readonly string[] } = {}
+  const facts: { side?: 'RS' | 'WS'; rowsSaid?: number; counted?: Span; onlySizes?: readonly string[]; part?: string } = {}
   for (;;) {
     const side = /^\s*[,:]?\s*[([]?\s*(RS|WS|R\.S\.|W\.S\.|right side|wrong side)(?!\s+(?:tog|together)\b)(?:(?:\s+of\s+(?:the\s+)?\p{L}+)?\s*facing|\s*row|\s*rnd)?(?:[,;]\s*[\p{L} ’'-]{3,48}(?=[)\]]))?\s*[)\]]?(?![\p{L}])/iu.exec(text.slice(at))
     const rows = /^\s*[([]\s*(\d+)\s*(?:rows?|rnds?|rounds?)\s*(?:in all|total)?\s*[)\]]/i.exec(text.slice(at))
@@ -166,6 +169,12 @@ function labelTail(text: string, from: number, start: number): { readonly at: nu
     const sizes = inclusive ? undefined : readSizesAfter(text.slice(at))
     if (inclusive) {
       at += inclusive[0].length
+      continue
+    }
+    const part = inclusive || sizes || facts.part !== undefined ? null : partBehind.exec(text.slice(at))
+    if (part) {
+      facts.part = part[1]!.toLowerCase()
+      at += part[0].length
       continue
     }
     if (sizes) {

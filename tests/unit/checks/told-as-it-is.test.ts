@@ -70,3 +70,9 @@ test.each(['behind Row 6', 'hard by the ends of Rows 6 and 5'])('a row by its nu
   const text = `---\ntitle: Case\nterms: US\nconventions: { turning-chains: { sc: not counted } }\npieces:\n  - name: Case\n    rows: |\n      Row 1: Ch 21, sc in 2nd ch from hook and in each ch across. (20)\n      Rows 2-6: Ch 1, turn, sc in each sc across. (20)\n      Row 7: Ch 1, turn, sc in each of next 20 sc, ${words}. (20)\n---\n`
   expect(checkPattern({ path: 'case.md', text }).diagnostics.map(({ code }) => code).filter((code) => code !== 'key-missing-to-publish')).toEqual(['words-passed-over'])
 })
+
+// 12 are left on Row 1; 5 are skipped and 7 are left for 8 stitches. Row 3 is a row of the other shoulder.
+test('what an older row held out is told of that row', () => {
+  const text = '---\ntitle: Vest\nterms: US\nconventions: { turning-chains: { sc: not counted } }\npieces:\n  - name: Vest\n    rows: |\n      Foundation: Ch 21.\n      Row 1: Sc in 2nd ch from hook and in each ch across. (20)\n      Row 2: Ch 1, turn, sc in first 8 sts, leave the rest unworked. (8)\n      Row 3: Ch 1, turn, sc in each st across. (8)\n      SECOND SHOULDER\n      Row 2: Skip 5 sts for the neck, join in next st, ch 1, sc in same st and in next 7 sts. (8)\n---\n'
+  expect(checkPattern({ path: 'vest.md', text }).diagnostics.map(({ message }) => message)).toContain('row 2 works over 13 stitches, 1 more than row 1 holds out to it')
+})
