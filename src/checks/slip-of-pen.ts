@@ -3,6 +3,7 @@ import { nearest } from '../diagnostics/nearest.ts'
 import { isReadWhole } from '../fabric/readable.ts'
 import type { Span } from '../text/span.ts'
 import type { RowFacts } from './facts.ts'
+import { nearWords } from './near-words.ts'
 
 /** A word as it is written and as it was likely meant. */
 export interface SlipOfPen {
@@ -28,7 +29,7 @@ export function slipOfPen({ source, row, lexicon }: RowFacts, unread: Span): Sli
   if (unread.start < start || unread.end > end) return undefined
   for (const found of source.text.slice(unread.start, unread.end).matchAll(/[a-z]+/gi)) {
     const [word] = found
-    const meant = word.length > 2 && !wordsOfRows.includes(word.toLowerCase()) ? nearest(word, wordsOfRows) : undefined
+    const meant = word.length > 2 && !wordsOfRows.includes(word.toLowerCase()) && !nearWords.has(word.toLowerCase()) ? nearest(word, wordsOfRows) : undefined
     if (meant === undefined || !isOneSlip(word.toLowerCase(), meant)) continue
     const span = { start: unread.start + found.index, end: unread.start + found.index + word.length }
     const text = source.text.slice(0, span.start) + meant + source.text.slice(span.end)

@@ -20,7 +20,7 @@ test.each(['[sc in next 3 sts, sc in next 17 sts. (20)', 'sc in next 3 sts], sc 
   expect(findingsOf(row).map(({ code }) => code)).toEqual(['row-unreadable'])
 })
 
-// `chair` is one letter from `chain`, and still no chain: the row is not read with it either.
-test.each(['sc in next 3 sts, around the bend 17 sts. (20)', 'sc in next 3 sts, around the chair 17 sts. (20)'])('what is not known is not called wrong: %s', (row) => {
+// `chair` is one letter from `chain`, and `spare` from `space`, and both are words of their own.
+test.each(['sc in next 12 sts, over the spare chain. (20)', 'sc in next 3 sts, around the bend 17 sts. (20)', 'sc in next 3 sts, around the chair 17 sts. (20)'])('what is not known is not called wrong: %s', (row) => {
   expect(findingsOf(row).map(({ code }) => code)).toEqual(['row-not-checked'])
 })
