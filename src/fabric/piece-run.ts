@@ -7,7 +7,7 @@ import type { ReadingPoint } from './noted.ts'
 import type { OlderRow } from './older-row.ts'
 import type { Outline } from './outline.ts'
 import type { Edge, FinishedEdge } from './place.ts'
-import type { OtherPieces, WrittenEntry } from './real-rows.ts'
+import type { OtherPieces, WrittenEntry, YarnAtEnd } from './real-rows.ts'
 import type { Conventions } from './conventions.ts'
 import type { Laid } from './whole-fabric.ts'
 import type { WorkedRow } from './worked-row.ts'
@@ -29,6 +29,8 @@ export interface PieceToWork {
   readonly startUnknown?: boolean
   /** Edges round the motifs that the piece that it goes on from may be joined to. */
   readonly joinedStarts?: (wants: number) => JoinedStarts
+  /** What its last words say of the yarn; left out where they say nothing. */
+  readonly yarnAtEnd?: YarnAtEnd
   /** The pattern tells of folding or sewing: an edge may be closed that no row works along. */
   readonly sewn?: boolean
   /** Of a border through two pieces: the last row of the smaller one, that lies on the other. */

@@ -40,8 +40,17 @@ export interface Remark {
   readonly after: number
 }
 
+/** Whether the yarn is cut when the piece is done, or kept. */
+export type YarnAtEnd = 'cut' | 'kept'
+
+/** `Fasten off.`, `Do not cut yarn.` on a line of their own behind the last row. */
+function yarnLeft(lines: readonly string[]): YarnAtEnd | undefined {
+  const told = lines.map((line) => /^(do not |don[’']t )?(?:fasten|finish|cut|break|end) ?(?:off|the yarn|yarn)\b/i.exec(line)).findLast((found) => found !== null)
+  return told && (told[1] === undefined ? 'cut' : 'kept')
+}
+
 /** Reads a piece's block of rows. */
-export function readRows(text: string, block: Span, lexicon: Lexicon): { readonly entries: readonly WrittenEntry[]; readonly remarks: readonly Remark[] } {
+export function readRows(text: string, block: Span, lexicon: Lexicon): { readonly entries: readonly WrittenEntry[]; readonly remarks: readonly Remark[]; readonly yarnAtEnd?: YarnAtEnd } {
   const entries: WrittenEntry[] = []
   const remarks: Remark[] = []
   const parts = splitRows(text, block, lexicon.sizes)
@@ -62,7 +71,8 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
       entries.push(opened(entry, above.map(({ span }) => parseJoinNote(text, span.start, span.end, words)).findLast((opening) => opening !== undefined)))
     }
   }
-  return { entries, remarks }
+  const yarnAtEnd = yarnLeft(remarks.filter(({ after }) => after === entries.length).map(({ span }) => text.slice(span.start, span.end)))
+  return { entries, remarks, ...(yarnAtEnd && { yarnAtEnd }) }
 }
 
 /** `Hold the two pieces with wrong sides together.`, `With RS facing, join yarn in the corner sp.` on a line of its own, without a label: the row under it begins so. */

@@ -5,7 +5,7 @@ import type { PieceToWork } from './piece-run.ts'
 
 /**
  * The pieces, each on the one where the yarn is: an edging of the pouch that joins no yarn goes on from the flap that was worked on it last,
- * when that joined none either and its yarn was not cut. A hook has one yarn (mathematics of the craft: it cannot be in two places).
+ * when that joined none either, or says that its yarn is kept. A hook has one yarn (mathematics of the craft: it cannot be in two places).
  */
 export function whereTheYarnIs(pieces: readonly PieceToWork[]): readonly PieceToWork[] {
   return pieces.map((piece, index) => {
@@ -13,7 +13,7 @@ export function whereTheYarnIs(pieces: readonly PieceToWork[]): readonly PieceTo
     let { on } = piece
     for (let at = on + 1; at < index; at += 1) {
       const between = pieces[at]!
-      if (between.on === on && goesOn(between) && !isCut(between)) on = at
+      if (between.on === on && !isCut(between) && (goesOn(between) || between.yarnAtEnd === 'kept')) on = at
     }
     return on === piece.on ? piece : { ...piece, on }
   })
@@ -31,6 +31,6 @@ function goesOn(piece: PieceToWork): boolean {
   return works >= 0 && !joinedAbove(piece.entries[0]!) && !joinsAnew(before) && !tellsItsBeginning(before)
 }
 
-function isCut({ entries }: PieceToWork): boolean {
-  return (entries.at(-1)?.read.items ?? []).some((item) => item.node === 'aside' && /^(?:fasten|finish|cut|break|end) ?(?:off|yarn|the yarn)?/.test(item.words ?? ''))
+function isCut({ entries, yarnAtEnd }: PieceToWork): boolean {
+  return yarnAtEnd === 'cut' || (entries.at(-1)?.read.items ?? []).some((item) => item.node === 'aside' && /^(?:fasten|finish|cut|break|end) ?(?:off|yarn|the yarn)?/.test(item.words ?? ''))
 }

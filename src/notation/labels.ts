@@ -39,11 +39,11 @@ const anyWord = [rowWord, ...rowWords.row, ...rowWords.round, ...rowWords.either
 const namedFor = /^(c2c|edging|border|brim|trim|band|collar|cuff|hem|ruffle|frill)\s+(?=r)/i
 const numbered = new RegExp(String.raw`^((?:(?:c2c|edging|border|brim|trim|band|collar|cuff|hem|ruffle|frill)\s+)?(?:${anyWord})|r)\s*\.?\s*#?(\d{1,5})(?![\d½¼]|\s*(?:st|nd|rd|th)\b)`, 'i')
 const ordinal = new RegExp(String.raw`^(\d{1,5})(?:st|nd|rd|th)(?:${dash}(\d{1,5})(?:st|nd|rd|th)|(?:,\s*\d{1,5}(?:st|nd|rd|th))*,?\s+(?:and|&)\s+(\d{1,5})(?:st|nd|rd|th))?(\s*[([][\dstndrh, –-]+[)\]])?\s+(${rowWord})\b`, 'i')
-const bare = new RegExp(String.raw`^(\d{1,5})(?:${dash}(\d{1,5}))?\s*(?:[.:)]\s+(?=[\p{L}(*[\d])|:|(?=\(\p{L}[\p{L}’' -]{2,30}\):))`, 'iu')
+const bare = new RegExp(String.raw`^(\d{1,5})(?:\.?${dash}(\d{1,5}))?\s*(?:[.:)]\s+(?=[\p{L}(*[\d])|:|(?=\(\p{L}[\p{L}’' -]{2,30}\):))`, 'iu')
 const more = new RegExp(String.raw`^(?:(?:\s*(?:,|and|&)+\s*)(?:${rowWord}|r)?\s*(\d{1,5})(?=\s*(?:,|and\b|&|[:»|~→]|[(.[]|-|–|—|\/\s))|${dash}(?:${rowWord}|r)?\s*(\d{1,5})(?!\d))`, 'iu')
 const smallNumbers = { ...units, ...teens }
 const named = new RegExp(String.raw`^((?:next|following|foll|last|first|inc|increase|dec|decrease|set-?\s?up|setup|foundation|base|joining|edging|border|final|beginning|starting|divide|dividing|rib|ribbing|eyelet|buttonhole|mesh|shell|work(?:ing)?|short)\b[\p{L}’' -]{0,24}?)?\s*(?:(\d{1,4}(?:\s*\([\d, -]+\))?|${Object.keys(smallNumbers).join('|')})\s+(?:more\s+|further\s+)?)?(${rowWord}|chain|ring)\s*(?=[:(.]|\s*\()`, 'iu')
-const plain = /^((?:ring|divide|[A-Z][\p{L}’']{2,}(?: [\p{L}\d’']+){0,3}))\s*:\s+/u
+const plain = /^((?:ring|divide|[A-Z][\p{L}’']{2,}(?: [\p{L}\d’']+){0,3}))\s*:\s+|^(\p{Lu}{3,}(?: \p{Lu}+){0,2})\s+[-–—]\s+/u
 /** `Set-up:`, `Foundation ch (multiple of 4 + 1):`, `Base - `: what a piece begins with, before its rows. */
 const beginning = /^((?:foundation|fnd|fdn|base|set[- ]?up|start|starting|beginning|opening|initial)(?: ch(?:ain)?)?)(?:\s*\([^()]*\))?(?:\s*[:=)]|\s+[-–—]|\.)\s+/iu
 /** `Foundation and Rows 1-6: As for Front.`: rows that are copied take the chain below them along. */
@@ -145,7 +145,7 @@ function namedLabel(text: string, start: number): RowLabel | undefined {
   }
   const word = beginning.exec(text) ?? plain.exec(text)
   if (!word || notLabels.test(text)) return undefined
-  return finish({ word: 'unsaid', prefix: 'Row', name: word[1]!, numbers: [], start, end: start + word[0].trimEnd().length })
+  return finish({ word: 'unsaid', prefix: 'Row', name: (word[1] ?? word[2])!, numbers: [], start, end: start + word[0].trimEnd().length })
 }
 
 /** `(14 sc)`, `[20 (24, 28) sts]`, `, 12 sc each` before the sign that ends the label. */

@@ -1,7 +1,7 @@
 import type { RowLabel } from './labels.ts'
 
 /** `First side, 1st row (RS):`, `LEFT FRONT. Row 12:`, `Second side, neck row:`: the part of the piece, and the row of it. */
-const partBefore = /^(\p{L}[\p{L}’'-]*(?: [\p{L}\d’'-]+){0,4})(?:\s*[,:;.]|\s+[-–—])\s+(?=(?:rows?|rnds?|rounds?|r)\s*\d|\d+(?:st|nd|rd|th)\b|(?:next|following|foll|last|first)\b.{0,16}?\b(?:rows?|rnds?|rounds?)\b|(?:\p{L}+ ){1,3}(?:row|rnd|round)\s*(?:[:(]|\d))/iu
+const partBefore = /^(\p{L}[\p{L}’'-]*(?: [\p{L}\d’'-]+){0,4})(?:\s*[,:;.]|\s+[-–—])\s+(?=(?:rows?|rnds?|rds?|rounds?|r)\s*\d|\d+(?:st|nd|rd|th)\b|(?:next|following|foll|last|first)\b.{0,16}?\b(?:rows?|rnds?|rounds?)\b|(?:\p{L}+ ){1,3}(?:row|rnd|round)\s*(?:[:(]|\d))/iu
 /** `Outer round 1:`, `Left neck row (R.S.):`: what the row is for. */
 const purposeBefore = /^(\p{L}[\p{L}’'-]*(?: [\p{L}’'-]+){0,3})\s+(?=(?:rows?|rnds?|rounds?)\b)/iu
 /** `Armhole row (RS):`, `Neck row:` have no number: the word, and what may stand in brackets behind it. */
@@ -18,7 +18,7 @@ const instructions = /^(?:note|notes|with|working|work|along|across|around|in|in
 export function readWordedLabel(text: string, start: number, read: (from: number) => RowLabel | undefined): RowLabel | undefined {
   if (instructions.test(text)) return undefined
   const part = partBefore.exec(text)
-  if (part) return withPart(text, start, part, ', ', read(part[0].length))
+  if (part) return withPart(text, start, part, ', ', read(part[0].length), true)
   const purpose = purposeBefore.exec(text)
   if (!purpose) {
     const [all, name, side] = sided.exec(text) ?? []
@@ -32,8 +32,9 @@ export function readWordedLabel(text: string, start: number, read: (from: number
   return { word, name: `${capital(purpose[1]!)} ${bare[1]!.toLowerCase()}`, prefix: word === 'row' ? 'Row' : 'Round', numbers: [], start, end: start + at + bare[0].trimEnd().length, ...(side && { side }) }
 }
 
-function withPart(text: string, start: number, [, lead]: RegExpExecArray, between: string, label: RowLabel | undefined): RowLabel | undefined {
-  if (!label || !/[:»›|]\s*(?:[([][^()[\]]*[)\]])?$/.test(text.slice(0, label.end - start).trimEnd())) return undefined
+function withPart(text: string, start: number, [, lead]: RegExpExecArray, between: string, label: RowLabel | undefined, stop = false): RowLabel | undefined {
+  const sign = stop ? /[:.»›|]\s*(?:[([][^()[\]]*[)\]])?$/ : /[:»›|]\s*(?:[([][^()[\]]*[)\]])?$/
+  if (!label || !sign.test(text.slice(0, label.end - start).trimEnd())) return undefined
   const part = capital(lead!)
   return { ...label, start, part: part.toLowerCase(), name: `${part}${between}${label.name}`, prefix: `${part}${between}${label.prefix}` }
 }

@@ -59,10 +59,10 @@ function workAll(pattern: Pattern) {
   let split: ReturnType<typeof workInConventions>['split'] = []
   const undecided = new Map<string, ReturnType<typeof workInConventions>['undecided'][number]>()
   for (let size = 0; size < count; size += 1) {
-    const together = workInConventions(read.map(({ piece, entries }) => {
+    const together = workInConventions(read.map(({ piece, entries, yarnAtEnd }) => {
       const on = pattern.pieces.findIndex(({ name }) => name === piece.on)
       const grid = pattern.seams.find((seam) => seam.grid && seam.name === piece.on)
-      return { name: piece.name, make: piece.make, entries, sewn, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }), ...(grid?.grid && piece.on !== undefined && on < 0 && { onGrid: { ...grid.grid, pieces: indexesOf(pattern, grid.join) } }) }
+      return { name: piece.name, make: piece.make, entries, ...(yarnAtEnd && { yarnAtEnd }), sewn, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }), ...(grid?.grid && piece.on !== undefined && on < 0 && { onGrid: { ...grid.grid, pieces: indexesOf(pattern, grid.join) } }) }
     }), seamsBetween(pattern))
     if (split.length === 0) split = together.split
     waiting.push(...stillWaiting(together.held, pattern).map(({ places, span }) => ({ size, stitches: places.length, span })))
