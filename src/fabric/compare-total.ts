@@ -1,7 +1,11 @@
+import { tieWords } from '../notation/parse-tie.ts'
 import { inSize, type Num } from '../notation/target.ts'
 import { joinedCorner, joinToNeighbour, type Total } from '../notation/written-count.ts'
 import type { Lexicon } from './lexicon.ts'
+import { tie } from './work-tie.ts'
 import type { Says } from './worked-row.ts'
+
+const isTie = new RegExp(`^(?:${tieWords})$`, 'i')
 
 /** What a row made, for comparing with what it says. */
 export interface Made {
@@ -59,7 +63,7 @@ export function compareTotal(totals: readonly Total[], made: Made, size: number,
   const kinds = Object.entries(says.kinds)
   const total = says.count ?? (kinds.length > 0 && kinds.every(([kind]) => isCounted(kind, lexicon)) && onlyStitches(kinds, made, lexicon) ? sum(says.kinds) : undefined)
   const partial = says.count === undefined && kinds.length > 0 && kinds.every(([kind]) => isCounted(kind, lexicon)) && sum(says.kinds) !== makes && sum(says.kinds) !== made.stitches
-  const kindSlip = kinds.map(([kind, count]) => stitchSlip(kind, count, made, lexicon, chainsCounted)).find((slip) => slip) ?? Object.entries(says.spaces).map(([space, count]) => spaceSlip(space, count, made)).find((slip) => slip) ?? colourSlip(says, made) ?? toldPicots(totals, made, size)
+  const kindSlip = kinds.map(([kind, count]) => stitchSlip(kind, count, made, lexicon, chainsCounted)).find((slip) => slip) ?? Object.entries(says.spaces).map(([space, count]) => spaceSlip(space, count, made)).find((slip) => slip) ?? colourSlip(says, made) ?? toldPicots(totals, made, size) ?? toldTies(totals, made, size)
   const kindsAgree = kindSlip === undefined
   return {
     says,
@@ -123,6 +127,14 @@ function joinSlip(says: number, { joined }: Made): KindSlip | undefined {
 function toldPicots(totals: readonly Total[], made: Made, size: number): KindSlip | undefined {
   const told = totals.flatMap(({ groups }) => groups).find(({ name }) => /^picots?$/i.test(name))
   return told && picotSlip(inSize(told.count, size), made)
+}
+
+/** `52 sc, 2 ties`: where the row tells how they are made. */
+function toldTies(totals: readonly Total[], made: Made, size: number): KindSlip | undefined {
+  const told = totals.flatMap(({ groups }) => groups).find(({ name }) => isTie.test(name))
+  const makes = made.groups.filter(({ name }) => name === tie).length
+  const says = told && inSize(told.count, size)
+  return says === undefined || makes === 0 || makes === says ? undefined : { name: tie, says, makes, sort: 'group' }
 }
 
 /** Squares of filet, or tiles from corner to corner, which some call squares; the squares of a row that works none are those of a blanket. */

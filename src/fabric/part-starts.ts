@@ -40,6 +40,8 @@ export function partStarts(entries: readonly WrittenEntry[], size: number): Read
 function beginsAgain(entry: WrittenEntry, first: number, last: number, firsts: ReadonlySet<number>, worked: ReadonlySet<number>): boolean {
   if (!worked.has(first) && first !== 1) return false
   const on = rowsNamed(wordsOf(entry))
+  // The second flap has a Row 1 as the first one has, and goes back to the round under both.
+  if (first === 1 && entry.headed && firsts.has(1) && on.length > 0 && !on.includes(last)) return true
   if (on.length > 0) return on.includes(first - 1) || firsts.has(first) && on.some((row) => row < first)
   return firsts.has(first) || first !== last && worked.has(first - 1)
 }

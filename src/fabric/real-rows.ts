@@ -77,7 +77,7 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
 
 /** `Hold the two pieces with wrong sides together.`, `With RS facing, join yarn in the corner sp.` on a line of its own, without a label: the row under it begins so. */
 function worksNothing({ items, totals, reference, stripes }: ReadRow): boolean {
-  return items.length > 0 && totals.length === 0 && !reference && !stripes && items.every((item) => item.node === 'start' || item.node === 'aside' && !item.stated && !item.neighbour && !item.picot)
+  return items.length > 0 && totals.length === 0 && !reference && !stripes && items.every((item) => item.node === 'start' || item.node === 'aside' && !item.stated && !item.neighbour && !item.picot && !item.tie)
 }
 
 /** `Note: With RS facing, skip next 11 sts and join yarn in the next st.`: the row begins there, unless it tells its own beginning. */

@@ -19,6 +19,7 @@ import { sideByRows, workSideByRows } from './work-side-by-rows.ts'
 import { workSkip } from './work-skip.ts'
 import { workStart } from './work-start.ts'
 import { workStitches } from './work-stitches.ts'
+import { workTie } from './work-tie.ts'
 
 /** What is still to come after an instruction, so that a fill can stop in time. */
 export interface Rest {
@@ -109,6 +110,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
       if (item.leaves) walk.leaves = true
       if (item.oneLayer) walk.pairs = 1
       if (item.picot) walk.groups.push({ name: 'picot', size: 0 })
+      if (item.tie) workTie(walk, item.tie, { start: item.start, end: item.end })
       // Within a repeat it holds for one pass, and the words do not tell which.
       if (item.stated && !rest.quiet) compareStated(walk, item.stated, { start: item.start, end: item.end })
       if (item.sewn) compareSewn(walk, item.sewn, { start: item.start, end: item.end })

@@ -2,6 +2,7 @@ import { numberAhead } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
 import type { Aside, Instruction } from './syntax.ts'
 
 const behind = 'after|past|beyond|beside|from|following|by'
@@ -21,10 +22,14 @@ export function parseBehind(reader: Reader, before: readonly Instruction[]): rea
 /** `after`, `from the edge of` */
 const takeBehind = (reader: Reader): boolean => reader.take(behind, 'the?', 'edge|end|side|last', 'st|stitch?', 'of') || reader.take(behind)
 
-/** `after Tab A`, `past the last st of Tab A` */
+/** `after Tab A`, `past the last st of Tab A`, `after Row 1 of the strap` */
 export function takeBehindPiece(reader: Reader): boolean {
   const { at } = reader
-  if (takeBehind(reader) && takePieceName(reader) !== undefined) return true
+  if (takeBehind(reader)) {
+    takeRowNamed(reader, 'the?')
+    if (/^(?:of|on)$/.test(reader.word())) reader.take('of|on', 'the?')
+    if (takePieceName(reader) !== undefined) return true
+  }
   reader.at = at
   return false
 }

@@ -6,6 +6,7 @@ import { takeOfPiece } from './parse-piece-name.ts'
 import type { Draft } from './parse-tail.ts'
 import { takeStitchName, takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { corner, type Num, type Thing } from './target.ts'
 
@@ -64,6 +65,31 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
 
 /** `first sc of next corner` */
 const firstOfCorner = (reader: Reader): 1 | undefined => (reader.word() === 'first' && reader.word(2) === 'of' && (reader.word(3) === 'next' ? reader.word(4) : reader.word(3)) === 'corner' ? 1 : undefined)
+
+/** `last dc of the 3 dc at the point`, `first of the 3 sc made in the tip`, `centre sc of the 5 sc at the corner`: one of those that were made in one place there. */
+export function takeOneOfPoint(reader: Reader, draft: Draft): boolean {
+  const { at } = reader
+  const which = reader.peek()?.kind === 'ordinal' ? reader.peek()!.value : (ordinals[reader.word()] ?? (/^(?:last|final|center|centre|middle)$/.test(reader.word()) ? reader.word() : undefined))
+  if (which !== undefined) {
+    reader.at += 1
+    reader.take('st|stitch|one') || takeStitchName(reader)
+    const size = reader.take('of', 'the|those?') ? takeNumber(reader)?.values[0] : undefined
+    if (size !== undefined && size > 1) {
+      reader.take('-')
+      takeThing(reader)
+      reader.take('group|cluster|set')
+      reader.take('made|worked')
+      const there = reader.take('at|in|into|on', 'the|this?', 'very|same?', 'point|tip|apex|peak|corner') && (placeEnds(reader) || takeOfPiece(reader))
+      const nth = which === 'last' || which === 'final' ? size : typeof which === 'number' ? which : size % 2 === 1 ? (size + 1) / 2 : undefined
+      if (there && nth !== undefined && nth <= size) {
+        Object.assign(draft, { walk: 'next', thing: { kind: 'stitch', ofGroup: { nth, size } } })
+        return true
+      }
+    }
+  }
+  reader.at = at
+  return false
+}
 
 /** `center st of each 3-sc group`: the 2nd of three. */
 function ofOddGroup(reader: Reader, draft: Draft): boolean {

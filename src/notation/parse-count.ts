@@ -1,4 +1,5 @@
 import { numberAhead, takeNumber } from './numbers.ts'
+import { hangingWords, tieWords } from './parse-tie.ts'
 import { takeJoins } from './parse-joins.ts'
 import { sumFirst } from './sum-first.ts'
 import { takeThing } from './parse-thing.ts'
@@ -144,7 +145,7 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   if (colour(reader, draft, count)) return true
   // `6 x 1-ch sp`, `2 underarm ch-sps`
   reader.take('x|×')
-  if (reader.peek(1) && reader.word(1) !== 'of') reader.take('underarm|sleeve|thumb|neck|armhole|buttonhole|handle')
+  if (reader.peek(1) && reader.word(1) !== 'of') reader.take('underarm|sleeve|thumb|neck|armhole|buttonhole|handle|chin|waist|long')
   // `2 free ch-2 sps` beside joined ones
   if (/^(?:ch|chain|corner)$/.test(reader.word(1)) || /^\d/.test(reader.word(1))) reader.take('free|unjoined|open|plain')
   const half = !/^(doubles?|trebles?|-)$/.test(reader.word(1)) && reader.take('half')
@@ -166,7 +167,7 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
     return true
   }
   if (!thing) {
-    const name = /^(corners?|sides?|picots?|petals?|v|points?|spokes?|ripples?|blocks?|squares?|leaves|groups?|bobbles?|loops?|handles?|arches|tiles?)$/i.exec(reader.word())
+    const name = new RegExp(`^(corners?|sides?|picots?|petals?|v|points?|spokes?|ripples?|blocks?|squares?|leaves|groups?|bobbles?|loops?|handles?|arches|tiles?|${tieWords}|${hangingWords})$`, 'i').exec(reader.word())
     if (!name) return false
     reader.at += 1
     draft.groups.push({ name: blockNames[name[0].toLowerCase()] ?? name[0], count })
@@ -179,6 +180,8 @@ function kind(reader: Reader, draft: Draft, count: Num): boolean {
   if (thing.kind === 'stitch' && changed(reader, draft, count)) return true
   if (thing.kind === 'space' && thing.where === 'corner' && !thing.chains && draft.spaces.length > 0) draft.corners = count
   // `14 ch-3 picots`
+  // `2 ch-30 ties`
+  else if (thing.kind === 'space' && reader.take(tieWords)) draft.groups.push({ name: 'ties', count })
   else if (thing.kind === 'space' && reader.take('picot|picots')) draft.groups.push({ name: 'picots', count })
   else if (thing.kind === 'space') {
     // `2 loops of 8 ch`

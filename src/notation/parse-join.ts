@@ -143,6 +143,8 @@ function joinTail(reader: Reader) {
   reader.take('yarn|thread|wool|cotton')
   reader.take('with?', 'rs|ws', 'facing', ',?') || reader.take('with?', 'the?', 'right|wrong', 'side', 'facing', ',?')
   if (/^(at|to|in|on)$/.test(reader.word()) && (cornerInWords(reader) || footOfSide(reader) || centreInWords(reader) || endInWords(reader))) return undefined
+  const atRowItself = endOfRowNamed(reader)
+  if (atRowItself) return atRowItself
   const { at: from } = reader
   takeAtSeam(reader)
   const whereFirst = whereThenPlace(reader)
@@ -174,6 +176,21 @@ function joinTail(reader: Reader) {
   // `in the hdc of the top right corner`
   const atCorner = target !== undefined && target.walk === 'next' && target.thing?.kind === 'stitch' && target.thing.stitch !== undefined && where?.includes('corner') === true
   return atCorner ? { ...target, thing: { kind: 'stitch', where: 'corner' } } satisfies Target : target
+}
+
+/** `at the 1st row at right front`, `beside Row 4 on the left-hand side`: the end of that row. */
+function endOfRowNamed(reader: Reader): Target | undefined {
+  const { at, start } = reader
+  const ofRow = reader.take('at|beside', 'the', 'first', 'row') ? 1 : takeRowNamed(reader, 'at|beside', 'the?')
+  const flat = ofRow !== undefined && reader.all.slice(at, reader.at).some(({ text }) => /^(?:row|r)$/i.test(text))
+  if (flat) reader.take(',')
+  const where = flat ? takeWhereabouts(reader) : undefined
+  if (flat && (where || reader.word(-1) !== ',') && placeEnds(reader, 'with')) {
+    const hand = where?.find((word, index) => /^(?:left|right)$/.test(word) && handed.test(where[index + 1] ?? '')) as 'left' | 'right' | undefined
+    return { walk: 'edge', edge: 'side', ofRow: ofRow!, ...(hand && { hand }), start, end: reader.end }
+  }
+  reader.at = at
+  return undefined
 }
 
 /** `after any ch-2 sp`, `to the left of a corner`, `following the last ch-3 sp`: behind which place the one lies that was named. */

@@ -33,11 +33,21 @@ export function takeToEnd(reader: Reader): boolean {
   if (/^(around|round|along)$/.test(reader.word()) && /^(next|each|post|posts|the|first|last|same|\d+|sc|dc|hdc|tr|st|foll|following|both|edge|front|back)$/.test(reader.word(1))) return false
   // `rep from * along all 10 row-ends`: so many are told.
   if (/^(?:along|across|around)$/.test(reader.word()) && reader.word(1) === 'all' && numberAhead(reader, 2) !== undefined) return false
+  // `inc, sc 2, inc across its tip`: three instructions, and where they lie.
+  if (/^(?:inc|dec)$/.test(reader.word(-1)) && tipAhead(reader)) return false
   // `sl st to beg sc` goes into a stitch.
   if (reader.word() === 'to' && /^beg/.test(reader.word(1)) && (/^(?:ch|chain)$/.test(reader.word(2)) || reader.vocabulary.stitchAt([reader.word(2)]) !== undefined)) return false
   // `sc in every ch after`
   if (reader.word() === 'after' && (reader.at + 1 >= reader.limit || /^[,;.:]$/.test(reader.word(1))) && reader.take('after')) return true
   return takeToCorner(reader) || edges.some((words) => reader.take(...words)) || ends.some((words) => reader.take(...words)) && endTail(reader)
+}
+
+const tipAhead = (reader: Reader): boolean => /^(?:across|along|at|around|on)$/.test(reader.word()) && /^(?:tip|point)$/.test(reader.word(/^(?:its|the)$/.test(reader.word(1)) ? 2 : 1))
+
+/** `across its tip` behind an increase. Takes the words. */
+export function takeTip(reader: Reader): boolean {
+  const tip = /^(?:inc|dec)$/.test(reader.word(-1)) && tipAhead(reader)
+  return tip && reader.take('across|along|at|around|on', 'its|the?', 'tip|point', 'of?', 'the|this?', 'flap|earflap?')
 }
 
 /** Takes `to next corner`; `to corner ch-2 sp` names the space itself. */

@@ -177,10 +177,12 @@ export function takeOfStep(reader: Reader): void {
   else reader.take('of|on|at|along', 'the|each|this?', 'first|second|third|fourth|next|last|same|other|left|right|upper|lower?', '-?', 'hand?', 'armhole|neck|shoulder|side?', 'step|steps|stair|stairs|ledge|shelf')
 }
 
-/** `first sc of top`, `last st of the lower edge`: of the edge that comes next anyway. */
+/** `first sc of top`, `last st of the lower edge`, `first st of its tip`: of the edge that comes next anyway. */
 function takeOfEdge(reader: Reader): void {
   const { at } = reader
-  if (!reader.take('of|on|along', 'the?', 'top|upper|bottom|lower', 'edge?') || !placeEnds(reader)) reader.at = at
+  if (reader.take('of|on|along', 'the?', 'top|upper|bottom|lower', 'edge?') && placeEnds(reader)) return
+  reader.at = at
+  if (!reader.take('of|on|at|along', 'the|its|this?', 'flap|earflap|strap|tab|tongue?', 'tip|end') || !placeEnds(reader)) reader.at = at
 }
 
 /** `ch of foundation`, `ch on opposite side of foundation ch`, `ch of the underside`: which chains these are. */

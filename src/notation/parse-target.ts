@@ -5,7 +5,7 @@ import { ofEachSpace } from './of-each-space.ts'
 import { endOfOpening } from './end-of-opening.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeLeftUnderChain, isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
-import { takeCentre, takePoint } from './parse-centre.ts'
+import { takeCentre, takeOneOfPoint, takePoint } from './parse-centre.ts'
 import { otherSideOfBridge, otherSideOfChain } from './parse-other-side.ts'
 import { partAhead, takePartBefore, withPart } from './parse-part.ts'
 import { takeBelow, takeRowOf, takeRowPrefix, takeTail, type Draft } from './parse-tail.ts'
@@ -107,7 +107,7 @@ function fill(reader: Reader, draft: Draft): boolean {
   }
   reader.take('the') || reader.word(1) === 'same' && reader.take('that|this')
   if (takeRing(reader)) return (draft.walk = 'ring') === 'ring'
-  if (takeTopOfChain(reader, draft) || takeCentre(reader, draft) || ordinal(reader, draft)) return true
+  if (takeTopOfChain(reader, draft) || takeOneOfPoint(reader, draft) || takeCentre(reader, draft) || ordinal(reader, draft)) return true
   // `in the gap at the corner`, `in the seam`: beside the stitch worked last, into no stitch.
   if (takeSeamPlace(reader) || reader.take('gap|hole') && (takeWhereabouts(reader) || reader.done || /^[,;.(]$/.test(reader.word()))) {
     Object.assign(draft, { walk: 'same', thing: { kind: 'gap' } })

@@ -2,6 +2,7 @@ import { takeBetween } from './between-parts.ts'
 import { numberAhead } from './numbers.ts'
 import { motifWord } from './motif-words.ts'
 import { takePieceName } from './parse-piece-name.ts'
+import { takeTip } from './parse-reach.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
@@ -16,6 +17,7 @@ const counting = /^(each|ea|every|next|st|sts|stitch|stitches|ch|chs|chain|chain
  * edge`, `at the corner`. They change no count.
  */
 export function takeWhere(reader: Reader, last: Instruction | undefined): boolean {
+  if (last?.node === 'work' && takeTip(reader)) return true
   if (!isWhole(last)) return false
   if (reader.take('in', 'the', 'same', 'way|manner|fashion') || reader.take('likewise|similarly')) return true
   if (last?.node === 'work' && takeBetween(reader)) return true

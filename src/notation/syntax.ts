@@ -183,6 +183,13 @@ export interface Leave extends Span {
   readonly rowEnds?: boolean
 }
 
+/** `ch 30, sl st in 2nd ch from hook and in next 28 ch`: its chains, the one from the hook that the slip stitches begin in, and how many more of them there are. */
+export interface Tie {
+  readonly chains: Num
+  readonly from: number
+  readonly slips: Num | 'all'
+}
+
 /** Words that change no count: `fasten off`, `change to B`, `(see Note)`. */
 export interface Aside extends Span {
   readonly node: 'aside'
@@ -194,6 +201,8 @@ export interface Aside extends Span {
   readonly picot?: boolean
   /** It fastens the row to another edge, whose other places wait. */
   readonly leaves?: boolean
+  /** A chain that slip stitches go back along: it hangs from the row. */
+  readonly tie?: Tie
   readonly neighbour?: Neighbour
   readonly stated?: Stated
   /** `sew the 9 sts to the 9 sts of Back`: edges that meet. */
