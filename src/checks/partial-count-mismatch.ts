@@ -11,7 +11,7 @@ export function partialCountMismatch({ source, row }: RowFacts): Diagnostic | un
   if (!trouble) return undefined
   if (trouble.kind === 'sewn-apart') return {
     code: 'partial-count-mismatch',
-    message: `${rowName(row)} sews ${counted(trouble.one, 'place')} to ${trouble.other}`,
+    message: trouble.along ? `${rowName(row)} closes and leaves open ${counted(trouble.one, 'row-end')} of ${trouble.other}` : `${rowName(row)} sews ${counted(trouble.one, 'place')} to ${trouble.other}`,
     primary: { span: trouble.span, text: `${trouble.one} and ${trouble.other}` },
     secondary: [],
   }

@@ -1,3 +1,4 @@
+import { inSize } from '../notation/target.ts'
 import { endsOf, type LaidRow } from './laid-row.ts'
 import { Outline } from './outline.ts'
 import type { FabricPart } from './parts.ts'
@@ -8,21 +9,30 @@ import type { RowTry } from './work-row.ts'
 import { workedOverSlips } from './worked-over-slips.ts'
 
 /** A row that makes anything is laid on the fabric. The outline is the piece's own and grows with it. */
-export function fabricAfter(row: RealRow, tried: RowTry, { outline, base, laid, turned }: State, where: Pick<LaidRow, 'side' | 'piece'>): Pick<State, 'outline' | 'laid' | 'turned' | 'turnsAfter' | 'stays'> {
+export function fabricAfter(row: RealRow, tried: RowTry, { outline, base, laid, turned }: State, where: Pick<LaidRow, 'side' | 'piece'>, size: number): Pick<State, 'outline' | 'laid' | 'turned' | 'turnsAfter' | 'stays'> {
   const said = turnAfter(row.items)
   const behind = { turnsAfter: said === true, stays: said === false }
-  if (tried.row.made.length === 0) return { outline, laid, turned, ...behind }
+  if (tried.row.made.length === 0) {
+    closeInPart(outline, row, size)
+    return { outline, laid, turned, ...behind }
+  }
   const lies: LaidRow = { name: row.label, ...where, ...(row.number !== undefined && { number: row.number }), ...calledBy(row), round: row.round, ...(tried.tube && { tube: true }), ends: endsOf(tried.lies.places), ...tried.lies }
   const after = { turned: tried.row.turned, ...behind }
   const over = workedOverSlips(laid, tried.row.made)
   if (!over) {
     outline.lay(lies, turned)
+    closeInPart(outline, row, size)
     return { outline, laid: [...laid, { row: lies, turned }], ...after }
   }
   const again = base?.copy() ?? new Outline()
   const all = [...over, { row: lies, turned }]
   for (const one of all) again.lay(one.row, one.turned)
   return { outline: again, laid: all, ...after }
+}
+
+/** `sew 8 row-ends, leave 7 row-ends open, sew 15` */
+function closeInPart(outline: Outline, { items }: RealRow, size: number): void {
+  for (const item of items) if (item.node === 'aside' && item.closed) outline.closeInPart(item.closed.portions.map(({ count, open }) => ({ count: inSize(count, size), open })))
 }
 
 /** A row that begins elsewhere leaves the part before it to wait. */

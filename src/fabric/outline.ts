@@ -1,4 +1,5 @@
 import { partsOf, type LaidRow, type Part, type Stretch } from './laid-row.ts'
+import { openInFold, type FoldedPortion } from './fold.ts'
 import { openingUnder, roundOpening, underChain, withEndsOf, type Opening } from './opening.ts'
 import { back, backwards, between, comesBefore, nearerWay, ringFrom, seamBetween, seenFromRight, stretchesOf, turnedOver, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
 import { RingOfNodes } from './ring-of-nodes.ts'
@@ -55,6 +56,11 @@ export class Outline extends RingOfNodes {
   /** The outlines of the openings inside it. */
   get openings(): readonly Outline[] {
     return this.inside.flatMap(roundOpening).map((parts) => Outline.round(parts))
+  }
+
+  /** The piece is folded and its two sides are closed to one another in part; round what stays open a border can go. */
+  closeInPart(portions: readonly FoldedPortion[]): void {
+    this.inside = [...this.inside, ...openInFold(this.ring(), portions)]
   }
 
   /** The places of parts in the order in which a row goes over them: the nearer way from one to the next, over no foundation. */

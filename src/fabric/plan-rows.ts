@@ -73,7 +73,7 @@ function numbersOf(entry: WrittenEntry, size: number, last: number, others: (pie
   if (label && label.numbers.length > 0) return label.alternate ? label.numbers.slice(0, 1) : label.numbers
   const { reference } = read
   if (!label && last === 0 && reference?.kind === 'piece' && (before.length === 0 || before.every(isFoundation))) return asThere(reference, others(reference.name), size, before.length > 0)
-  const rows = reference?.kind === 'piece' && !onlyFoundation(entry) ? rowsOfPiece(reference, others(reference.name), size) : countOf(reference, label, size, before)
+  const rows = reference?.kind === 'piece' && !onlyFoundation(entry) ? rowsOfPiece(reference, others(reference.name), size) : countOf(reference, label, size, last, before)
   const named = label?.word !== 'unsaid' || label.howMany !== undefined
   const numbered = label === undefined ? reference !== undefined : named || reference !== undefined
   const hidden = numbered && (last > 0 || label !== undefined) && !/foundation|base|set|start|begin/i.test(label?.name ?? '')
@@ -117,12 +117,13 @@ function onlyFoundation({ label, read: { reference } }: WrittenEntry): boolean {
 }
 
 /** How many rows an unnumbered row stands for. */
-function countOf(reference: RowReference | undefined, label: RowLabel | undefined, size: number, before: readonly PlannedRow[]): number {
+function countOf(reference: RowReference | undefined, label: RowLabel | undefined, size: number, last: number, before: readonly PlannedRow[]): number {
   if (label?.howMany) return label.howMany.length === 1 ? label.howMany[0]! : (label.howMany[size] ?? 1)
   switch (reference?.kind) {
     case 'last': return inSize(reference.count, size) * (reference.times ? inSize(reference.times, size) : 1)
     case 'even': return reference.rows ? inSize(reference.rows, size) : 1
-    case 'copy': return rowsInTurn(reference.blocks, size).length
+    // `Rep Row 2 until there are 24 rows`
+    case 'copy': return reference.until ? Math.max(1, inSize(reference.until, size) - last) : rowsInTurn(reference.blocks, size).length
     case 'schedule': return scheduled(reference.changes, reference.until, size, before)
     default: return 1
   }

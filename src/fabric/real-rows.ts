@@ -146,8 +146,8 @@ export interface RealRow {
 /** Rows of the other pieces, by the piece's name: for `as for Front`. */
 export type OtherPieces = (name: string) => readonly RealRow[] | undefined
 
-/** `Do not turn after Row 5` of Rows 2-5 is said of the last of them. */
-const isSaidOf = (item: Instruction, { number, last }: PlannedRow): boolean => item.node !== 'turn' || item.afterRow === undefined || (item.afterRow === 'last' ? last : item.afterRow === number)
+/** `Do not turn after Row 5` of Rows 2-5 is said of the last of them, and so is what is sewn when they are done. */
+const isSaidOf = (item: Instruction, { number, last }: PlannedRow): boolean => (item.node !== 'aside' || !item.closed || last) && (item.node !== 'turn' || item.afterRow === undefined || (item.afterRow === 'last' ? last : item.afterRow === number))
 
 /** Expands the written rows of a piece in one size to the rows that are really worked. */
 export function realRows(entries: readonly WrittenEntry[], size: number, sizeNames: readonly string[], most: number, others: OtherPieces = () => undefined): readonly RealRow[] {

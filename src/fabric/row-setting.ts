@@ -17,6 +17,7 @@ export function settingOf(piece: PieceToWork, row: RealRow, index: number, state
     base: plain.find((stitch) => stitch !== 'sl st') ?? state.kind, round: row.round, loop: row.loop, slipFabric: onlySlips && !hasChains(row.items), slipsFasten: onlySlips && hasChains(row.items),
     ...((state.entry === undefined && piece.onFabric || row.anew || joinedAbove(row.entry)) && { beginsPart: true }),
     ...(state.number !== undefined && !row.anew && piece.takenUpLater?.has(state.number) && { takenUpLater: true }),
+    ...(below !== undefined && state.outline.flatRows === below && !state.gap && !state.trust && { rowsOnSide: below }),
     ...(piece.sewn && { sewn: true }),
     ...(piece.laidOn !== undefined && { laidOn: piece.laidOn }),
     ...(piece.beside && state.entry === undefined && { beside: piece.beside }),

@@ -42,8 +42,8 @@ export interface RowSetting {
   readonly mirrored?: boolean
   /** Stitches that may still be made. */
   readonly room: number
-  /** Number of the row below. */
-  readonly below?: number
+  /** Number of the row below; how many row-ends a side of the piece has, where no row is in doubt and all have numbers. */
+  readonly below?: number; readonly rowsOnSide?: number
   /** Letter of the yarn in hand when the row begins. */
   readonly yarn?: string
   /** Edges of the pieces worked before, by name in small letters: for `sc around Leg 1`. */

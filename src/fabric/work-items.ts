@@ -5,7 +5,7 @@ import { throughBoth } from './both-layers.ts'
 import { workEnding } from './ends-in.ts'
 import { indexAhead } from './find-place.ts'
 import { isStitch } from './place.ts'
-import { compareSewn } from './sewn.ts'
+import { compareClosed, compareSewn } from './sewn.ts'
 import { compareStated } from './stated-count.ts'
 import { usesFrom } from './uses.ts'
 import type { Walk } from './walk.ts'
@@ -114,6 +114,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
       // Within a repeat it holds for one pass, and the words do not tell which.
       if (item.stated && !rest.quiet) compareStated(walk, item.stated, { start: item.start, end: item.end })
       if (item.sewn) compareSewn(walk, item.sewn, { start: item.start, end: item.end })
+      if (item.closed) compareClosed(walk, item.closed, { start: item.start, end: item.end })
       if (item.endsIn) workEnding(walk, item.endsIn, { start: item.start, end: item.end })
       if (item.words) walk.said += ` ${item.words}`
       if (item.yarn !== undefined) {

@@ -175,7 +175,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const apart = best.comesOut || !first ? undefined : elsewhere(sewn, toWork, setting, edgeOn)
   if (apart) return stepOn(apart)
   const openings = best.comesOut && !leavesSide(best) || joins ? [] : (whole[0] ?? state.outline).openings
-  const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt || sewnBefore(piece.entries, row.entry) ? undefined : nearest([...openings, ...(edge.held || !first ? [] : [...whole, ...sewn])], toWork, setting, best, edgeOn))
+  const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt || sewnBefore(piece.entries, row.entry) || closedToTube(toWork, setting, state) ? undefined : nearest([...openings, ...(edge.held || !first ? [] : [...whole, ...sewn])], toWork, setting, best, edgeOn))
   if (inside) return stepOn(inside)
   // `24 chains along the opening, 6 row-ends of the flap`, `in each hdc and in each underarm ch around`: it does not go along what waits.
   if (edge.held && !best.comesOut) {
@@ -234,7 +234,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   const after: State = {
     side,
     gap: state.gap || !tried.comesOut || !row.round && tried.onPiece !== undefined || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
-    rowsBefore: state.rowsBefore, parts: endedParts(row, tried, state), ...fabricAfter(row, tried, state, { ...(side && { side }), piece: setting.piece }),
+    rowsBefore: state.rowsBefore, parts: endedParts(row, tried, state), ...fabricAfter(row, tried, state, { ...(side && { side }), piece: setting.piece }, setting.size),
     base: state.base, edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried.made, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }

@@ -133,7 +133,7 @@ export type Trouble =
   | { readonly kind: 'row-ends-passed'; readonly span: Span; readonly count: number }
   | { readonly kind: 'other-edge'; readonly span: Span; readonly named: string; readonly next: string }
   | { readonly kind: 'stated-apart'; readonly span: Span; readonly says: number; readonly makes: number; readonly scope: 'so-far' | 'side' | 'either' }
-  | { readonly kind: 'sewn-apart'; readonly span: Span; readonly one: number; readonly other: number }
+  | { readonly kind: 'sewn-apart'; readonly span: Span; readonly one: number; readonly other: number; readonly along?: boolean }
   | { readonly kind: 'places-apart'; readonly span: Span; readonly says: number; readonly worksOver: number; readonly what: 'row-end' | 'stitch' | 'chain' }
   | { readonly kind: 'rate-apart'; readonly span: Span; readonly told: number; readonly comes: number }
   | { readonly kind: 'neighbour-apart'; readonly span: Span; readonly joins: number; readonly holds: number; readonly piece: string }

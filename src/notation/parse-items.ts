@@ -13,6 +13,7 @@ import { parseEdgeParts } from './parse-edge-parts.ts'
 import { parseEnding } from './parse-ending.ts'
 import { parseFurther } from './parse-further.ts'
 import { parseLastOfRepeat } from './parse-last-of-repeat.ts'
+import { parseClosedInPart } from './closed-in-part.ts'
 import { parseLoose } from './parse-loose.ts'
 import { parsePassedJoin } from './parse-passed-join.ts'
 import { parsePlacesFirst } from './parse-places-first.ts'
@@ -152,6 +153,7 @@ function leadsToCorner(reader: Reader): boolean {
 
 /** Readers of one instruction, the first that takes it. */
 const readers: readonly ((reader: Reader, before: readonly Instruction[]) => readonly Instruction[] | undefined)[] = [
+  parseClosedInPart,
   parsePassedJoin,
   parseStated,
   parseInnerCornerFirst,

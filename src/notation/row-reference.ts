@@ -12,7 +12,7 @@ import type { Num } from './target.ts'
 export type RowReference =
   | Schedule
   /** `Rep Rows 3 and 4`, `As Row 3`; `six times, then Rows 3–4 once` is a list of blocks. */
-  | { readonly kind: 'copy'; readonly blocks: readonly Block[]; readonly until?: number; readonly endsOn?: { readonly row: number; readonly start: number; readonly end: number }; readonly chains?: readonly { readonly row: number; readonly chains: number }[]; readonly brackets?: readonly BracketTimes[]; readonly start: number; readonly end: number }
+  | { readonly kind: 'copy'; readonly blocks: readonly Block[]; readonly until?: Num; readonly endsOn?: { readonly row: number; readonly start: number; readonly end: number }; readonly chains?: readonly { readonly row: number; readonly chains: number }[]; readonly brackets?: readonly BracketTimes[]; readonly start: number; readonly end: number }
   /** `Rep last 2 rows 5 more times` */
   | { readonly kind: 'last'; readonly count: Num; readonly times?: Num; readonly start: number; readonly end: number }
   /** `Work even for 5 rows` */
@@ -249,21 +249,23 @@ function takeTimesInAll(reader: Reader): Num | undefined {
   return undefined
 }
 
-/** `until there are 12 rows`, `until 30 rows have been worked` */
-function takeUntil(reader: Reader): number | undefined {
+/** `until there are 12 rows`, `until 30 rows have been worked in all`, `until you have worked 24 rows`, `until Row 12 is complete`, `for a total of 8 rows from beg`: how many rows there are then. */
+function takeUntil(reader: Reader): Num | undefined {
   const at = reader.at
-  if (reader.take(',?', 'until', 'there|you?', 'are|have?')) {
-    const count = numberAhead(reader)
-    if (count !== undefined) {
-      reader.at += 1
-      if (reader.take(rowWords)) return count
+  if (reader.take(',?', 'until|till')) {
+    const row = reader.take('row|rnd|round')
+    if (!row) reader.take('there|you', 'are|have', 'worked|done|made?', 'a?', 'total?', 'of?')
+    const count = takeNumber(reader)
+    if (count && (row || reader.take(rowWords))) {
+      reader.take('have|has|are|is', 'been?', 'worked|done|made|complete|completed|finished')
+      reader.take('in?', 'all|total|altogether')
+      return count
     }
   }
   reader.at = at
-  // `for a total of 8 rows from beg`
   if (reader.take('for|to', 'a', 'total', 'of')) {
-    const count = numberAhead(reader)
-    if (count !== undefined && (reader.at += 1) > 0 && reader.take(rowWords)) {
+    const count = takeNumber(reader)
+    if (count && reader.take(rowWords)) {
       if (!reader.take('from|since', 'the?', 'beg|beginning|start')) reader.take('in', 'all')
       return count
     }

@@ -37,7 +37,7 @@ export function parseSewn(reader: Reader): readonly Aside[] | undefined {
     const { at: tail } = reader
     const free = takeFree(reader)
     if (!free) reader.at = tail
-    const piece = free?.piece !== undefined && free.piece === other.piece ? { piece: other.piece!, ends: other.ends ?? one.ends ?? 1, free: free.count } : undefined
+    const piece = free && other.piece !== undefined && (free.piece ?? other.piece) === other.piece ? { piece: other.piece!, ends: other.ends ?? one.ends ?? 1, free: free.count } : undefined
     if (!free || piece) return [{ node: 'aside', sewn: { one: one.count, other: other.count, ...piece }, start, end: reader.end }]
   }
   reader.at = at
@@ -58,12 +58,12 @@ function takeLaid(reader: Reader): Places | undefined {
   return /^(?:on|over|against|to|with)$/.test(reader.word()) ? one : undefined
 }
 
-const quiet = /^(?:the|both|each|its|their|of|at|on|in|from|side|sides|edge|edges|edging|end|ends|outer|inner|top|bottom|upper|lower|left|right|front|back|shoulder|shoulders|last|first|next|row|rnd|round|below|above|neck|armhole|armholes|underarm|free|unworked|remaining|this|that|band|strap|flap|lower|other|-|short|long)$/
+const quiet = /^(?:the|both|each|either|its|their|of|at|on|in|from|side|sides|edge|edges|edging|end|ends|outer|inner|top|bottom|upper|lower|left|right|front|back|shoulder|shoulders|last|first|next|row|rnd|round|below|above|neck|armhole|armholes|underarm|free|unworked|remaining|this|that|band|strap|flap|lower|other|-|short|long)$/
 /** Words that tell where the places lie; `on` and `at` only before more of them, since they stand between the two edges as well. */
 function isQuiet(reader: Reader, counted: boolean): boolean {
   // `side edges below the armholes, 10 rows to 10 rows`
   if (reader.word() === ',') return !counted && numberAhead(reader, 1) !== undefined
-  if (/^(?:on|at|from|in)$/.test(reader.word())) return /^(?:the|each|both|its|their|this|that|top|bottom|lower|upper|outer)$/.test(reader.word(1))
+  if (/^(?:on|at|from|in)$/.test(reader.word())) return /^(?:the|each|both|either|its|their|this|that|top|bottom|lower|upper|outer)$/.test(reader.word(1))
   return quiet.test(reader.word())
 }
 
@@ -92,7 +92,7 @@ function takePlaces(reader: Reader): Places | undefined {
       continue
     }
     if (numberAhead(reader) !== undefined) return undefined
-    if (/^(?:each|both)$/.test(reader.word()) && /^(?:end|ends|side)$/.test(reader.word(1))) ends = 2
+    if (/^(?:each|both|either)$/.test(reader.word()) && /^(?:end|ends|side)$/.test(reader.word(1))) ends = 2
     const named = reader.word() === 'end' || reader.word() === 'ends' ? undefined : takePieceName(reader)
     if (named !== undefined) piece = named
     else if (isQuiet(reader, count !== undefined)) reader.at += 1
@@ -101,12 +101,13 @@ function takePlaces(reader: Reader): Places | undefined {
   return count && { count, ...(piece !== undefined && { piece }), ...(ends && { ends }) }
 }
 
-function rowsIn({ first, last }: { readonly first: Num; readonly last: Num }): Num {
+/** How many rows from one to another. */
+export function rowsIn({ first, last }: { readonly first: Num; readonly last: Num }): Num {
   const sizes = Math.max(first.values.length, last.values.length)
   return { values: Array.from({ length: sizes }, (_, size) => Math.abs(inSize(last, size) - inSize(first, size)) + 1), start: first.start, end: last.end }
 }
 
-/** `, leaving 8 sc of Back free`, `; 14 sts of Back stay free for the neck` */
+/** `, leaving 8 sc of Back free`, `; 14 sts of Back stay free for the neck`, `; the middle 9 sts are the back neck` */
 function takeFree(reader: Reader): { readonly count: Num; readonly piece?: string } | undefined {
   reader.take(',|;')
   const leads = reader.take('leaving|leave', 'the?', 'center|centre|middle|other|remaining?')
@@ -114,6 +115,7 @@ function takeFree(reader: Reader): { readonly count: Num; readonly piece?: strin
   const count = takeNumber(reader)
   if (!count || !reader.take(noun) && takeStitchName(reader) === undefined) return undefined
   const piece = reader.take('of|on') ? takePieceName(reader) : undefined
+  if (piece === undefined && reader.take('are|form|make|become', 'the?', 'back?', 'neck|neckline')) return { count }
   const free = reader.take('stay|stays|remain|remains|are|is', 'left?', 'free|open|unsewn|unworked') || leads && reader.take('free|open|unsewn|unworked')
   if (!free) return undefined
   reader.take('for', 'the?', 'back?', 'neck|neckline|opening|head')

@@ -1,5 +1,6 @@
 import type { Span } from '../text/span.ts'
 import type { Neighbour } from './neighbour.ts'
+import type { ClosedInPart } from './closed-in-part.ts'
 import type { Sewn } from './sewn.ts'
 import type { KeptBack, Num, Target, Thing } from './target.ts'
 import type { Stated } from './written-count.ts'
@@ -207,6 +208,8 @@ export interface Aside extends Span {
   readonly stated?: Stated
   /** `sew the 9 sts to the 9 sts of Back`: edges that meet. */
   readonly sewn?: Sewn
+  /** `sew 8 row-ends, leave 7 open, sew 15`: a side that is closed in part. */
+  readonly closed?: ClosedInPart
   /** `on the flap only`: what follows goes into one layer again. */
   readonly oneLayer?: boolean
   /** `after the first earflap`: the row begins behind another part. */
