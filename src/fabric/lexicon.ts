@@ -29,6 +29,12 @@ export function lexicon(terms: Terms, own: readonly OwnStitch[], sizes: number, 
   const owned = new Map<string, Stitch>()
   const ownWords = new Map<string, string>()
   for (const stitch of own) {
+    // A pattern that explains `sc2tog` says what the trade says: it is no kind of its own.
+    const trades = /tog$/i.test(stitch.abbr) ? stitchNamed(stitch.abbr.toLowerCase(), terms) : undefined
+    if (trades && trades.worksOver === stitch.worksOver && trades.makes === stitch.makes) {
+      if (stitch.name) ownWords.set(stitch.name.toLowerCase(), trades.us)
+      continue
+    }
     owned.set(stitch.abbr, ownStitch(stitch))
     ownWords.set(stitch.abbr.toLowerCase(), stitch.abbr)
     if (stitch.name) ownWords.set(stitch.name.toLowerCase(), stitch.abbr)
