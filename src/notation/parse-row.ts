@@ -146,7 +146,8 @@ function takeRowLoop(reader: Reader): 'back' | 'front' | 'third' | undefined {
  * no other total is written. Behind a semicolon or full stop the fabric tells: `rep from * 5 times more; 66 sc. Break off.`
  */
 function trailingCount(items: readonly Instruction[], totals: readonly Total[], text: string): { readonly items: readonly Instruction[]; readonly total?: Total } {
-  const at = items.findLastIndex(({ node }) => node !== 'aside')
+  // `; 42 sc. Do not turn.`
+  const at = items.findLastIndex(({ node }) => node !== 'aside' && node !== 'turn')
   const last = items[at] && alone(items[at])
   // `; 10 sc around the thumb`, where the piece is called Thumb.
   const round = last?.node === 'work' && last.target?.ofPiece !== undefined && last.target.walk === 'each' && last.target.toEnd
