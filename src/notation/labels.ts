@@ -71,7 +71,7 @@ function labelAfter(line: string, from: number, start: number, sizes: number): R
     const rows = labelAfter(line, from + chain, start, sizes)
     return rows && { ...rows, start: start + from }
   }
-  return numberedLabel(text, start + from, sizes) ?? ordinalLabel(text, start + from) ?? bareLabel(text, start + from) ?? readWordedLabel(text, start + from, (behind) => labelAfter(line, from + behind, start, sizes)) ?? namedLabel(text, start + from)
+  return numberedLabel(text, start + from, sizes) ?? ordinalLabel(text, start + from) ?? bareLabel(text, start + from) ?? letterLabel(text, start + from) ?? readWordedLabel(text, start + from, (behind) => labelAfter(line, from + behind, start, sizes)) ?? namedLabel(text, start + from)
 }
 
 function numberedLabel(text: string, start: number, sizes: number): RowLabel | undefined {
@@ -128,6 +128,15 @@ function bareLabel(text: string, start: number): RowLabel | undefined {
   const last = Number(match[2] ?? match[1])
   const tail = labelTail(text, match[0].length, start)
   return finish({ word: 'unsaid', prefix: 'Row', numbers: [first, ...rangeAfter(first, last).filter((n) => n !== first)], start, end: start + tail.at, ...tail.facts })
+}
+
+/** `E1 (RS).`, `F2 to F7.`: rows of an edging or a flap, told by its letter. */
+function letterLabel(text: string, start: number): RowLabel | undefined {
+  const match = /^([A-Z])(\d{1,3})(?:(?:\s*[-–—]\s*|\s+to\s+)\1?(\d{1,3}))?(?=\s*(?:[([][^()[\]]*[)\]]\s*)?[.:»])/.exec(text)
+  if (!match) return undefined
+  const first = Number(match[2])
+  const tail = labelTail(text, match[0].length, start)
+  return finish({ word: 'unsaid', prefix: 'Row', numbers: [first, ...rangeAfter(first, Number(match[3] ?? first)).filter((number) => number !== first)], start, end: start + tail.at, ...tail.facts })
 }
 
 function namedLabel(text: string, start: number): RowLabel | undefined {
