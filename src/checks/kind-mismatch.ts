@@ -9,10 +9,11 @@ export function kindMismatch({ source, row, lexicon }: RowFacts): Diagnostic | u
   const slip = row.agreement.kindSlip
   if (!row.says || !slip || row.agreement.kinds || !row.agreement.total) return undefined
   const what = wordOf(slip, lexicon.terms)
+  const told = (count: number): string => `${count} ${count === 1 && slip.sort !== 'stitch' ? what.replace(/^stitches/, 'stitch').replace(/s$/, '') : what}`
   return {
     code: 'kind-mismatch',
-    message: `${rowName(row)} makes ${slip.makes} ${what}, but its total says ${slip.says}`,
-    primary: { span: row.says.span, text: `says ${slip.says} ${what}, makes ${slip.makes}` },
+    message: `${rowName(row)} makes ${told(slip.makes)}, but its total says ${slip.says}`,
+    primary: { span: row.says.span, text: `says ${told(slip.says)}, makes ${slip.makes}` },
     secondary: [],
     tally: tallyOf(source, row),
   }

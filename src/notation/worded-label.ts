@@ -29,7 +29,7 @@ export function readWordedLabel(text: string, start: number, read: (from: number
   if (!bare) return /\d/.test(text.slice(at, at + 12)) ? withPart(text, start, purpose, ' ', read(at)) : undefined
   const word = /^r(?:nd|ound)/i.test(bare[1]!) ? 'round' : 'row'
   const side = sideOf(bare[2])
-  return { word, name: `${capital(purpose[1]!)} ${bare[1]!.toLowerCase()}`, prefix: word === 'row' ? 'Row' : 'Round', numbers: [], start, end: start + at + bare[0].trimEnd().length, ...(side && { side }) }
+  return { word, name: `${capital(purpose[1]!)} ${bare[1]!.toLowerCase()}`, prefix: word === 'row' ? 'Row' : /^rnd/i.test(bare[1]!) ? 'Rnd' : 'Round', numbers: [], start, end: start + at + bare[0].trimEnd().length, ...(side && { side }) }
 }
 
 function withPart(text: string, start: number, [, lead]: RegExpExecArray, between: string, label: RowLabel | undefined, stop = false): RowLabel | undefined {

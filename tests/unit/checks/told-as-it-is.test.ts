@@ -76,3 +76,8 @@ test('what an older row held out is told of that row', () => {
   const text = '---\ntitle: Vest\nterms: US\nconventions: { turning-chains: { sc: not counted } }\npieces:\n  - name: Vest\n    rows: |\n      Foundation: Ch 21.\n      Row 1: Sc in 2nd ch from hook and in each ch across. (20)\n      Row 2: Ch 1, turn, sc in first 8 sts, leave the rest unworked. (8)\n      Row 3: Ch 1, turn, sc in each st across. (8)\n      SECOND SHOULDER\n      Row 2: Skip 5 sts for the neck, join in next st, ch 1, sc in same st and in next 7 sts. (8)\n---\n'
   expect(checkPattern({ path: 'vest.md', text }).diagnostics.map(({ message }) => message)).toContain('row 2 works over 13 stitches, 1 more than row 1 holds out to it')
 })
+
+test('one of a kind is told as one', () => {
+  const text = '---\ntitle: Tie\nterms: US\nconventions: { turning-chains: { sc: not counted } }\npieces:\n  - name: Band\n    rows: |\n      Foundation: Ch 21.\n      Row 1: Sc in 2nd ch from hook and in each ch across. (20)\n      Row 2: Ch 1, turn, sc in next 10 sts, ch 11, sl st in 2nd ch from hook and in next 9 ch (tie made), sc in next 10 sts. (20 sc, 2 ties)\n---\n'
+  expect(checkPattern({ path: 'band.md', text }).diagnostics.map(({ message }) => message)).toContain('row 2 makes 1 tie, but its total says 2')
+})
