@@ -1,5 +1,4 @@
-import { distance } from 'fastest-levenshtein'
-import { nearest } from '../diagnostics/nearest.ts'
+import { nearest, slipsBetween } from '../diagnostics/nearest.ts'
 import { isReadWhole } from '../fabric/readable.ts'
 import type { Span } from '../text/span.ts'
 import type { RowFacts } from './facts.ts'
@@ -18,19 +17,14 @@ const wordsOfRows = [
   'repeat', 'rest', 'right', 'ring', 'round', 'row', 'row-end', 'rows', 'same', 'second', 'side', 'skip', 'slip', 'space', 'spaces', 'starting', 'stitch', 'stitches', 'third', 'times', 'together', 'turn', 'turning', 'twice', 'underside', 'unworked', 'with', 'work', 'working', 'yarn',
 ]
 
-/** A letter too many, too few or wrong, or two that changed places. `increasing` is no slip of `increase`. */
-function isOneSlip(word: string, meant: string): boolean {
-  return distance(word, meant) === 1 || word.length === meant.length && distance(word, meant) === 2 && [...word].sort().join('') === [...meant].sort().join('')
-}
-
-/** The word of a stretch that is not understood which, written as it was likely meant, lets the whole row be read. */
+/** The word of a stretch that is not understood which, with one slip mended, lets the whole row be read. `increasing` is no slip of `increase`. */
 export function slipOfPen({ source, row, lexicon }: RowFacts, unread: Span): SlipOfPen | undefined {
   const { start, end } = row.written.text
   if (unread.start < start || unread.end > end) return undefined
   for (const found of source.text.slice(unread.start, unread.end).matchAll(/[a-z]+/gi)) {
     const [word] = found
     const meant = word.length > 2 && !wordsOfRows.includes(word.toLowerCase()) && !nearWords.has(word.toLowerCase()) ? nearest(word, wordsOfRows) : undefined
-    if (meant === undefined || !isOneSlip(word.toLowerCase(), meant)) continue
+    if (meant === undefined || slipsBetween(word.toLowerCase(), meant) !== 1) continue
     const span = { start: unread.start + found.index, end: unread.start + found.index + word.length }
     const text = source.text.slice(0, span.start) + meant + source.text.slice(span.end)
     if (isReadWhole(text, start, end + meant.length - word.length, lexicon)) return { span, meant }

@@ -18,7 +18,8 @@ export function nearest(word: string, list: Iterable<string>): string | undefine
   return alone ? best?.meant : undefined
 }
 
-function slipsBetween(typed: string, meant: string): number {
+/** How many letters are too many, too few or wrong; two that changed places are one slip. */
+export function slipsBetween(typed: string, meant: string): number {
   const slips = distance(typed, meant)
   const lettersChangedPlaces = slips === 2 && typed.length === meant.length && sorted(typed) === sorted(meant)
   return lettersChangedPlaces ? 1 : slips

@@ -16,8 +16,8 @@ export function onRowThatLeft(items: readonly Instruction[], { anew, number }: P
   const skips = rejoinsFartherOn(lead) ? lead.find(({ node }) => node === 'skip') : undefined
   if (works < 0 || rowsNamed(items).length > 0 || !(skips?.node === 'skip' && (skips.unworked || anew)) && !joinsInLeft(lead)) return items
   const under = anew && number !== undefined && (rowsBefore.get(number - 1)?.left.length ?? 0) > 0 ? number - 1 : undefined
-  const ofRow = under ?? [...rowsBefore].filter(([, { left }]) => left.length > 0).map(([number]) => number).sort((a, b) => b - a)[0]
-  if (ofRow === undefined) return items
+  const ofRow = under ?? Math.max(...[...rowsBefore].filter(([, { left }]) => left.length > 0).map(([number]) => number))
+  if (!Number.isFinite(ofRow)) return items
   const goes = skips ?? lead.find(({ node }) => node === 'start')
   return items.map((item) => {
     if (item !== goes) return item

@@ -7,10 +7,11 @@ import type { ReadingPoint } from './noted.ts'
 import type { OlderRow } from './older-row.ts'
 import type { Outline } from './outline.ts'
 import type { Edge, FinishedEdge } from './place.ts'
-import type { OtherPieces, WrittenEntry, YarnAtEnd } from './real-rows.ts'
+import type { OtherPieces, WrittenEntry } from './real-rows.ts'
 import type { Conventions } from './conventions.ts'
 import type { Laid } from './whole-fabric.ts'
 import type { WorkedRow } from './worked-row.ts'
+import type { YarnAtEnd } from './yarn-at-end.ts'
 
 /** A piece as it is handed to be worked. */
 export interface PieceToWork {

@@ -16,6 +16,7 @@ import { endsWith, planRows, rowsInTurn, type PlannedRow } from './plan-rows.ts'
 import { withBracketTimes } from './bracket-times.ts'
 import { sideFacing } from './side-facing.ts'
 import { shiftedRows } from './shifted-rows.ts'
+import { yarnAtEnd, type YarnAtEnd } from './yarn-at-end.ts'
 
 /** A row as it is written, read once for all sizes. */
 export interface WrittenEntry {
@@ -40,15 +41,6 @@ export interface Remark {
   readonly after: number
 }
 
-/** Whether the yarn is cut when the piece is done, or kept. */
-export type YarnAtEnd = 'cut' | 'kept'
-
-/** `Fasten off.`, `Do not cut yarn.` on a line of their own behind the last row. */
-function yarnLeft(lines: readonly string[]): YarnAtEnd | undefined {
-  const told = lines.map((line) => /^(do not |don[’']t )?(?:fasten|finish|cut|break|end) ?(?:off|the yarn|yarn)\b/i.exec(line)).findLast((found) => found !== null)
-  return told && (told[1] === undefined ? 'cut' : 'kept')
-}
-
 /** Reads a piece's block of rows. */
 export function readRows(text: string, block: Span, lexicon: Lexicon): { readonly entries: readonly WrittenEntry[]; readonly remarks: readonly Remark[]; readonly yarnAtEnd?: YarnAtEnd } {
   const entries: WrittenEntry[] = []
@@ -71,8 +63,8 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
       entries.push(opened(entry, above.map(({ span }) => parseJoinNote(text, span.start, span.end, words)).findLast((opening) => opening !== undefined)))
     }
   }
-  const yarnAtEnd = yarnLeft(remarks.filter(({ after }) => after === entries.length).map(({ span }) => text.slice(span.start, span.end)))
-  return { entries, remarks, ...(yarnAtEnd && { yarnAtEnd }) }
+  const yarn = remarks.filter(({ after }) => after === entries.length).map(({ span }) => yarnAtEnd(text.slice(span.start, span.end))).findLast((told) => told !== undefined)
+  return { entries, remarks, ...(yarn && { yarnAtEnd: yarn }) }
 }
 
 /** `Hold the two pieces with wrong sides together.`, `With RS facing, join yarn in the corner sp.` on a line of its own, without a label: the row under it begins so. */

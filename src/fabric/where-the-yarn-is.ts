@@ -2,6 +2,7 @@ import type { Instruction } from '../notation/syntax.ts'
 import { alongEdges, joinsAnew } from './edge-for.ts'
 import { joinedAbove, tellsItsBeginning, wordsOf } from './joined-above.ts'
 import type { PieceToWork } from './piece-run.ts'
+import { yarnAtEnd } from './yarn-at-end.ts'
 
 /**
  * The pieces, each on the one where the yarn is: an edging of the pouch that joins no yarn goes on from the flap that was worked on it last,
@@ -31,6 +32,6 @@ function goesOn(piece: PieceToWork): boolean {
   return works >= 0 && !joinedAbove(piece.entries[0]!) && !joinsAnew(before) && !tellsItsBeginning(before)
 }
 
-function isCut({ entries, yarnAtEnd }: PieceToWork): boolean {
-  return yarnAtEnd === 'cut' || (entries.at(-1)?.read.items ?? []).some((item) => item.node === 'aside' && /^(?:fasten|finish|cut|break|end) ?(?:off|yarn|the yarn)?/.test(item.words ?? ''))
+function isCut({ entries, yarnAtEnd: told }: PieceToWork): boolean {
+  return told === 'cut' || (entries.at(-1)?.read.items ?? []).some((item) => item.node === 'aside' && yarnAtEnd(item.words ?? '') === 'cut')
 }

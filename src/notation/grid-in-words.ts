@@ -1,5 +1,5 @@
 import { motifWords } from './motif-words.ts'
-import { teens, units } from './number-words.ts'
+import { upToNineteen } from './number-words.ts'
 
 /** Motifs beside one another, and below. */
 export interface GridInWords {
@@ -7,8 +7,7 @@ export interface GridInWords {
   readonly down: number
 }
 
-const numberWords = { ...units, ...teens }
-const number = String.raw`(\d{1,3}|${Object.keys(numberWords).join('|')})`
+const number = String.raw`(\d{1,3}|${Object.keys(upToNineteen).join('|')})`
 const motif = String.raw`(?: (?:${motifWords}))?`
 const by = String.raw` ?(?:,|and|by|x|×)? ?`
 
@@ -29,6 +28,6 @@ export function gridInWords(words: string): GridInWords | undefined {
   const text = words.toLowerCase().replace(/\s+/g, ' ')
   const found = forms.map((form) => form.exec(text)).find((match) => match !== null)
   if (!found) return undefined
-  const [first = 1, second = 1] = found.slice(1).map((word) => numberWords[word] ?? Number(word))
+  const [first = 1, second = 1] = found.slice(1).map((word) => upToNineteen[word] ?? Number(word))
   return { across: first, down: second }
 }

@@ -2,7 +2,8 @@ import type { Num } from './target.ts'
 import type { Span } from '../text/span.ts'
 import { rowWords } from './languages.ts'
 import { readNumbersBySize, readSizesAfter, readSizesBefore, type RowRange } from './label-sizes.ts'
-import { teens, units } from './number-words.ts'
+import { instructionWords, isAmong, namedFor, prefixOf, rowWord, wordOf } from './label-words.ts'
+import { upToNineteen } from './number-words.ts'
 import { readWordedLabel } from './worded-label.ts'
 
 /** What stands before a row's text: its word, its numbers, its side. */
@@ -33,22 +34,18 @@ export interface RowLabel extends Span {
 }
 
 const dash = String.raw`(?:\s*(?:-|–|—|−|to|thru|through)\s*)`
-const rowWord = String.raw`(?:rows?|rnds?\.?|rounds?|rds?\.?|rw)`
 const anyWord = [rowWord, ...rowWords.row, ...rowWords.round, ...rowWords.either].join('|')
-/** What a row may be named for before its word: `C2C Row 7` from corner to corner, `Edging Rnd 1`. It is part of the row's name. */
-const namedFor = /^(c2c|edging|border|brim|trim|band|collar|cuff|hem|ruffle|frill)\s+(?=r)/i
 const numbered = new RegExp(String.raw`^((?:(?:c2c|edging|border|brim|trim|band|collar|cuff|hem|ruffle|frill)\s+)?(?:${anyWord})|r)\s*\.?\s*#?(\d{1,5})(?![\d½¼]|\s*(?:st|nd|rd|th)\b)`, 'i')
 const ordinal = new RegExp(String.raw`^(\d{1,5})(?:st|nd|rd|th)(?:${dash}(\d{1,5})(?:st|nd|rd|th)|(?:,\s*\d{1,5}(?:st|nd|rd|th))*,?\s+(?:and|&)\s+(\d{1,5})(?:st|nd|rd|th))?(\s*[([][\dstndrh, –-]+[)\]])?\s+(${rowWord})\b`, 'i')
 const bare = new RegExp(String.raw`^(\d{1,5})(?:\.?${dash}(\d{1,5}))?\s*(?:[.:)]\s+(?=[\p{L}(*[\d])|:|(?=\(\p{L}[\p{L}’' -]{2,30}\):))`, 'iu')
 const more = new RegExp(String.raw`^(?:(?:\s*(?:,|and|&)+\s*)(?:${rowWord}|r)?\s*(\d{1,5})(?=\s*(?:,|and\b|&|[:»|~→]|[(.[]|-|–|—|\/\s))|${dash}(?:${rowWord}|r)?\s*(\d{1,5})(?!\d))`, 'iu')
-const smallNumbers = { ...units, ...teens }
-const named = new RegExp(String.raw`^((?:next|following|foll|last|first|inc|increase|dec|decrease|set-?\s?up|setup|foundation|base|joining|edging|border|final|beginning|starting|divide|dividing|rib|ribbing|eyelet|buttonhole|mesh|shell|work(?:ing)?|short)\b[\p{L}’' -]{0,24}?)?\s*(?:(\d{1,4}(?:\s*\([\d, -]+\))?|${Object.keys(smallNumbers).join('|')})\s+(?:more\s+|further\s+)?)?(${rowWord}|chain|ring)\s*(?=[:(.]|\s*\()`, 'iu')
+const named = new RegExp(String.raw`^((?:next|following|foll|last|first|inc|increase|dec|decrease|set-?\s?up|setup|foundation|base|joining|edging|border|final|beginning|starting|divide|dividing|rib|ribbing|eyelet|buttonhole|mesh|shell|work(?:ing)?|short)\b[\p{L}’' -]{0,24}?)?\s*(?:(\d{1,4}(?:\s*\([\d, -]+\))?|${Object.keys(upToNineteen).join('|')})\s+(?:more\s+|further\s+)?)?(${rowWord}|chain|ring)\s*(?=[:(.]|\s*\()`, 'iu')
 const plain = /^((?:ring|divide|[A-Z][\p{L}’']{2,}(?: [\p{L}\d’']+){0,3}))\s*:\s+|^(\p{Lu}{3,}(?: \p{Lu}+){0,2})\s+[-–—]\s+/u
 /** `Set-up:`, `Foundation ch (multiple of 4 + 1):`, `Base - `: what a piece begins with, before its rows. */
 const beginning = /^((?:foundation|fnd|fdn|base|set[- ]?up|start|starting|beginning|opening|initial)(?: ch(?:ain)?)?)(?:\s*\([^()]*\))?(?:\s*[:=)]|\s+[-–—]|\.)\s+/iu
 /** `Foundation and Rows 1-6: As for Front.`: rows that are copied take the chain below them along. */
 const withChain = /^(?:foundation|base|starting|beginning|set[- ]?up)(?: ch(?:ain)?| row)?(?:,? (?:and|plus)|,| ?[&+])\s+(?=(?:rows|rnds|rounds)\b)/i
-const notLabels = /^(note|notes|with|working|work|along|in|into|repeat|rep|join|turn|ch|chain|skip|sk|miss|sc|dc|hdc|tr|sl|fasten|next|then|do|end|inc|dec|over|on|make|size|sizes|now)\b/i
+const notLabels = new RegExp(String.raw`^(?:${instructionWords}|next|inc|dec)\b`, 'i')
 
 /**
  * Reads the label at the head of a line; undefined when the line has none. `start` is the line's place in the source.
@@ -92,7 +89,7 @@ function numberedLabel(text: string, start: number, sizes: number): RowLabel | u
   if (alternate) at += alternate[0].length
   const tail = labelTail(text, at, start)
   if (tail.bad && !/^r/i.test(match[1]!.replace(namedFor, ''))) return undefined
-  const word = /^r$/i.test(match[1]!) || among(rowWords.either, match[1]!) ? 'unsaid' : wordOf(match[1]!)
+  const word = /^r$/i.test(match[1]!) || isAmong(rowWords.either, match[1]!) ? 'unsaid' : wordOf(match[1]!)
   return finish({ word, prefix: prefixOf(match[1]!), numbers, start, end: start + tail.at, ...tail.facts, ...(bySize && sizeList && { bySize: bySize.ranges, sizeList }),
     ...(alternate && { alternate: (numbers[0] ?? 0) % 2 === 0 ? 'even' as const : 'odd' as const }) })
 }
@@ -144,7 +141,7 @@ function namedLabel(text: string, start: number): RowLabel | undefined {
   // `Work 44 chain.` makes them.
   if (match && (match[1] || match[2]) && !(match[2] && /^(?:chain|ring)$/i.test(match[3]!))) {
     const tail = labelTail(text, match[0].length, start)
-    const howMany = match[2] ? (match[2].match(/\d+/g)?.map(Number) ?? [smallNumbers[match[2].toLowerCase()]!]) : undefined
+    const howMany = match[2] ? (match[2].match(/\d+/g)?.map(Number) ?? [upToNineteen[match[2].toLowerCase()]!]) : undefined
     const name = match[0].trim().replace(/\s+/g, ' ')
     if (!tail.bad) {
       const chain = /chain|ring/i.test(match[3]!)
@@ -205,22 +202,6 @@ function labelTail(text: string, from: number, start: number): { readonly at: nu
   const end = /^\s*(?::|\.|–|—|-|\)|=|[»›|~→•](?=\s)|\/(?=\s))/.exec(text.slice(at))
   if (end) return { at: at + end[0].length, bad: false, facts }
   return { at, bad: !/^\s+\S/.test(text.slice(at)) && text.slice(at).trim() !== '', facts }
-}
-
-function wordOf(written: string): 'row' | 'round' {
-  const word = written.replace(namedFor, '')
-  return /^(rnd|round|rd)/i.test(word) || among(rowWords.round, word) ? 'round' : 'row'
-}
-
-function among(words: readonly string[], word: string): boolean {
-  return words.includes(word.toLowerCase())
-}
-
-function prefixOf(word: string): string {
-  const [whole, lead] = namedFor.exec(word) ?? []
-  if (whole && lead) return `${/^c2c$/i.test(lead) ? 'C2C' : lead[0]!.toUpperCase() + lead.slice(1).toLowerCase()} ${prefixOf(word.slice(whole.length))}`
-  if (/^round/i.test(word)) return 'Round'
-  return wordOf(word) === 'round' ? 'Rnd' : 'Row'
 }
 
 function finish(label: Omit<RowLabel, 'name'> & { readonly name?: string }): RowLabel {

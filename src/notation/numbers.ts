@@ -1,8 +1,8 @@
-import { teens, tens, units } from './number-words.ts'
+import { tens, upToNineteen } from './number-words.ts'
 import type { Reader } from './reader.ts'
 import type { Num } from './target.ts'
 
-const words: Readonly<Record<string, number>> = { ...units, ...teens, ...tens }
+const words: Readonly<Record<string, number>> = { ...upToNineteen, ...tens }
 const timesWords: Readonly<Record<string, number>> = { once: 1, twice: 2, thrice: 3 }
 const dashes = new Set(['-', '–', '—', '−'])
 const listSigns = new Set([',', '-', '–', '—', '−', ':', '/', ';'])

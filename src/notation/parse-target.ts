@@ -2,7 +2,6 @@ import { alongRow } from './along-row.ts'
 import { beforeMarker, behindKept } from './before-marker.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { ofEachSpace } from './of-each-space.ts'
-import { endOfOpening } from './end-of-opening.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeLeftUnderChain, isOpening, takeHeldTail, takeHeldWord } from './parse-held.ts'
 import { takeCentre, takeOneOfPoint, takePoint } from './parse-centre.ts'
@@ -45,7 +44,7 @@ function targetHere(reader: Reader, needsWord: boolean): Target | undefined {
     if (ofPiece !== undefined) return { walk: 'each', ofPiece, toEnd: true, start, end: reader.end }
     reader.at = at
   }
-  const bridge = otherSideOfBridge(reader, start) ?? endOfOpening(reader, start)
+  const bridge = otherSideOfBridge(reader, start)
   if (bridge) return bridge
   if (takeToMarker(reader)) return { walk: 'each', toMarker: true, start, end: reader.end }
   const back = takeKeepBack(reader)

@@ -1,3 +1,4 @@
+import { instructionWords, prefixOf, wordOf } from './label-words.ts'
 import type { RowLabel } from './labels.ts'
 
 /** `First side, 1st row (RS):`, `LEFT FRONT. Row 12:`, `Second side, neck row:`: the part of the piece, and the row of it. */
@@ -8,8 +9,7 @@ const purposeBefore = /^(\p{L}[\p{L}’'-]*(?: [\p{L}’'-]+){0,3})\s+(?=(?:rows
 const unnumbered = /^(row|rnd|round)(?:\s*[([]\s*(?:(r\.?s\.?|w\.?s\.?|right[ -]side|wrong[ -]side)(?: facing)?)?[^()[\]]*[)\]]\s*[:.»›|]|\s*[:»›|])\s*/iu
 /** `First neck side (RS):` has the side alone. */
 const sided = /^(\p{L}[\p{L}’'-]*(?: [\p{L}’'-]+){0,3})\s*[([]\s*(r\.?s\.?|w\.?s\.?|right[ -]side|wrong[ -]side)(?: facing)?[^()[\]]*[)\]]\s*[:»›|]\s*/iu
-// Such words begin an instruction, and no label.
-const instructions = /^(?:note|notes|with|working|work|along|across|around|in|into|on|over|up|down|from|to|at|after|before|of|the|each|every|repeat|rep|join|rejoin|turn|ch|chain|skip|sk|miss|sc|dc|hdc|htr|tr|sl|ss|fasten|then|do|end|make|as|for|and|now|all|complete|finish|sew|this|same|size|sizes|begin|start|place|count|odd|even)\b/i
+const instructions = new RegExp(String.raw`^(?:${instructionWords}|across|around|up|down|from|to|at|after|before|of|the|each|every|rejoin|ss|htr|as|for|and|all|complete|finish|sew|this|same|begin|start|place|count|odd|even)\b`, 'i')
 
 /**
  * A label that begins with words of its own. The words name the part that the row is of, whose numbers may begin again. `read` reads what stands
@@ -27,9 +27,8 @@ export function readWordedLabel(text: string, start: number, read: (from: number
   const at = purpose[0].length
   const bare = unnumbered.exec(text.slice(at))
   if (!bare) return /\d/.test(text.slice(at, at + 12)) ? withPart(text, start, purpose, ' ', read(at)) : undefined
-  const word = /^r(?:nd|ound)/i.test(bare[1]!) ? 'round' : 'row'
   const side = sideOf(bare[2])
-  return { word, name: `${capital(purpose[1]!)} ${bare[1]!.toLowerCase()}`, prefix: word === 'row' ? 'Row' : /^rnd/i.test(bare[1]!) ? 'Rnd' : 'Round', numbers: [], start, end: start + at + bare[0].trimEnd().length, ...(side && { side }) }
+  return { word: wordOf(bare[1]!), name: `${capital(purpose[1]!)} ${bare[1]!.toLowerCase()}`, prefix: prefixOf(bare[1]!), numbers: [], start, end: start + at + bare[0].trimEnd().length, ...(side && { side }) }
 }
 
 function withPart(text: string, start: number, [, lead]: RegExpExecArray, between: string, label: RowLabel | undefined, stop = false): RowLabel | undefined {
