@@ -153,7 +153,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   if (row.missing !== undefined) return cannot(row, state, setting, toWork, `it refers to ${row.missing === 'itself' ? 'itself' : `row ${row.missing}`}`)
   if (state.unknown && state.edge.places.length === 0 && (index > 0 || piece.startUnknown)) return cannot(row, state, setting, toWork, 'the row below could not be counted')
   const unread = unreadIn(toWork.items)
-  const unreadable = (): Step => cannot(row, state, setting, toWork, 'a part of it cannot be read', undefined, unread)
+  const unreadable = (): Step => cannot(row, state, setting, toWork, 'a part of it is not understood', undefined, unread)
   if (!unread.every((trouble) => trouble.kind === 'unreadable' && trouble.quiet)) return unreadable()
   const read = (tried: RowTry): RowTry | undefined => (unread.length > 0 ? withoutQuiet(unread, tried) : tried)
   const edgeOn = (outline: Outline): Edge => edgeFor(row, { ...fabric, held: [], outline })
@@ -185,7 +185,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const chosen = read(best)
   if (!chosen) return withWhatIsLeft(unreadable(), () => step(row, asItLies(best), toWork, setting, state, state.trust || inDoubt).worked)
   if (chosen.undecided !== undefined || chosen.troubles.some((trouble) => trouble.kind === 'unreadable' || trouble.kind === 'unknown-stitch')) {
-    return cannot(row, state, setting, toWork, chosen.undecided?.reason ?? 'a part of it cannot be read', chosen)
+    return cannot(row, state, setting, toWork, chosen.undecided?.reason ?? 'a part of it is not understood', chosen)
   }
   // The rows of one range are no witnesses of one another: they say the same by being written once.
   const there = chosen.comesOut || state.entry === row.entry ? undefined : onOtherEdge(toWork, setting, state.others)
