@@ -1,8 +1,11 @@
 import { defineCollection } from 'astro/content/config'
-import { helpLoader } from './build/help-loader.ts'
+import { guideEntryOf } from './build/guide-entry-of.ts'
+import { helpEntryOf } from './build/help-entry-of.ts'
 import { patternLoader } from './build/pattern-loader.ts'
+import { textsLoader } from './build/texts-loader.ts'
 
 export const collections = {
   patterns: defineCollection({ loader: patternLoader('patterns') }),
-  help: defineCollection({ loader: helpLoader('src/help') }),
+  help: defineCollection({ loader: textsLoader('src/help', helpEntryOf) }),
+  guide: defineCollection({ loader: textsLoader('src/guide', guideEntryOf) }),
 }

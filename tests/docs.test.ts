@@ -5,10 +5,11 @@ import { absentCommands, absentFences, absentPaths, foldersNotNamed } from './su
 import { runMarkdown } from './support/markdown-spec.ts'
 
 const help = readdirSync('src/help').filter((file) => file.endsWith('.md')).map((file) => `src/help/${file}`).sort()
+const chapters = readdirSync('src/guide').map((file) => `src/guide/${file}`).sort()
 const guides = ['README.md', 'DEVELOPERS.md'].filter((file) => existsSync(file))
 
 const helpCounts = help.map((file) => ({ file, cases: runMarkdown(file) }))
-for (const file of guides) runMarkdown(file)
+for (const file of [...guides, ...chapters]) runMarkdown(file)
 
 describe('help pages', () => {
   test('each shows at least one pattern or row that is worked', () => {

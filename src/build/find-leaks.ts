@@ -30,10 +30,10 @@ export function publicTexts(free: PatternEntry): PublicTexts {
   return { rows: [...new Set(booklets(free).flatMap(rowTexts))], tables: [...new Set(booklets(free).flatMap(countTables))] }
 }
 
-/** What the program itself says: rows in its help pages are examples, and a pattern that is sold may have the same row. */
+/** What the program itself says: rows in its guide and its help pages are examples, and a pattern that is sold may have the same row. */
 export async function programTexts(root: string): Promise<PublicTexts> {
-  const names = (await readdir(join(root, 'src/help'))).filter((name) => name.endsWith('.md')).map((name) => join(root, 'src/help', name))
-  const texts = await Promise.all([...names, join(root, 'src/pages/reading-rows.astro')].map((name) => readFile(name, 'utf8')))
+  const inFolder = async (folder: string): Promise<readonly string[]> => (await readdir(join(root, folder))).filter((name) => name.endsWith('.md')).map((name) => join(root, folder, name))
+  const texts = await Promise.all([...await inFolder('src/help'), ...await inFolder('src/guide'), join(root, 'src/pages/reading-rows.astro')].map((name) => readFile(name, 'utf8')))
   // A row of an example stands on a line of its own, behind its label and before its total.
   const lines = texts.flatMap((text) => text.split('\n')).map((line) => line.replace(/^\s*[^:]{1,60}:\s/, '').replace(/\s*\([^()]*(?:\([^()]*\))?[^()]*\)\s*$/, ''))
   return { rows: [...new Set(lines.map(bare))], tables: [] }

@@ -45,8 +45,12 @@ function textIn(children: readonly ElementContent[]): string {
 
 function frameElement(language: string, text: string): Element {
   const name = language === 'report' ? 'What the report says' : language === 'pattern' ? 'A pattern file' : 'Text to type'
+  // Carets must stay under their letters; a file without them runs over like any text.
+  if (language === 'pattern' && !/^ *\^/m.test(text)) return { type: 'element', tagName: 'pre', properties: { className: ['wraps'] }, children: text.split('\n').map(line) }
   return { ...scrolling(name, 'pre'), children: [{ type: 'text', value: text }] }
 }
+
+const line = (value: string): Element => ({ type: 'element', tagName: 'span', properties: {}, children: [{ type: 'text', value }] })
 
 function scrolling(name: string, tagName = 'div'): Element {
   return { type: 'element', tagName, properties: { className: ['wide'], tabIndex: 0, role: 'region', ariaLabel: name }, children: [] }

@@ -1,5 +1,6 @@
 import { getCollection } from 'astro:content'
 import type { Card } from '../components/card.ts'
+import type { GuideEntry } from '../components/guide-entry.ts'
 import type { HelpEntry } from '../components/help-entry.ts'
 import type { PatternEntry } from '../components/pattern-entry.ts'
 import { publisherOf } from '../components/shelf-line.ts'
@@ -41,6 +42,12 @@ export async function picturesDrawn(): Promise<boolean> {
 export async function helpEntries(): Promise<readonly HelpEntry[]> {
   const entries: readonly { readonly data: HelpEntry }[] = await getCollection('help')
   return entries.map(({ data }) => data)
+}
+
+/** The chapters of the guide to writing rows, in their order. */
+export async function guideEntries(): Promise<readonly GuideEntry[]> {
+  const entries: readonly { readonly data: GuideEntry }[] = await getCollection('guide')
+  return entries.map(({ data }) => data).toSorted((one, other) => one.order - other.order)
 }
 
 async function stored(): Promise<readonly PatternEntry[]> {

@@ -23,6 +23,7 @@ import { rowOverruns } from './row-overruns.ts'
 import { rowReferenceUnknown } from './row-reference-unknown.ts'
 import { rowUnreadable } from './row-unreadable.ts'
 import { seamMismatch } from './seam-mismatch.ts'
+import { seamPartsMismatch } from './seam-parts-mismatch.ts'
 import { sizeListLength } from './size-list-length.ts'
 import { sizeListOrder } from './size-list-order.ts'
 import { sizeUnknown } from './size-unknown.ts'
@@ -50,4 +51,4 @@ export const pieceChecks: readonly ((facts: PieceFacts, pieces: readonly PieceFa
 ]
 
 /** Checks across the whole pattern. */
-export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, turningChainTwoMinds, closingSlipTwoMinds, seamMismatch, motifSidesMismatch, gridCountMismatch, stitchesWaiting, specialStitchDiffers, yarnNotListed, yarnNotUsed, specialStitchUndefined]
+export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, turningChainTwoMinds, closingSlipTwoMinds, seamMismatch, seamPartsMismatch, motifSidesMismatch, gridCountMismatch, stitchesWaiting, specialStitchDiffers, yarnNotListed, yarnNotUsed, specialStitchUndefined]

@@ -50,8 +50,8 @@ export interface Waiting {
 /** Pieces that are joined, by their names. */
 export interface SeamFacts {
   readonly join: readonly string[]
-  /** Of each of them the edge that is named; left out where none is. */
-  readonly edges?: readonly (EdgeWords | undefined)[] | undefined
+  /** By size, or once for all of them: of each piece the edge that is named. Left out where none is. */
+  readonly edges?: readonly (readonly (EdgeWords | undefined)[])[] | undefined
   readonly ease: boolean
   /** How many stitches are eased in, by size, where the seam's words say so. */
   readonly eases?: readonly number[] | undefined

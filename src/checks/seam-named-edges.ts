@@ -1,16 +1,17 @@
 import type { Label } from '../diagnostics/diagnostic.ts'
 import { counted, listOf } from '../diagnostics/words.ts'
-import { placesOfEdge, type EdgePlaces, type EdgeWords, type NamedEdge } from '../fabric/named-edges.ts'
+import { placesOfEdge, type EdgePlaces, type EdgeWords } from '../fabric/named-edges.ts'
 import { rowEndRates } from '../fabric/row-end-rates.ts'
 import type { PieceFacts, SeamFacts } from './facts.ts'
-import { easedBy, easedWords, type SeamWords } from './seam-words.ts'
+import { easedBy, easedWords, edgeNames, edgesInSize, type SeamWords } from './seam-words.ts'
 
 /** Edges that are further apart than this are not sewn place to place: rows of another height, or a part of an edge (common practice, no source). */
 const meantToMeet = (count: number): number => Math.max(3, count / 10)
 
 /** A seam of edges that are named: `left side of Gusset` to `Front edging`. */
 export function byNamedEdges(seam: SeamFacts, pieces: readonly PieceFacts[]): SeamWords | undefined {
-  const parts = seam.join.flatMap((name, index) => partOf(pieces.find((piece) => piece.name === name), seam.edges?.[index]))
+  const edges = edgesInSize(seam, pieces[0]?.size ?? 0)
+  const parts = seam.join.flatMap((name, index) => partOf(pieces.find((piece) => piece.name === name), edges[index]))
   const [one, other] = parts
   if (seam.join.length !== 2 || !one?.piece.sound || !other?.piece.sound) return undefined
   const wrong = saysOther(one) ?? saysOther(other)
@@ -22,17 +23,17 @@ export function byNamedEdges(seam: SeamFacts, pieces: readonly PieceFacts[]): Se
   if (!nearest || nearest.apart === 0 && (!seam.eases || pairs.length > 1)) return undefined
   const { a, b, apart } = nearest
   const each = listOf([told(one, ours, a), told(other, theirs, b)])
-  const edges = [...where(one.piece, ours), ...where(other.piece, theirs)]
+  const places = [...where(one.piece, ours), ...where(other.piece, theirs)]
   if (apart > meantToMeet(Math.max(a, b))) {
     const whole = !seam.ease && parts.every(({ edge, piece }) => edge !== undefined && edge.edge !== 'any' && !piece.edge.round)
-    return whole && lengthsApart([one.piece, ours], [other.piece, theirs]) ? { edges, code: 'seam-lengths-apart', message: `the edges to be joined are of other lengths: ${each}`, short: `${a} against ${b}` } : undefined
+    return whole && lengthsApart([one.piece, ours], [other.piece, theirs]) ? { edges: places, code: 'seam-lengths-apart', message: `the edges to be joined are of other lengths: ${each}`, short: `${a} against ${b}` } : undefined
   }
   const rows = rowsOff([one.piece, ours, a], [other.piece, theirs, b], easedBy(seam, one.piece.size) ?? 0)
   if (seam.ease) {
     const eased = easedWords(seam, one.piece.size, apart, each)
-    return eased && { edges, ...(eased.code === undefined && rows !== undefined && { off: rows }), ...eased }
+    return eased && { edges: places, ...(eased.code === undefined && rows !== undefined && { off: rows }), ...eased }
   }
-  return { edges, ...(rows !== undefined && { off: rows }), message: `the edges to be joined do not match: ${each}`, short: `${a} against ${b}` }
+  return { edges: places, ...(rows !== undefined && { off: rows }), message: `the edges to be joined do not match: ${each}`, short: `${a} against ${b}` }
 }
 
 interface Part {
@@ -95,10 +96,8 @@ function rowsOff(one: Edge, other: Edge, eased: number): SeamWords['off'] {
   return [...side(one, other[2] + more), ...side(other, one[2] - more)]
 }
 
-const names: Readonly<Record<NamedEdge, string>> = { top: 'top', bottom: 'lower edge', left: 'left side', right: 'right side', side: 'side', any: 'edge', all: 'edge' }
-
 function told({ piece: { name }, edge }: Part, { are }: EdgePlaces, count: number): string {
-  return `${edge === undefined ? name : `the ${names[edge.edge]} of ${name}`} has ${counted(count, are)}`
+  return `${edge === undefined ? name : `the ${edgeNames[edge.edge]} of ${name}`} has ${counted(count, are)}`
 }
 
 /** Row-ends are as many as the rows; stitches are those of the last row's total. */

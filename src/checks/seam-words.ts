@@ -1,5 +1,6 @@
 import type { Label } from '../diagnostics/diagnostic.ts'
 import { counted } from '../diagnostics/words.ts'
+import type { EdgeWords, NamedEdge } from '../fabric/named-edges.ts'
 import type { SeamFacts } from './facts.ts'
 
 /** What is told of a seam whose edges do not match. */
@@ -26,3 +27,9 @@ export function easedWords(seam: SeamFacts, size: number, apart: number, each: s
 
 /** How many stitches the seam's words say are eased in, in one size. */
 export const easedBy = ({ eases }: SeamFacts, size: number): number | undefined => eases?.[size] ?? eases?.at(-1)
+
+/** What a named edge is called. */
+export const edgeNames: Readonly<Record<NamedEdge, string>> = { top: 'top', bottom: 'lower edge', left: 'left side', right: 'right side', side: 'side', any: 'edge', all: 'edge' }
+
+/** The edges that a seam names, in one size. */
+export const edgesInSize = ({ edges }: SeamFacts, size: number): readonly (EdgeWords | undefined)[] => edges?.[size] ?? edges?.[0] ?? []

@@ -52,6 +52,7 @@ export const codes = {
   'seam-corners-apart': { severity: 'warning', title: 'Two edges to be sewn together turn at different stitches' },
   'seam-eased': { severity: 'warning', title: 'A longer edge is eased in to a shorter one' },
   'seam-lengths-apart': { severity: 'warning', title: 'Two edges to be sewn together are of other lengths' },
+  'seam-parts-mismatch': { severity: 'error', title: 'An edge that is sewn in parts has another number of places than they take' },
   'seam-mismatch': { severity: 'error', title: 'Two edges to be sewn together do not match' },
   'joins-mismatch': { severity: 'error', title: 'A motif is joined in another number of spaces than its neighbour has' },
   'motif-sides-mismatch': { severity: 'error', title: 'Motifs that are joined to a grid have sides that do not match' },

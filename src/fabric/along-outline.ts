@@ -1,8 +1,8 @@
 import type { EdgeName, Target, Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, isThing } from './find-place.ts'
-import type { Stretch } from './laid-row.ts'
-import { isStitch } from './place.ts'
+import type { LaidRow, Stretch } from './laid-row.ts'
+import { isStitch, type Place } from './place.ts'
 import type { WorkInto } from './places-of.ts'
 import type { Walk } from './walk.ts'
 import type { Rest } from './work-items.ts'
@@ -45,9 +45,21 @@ export function stopsOneShort(walk: Walk, span: Span): void {
   const [worked, left, beyond] = [walk.edge[walk.at - 1], walk.edge[walk.at], walk.edge[walk.at + 1]]
   const stretch = left && walk.outline?.stretchOf.get(left)
   if (!worked || !left || !stretch || walk.outline!.stretchOf.get(worked) !== stretch) return
-  const side = stretch.places.filter((place) => walk.taken.has(place)).length
-  if ((side < (stretch.edge === 'step' ? plainlyAStep : plainlyASide) || walk.outline!.risers.has(left)) && !tookSuchASide(walk, stretch) || side !== stretch.places.length - 1 || beyond && walk.outline!.stretchOf.get(beyond) === stretch) return
+  const places = straightPart(stretch, left)
+  const side = places.filter((place) => walk.taken.has(place)).length
+  if ((side < (stretch.edge === 'step' ? plainlyAStep : plainlyASide) || walk.outline!.risers.has(left)) && !tookSuchASide(walk, stretch) || side !== places.length - 1 || beyond && places.includes(beyond)) return
   walk.trouble({ kind: left.kind === 'row-end' ? 'row-ends-passed' : 'left-over', span, count: 1 })
+}
+
+/** The part of a stretch that a place lies in. Where a hem hangs on the foundation, its row-ends follow those of the piece past a corner. */
+function straightPart({ edge, rows, places }: Stretch, place: Place): readonly Place[] {
+  if (edge !== 'row-ends') return places
+  const hangsOn = (row: LaidRow, other: LaidRow): boolean => row.over !== undefined && other.foundation.includes(row.over.first)
+  const corner = (at: number): boolean => hangsOn(rows[at - 1]!, rows[at]!) || hangsOn(rows[at]!, rows[at - 1]!)
+  let [from, to] = [places.indexOf(place), places.indexOf(place) + 1]
+  while (from > 0 && !corner(from)) from -= 1
+  while (to < places.length && !corner(to)) to += 1
+  return places.slice(from, to)
 }
 
 /** Where the row went along one side or step as far as it goes, the like one is its other. */

@@ -94,7 +94,7 @@ function firstOf({ pieces }: Pattern, name: string): string {
 function seamsBetween(pattern: Pattern): readonly (readonly [number, number])[] {
   return pattern.seams.flatMap(({ join, grid, edges = [] }) => {
     // Sides and undersides that are sewn close no ring of tops.
-    if (edges.some((edge) => edge && !/^(?:top|any|all)$/.test(edge.edge))) return []
+    if (edges[0]?.some((edge) => edge && !/^(?:top|any|all)$/.test(edge.edge))) return []
     const [one, other, ...more] = indexesOf(pattern, join)
     return grid || one === undefined || other === undefined || more.length > 0 ? [] : [[one, other] as const]
   })

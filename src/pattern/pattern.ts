@@ -130,8 +130,8 @@ export interface Piece {
 export interface Seam {
   /** Names of pieces. */
   readonly join: readonly string[]
-  /** Of each of them the edge that is named; left out where none is. */
-  readonly edges?: readonly (EdgeWords | undefined)[]
+  /** By size, or once for all of them: of each piece the edge that is named. Left out where none is. */
+  readonly edges?: readonly (readonly (EdgeWords | undefined)[])[]
   /** Motifs side by side, and below one another. */
   readonly grid?: { readonly across: number; readonly down: number }
   /** What a joined grid is called. */

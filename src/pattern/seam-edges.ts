@@ -16,7 +16,7 @@ const edges: readonly (readonly [RegExp, NamedEdge])[] = [
 ]
 
 /** Words that a place on a piece is told in; anything else is a name. */
-const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|ch|sts?|stitch(?:es)?|sc|h?dc|htr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|\d+)$/i
+const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|ch|sts?|stitch(?:es)?|sc|h?dc|htr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|\d+)$/i
 
 const stitches = '(?:sts?|stitch(?:es)?|sc|h?dc|htr|d?tr)'
 
@@ -35,6 +35,16 @@ export function seamPart(text: string, names: readonly string[]): SeamPart {
   const words = inDigits(`${text.slice(0, named.at)} ${text.slice(named.at + named.name.length)}`.replace(/[(),:;'’]/g, ' ').replace(/[-–](?=\d)/g, ' to ').trim())
   if (!words.split(/\s+/).every((word) => told.test(word))) return { piece: text }
   return { piece: named.name, edge: edgeOf(words) }
+}
+
+/** Numbers for each size, the first outside the brackets: `12 (14, 16)`. */
+const sizeList = /\d+ ?\(\d+(?:, ?\d+)*\)/g
+
+/** The same in each of the sizes; once where its numbers are the same in all of them. */
+export function seamPartBySize(text: string, names: readonly string[]): readonly SeamPart[] {
+  const lists = text.match(sizeList) ?? []
+  const sizes = Math.max(1, ...lists.map((list) => list.match(/\d+/g)!.length))
+  return Array.from({ length: sizes }, (_, size) => seamPart(text.replace(sizeList, (list) => list.match(/\d+/g)![size] ?? list), names))
 }
 
 /** Where a name stands in a text, as whole words; -1 for nowhere. */

@@ -5,7 +5,7 @@ import { easedIn } from './eased-in.ts'
 import { entryAt, placesOf, type KeysEntry, type Path } from './entry.ts'
 import type { Conventions, Gauge, Materials, Pattern, Seam, SpecialStitch } from './pattern.ts'
 import { said } from './said.ts'
-import { seamPart } from './seam-edges.ts'
+import { seamPartBySize } from './seam-edges.ts'
 import { slugOf } from './slug.ts'
 import { usWord } from './stitch-words.ts'
 import type { PatternValues } from './schema/pattern.ts'
@@ -60,11 +60,13 @@ export function toPattern(source: Source, { root, values, body }: {
 }
 
 function seamOf({ join, grid, name, by, ease, ...seam }: NonNullable<PatternValues['seams']>[number], names: readonly string[], span: Span): Seam {
-  const parts = join.map((text) => seamPart(text, names))
+  const parts = join.map((text) => seamPartBySize(text, names))
+  const sizes = Math.max(...parts.map(({ length }) => length))
   // `whip stitch, easing in the fullness` says it as well.
   const eased = ease ?? (by !== undefined && /\beas(?:e|ed|ing)\b/i.test(by) ? true : undefined)
   return said({
-    join: parts.map(({ piece }) => piece), edges: parts.some(({ edge }) => edge) ? parts.map(({ edge }) => edge) : undefined,
+    join: parts.map(([first]) => first!.piece),
+    edges: parts.some(([first]) => first!.edge) ? Array.from({ length: sizes }, (_, size) => parts.map((part) => (part[size] ?? part[0]!).edge)) : undefined,
     grid, name, by, sides: seam['wrong-sides'] ?? seam['right-sides'], ease: eased, eases: eased && by !== undefined ? easedIn(by) : undefined, span,
   })
 }

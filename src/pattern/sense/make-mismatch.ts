@@ -15,7 +15,7 @@ export function makeMismatch(facts: SenseFacts): readonly Diagnostic[] {
     const made = labelOfMake(facts, index)
     for (const { join, edges, span } of seams) {
       // The top edge and the foundation edge of a piece that is sewn to itself are those of one.
-      const own = join.flatMap((joined, part) => (joined === name ? [edges?.[part]] : []))
+      const own = join.flatMap((joined, part) => (joined === name ? [edges?.[0]?.[part]] : []))
       const times = own.includes(undefined) ? own.length : Math.max(0, ...own.map((edge) => own.filter((other) => other === edge).length))
       if (times > make) return [{ code: 'make-mismatch', message: `${counted(times, plain)} are joined, but ${plain} is made ${timesInWords(make)}`, primary: { span, text: `${times} of them` }, secondary: made }]
     }

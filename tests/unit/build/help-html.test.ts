@@ -22,6 +22,11 @@ test('a report keeps its columns and can be reached with the keyboard', () => {
   expect(html).toBe('<pre class="wide" tabindex="0" role="region" aria-label="What the report says">error[x]: &#x3C;y>\n  |</pre>')
 })
 
+test('a file to type runs over, unless carets stand under its letters', () => {
+  expect(helpHtml('```pattern\ntitle: A\n  Row 1: sc\n```\n')).toBe('<pre class="wraps"><span>title: A</span><span>  Row 1: sc</span></pre>')
+  expect(helpHtml('```pattern\ntitle: A\n       ^ key-unknown\n```\n')).toContain('<pre class="wide" tabindex="0" role="region" aria-label="A pattern file">title: A\n')
+})
+
 test('no HTML of a help page comes through as HTML', () => {
   expect(helpHtml('<script>alert(1)</script>\n\n`<b>`\n')).not.toMatch(/<script|<b>/)
 })

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { seamPart } from '../../../src/pattern/seam-edges.ts'
+import { seamPart, seamPartBySize } from '../../../src/pattern/seam-edges.ts'
 
 const names = ['Front', 'Front border', 'Left Front', 'Gusset', 'Strip A', 'Top of the Buoy']
 
@@ -30,5 +30,10 @@ describe('a part of a seam', () => {
     ['both shoulders of Front', { edge: 'top', part: true }], ['top of Front except center 8 sts', { edge: 'top', without: 8 }],
   ])('%s', (text, edge) => {
     expect(seamPart(text, names)).toEqual({ piece: 'Front', edge })
+  })
+  test('a number for each size is that of the size', () => {
+    expect(seamPartBySize('first 12 (14) row-ends of left side of Gusset', names).map(({ edge }) => edge?.count)).toEqual([12, 14])
+    expect(seamPartBySize('right side of Front (12 (14, 16) row-ends)', names).map(({ edge }) => edge?.count)).toEqual([12, 14, 16])
+    expect(seamPartBySize('right side of Front (12 row-ends)', names).map(({ edge }) => edge?.count)).toEqual([12])
   })
 })

@@ -1,0 +1,56 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import { counted, listOf } from '../diagnostics/words.ts'
+import { placesOfEdge, type NamedEdge } from '../fabric/named-edges.ts'
+import type { PatternFacts, PieceFacts, SeamFacts } from './facts.ts'
+import { edgeNames, edgesInSize } from './seam-words.ts'
+
+interface Part {
+  readonly seam: SeamFacts
+  readonly edge: NamedEdge
+  readonly count: number
+}
+
+/**
+ * An edge that is sewn in parts, as the long side of a gusset round three sides: the parts may leave an opening, but never take more than
+ * there is, and nobody leaves a single place open.
+ */
+export function seamPartsMismatch({ seams, pieces }: PatternFacts): readonly Diagnostic[] {
+  const wrong = pieces.flatMap((piece) => {
+    const parts = Map.groupBy(seams.flatMap((seam) => partsOf(seam, piece)), ({ edge }) => edge)
+    return [...parts.values()].flatMap((told) => (told.length > 1 ? wrongIn(piece, told) : []))
+  })
+  return [...Map.groupBy(wrong, ({ diagnostic }) => diagnostic.primary.span.start).values()].map(([first, ...others]) => {
+    const { piece, diagnostic } = first!
+    const held = [first!, ...others].map((one) => piece.sizes[one.piece.size] ?? '')
+    return { ...diagnostic, ...(held.length < Math.max(1, piece.sizes.length) && { sizes: held }) }
+  })
+}
+
+/** Only an edge that is one stretch is meant: the part of a `side` may be of either. */
+function partsOf(seam: SeamFacts, { name, size }: PieceFacts): readonly Part[] {
+  if (seam.grid || seam.ease) return []
+  return seam.join.flatMap((joined, index) => {
+    const { edge, part, count } = edgesInSize(seam, size)[index] ?? {}
+    return joined === name && edge !== undefined && edge !== 'any' && edge !== 'side' && edge !== 'all' && part && count !== undefined ? [{ seam, edge, count }] : []
+  })
+}
+
+function wrongIn(piece: PieceFacts, told: readonly Part[]): readonly { readonly piece: PieceFacts; readonly diagnostic: Diagnostic }[] {
+  const { counts, are } = placesOfEdge(piece.edge, told[0]!.edge)
+  const [offers] = counts
+  // Each of two that are made may be sewn by another of its parts; of a stepped edge the parts may leave out the steps.
+  if (!piece.sound || piece.make > 1 || piece.edge.round || offers === undefined || counts.length > 1) return []
+  const sewn = told.reduce((sum, { count }) => sum + count, 0)
+  if (sewn <= offers && sewn !== offers - 1) return []
+  const [last, ...others] = told.toReversed()
+  const edge = `the ${edgeNames[last!.edge]} of ${piece.name}`
+  const diagnostic: Diagnostic = {
+    code: 'seam-parts-mismatch',
+    message: sewn > offers
+      ? `the seams take ${listOf(told.map(({ count }) => String(count)))} of ${edge}, ${counted(sewn, are)} in all, but it has ${offers}`
+      : `the seams take ${listOf(told.map(({ count }) => String(count)))} of the ${counted(offers, are)} of ${edge}, which leaves one open`,
+    primary: { span: last!.seam.span, text: `${sewn} of ${offers}` },
+    secondary: others.toReversed().map(({ seam, count }) => ({ span: seam.span, text: `${count} of them` })),
+  }
+  return [{ piece, diagnostic }]
+}
