@@ -5,16 +5,19 @@ import { workRow, type RowToWork, type RowTry } from './work-row.ts'
 
 /** Every reading of a row that comes out, the usual one first; when none does, the usual one alone. */
 export function workRowInEveryReading(row: RowToWork, setting: RowSetting, patience = 48): { readonly usual: RowTry; readonly others: readonly RowTry[] } {
-  const usual = fromTheNearestCorner(row, setting, workRow(row, setting))
+  const usual = inTheNearestWay(row, setting, workRow(row, setting))
   const tries = row.edge.places.length > 20_000 ? 6 : patience
   return { usual, others: usual.comesOut || usual.undecided !== undefined ? [] : otherReadings(row, setting, usual, tries) }
 }
 
-/** Which corner of a border a row begins at the border does not tell. Where it comes out from none, that one is meant from which the least is amiss. */
-function fromTheNearestCorner(row: RowToWork, setting: RowSetting, first: RowTry): RowTry {
-  const corners = first.comesOut ? undefined : first.points.find(({ name }) => name === 'corner-meant')
-  if (!corners) return first
-  const others = Array.from({ length: corners.ways - 1 }, (_, way) => workRow(row, { ...setting, readings: new Map(setting.readings).set(corners.name, way + 1) }))
+/**
+ * Which corner of a border a row begins at the border does not tell, and often not whether one piece is folded or two lie on one another. Where
+ * the row comes out in no way, that one is meant in which the least is amiss.
+ */
+function inTheNearestWay(row: RowToWork, setting: RowSetting, first: RowTry): RowTry {
+  const open = first.comesOut ? undefined : first.points.find(({ name }) => name === 'corner-meant' || name === 'layers')
+  if (!open || setting.readings.has(open.name)) return first
+  const others = Array.from({ length: open.ways - 1 }, (_, way) => workRow(row, { ...setting, readings: new Map(setting.readings).set(open.name, way + 1) }))
   return others.reduce((nearest, other) => (lessAmiss(other, nearest) ? other : nearest), first)
 }
 
