@@ -7,6 +7,8 @@ import { edgeNames, edgesInSize } from './seam-words.ts'
 interface Part {
   readonly seam: SeamFacts
   readonly edge: NamedEdge
+  readonly row: number | undefined
+  readonly under: string | undefined
   readonly count: number
 }
 
@@ -16,7 +18,7 @@ interface Part {
  */
 export function seamPartsMismatch({ seams, pieces }: PatternFacts): readonly Diagnostic[] {
   const wrong = pieces.flatMap((piece) => {
-    const parts = Map.groupBy(seams.flatMap((seam) => partsOf(seam, piece)), ({ edge }) => edge)
+    const parts = Map.groupBy(seams.flatMap((seam) => partsOf(seam, piece)), ({ edge, row, under }) => `${edge} ${row} ${under}`)
     return [...parts.values()].flatMap((told) => (told.length > 1 ? wrongIn(piece, told) : []))
   })
   return [...Map.groupBy(wrong, ({ diagnostic }) => diagnostic.primary.span.start).values()].map(([first, ...others]) => {
@@ -30,16 +32,16 @@ export function seamPartsMismatch({ seams, pieces }: PatternFacts): readonly Dia
 function partsOf(seam: SeamFacts, { name, size }: PieceFacts): readonly Part[] {
   if (seam.grid || seam.ease) return []
   return seam.join.flatMap((joined, index) => {
-    const { edge, part, count } = edgesInSize(seam, size)[index] ?? {}
-    return joined === name && edge !== undefined && edge !== 'any' && edge !== 'side' && edge !== 'all' && part && count !== undefined ? [{ seam, edge, count }] : []
+    const { edge, part, count, row, under } = edgesInSize(seam, size)[index] ?? {}
+    return joined === name && edge !== undefined && edge !== 'any' && edge !== 'side' && edge !== 'all' && part && count !== undefined ? [{ seam, edge, row, under, count }] : []
   })
 }
 
 function wrongIn(piece: PieceFacts, told: readonly Part[]): readonly { readonly piece: PieceFacts; readonly diagnostic: Diagnostic }[] {
-  const { counts, are } = placesOfEdge(piece.edge, told[0]!.edge)
+  const { counts, are } = placesOfEdge(piece.edge, { edge: told[0]!.edge, ...(told[0]!.row !== undefined && { row: told[0]!.row }) })
   const [offers] = counts
   // Each of two that are made may be sewn by another of its parts; of a stepped edge the parts may leave out the steps.
-  if (!piece.sound || piece.make > 1 || piece.edge.round || offers === undefined || counts.length > 1) return []
+  if (!piece.sound || told[0]!.under !== undefined || piece.make > 1 || piece.edge.round || offers === undefined || counts.length > 1) return []
   const sewn = told.reduce((sum, { count }) => sum + count, 0)
   if (sewn <= offers && sewn !== offers - 1) return []
   const [last, ...others] = told.toReversed()

@@ -10,6 +10,10 @@ export interface EdgeWords {
   readonly count?: number
   /** Only a part of it is sewn. */
   readonly part?: boolean
+  /** Of the stitches of one row: its number. */
+  readonly row?: number
+  /** Of a part of the piece: the words of the heading over it, in small letters. */
+  readonly under?: string
   /** `except the center 8 sts`: so many of it stay open. */
   readonly without?: number
 }
@@ -23,13 +27,19 @@ export interface EdgePlaces {
 }
 
 /** The places of an edge by its name; without one those that the last row or round made. None where the piece does not tell. */
-export function placesOfEdge(edge: SeamEdge, named: NamedEdge | undefined): EdgePlaces {
+export function placesOfEdge(edge: SeamEdge, { edge: named, row }: Partial<EdgeWords> = {}): EdgePlaces {
   if (edge.round) return { counts: named !== undefined && named !== 'all' && edge.sides.length > 0 ? edge.sides.map(({ stitches }) => stitches) : [edge.stitches], are: 'stitch' }
   // A part that goes on from another piece has edges of its own; those of the whole are in their order.
   const sections = sum(edge.own) === sum(edge.sections) ? edge.sections : edge.own
   const of = (kind: Section['edge']): readonly Section[] => sections.filter((section) => section.edge === kind)
+  // What a row left at its ends waits beside the rows on it: `the first 12 sts of Row 10`.
+  const waiting = sections.filter((section) => section.edge === 'step' && section.number === row)
+  if (row !== undefined && waiting.length > 0 && named === 'top') return { counts: choices([waiting]), are: 'stitch' }
   if (named === undefined || named === 'top') return { counts: choices([of('top')]), are: 'stitch' }
-  if (named === 'bottom') return { counts: choices([of('underside')]), are: 'stitch' }
+  if (named === 'bottom') {
+    const counts = choices([of('underside')])
+    return { counts: edge.based ? [...new Set(counts.flatMap((count) => [count, count + 1]))] : counts, are: 'stitch' }
+  }
   if (named === 'any' || named === 'all') return { counts: choices([sections]), are: 'stitch' }
   const [left, right] = sidesOf(sections)
   const sides = !edge.sided || edge.inParts || named === 'side' ? [left, right] : [named === 'left' ? left : right]

@@ -41,6 +41,8 @@ export function undersideOf({ outline }: PieceRun): readonly Place[] {
 export interface Section {
   readonly edge: Stretch['edge']
   readonly stitches: number
+  /** Of a top or a step: the number of its row. */
+  readonly number?: number | undefined
   /** Its first or last stitch is a decrease, which may lie over the corner: one stitch belongs to either side. */
   readonly overCorner?: true
 }
@@ -58,6 +60,8 @@ export interface SeamEdge {
   readonly own: readonly Section[]
   /** It ends in parts of their own, such as two shoulders: each has a top, and between them lies a neck. */
   readonly inParts: boolean
+  /** The chain under a turning chain that counts as a stitch may be taken for a place of the lower edge. */
+  readonly based: boolean
   /** The right side is told: else the order may as well be the other. */
   readonly sided: boolean
 }
@@ -65,12 +69,12 @@ export interface SeamEdge {
 /** What a seam meets. A border's stitches belong to the edge of the flat piece that they stand on. */
 export function seamEdge(run: PieceRun): SeamEdge {
   const round = run.edge.round || run.outline.flatRows === 0
-  const walk = round ? (run.border ? sectionsOn(run.edge.places, run.border) : []) : run.outline.walk(false).map(({ edge, places }) => ({ edge, stitches: places.length }))
+  const walk = round ? (run.border ? sectionsOn(run.edge.places, run.border) : []) : run.outline.walk(false).map(({ edge, rows, places }) => ({ edge, stitches: places.length, ...(edge !== 'row-ends' && { number: rows[0]?.number }) }))
   const sided = run.side !== undefined
   const { sides } = motifEdge(run)
   return {
     stitches: round ? run.edge.places.filter((place) => isStitch(place)).length : walk.reduce((sum, { stitches }) => sum + stitches, 0),
-    round, sided, own: round ? [] : ownSections(run),
+    round, sided, based: run.outline.base !== undefined, own: round ? [] : ownSections(run),
     sides: (run.side === 'WS' ? sides.toReversed() : sides).map(({ places: _, ...side }) => side),
     inParts: !round && run.rows.some(({ anew }) => anew === true),
     // A right-handed worker goes along a top from right to left, as seen from the side that is worked on.

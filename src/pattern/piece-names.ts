@@ -2,7 +2,7 @@ import type { Diagnostic, Hint, Label } from '../diagnostics/diagnostic.ts'
 import type { Span } from '../text/span.ts'
 import { didYouMean, meant } from './did-you-mean.ts'
 import { entryAt, leaveOut, putText, textAt, type KeysEntry } from './entry.ts'
-import { seamPart } from './seam-edges.ts'
+import { partNames, seamPart, wholeEdges } from './seam-edges.ts'
 import { quoted } from './shown.ts'
 import type { PatternValues } from './schema/pattern.ts'
 
@@ -82,12 +82,14 @@ function seamFindings(root: KeysEntry, values: PatternValues, written: ReadonlyS
   const staying = pieces?.kind === 'list' ? pieces.items.filter((piece) => !pieces.leaving.has(piece)) : []
   const there = new Set(staying.map((piece) => textAt(piece, ['name'])))
   const names = [...written]
+  const parts = values.pieces.flatMap((piece) => partNames(piece.name, piece.rows))
   const diagnostics: Diagnostic[] = []
   values.seams?.forEach(({ join }, index) => {
     const joined = entryAt(all[index] ?? root, ['join'])
-    join.forEach((name, place) => {
-      const span = joined?.kind === 'list' ? joined.items[place]?.span : undefined
-      if (there.has(seamPart(name, names).piece) || !span) return
+    const edges = wholeEdges(join)
+    edges.forEach((name, place) => {
+      const span = joined?.kind === 'list' ? (edges.length === join.length ? joined.items[place] : joined)?.span : undefined
+      if (there.has(seamPart(name, names, parts).piece) || !span) return
       const likely = meant(name, names)
       if (!written.has(name)) {
         diagnostics.push(wrong(`a seam joins ${quoted(name)}, but no piece has that name`, { span, text: 'no such piece' }, didYouMean(name, names)))

@@ -16,21 +16,56 @@ const edges: readonly (readonly [RegExp, NamedEdge])[] = [
 ]
 
 /** Words that a place on a piece is told in; anything else is a name. */
-const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|ch|sts?|stitch(?:es)?|sc|h?dc|htr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|\d+)$/i
+const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|ch|sts?|stitch(?:es)?|sc|h?dc|htr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|unworked|\d+)$/i
 
 const stitches = '(?:sts?|stitch(?:es)?|sc|h?dc|htr|d?tr)'
 
 /** Words that tell only a part of an edge; a shoulder is one end of a top. */
 const aPart = new RegExp(String.raw`\b(?:middle|cent(?:re|er)|central|half|part|corners?|shoulders?|(?:first|last|next|inner|outer|innermost|outermost) \d+|\d+ (?:${stitches} )?(?:at|in from|from)|${stitches} \d+ to \d+)\b`, 'i')
 
+/** `[first 9 (11, 13) sts of Back, Left front]`: YAML parts a list at each comma, also inside a list of sizes, which is whole again here. */
+export function wholeEdges(join: readonly string[]): readonly string[] {
+  const whole: string[] = []
+  for (const text of join) {
+    const last = whole.at(-1)
+    if (last !== undefined && opens(last)) whole[whole.length - 1] = `${last}, ${text}`
+    else whole.push(text)
+  }
+  return whole
+}
+
+/** A bracket stands open behind a number: `first 9 (11`. */
+const opens = (text: string): boolean => /\(\d+(?:, \d+)*$/.test(text)
+
+/** A part of a piece, by the words of the heading over it, in small letters. */
+export interface PartName {
+  readonly name: string
+  readonly piece: string
+}
+
+/** Headings in a block of rows: a line of a few words, without a number behind a colon. */
+export function partNames(piece: string, rows: string): readonly PartName[] {
+  return rows.split('\n').flatMap((line) => {
+    const name = /^\s*(?:notes?:\s*)?(\p{L}+(?: [\p{L}\d]+){0,3})\s*[:.]?\s*$/iu.exec(line)?.[1]
+    return name === undefined ? [] : [{ name: name.toLowerCase(), piece }]
+  })
+}
+
 /**
  * `left side of Gusset`, `Gusset left edge`, `Front: right edge (12 row-ends)`, `Rows 1-8 of the left side of Back`: an edge in words, of a
  * piece that there is; a piece's name alone is the piece. A text that tells no such edge is given back as it is.
  */
-export function seamPart(text: string, names: readonly string[]): SeamPart {
+export function seamPart(text: string, names: readonly string[], parts: readonly PartName[] = []): SeamPart {
   const own = names.find((name) => name.toLowerCase() === text.trim().toLowerCase())
   if (own !== undefined) return { piece: own }
   const named = names.map((name) => ({ name, at: placeOf(name, text) })).filter(({ at }) => at >= 0).toSorted((a, b) => b.name.length - a.name.length)[0]
+  const under = parts.filter(({ name, piece }) => placeOf(name, text) >= 0 && (!named || named.name === piece))
+  // `top of Second shoulder` is of no piece where two have such a part.
+  if (under.length === 1 && !(named && partOfPiece(named.name, under[0]!.name))) {
+    const { name, piece } = under[0]!
+    const { edge } = seamPart(text.replace(new RegExp(name, 'i'), piece).replace(named ? new RegExp(` (?:of|on) (?:the )?${named.name}$`, 'i') : /$^/, ''), [piece])
+    return { piece, edge: { edge: 'top', ...edge, under: name } }
+  }
   if (!named) return { piece: text }
   const words = inDigits(`${text.slice(0, named.at)} ${text.slice(named.at + named.name.length)}`.replace(/[(),:;'’]/g, ' ').replace(/[-–](?=\d)/g, ' to ').trim())
   if (!words.split(/\s+/).every((word) => told.test(word))) return { piece: text }
@@ -41,11 +76,14 @@ export function seamPart(text: string, names: readonly string[]): SeamPart {
 const sizeList = /\d+ ?\(\d+(?:, ?\d+)*\)/g
 
 /** The same in each of the sizes; once where its numbers are the same in all of them. */
-export function seamPartBySize(text: string, names: readonly string[]): readonly SeamPart[] {
+export function seamPartBySize(text: string, names: readonly string[], parts: readonly PartName[] = []): readonly SeamPart[] {
   const lists = text.match(sizeList) ?? []
   const sizes = Math.max(1, ...lists.map((list) => list.match(/\d+/g)!.length))
-  return Array.from({ length: sizes }, (_, size) => seamPart(text.replace(sizeList, (list) => list.match(/\d+/g)![size] ?? list), names))
+  return Array.from({ length: sizes }, (_, size) => seamPart(text.replace(sizeList, (list) => list.match(/\d+/g)![size] ?? list), names, parts))
 }
+
+/** The part's heading is the piece's own name. */
+const partOfPiece = (piece: string, part: string): boolean => piece.toLowerCase().includes(part)
 
 /** Where a name stands in a text, as whole words; -1 for nowhere. */
 function placeOf(name: string, text: string): number {
@@ -68,5 +106,6 @@ function edgeOf(words: string): EdgeWords {
   const count = counted ? Number(counted[2]) - Number(counted[1]) + 1 : rows !== null && edge !== 'top' && edge !== 'all' ? 1 : alone
   if (left) return { edge, without: Number(left[1]) }
   const part = rows !== null && edge !== 'top' && edge !== 'all' || aPart.test(words)
-  return { edge, ...(count > 0 && (rows === null || part || alone > 0) && { count }), ...(part && { part }) }
+  const row = edge === 'top' && rows !== null && rows[2] === undefined ? Number(rows[1]) : undefined
+  return { edge, ...(row !== undefined && { row }), ...(count > 0 && (rows === null || part || alone > 0) && { count }), ...(part && { part }) }
 }

@@ -5,7 +5,7 @@ import { easedIn } from './eased-in.ts'
 import { entryAt, placesOf, type KeysEntry, type Path } from './entry.ts'
 import type { Conventions, Gauge, Materials, Pattern, Seam, SpecialStitch } from './pattern.ts'
 import { said } from './said.ts'
-import { seamPartBySize } from './seam-edges.ts'
+import { partNames, seamPartBySize, wholeEdges, type PartName } from './seam-edges.ts'
 import { slugOf } from './slug.ts'
 import { usWord } from './stitch-words.ts'
 import type { PatternValues } from './schema/pattern.ts'
@@ -20,6 +20,7 @@ export function toPattern(source: Source, { root, values, body }: {
   const own = (values.stitches ?? []).map(({ abbr }) => abbr)
   const us = (word: string): string => usWord(word, values.terms, own) ?? word
   const sizes = values.sizes ?? []
+  const parted = values.pieces.flatMap(({ name, rows }) => partNames(name, rows))
   return said({
     source,
     slug: slugOf(source.path),
@@ -44,7 +45,7 @@ export function toPattern(source: Source, { root, values, body }: {
       rows: spanOf('pieces', index, 'rows'),
       nameSpan: spanOf('pieces', index, 'name'),
     })),
-    seams: (values.seams ?? []).map((seam, index) => seamOf(seam, values.pieces.map(({ name }) => name), spanOf('seams', index))),
+    seams: (values.seams ?? []).map((seam, index) => seamOf(seam, values.pieces.map(({ name }) => name), parted, spanOf('seams', index))),
     finished: (values.finished ?? []).map(({ what, of, is }, index) =>
       said({ what, of, is: forEachSize(is, sizes.length), span: spanOf('finished', index) })),
     licence: values.licence,
@@ -59,8 +60,8 @@ export function toPattern(source: Source, { root, values, body }: {
   })
 }
 
-function seamOf({ join, grid, name, by, ease, ...seam }: NonNullable<PatternValues['seams']>[number], names: readonly string[], span: Span): Seam {
-  const parts = join.map((text) => seamPartBySize(text, names))
+function seamOf({ join, grid, name, by, ease, ...seam }: NonNullable<PatternValues['seams']>[number], names: readonly string[], parted: readonly PartName[], span: Span): Seam {
+  const parts = wholeEdges(join).map((text) => seamPartBySize(text, names, parted))
   const sizes = Math.max(...parts.map(({ length }) => length))
   // `whip stitch, easing in the fullness` says it as well.
   const eased = ease ?? (by !== undefined && /\beas(?:e|ed|ing)\b/i.test(by) ? true : undefined)

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { seamPart, seamPartBySize } from '../../../src/pattern/seam-edges.ts'
+import { partNames, seamPart, seamPartBySize, wholeEdges } from '../../../src/pattern/seam-edges.ts'
 
 const names = ['Front', 'Front border', 'Left Front', 'Gusset', 'Strip A', 'Top of the Buoy']
 
@@ -23,8 +23,8 @@ describe('a part of a seam', () => {
     ['right side of Front (12 row-ends)', { edge: 'right', count: 12 }], ['12 row-ends on right of Front', { edge: 'right', count: 12 }],
     ['middle of top edge of Front', { edge: 'top', part: true }], ['last 5 sts of top edge of Front', { edge: 'top', count: 5, part: true }],
     ['left side of Front, Rows 3-8', { edge: 'left', count: 6, part: true }], ['right edge of Front from Row 1 to Row 12', { edge: 'right', count: 12, part: true }],
-    ['Row 12 of Front, top edge', { edge: 'top' }], ['Round 1 of Front', { edge: 'all' }], ['Front (72 dc of last round)', { edge: 'all', count: 72 }], ['last round of Front, all four sides', { edge: 'all' }],
-    ['all 72 dc of Front', { edge: 'all', count: 72 }], ['Front Row 12, first 6 sc', { edge: 'top', count: 6, part: true }], ['left shoulder of Front (outer 6 sc of Row 12)', { edge: 'top', count: 6, part: true }],
+    ['Row 12 of Front, top edge', { edge: 'top', row: 12 }], ['Round 1 of Front', { edge: 'all' }], ['Front (72 dc of last round)', { edge: 'all', count: 72 }], ['last round of Front, all four sides', { edge: 'all' }],
+    ['all 72 dc of Front', { edge: 'all', count: 72 }], ['Front Row 12, first 6 sc', { edge: 'top', row: 12, count: 6, part: true }], ['left shoulder of Front (outer 6 sc of Row 12)', { edge: 'top', row: 12, count: 6, part: true }],
     ['6 sts at either end of top edge of Front', { edge: 'top', count: 6, part: true }], ['Front, upper edge, 6 sts in from each side', { edge: 'top', count: 6, part: true }],
     ['sts 15-20 of top of Front', { edge: 'top', count: 6, part: true }], ['outermost six stitches of each shoulder of Front', { edge: 'top', count: 6, part: true }],
     ['both shoulders of Front', { edge: 'top', part: true }], ['top of Front except center 8 sts', { edge: 'top', without: 8 }],
@@ -35,5 +35,17 @@ describe('a part of a seam', () => {
     expect(seamPartBySize('first 12 (14) row-ends of left side of Gusset', names).map(({ edge }) => edge?.count)).toEqual([12, 14])
     expect(seamPartBySize('right side of Front (12 (14, 16) row-ends)', names).map(({ edge }) => edge?.count)).toEqual([12, 14, 16])
     expect(seamPartBySize('right side of Front (12 row-ends)', names).map(({ edge }) => edge?.count)).toEqual([12])
+  })
+  test('a list that was parted at the commas of its sizes is whole again', () => {
+    expect(wholeEdges(['first 9 (11', '13) sts of top of Front', 'Gusset'])).toEqual(['first 9 (11, 13) sts of top of Front', 'Gusset'])
+    expect(wholeEdges(['Front (12 row-ends)', 'Gusset'])).toEqual(['Front (12 row-ends)', 'Gusset'])
+  })
+  test('a part of a piece is told by its heading', () => {
+    const parts = partNames('Front', 'Row 1: Ch 8.\n  First shoulder\nRow 2: Ch 1, turn.\nSecond shoulder:\nRow 2: Ch 1.')
+    expect(parts.map(({ name }) => name)).toEqual(['first shoulder', 'second shoulder'])
+    expect(seamPart('top of Second shoulder', ['Front', 'Back'], parts)).toEqual({ piece: 'Front', edge: { edge: 'top', under: 'second shoulder' } })
+    expect(seamPart('top of Second shoulder of Front', ['Front', 'Back'], parts)).toEqual({ piece: 'Front', edge: { edge: 'top', under: 'second shoulder' } })
+    expect(seamPart('First shoulder', ['Front', 'Back'], parts)).toEqual({ piece: 'Front', edge: { edge: 'top', under: 'first shoulder' } })
+    expect(seamPart('first 12 unworked sts of Row 10 of Back', ['Front', 'Back'], parts)).toEqual({ piece: 'Back', edge: { edge: 'top', row: 10, count: 12, part: true } })
   })
 })
