@@ -31,6 +31,7 @@ const map: Readonly<Record<string, Allowed>> = {
   client: { ours: [], packages: ['workbox-*'] },
   styles: { ours: [], packages: [] },
   help: { ours: [], packages: [] },
+  guide: { ours: [], packages: [] },
   'content.config.ts': { ours: ['build'], packages: ['astro:*', 'astro'] },
 }
 

@@ -53,6 +53,8 @@ export interface SeamFacts {
   /** By size, or once for all of them: of each piece the edge that is named. Left out where none is. */
   readonly edges?: readonly (readonly (EdgeWords | undefined)[])[] | undefined
   readonly ease: boolean
+  /** Told in a row: a piece that is longer may stand out beyond the other, as a flap does. */
+  readonly within?: boolean | undefined
   /** How many stitches are eased in, by size, where the seam's words say so. */
   readonly eases?: readonly number[] | undefined
   /** How the sides lie, where it is told. */

@@ -25,7 +25,7 @@ export function byNamedEdges(seam: SeamFacts, pieces: readonly PieceFacts[]): Se
   const each = listOf([told(one, ours, a), told(other, theirs, b)])
   const places = [...where(one.piece, ours), ...where(other.piece, theirs)]
   if (apart > meantToMeet(Math.max(a, b))) {
-    const whole = !seam.ease && parts.every(({ edge, piece }) => edge !== undefined && edge.edge !== 'any' && !piece.edge.round)
+    const whole = !seam.ease && !seam.within && parts.every(({ edge, piece }) => edge !== undefined && edge.edge !== 'any' && !piece.edge.round)
     return whole && lengthsApart([one.piece, ours], [other.piece, theirs]) ? { edges: places, code: 'seam-lengths-apart', message: `the edges to be joined are of other lengths: ${each}`, short: `${a} against ${b}` } : undefined
   }
   const rows = rowsOff([one.piece, ours, a], [other.piece, theirs, b], easedBy(seam, one.piece.size) ?? 0)
@@ -105,7 +105,7 @@ function rowsOff(one: Edge, other: Edge, eased: number): SeamWords['off'] {
 }
 
 function told({ piece: { name }, edge }: Part, { are }: EdgePlaces, count: number): string {
-  return `${edge === undefined ? name : `the ${edgeNames[edge.edge]} of ${name}`} has ${counted(count, are)}`
+  return `${edge === undefined ? name : `the ${edgeNames[edge.edge]} of ${edge.under === undefined ? '' : `the ${edge.under} of `}${name}`} has ${counted(count, are)}`
 }
 
 /** Row-ends are as many as the rows; stitches are those of the last row's total. */

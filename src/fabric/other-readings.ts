@@ -10,15 +10,18 @@ export function workRowInEveryReading(row: RowToWork, setting: RowSetting, patie
   return { usual, others: usual.comesOut || usual.undecided !== undefined ? [] : otherReadings(row, setting, usual, tries) }
 }
 
+/** Questions that the words of a row leave open more often than not. */
+const nearest: ReadonlySet<string> = new Set(['corner-meant', 'layers', 'last-meant'])
+
 /**
  * Which corner of a border a row begins at the border does not tell, and often not whether one piece is folded or two lie on one another. Where
  * the row comes out in no way, that one is meant in which the least is amiss.
  */
 function inTheNearestWay(row: RowToWork, setting: RowSetting, first: RowTry): RowTry {
-  const open = first.comesOut ? undefined : first.points.find(({ name }) => name === 'corner-meant' || name === 'layers')
+  const open = first.comesOut ? undefined : first.points.find(({ name }) => nearest.has(name))
   if (!open || setting.readings.has(open.name)) return first
   const others = Array.from({ length: open.ways - 1 }, (_, way) => workRow(row, { ...setting, readings: new Map(setting.readings).set(open.name, way + 1) }))
-  return others.reduce((nearest, other) => (lessAmiss(other, nearest) ? other : nearest), first)
+  return others.reduce((best, other) => (lessAmiss(other, best) ? other : best), first)
 }
 
 /** Readings other than the usual one that come out, fewest changes first. */

@@ -4,7 +4,7 @@ import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
 import { endOfEdge, endOfRowEnds, toNthOfStep, lastOfEdge, leftBefore, onNamedRow, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
-import { heldToRows, intoEndOfRow } from './ends-of-rows.ts'
+import { goToEndsOf, goToRowBehindSeam, heldToRows, intoEndOfRow } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { goToPart } from './parts.ts'
@@ -47,12 +47,15 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (target.walk === 'next' && intoOwnSpace(walk, target, rest, () => work(Math.max(0, walk.last)))) return
   if (walk.outline && target.thing?.where === 'corner' && target.walk === 'next' && !target.count) return intoCorner(walk, target, span, work)
   const count = target.count ? inSize(target.count, walk.setting.size) : 1
-  const { at } = walk
   switch (target.walk) {
-    case 'next':
+    case 'next': {
       toNthOfStep(walk, target, span)
+      goToEndsOf(walk, target)
+      goToRowBehindSeam(walk, target)
+      const from = walk.at
       next(walk, target, span, rest, count, work, over)
-      return heldToRows(walk, target, span, at)
+      return heldToRows(walk, target, span, from)
+    }
     case 'each': return each(walk, target, span, rest, work, over)
     case 'same': return target.thing?.kind === 'gap' ? work(Math.max(0, walk.last)) : same(walk, target, span, work)
     case 'first': return backAtFirst(walk, target, work) ? undefined : target.thing?.kind === 'space' || firstOnOutline(walk, target) ? next(walk, target, span, rest, count, work, over) : first(walk, span, count, work, over)

@@ -8,6 +8,8 @@ import type { OlderRow } from './older-row.ts'
 import { alongEdges, edgeFor } from './edge-for.ts'
 import { endedParts, fabricAfter } from './fabric-after.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
+import { lookBack } from './look-back.ts'
+import { goesRoundHole } from './around-hole.ts'
 import { Outline } from './outline.ts'
 import { joiningParts, waitingParts, type FabricPart } from './parts.ts'
 import type { PieceRun, PieceToWork } from './piece-run.ts'
@@ -22,7 +24,7 @@ import { sewnBefore } from './sewn.ts'
 import { onLargerEdge, onOtherEdge, wantsMore } from './on-other-edge.ts'
 import type { RowSetting } from './walk.ts'
 import type { ReadingPoint } from './noted.ts'
-import { otherReadings } from './other-readings.ts'
+import { isOfThePattern } from './other-readings.ts'
 import type { RowToWork, RowTry } from './work-row.ts'
 import { mainKind } from './what-was-made.ts'
 import { withItsTotal } from './total-or-work.ts'
@@ -85,10 +87,13 @@ export function workPiece(piece: PieceToWork): PieceRun {
   let room = piece.room ?? mostStitches
   let slips = 0
   let border: BorderEdge | undefined
+  let aroundHole: State | undefined
+  const runOf = () => ({ rows: worked, open: [...open.values()], edge: state.edge, outline: state.outline, laid: state.laid, ...(state.number !== undefined && { number: state.number }), ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll })
   try {
     for (const [index, row] of rows.entries()) {
+      const flat = row.round && row.entry.headed === true && state.outline.flatRows > 0 ? { ...state, outline: state.outline.copy() } : undefined
       const step = workOne(piece, row, rowsBelow + index, state, room)
-      for (const point of step.points) if (isOpen(point)) open.set(point.name, point)
+      for (const point of step.points) if (isOfThePattern(point.name)) open.set(point.name, point)
       if (step.border && row.round) border = step.border
       noteHeld(piece, step, row)
       const { side } = step.state
@@ -96,18 +101,21 @@ export function workPiece(piece: PieceToWork): PieceRun {
       if (!step.fine) piece.wrong?.add(row.entry)
       if (!step.fine || row.copies && piece.wrong?.has(row.copies)) slips += 1
       room -= step.stitches
+      // Rounds in a hole of the piece, under a heading of their own, leave its edges as they were.
+      if (flat && goesRoundHole(step.took, step.worked.fabric.made, flat.outline)) aroundHole = flat
+      else if (!row.round) aroundHole = undefined
       state = step.state
       if (room <= 0) throw new TooLarge()
     }
   } catch (reason) {
     if (!(reason instanceof TooLarge)) throw reason
-    return { rows: worked, open: [...open.values()], slips: slips + 1, sound: false, gap: true, stitches: mostStitches, edge: state.edge, outline: state.outline, laid: state.laid, ...(state.number !== undefined && { number: state.number }), ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: true }
+    return { ...runOf(), slips: slips + 1, sound: false, gap: true, stitches: mostStitches, tooLarge: true }
   }
   const sound = piece.onFabric?.sound !== false && slips === 0 && inOrder(rows)
-  return { rows: worked, open: [...open.values()], slips, sound, gap: state.gap, ...(border && { border }), ...(state.side && { side: state.side }), stitches: (piece.room ?? mostStitches) - room, edge: state.edge, outline: state.outline, laid: state.laid, ...(state.number !== undefined && { number: state.number }), ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll, tooLarge: false }
+  const { gap } = state
+  state = aroundHole ?? state
+  return { ...runOf(), slips, sound, gap, ...(border && { border }), ...(state.side && { side: state.side }), stitches: (piece.room ?? mostStitches) - room, tooLarge: false }
 }
-
-const isOpen = (point: ReadingPoint): boolean => point.name.startsWith('turning-chain ') || point.name === 'slip-stitches'
 
 /** Stitches that the row passed over wait from now on; those that it took up wait no longer. */
 function noteHeld({ held, name }: PieceToWork, { holds, took, below }: Step, { number }: RealRow): void {
@@ -254,14 +262,6 @@ function remember({ rowsBefore: rows, number }: State, row: RealRow, tried: RowT
 function onTrust(tried: RowTry, state: State): boolean {
   if (!tried.comesOut) return !(tried.troubles.length === 0 && tried.comparison.totalAgrees) || tried.comparison.kindSlip?.sort === 'space'
   return state.trust && saidCount(tried.comparison.says) === undefined
-}
-
-/** Where the row states no total, its other readings are kept for the next row to decide. */
-function lookBack(toWork: RowToWork, setting: RowSetting, tried: RowTry): readonly OtherEdge[] {
-  if (tried.comparison.says?.count !== undefined || Object.keys(tried.comparison.says?.kinds ?? {}).length > 0) return []
-  const open = tried.points.some((point) => !isOpen(point) && point.taken === 0)
-  if (!open || toWork.edge.places.length > 5_000) return []
-  return otherReadings(toWork, setting, tried, 8).map((other) => ({ edge: other.next, words: `${other.assumed.at(-1) ?? 'another reading'} (the next row decides)` }))
 }
 
 function workedAnything(items: readonly Instruction[]): boolean {

@@ -54,8 +54,10 @@ function passing(walk: Walk, from: number, { passing: places = 0, thing }: Targe
 }
 
 /** `last st`; `2nd dc of last 5-dc group`: the last of those. */
-function lastNamed(walk: Walk, { thing, fromEnd }: Target): number {
+function lastNamed(walk: Walk, { thing, fromEnd, ofRow }: Target): number {
   if (fromEnd) return walk.edge.length - inSize(fromEnd, walk.setting.size)
+  // A row that is joined anew on the last stitch that was worked goes back over the whole of that row.
+  if (ofRow !== undefined && !thing?.ofGroup && !walk.round && walk.choose('last-meant', ['the last stitch of the row is the last as the new row goes', 'the last stitch of the row is the one that was worked last']) === 1) return 0
   return thing?.ofGroup ? walk.edge.findLastIndex((place) => isThing(walk, place, thing)) : walk.edge.length - 1
 }
 

@@ -21,7 +21,11 @@ export function takeOpening(reader: Reader): string | undefined {
       reader.take('of|at|along|across|over|in', 'the?')
     }
     reader.take(`${sides}?`, `${sides}?`)
-    if (reader.take(openings, 'ch|chain|chains|opening|hole|gap|edge|sts?')) return wordsFrom(reader, at)
+    if (reader.take(openings, 'ch|chain|chains|opening|hole|gap|edge|sts?')) {
+      // `the second opening of Row 5`: a row of no more than one such place needs no number.
+      takeRowNamed(reader, 'of|in|on', 'the?')
+      return wordsFrom(reader, at)
+    }
     // `of the ch-6`: the chain by its length.
     if (/^(ch|chain)$/.test(reader.word(-3)) && reader.word(-2) === '-' && reader.all.slice(at, reader.at).some(({ text }) => text === 'of')) return wordsFrom(reader, at)
   }

@@ -9,7 +9,7 @@ import { workInConventions } from '../fabric/work-in-conventions.ts'
 import { countReferences } from '../measures/count-references.ts'
 import { textOf, type Source } from '../text/source.ts'
 import type { CheckedPattern, WorkedPiece } from './checked-pattern.ts'
-import { layersSaid } from './layers-said.ts'
+import { layersSaid, layersWorked } from './layers-said.ts'
 import type { Pattern } from './pattern.ts'
 import { acceptWarnings } from './accept-warnings.ts'
 import { prosePlaces } from './prose-places.ts'
@@ -39,7 +39,7 @@ export function checkOnce(source: Source): CheckedPattern {
   const defined = new Set(pattern.stitches.map(({ abbr }) => abbr))
   const termsSpan = pattern.places.get('terms')
   const prose = [...prosePlaces(pattern), ...remarks.map(({ span }) => span)]
-  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, split, waiting, definitions: legsDefined(pattern), prose, ...(termsSpan && { termsSpan }), seams: [...pattern.seams, ...layersSaid(pattern, remarks)].map(({ ease, ...seam }) => ({ ...seam, ease: ease === true })) }, pattern.sizes)
+  const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, split, waiting, definitions: legsDefined(pattern), prose, ...(termsSpan && { termsSpan }), seams: [...pattern.seams, ...layersSaid(pattern, remarks), ...layersWorked(pattern, pieces)].map(({ ease, ...seam }) => ({ ...seam, ease: ease === true })) }, pattern.sizes)
   const all = [...diagnostics, ...found, ...referencesNotFound(pattern, pieces), ...senseFindings({ pattern, pieces, facts, remarks, told: [...diagnostics, ...found] })]
   const parted = acceptWarnings(pattern, pieces, all)
   return { source, pattern, pieces, ...parted, diagnostics: inOrder(parted.diagnostics) }

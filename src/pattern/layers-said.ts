@@ -1,5 +1,8 @@
 import { textOf } from '../text/source.ts'
+import type { NamedEdge } from '../fabric/named-edges.ts'
+import type { EdgeUse } from '../fabric/worked-row.ts'
 import type { Span } from '../text/span.ts'
+import type { WorkedPiece } from './checked-pattern.ts'
 import type { Pattern, Piece, Seam } from './pattern.ts'
 
 const laid = /\b(?:lay|lays|laid|place|put|hold|pin|set)\b[^.]*\b(?:on|upon|over|against|behind|together|and|with)\b/i
@@ -19,6 +22,26 @@ export function layersSaid({ pieces, source }: Pattern, remarks: readonly { read
     return named.length === 2 && named.includes(own) ? [{ join: named.map(({ name }) => name), span }] : []
   })
 }
+
+/**
+ * `Hold Front and Back with wrong sides together, sc in each of 26 sts through both layers`: whatever edge the row goes along from end to end is one
+ * of the other piece as well.
+ */
+export function layersWorked({ pieces, source }: Pattern, worked: readonly WorkedPiece[]): readonly Seam[] {
+  const first = worked.filter(({ size }) => size === worked[0]?.size)
+  return first.flatMap(({ piece, rows }) => {
+    const own = pieces.find(({ name }) => name === piece.on)
+    const [row] = rows
+    if (!own || !row?.along) return []
+    const words = textOf(source, row.written.span)
+    const named = pieces.filter((one) => one.name !== piece.name && one.on === undefined && isNamed(one, words, pieces))
+    if (named.length !== 2 || !named.includes(own) || !laid.test(words) || !throughBoth.test(words)) return []
+    const whole = new Set(row.along.filter(({ offers, worksOver }) => offers > 0 && worksOver === offers).map(({ edge }) => names[edge]))
+    return [...whole].map((edge) => ({ join: named.map(({ name }) => name), edges: [[{ edge }, { edge }]], within: true, span: row.written.text }))
+  })
+}
+
+const names: Readonly<Record<EdgeUse['edge'], NamedEdge>> = { top: 'top', step: 'side', 'row-ends': 'side', underside: 'bottom' }
 
 /** By its name, or by the last word of it where no other piece ends in that. */
 function isNamed({ name }: Piece, words: string, pieces: readonly Piece[]): boolean {

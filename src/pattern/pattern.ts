@@ -140,6 +140,8 @@ export interface Seam {
   /** How the sides lie: laid together or apart, or edge to edge with the right sides up. */
   readonly sides?: 'together' | 'apart' | 'up'
   readonly ease?: boolean
+  /** Told in a row: a piece that is longer may stand out beyond the other, as a flap does. */
+  readonly within?: boolean
   /** How many stitches are eased in, by size, where its words say so. */
   readonly eases?: readonly number[]
   readonly span: Span
