@@ -73,5 +73,5 @@ function alongEdge(target: Target | undefined): boolean {
 
 /** The yarn is joined, or the words tell how the work lies for it. */
 export function joinsAnew(items: readonly Instruction[]): boolean {
-  return items.some((item) => item.node === 'start' && item.target.walk !== 'edge' || item.node === 'work' && item.layers === true || item.node === 'aside' && /\b(?:join|rejoin|attach|facing|loop|standing)\b/.test(item.words ?? ''))
+  return items.some((item) => item.node === 'start' && item.target.walk !== 'edge' || item.node === 'work' && item.layers === true || item.node === 'aside' && /\b(?:(?:re)?(?:join|attach)|facing|loop|standing)\b/.test(item.words ?? ''))
 }

@@ -35,7 +35,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (walk.bridge > 0 && target.thing?.kind === 'chain') return overBridge(walk, target, span, work)
   backToOwn(walk, target)
   if (walk.outline && isEndOfRow(target)) return intoEndOfRow(walk, target, span, work)
-  if (target.edge === 'underside' && target.ofPiece === undefined && !walk.outline && walk.foundation && walk.at > 0 || goesRoundTheEnd(walk)) turnTheEnd(walk, span)
+  if (target.edge === 'underside' && target.ofPiece === undefined && !walk.outline && walk.foundation && walk.at > 0 || goesRoundTheEnd(walk, target.thing)) turnTheEnd(walk, span)
   if (target.ofRow !== undefined && !onOutline(walk, target)) goToRow(walk, target, span)
   // `2 sc in first loop` along an underside: the loops below its stitches. `in each free loop` of an older row: its stitches.
   if (walk.outline && target.thing?.kind === 'space' && target.thing.chains === undefined && target.thing.where === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'chain' } }, span, rest, work, over, spikes)

@@ -140,10 +140,10 @@ export function layLayers(walk: Walk, item: Span): void {
   walk.closes = true
 }
 
-/** `3 dc in last ch, rotate, dc in next 8 ch` of a round: behind several stitches in the last chain it can only go on along the other side. */
-export function goesRoundTheEnd(walk: Walk): boolean {
+/** `3 dc in last ch, rotate, dc in next 8 ch` of a round, and `in each of next 8 ch` of a row: behind several stitches in the last chain it can only go on along the other side. */
+export function goesRoundTheEnd(walk: Walk, thing?: Thing): boolean {
   const { foundation, round, outline, onRing, lastMayWait, at, edge, made } = walk
-  return foundation !== undefined && round && !outline && !onRing && !lastMayWait && at === edge.length && made.filter(({ into }) => into === foundation.at(-1)).length > 1
+  return foundation !== undefined && (round || thing?.kind === 'chain') && !outline && !onRing && !lastMayWait && at === edge.length && made.filter(({ into }) => into === foundation.at(-1)).length > 1
 }
 
 /**
