@@ -55,7 +55,7 @@ export function withoutOwnName(items: readonly Instruction[], name: string): rea
 export function textFor(row: RealRow): RowText {
   const { read } = row.entry
   const listed = read.totals.find(({ byRow }) => byRow !== undefined)
-  if (listed?.byRow && listed.byRow.length === row.entry.label?.numbers.length) return { ...read, totals: [{ ...listed, count: { values: [listed.byRow[row.index]!], start: listed.start, end: listed.end } }] }
+  if (listed?.byRow && listed.byRow.length === row.entry.label?.numbers.length) return { ...read, totals: [{ ...listed, count: { ...listed.byRow[row.index]!, start: listed.start, end: listed.end } }] }
   const atRow = read.totals.filter(({ atRow }) => atRow !== undefined)
   if (atRow.length > 0) return { ...read, totals: read.totals.filter(({ atRow: at }) => at === undefined || at === row.number) }
   if (row.last || row.entry.read.reference === undefined && !changesOnItsWay(row)) return read

@@ -18,7 +18,7 @@ interface Draft {
   chainsCount?: boolean
   closing?: boolean
   atRow?: number
-  byRow?: readonly number[]
+  byRow?: readonly Num[]
   readonly kinds: { kind: string; count: Num }[]
   readonly spaces: { chains?: number; count: Num }[]
   readonly groups: { name: string; count: Num }[]
@@ -85,8 +85,8 @@ function part(reader: Reader, draft: Draft): boolean {
   if (takeCountRemark(reader, draft)) return true
   const rows = rowsByComma(reader)
   if (rows) {
-    draft.byRow = rows.values
-    draft.count = { values: [rows.values[0]!], start: rows.start, end: rows.end }
+    draft.byRow = rows
+    draft.count = rows[0]!
     return true
   }
   const sizes = sizesByComma(reader)

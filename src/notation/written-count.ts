@@ -17,7 +17,7 @@ export interface Total extends Span {
   /** `at end of Rnd 1`: the row it speaks of. */
   readonly atRow?: number
   /** `22, 30, 38, 46 dc`: of a range, one for each row. */
-  readonly byRow?: readonly number[]
+  readonly byRow?: readonly Num[]
   /** `each ch counts as 1 st` */
   readonly chainsCount?: boolean
   /** `49 sts: 48 sc and the closing sl st`: the join is told with the stitches; `48 sts, sl st not counted`: it is said not to be. */
