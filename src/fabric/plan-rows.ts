@@ -24,9 +24,9 @@ export function planRows(entries: readonly WrittenEntry[], size: number, sizeNam
   const planned: PlannedRow[] = []
   const alternates: WrittenEntry[] = []
   let last = 0
-  for (const entry of entries) {
-    if (!holdsFor(entry.label, size, sizeNames)) continue
-    const numbers = numbersOf(entry, size, last, others, planned)
+  const written = entries.filter(({ label }) => holdsFor(label, size, sizeNames))
+  for (const [at, entry] of written.entries()) {
+    const numbers = numbersOf(entry, written[at + 1], size, last, others, planned)
     for (const alternate of alternates) planned.push(...between(alternate, last, numbers[0]))
     if (entry.label?.alternate) alternates.push(entry)
     for (const [index, number] of numbers.entries()) planned.push({ entry, number, index, last: index === numbers.length - 1 })
@@ -66,14 +66,14 @@ export function holdsFor(label: RowLabel | undefined, size: number, names: reado
 
 type Numbers = readonly (number | undefined)[]
 
-function numbersOf(entry: WrittenEntry, size: number, last: number, others: (piece: string) => readonly OtherRow[], before: readonly PlannedRow[]): Numbers {
+function numbersOf(entry: WrittenEntry, next: WrittenEntry | undefined, size: number, last: number, others: (piece: string) => readonly OtherRow[], before: readonly PlannedRow[]): Numbers {
   const { label, read } = entry
   const range = label?.bySize?.[size]
   if (range) return Array.from({ length: Math.max(0, Math.min(range.last - range.first + 1, most)) }, (_, index) => range.first + index)
   if (label && label.numbers.length > 0) return label.alternate ? label.numbers.slice(0, 1) : label.numbers
   const { reference } = read
-  if (!label && last === 0 && reference?.kind === 'piece' && (before.length === 0 || before.every(isFoundation))) return asThere(reference, others(reference.name), size, before.length > 0)
-  const rows = reference?.kind === 'piece' && !onlyFoundation(entry) ? rowsOfPiece(reference, others(reference.name), size) : countOf(reference, label, size, last, before)
+  if (!label && last === 0 && reference?.kind === 'piece' && (before.length === 0 || before.every(isFoundation))) return asThere(reference, others(reference.name), next, size, before.length > 0)
+  const rows = reference?.kind === 'piece' && !onlyFoundation(entry) ? rowsOfPiece(reference, others(reference.name), next, size) : countOf(reference, label, size, last, before)
   const named = label?.word !== 'unsaid' || label.howMany !== undefined
   const numbered = label === undefined ? reference !== undefined : named || reference !== undefined
   const hidden = numbered && (last > 0 || label !== undefined) && !/foundation|base|set|start|begin/i.test(label?.name ?? '')
@@ -87,18 +87,22 @@ type OtherRow = { readonly number?: number; readonly entry: WrittenEntry }
 const isFoundation = ({ entry }: PlannedRow): boolean => entry.read.items.some(({ node }) => node === 'chain') && entry.read.items.every(({ node }) => node === 'chain' || node === 'aside')
 
 /** `Work as Back to the end of Row 14` at the beginning of a piece: its rows are called as they are there; behind a chain of its own without the chain. */
-function asThere(reference: PieceReference, rows: readonly OtherRow[], size: number, begun: boolean): Numbers {
+function asThere(reference: PieceReference, rows: readonly OtherRow[], next: WrittenEntry | undefined, size: number, begun: boolean): Numbers {
   if (reference.blocks) return rowsInTurn(reference.blocks, size)
-  const numbers = rows.slice(0, rowsOfPiece(reference, rows, size)).map(({ number }) => number)
+  const numbers = rows.slice(0, rowsOfPiece(reference, rows, next, size)).map(({ number }) => number)
   return begun ? numbers.filter((number) => number !== undefined) : numbers
 }
 
-/** How many rows are taken from another piece: those that are named, those as far as one of them, or all. */
-function rowsOfPiece({ blocks, to }: PieceReference, rows: readonly OtherRow[], size: number): number {
+/**
+ * How many rows are taken from another piece: those that are named, those as far as one of them, or all. `Work as Right mitt to the thumb rnd` is
+ * without that round where the next row is a thumb round of its own.
+ */
+function rowsOfPiece({ blocks, to }: PieceReference, rows: readonly OtherRow[], next: WrittenEntry | undefined, size: number): number {
   if (blocks) return rowsInTurn(blocks, size).length
   if (to === undefined) return rows.length
-  if (typeof to === 'string') return Math.max(1, endsWith(to, rows) + 1)
-  return rows.filter(({ number }) => (number ?? 0) <= inSize(to, size)).length
+  if (typeof to === 'string') return Math.max(1, endsWith(to, rows) + (next?.label?.name.toLowerCase() === to ? 0 : 1))
+  const last = next?.label?.numbers[0] === inSize(to, size) ? inSize(to, size) - 1 : inSize(to, size)
+  return rows.filter(({ number }) => (number ?? 0) <= last).length
 }
 
 /** Where a row stands that is told by its name, as the armhole row; -1 where no label calls one so. */

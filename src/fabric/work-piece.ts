@@ -292,6 +292,6 @@ function cannot(row: RealRow, state: State, setting: RowSetting, toWork: RowToWo
   }
   return {
     holds: [], below: undefined, worked, points: [], fine: false, stitches: 0, turned: tried?.row.turned ?? !row.round,
-    state: { edge: { places, round: row.round, chain: false }, trust: known, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, outline: new Outline(), parts: [], laid: state.laid, side: sideOf(row, state, tried?.row.turned ?? !row.round), turned: true, turnsAfter: false, stays: false, gap: true },
+    state: { edge: { places, round: row.round, chain: false }, trust: known || needlework && unread.length > 0, unknown: !known && !needlework, others: [], before: known ? count : needlework ? state.before : undefined, change: 0, kind, stated: state.stated, entry: row.entry, rowsBefore: state.rowsBefore, outline: new Outline(), parts: [], laid: state.laid, side: sideOf(row, state, tried?.row.turned ?? !row.round), turned: true, turnsAfter: false, stays: false, gap: true },
   }
 }

@@ -21,6 +21,8 @@ export function inPlace(reader: Reader, before: readonly Instruction[]): readonl
   const target = takeTarget(reader)
   // `Join yarn at the opposite corner, in the end of the edging;`: where the row begins, told once more.
   if (target && joins && (reader.done || /^[;.,]$/.test(reader.word()))) return [{ node: 'start', target, start, end: reader.end }]
+  // `join yarn in next tr, 3 ch (counts as 1 tr) in the same place,`: the chain stands where the yarn was joined.
+  if (target?.walk === 'same' && before.at(-1)?.node === 'chain' && /^[,;]$/.test(reader.word())) return [{ node: 'aside', words: 'in the same place', start, end: reader.end }]
   if (/^(?:at|to)$/.test(reader.all[at]!.text.toLowerCase())) {
     reader.at = at
     return undefined

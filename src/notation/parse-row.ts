@@ -24,6 +24,7 @@ import type { Total } from './written-count.ts'
 import { withoutSummary } from './summary-first.ts'
 import { nextByTheOneBefore } from './that-one.ts'
 import { tokens, withoutGaps, type Token } from './tokens.ts'
+import { untwisted } from './untwisted.ts'
 import type { Span } from '../text/span.ts'
 
 /** A row's text, read, and the rows it points at when it is told by pointing. */
@@ -40,7 +41,7 @@ export interface ReadRow extends RowText {
 /** Reads a row's text from `start` to `end` of the source; a count in its label is one behind it. Never fails; what cannot be read is kept as such. */
 export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary, counted: Span = { start, end: start }): ReadRow {
   const isStitch = (word: string): boolean => vocabulary.stitchAt([word]) !== undefined
-  const written = withoutSummary(namedInBrackets(firstSeveral(consecutiveChains(countSigns(slipStitches(handInBrackets(bothCorners(allButOne(numbersInWords(nextByTheOneBefore(withoutPoliteWords(pluralsInOne(withoutGaps([...tokens(text, start, end), ...tokens(text, counted.start, counted.end)]))))))))))), isStitch), isStitch), isStitch)
+  const written = withoutSummary(namedInBrackets(firstSeveral(consecutiveChains(countSigns(slipStitches(handInBrackets(bothCorners(allButOne(numbersInWords(nextByTheOneBefore(withoutPoliteWords(untwisted(pluralsInOne(withoutGaps([...tokens(text, start, end), ...tokens(text, counted.start, counted.end)])))))))))))), isStitch), isStitch), isStitch)
   const all = new Reader(vocabulary.phrases ? intoEnglish(written, vocabulary.phrases) : written, vocabulary)
   const { totals: behind, rest } = takeTotals(all)
   rest.tiles = vocabulary.tiles === true || behind.some(({ groups }) => groups.some(({ name }) => name === 'tile'))

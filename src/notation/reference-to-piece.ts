@@ -86,7 +86,10 @@ function capitalName(reader: Reader): string | undefined {
   return undefined
 }
 
-const nameEnds = (reader: Reader): boolean => reader.done || /^(?:[,;.:()!]|but|except|with|in|reversing|shaping|rev)$/.test(reader.word())
+/** A total may stand behind a dash that stands free: `as Round 1 of First square - 12 dc`. */
+const totalAhead = (reader: Reader): boolean => /^[-–—]$/.test(reader.word()) && !reader.touches(0) && reader.peek(1)?.kind === 'number'
+
+const nameEnds = (reader: Reader): boolean => reader.done || totalAhead(reader) || /^(?:[,;.:()!]|but|except|with|in|reversing|shaping|rev)$/.test(reader.word())
 
 /** `Rnd 2`, behind the name of a piece. */
 const namesRow = (reader: Reader): boolean => /^(?:row|rnd|round)$/.test(reader.word()) && numberAhead(reader, 1) !== undefined
