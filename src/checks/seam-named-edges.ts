@@ -46,9 +46,8 @@ interface Part {
 const partOf = (piece: PieceFacts | undefined, edge: EdgeWords | undefined): readonly Part[] => (piece ? [{ piece, edge, all: edge?.under === undefined ? placesOfEdge(piece.edge, edge) : placesOfPart(piece, edge) }] : [])
 
 /** A part of a piece under a heading of its own: its last row, and the ends of its rows. */
-function placesOfPart({ entries, rows }: PieceFacts, { edge, under }: EdgeWords): EdgePlaces {
-  const starts = new Set(entries.filter(({ heading }) => heading === under).map(({ span }) => span.start))
-  const own = rows.filter(({ written }) => starts.has(written.span.start))
+function placesOfPart({ rows }: PieceFacts, { edge, under }: EdgeWords): EdgePlaces {
+  const own = rows.filter(({ written }) => written.heading === under)
   if (edge === 'top' || edge === 'any') return { counts: own.slice(-1).map(({ makes }) => makes), are: 'stitch' }
   return { counts: edge === 'bottom' || edge === 'all' || own.length === 0 ? [] : [own.length], are: 'row-end' }
 }

@@ -10,6 +10,10 @@ export interface EdgeWords {
   readonly count?: number
   /** Only a part of it is sewn. */
   readonly part?: boolean
+  /** Where the part lies, as the rows were worked. */
+  readonly at?: 'first' | 'last' | 'next'
+  /** Of a side: the rows whose ends are meant. */
+  readonly rows?: readonly number[]
   /** Of the stitches of one row: its number. */
   readonly row?: number
   /** Of a part of the piece: the words of the heading over it, in small letters. */

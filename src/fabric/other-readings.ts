@@ -51,7 +51,7 @@ export function otherReadings(row: RowToWork, setting: RowSetting, usual: RowTry
 
 /** Conventions hold for a whole pattern; a single row does not choose them. */
 export function isOfThePattern(name: string): boolean {
-  return name.startsWith('turning-chain ') || name === 'slip-stitches'
+  return name.startsWith('turning-chain ') || name === 'slip-stitches' || name === 'chain-on-slip'
 }
 
 function wordsOf(points: readonly ReadingPoint[], readings: ReadonlyMap<string, number>): readonly string[] {

@@ -147,6 +147,12 @@ export class Outline extends RingOfNodes {
     return ends
   }
 
+  /** The ring as it is seen from the right side. */
+  get seenFromRight(): readonly Part[] {
+    const nodes = this.hook ? ringFrom(this.hook) : []
+    return seenFromRight(nodes as readonly Node[]) ? nodes : turnedOver(nodes as readonly Node[])
+  }
+
   /** Rows that no other lies on, each with what it holds out. */
   get tops(): readonly Part[] {
     return this.ring().filter(({ edge, row }) => edge === 'top' && !this.covered.has(row))
@@ -167,7 +173,8 @@ export class Outline extends RingOfNodes {
     return this.sewnOff.map((parts) => Outline.round(parts))
   }
 
-  private static round(parts: readonly Part[]): Outline {
+  /** An outline that is this ring, begun before its first part. */
+  static round(parts: readonly Part[]): Outline {
     const outline = new Outline()
     outline.close(parts)
     outline.flatRows = parts.length

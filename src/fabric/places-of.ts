@@ -2,7 +2,7 @@ import { isEndOfRow } from '../notation/end-of-row.ts'
 import { inSize, type Target, type Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
-import { endOfEdge, endOfRowEnds, toNthOfStep, lastOfEdge, leftBefore, onNamedRow, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
+import { endOfEdge, endOfRowEnds, isLastOfRow, toNthOfStep, lastOfEdge, leftBefore, onNamedRow, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
 import { goToEndsOf, goToRowBehindSeam, heldToRows, intoEndOfRow } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
@@ -268,9 +268,15 @@ function first(walk: Walk, span: Span, count: number, work: WorkInto, over: numb
   }
 }
 
+/** `3 sc in last st of Row 16`, where the border comes to it first: the row was worked the other way. */
+function isLastAsWorked(walk: Walk, target: Target): boolean {
+  const place = walk.edge[findNext(walk, walk.at, { kind: 'stitch' })]
+  return walk.outline !== undefined && target.ofRow !== undefined && place !== undefined && isLastOfRow(walk, place, target)
+}
+
 function last(walk: Walk, target: Target, span: Span, rest: Rest, count: number, work: WorkInto, over: number): void {
   if (target.thing?.kind === 'space') return lastSpace(walk, target, span, work)
-  if (count === 1 && isOnlyOneLeft(walk, target.thing)) return next(walk, { ...target, walk: 'next' }, span, rest, count, work, over)
+  if (count === 1 && (isOnlyOneLeft(walk, target.thing) || isLastAsWorked(walk, target))) return next(walk, { ...target, walk: 'next' }, span, rest, count, work, over)
   if (count > 1 && target.thing?.kind === 'chain' && eachChain(walk, target.thing)) openAll(walk)
   // The last stitch of a border's edge is that of this edge, not of all.
   const start = walk.outline ? Math.max(walk.at, lastOfEdge(walk, target.thing) - count) : indexBefore(walk, count)

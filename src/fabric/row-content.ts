@@ -88,6 +88,7 @@ export function writtenOf(row: RealRow, size = 0): WorkedRow['written'] {
     span: entry.span,
     label: entry.label ? { start: entry.label.start, end: entry.label.end } : { start: entry.span.start, end: entry.span.start },
     text: { start: entry.text.start, end: entry.read.totals.length > 0 ? Math.max(entry.text.start, Math.min(...entry.read.totals.map(({ start }) => start))) : entry.text.end },
+    ...(entry.heading !== undefined && { heading: entry.heading }),
     ...(row.copies && { copies: row.copies.span.start }),
     ...(row.totalled && totalOf(row.totalled.read, size)),
     ...(row.mirrored && row.copies && { reversed: reversedOf(row, size) }),

@@ -1,8 +1,9 @@
 import type { LaidRow } from './laid-row.ts'
-import type { Outline } from './outline.ts'
+import { Outline } from './outline.ts'
 import type { Mark } from './outline-ring.ts'
 import type { PieceRun } from './piece-run.ts'
 import { isSpace, type Edge, type Place } from './place.ts'
+import { sewnRings, type SewnPiece, type ToldSeam } from './sewn-rings.ts'
 
 /** A row as its piece laid it. */
 export interface Laid {
@@ -86,6 +87,25 @@ export class Fabrics {
     return seams.flatMap(([one, other]) => outline.meeting(this.topsOf(one), this.topsOf(other)))
   }
 
+  /** What is left open round a piece and those that it is sewn to, edge by edge, as the pattern tells it. */
+  sewnAsTold(on: number, seams: readonly ToldSeam[]): readonly Outline[] {
+    const reached = this.reachedFrom(on, seams)
+    const wholes = [...new Set(reached.flatMap((index) => this.wholes[index] ?? []))]
+    const pieces = this.own.map((run): SewnPiece => ({ rows: run.laid.map(({ row }) => row), under: (heading) => rowsUnder(run, heading) }))
+    const here = seams.filter((seam) => seam.every(({ piece }) => reached.includes(piece)))
+    return sewnRings(wholes.map(({ outline }) => outline.seenFromRight), pieces, here).map((parts) => Outline.round(parts))
+  }
+
+  /** Indexes of the pieces that hang together with one, by rows or by seams. */
+  reachedFrom(on: number, seams: readonly ToldSeam[]): readonly number[] {
+    const reached = new Set(this.hangingWith(on))
+    for (const more of [...seams, ...seams]) {
+      const pieces = more.map(({ piece }) => piece)
+      if (pieces.every((piece) => this.wholes[piece]) && pieces.some((piece) => reached.has(piece))) for (const piece of pieces.flatMap((index) => this.hangingWith(index))) reached.add(piece)
+    }
+    return [...reached]
+  }
+
   /** Indexes of the pieces that are sewn to those that a piece hangs together with, and of what hangs on them. */
   sewnTo(on: number, seams: readonly Seam[]): readonly number[] {
     const all = this.wholes[on]
@@ -128,6 +148,12 @@ export class Fabrics {
     for (let at: number | undefined = on; at !== undefined && this.wholes[at] === this.wholes[on]; at = this.own[at]!.on) pieces += 1
     return pieces
   }
+}
+
+/** The rows under a heading of a piece, as they lie on the fabric. */
+function rowsUnder({ rows, laid }: PieceRun, heading: string): readonly LaidRow[] {
+  const places = new Set(rows.filter(({ written }) => written.heading === heading).flatMap(({ fabric }) => fabric.made))
+  return laid.flatMap(({ row }) => (row.places.some((place) => places.has(place)) ? [row] : []))
 }
 
 /** A run with the spaces on either side of it. */

@@ -15,6 +15,7 @@ import { whereTheYarnIs } from './where-the-yarn-is.ts'
 import type { WorkedRow } from './worked-row.ts'
 import { mostStitches } from './limits.ts'
 import { Fabrics, type Seam } from './whole-fabric.ts'
+import type { ToldSeam } from './sewn-rings.ts'
 import { workPiece } from './work-piece.ts'
 
 /** All pieces of a pattern in one size, worked in the conventions that fit them best. */
@@ -30,6 +31,14 @@ export interface WorkedTogether {
   readonly undecided: readonly ReadingPoint[]
 }
 
+/** Seams of a pattern: of pieces by their tops, and of edges that are told. */
+export interface Seams {
+  readonly tops: readonly Seam[]
+  readonly told: readonly ToldSeam[]
+}
+
+const noSeams: Seams = { tops: [], told: [] }
+
 /** A convention on which the rows of a pattern are of two minds. */
 export interface SplitConvention {
   /** What each way means, in words. */
@@ -42,7 +51,7 @@ export interface SplitConvention {
  * Works pieces in the usual reading of what their rows leave open; where that does not come out, in every other one, and keeps the
  * one with the fewest slips. One convention must fit the whole pattern.
  */
-export function workInConventions(pieces: readonly PieceToWork[], seams: readonly Seam[] = []): WorkedTogether {
+export function workInConventions(pieces: readonly PieceToWork[], seams: Seams = noSeams): WorkedTogether {
   const work = (readings: ReadonlyMap<string, number>): Runs => workAll(pieces, seams, readings)
   const usual = work(new Map())
   const minds = chainMinds(usual)
@@ -103,7 +112,7 @@ function chainMinds(runs: readonly PieceRun[]): 'both' | 'one' {
 type Runs = readonly PieceRun[] & { readonly held: readonly Held[] }
 
 /** A piece that goes on from another begins on its edge. */
-function workAll(written: readonly PieceToWork[], seams: readonly Seam[], readings: ReadonlyMap<string, number>): Runs {
+function workAll(written: readonly PieceToWork[], { tops: seams, told }: Seams, readings: ReadonlyMap<string, number>): Runs {
   const pieces = whereTheYarnIs(onTheLarger(written))
   const runs: PieceRun[] = []
   const rows = new Map<string, readonly RealRow[]>()
@@ -117,7 +126,7 @@ function workAll(written: readonly PieceToWork[], seams: readonly Seam[], readin
     const others: OtherPieces = (name) => rows.get(name.toLowerCase())
     rows.set(piece.name.toLowerCase(), realRows(piece.entries, piece.size, piece.sizeNames, 100_000, others))
     const hanging = below ? fabrics.hangingWith(piece.on!) : []
-    const onFabric = below && { outline: below.outline, ...fabrics.seenFrom(piece.on!, seams), names: new Set(hanging.map((index) => pieces[index]!.name.toLowerCase())), doubt: [...hanging, ...fabrics.sewnTo(piece.on!, seams)].some((index) => !runs[index]!.sound || runs[index]!.gap), rows: below.rowsInAll, ...(below.number !== undefined && { below: below.number }), sound: below.sound, rowsBefore: below.rowsBefore, turnsAfter: below.turnsAfter, ...(below.side && { side: below.side }) }
+    const onFabric = below && { outline: below.outline, ...seenFrom(fabrics, piece.on!, { tops: seams, told }), names: new Set(hanging.map((index) => pieces[index]!.name.toLowerCase())), doubt: [...hanging, ...fabrics.sewnTo(piece.on!, seams), ...fabrics.reachedFrom(piece.on!, told)].some((index) => !runs[index]!.sound || runs[index]!.gap), rows: below.rowsInAll, ...(below.number !== undefined && { below: below.number }), sound: below.sound, rowsBefore: below.rowsBefore, turnsAfter: below.turnsAfter, ...(below.side && { side: below.side }) }
     const run = workPiece({ ...piece, takenUpLater: takenUpLater(piece, pieces), others, held, wrong, pieceEdges: new Map(pieceEdges), readings, room, joinedStarts: (wants: number) => joinedEdges(runs, pieces, piece, wants), ...(piece.onGrid && beginOnGrid(runs, piece.onGrid)), ...(below && beginOn(below, fabrics.beside(piece.on!), piece, pieces)), ...(onFabric && { onFabric }) })
     room = Math.max(0, room - run.stitches)
     runs.push(run)
@@ -125,6 +134,12 @@ function workAll(written: readonly PieceToWork[], seams: readonly Seam[], readin
     pieceEdges.set(piece.name.toLowerCase(), { places: run.edge.places, foundation: () => undersideOf(run), copies: piece.make ?? 1, sound: run.sound })
   }
   return Object.assign(runs, { held })
+}
+
+/** What hangs together with a piece, and what is left open of it when it is sewn. */
+function seenFrom(fabrics: Fabrics, on: number, { tops, told }: Seams): { readonly whole: readonly Outline[]; readonly sewn: readonly Outline[] } {
+  const { whole, sewn } = fabrics.seenFrom(on, tops)
+  return { whole, sewn: [...sewn, ...fabrics.sewnAsTold(on, told)] }
 }
 
 /** On the edge that a piece ended with. Beside another piece on the same row it begins there, or where its words fit what is left. */

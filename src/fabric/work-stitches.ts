@@ -115,6 +115,8 @@ function targetOf(walk: Walk, item: Work): Placing {
 function overSeveral(walk: Walk, { target, start }: Work, count: number): boolean {
   if (count < 2 || target?.thing?.kind !== 'row-end' || target.walk !== 'next' || target.eachOf || target.evenly || !target.count) return false
   const ends = inSize(target.count, walk.setting.size)
+  // `3 sc for every 2 row-ends along 24 row-ends` is 36 over all of them.
+  if (target.rate) return true
   return ends > 1 && ends !== count && walk.choose(`over-several ${start}`, [`${count} stitches go into each of the ${ends} row-ends`, `${count} stitches go over the ${ends} row-ends together`]) === 1
 }
 

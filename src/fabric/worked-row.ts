@@ -73,6 +73,8 @@ export interface WrittenRow {
   /** The first and last number of a range; equal for one row; undefined for an unnumbered row. */
   readonly first?: number
   readonly last?: number
+  /** Words of the heading over its part of the piece, in small letters. */
+  readonly heading?: string
   /** It states a count, if only for the last row of a range. */
   readonly totalled?: boolean
   /** Where the written row begins whose words it copies. */

@@ -72,7 +72,9 @@ export function takeRate(reader: Reader): Rate | undefined {
   // `, one in each row-end`: without a stitch of its own it speaks of those before.
   const rows = stitches && (takeRows(reader) ?? (named && !by ? undefined : inEachEnd(reader)))
   if (rows) takeOfStitch(reader)
-  if (!rows || bracket && !reader.take(')')) {
+  // `work 3 sc for every 2 row-ends along 24 row-ends` is an edge of its own.
+  const ownEdge = /^(?:along|over|across|down|up)$/.test(reader.word()) && (numberAhead(reader, 1) ?? numberAhead(reader, 2)) !== undefined
+  if (!rows || ownEdge || bracket && !reader.take(')')) {
     reader.at = at
     return undefined
   }

@@ -5,6 +5,7 @@ import type { Held } from '../fabric/held.ts'
 import { lexicon } from '../fabric/lexicon.ts'
 import { pieceEdges, seamEdge } from '../fabric/piece-edges.ts'
 import { readRows } from '../fabric/real-rows.ts'
+import type { ToldSeam } from '../fabric/sewn-rings.ts'
 import { workInConventions } from '../fabric/work-in-conventions.ts'
 import { countReferences } from '../measures/count-references.ts'
 import { textOf, type Source } from '../text/source.ts'
@@ -63,7 +64,7 @@ function workAll(pattern: Pattern) {
       const on = pattern.pieces.findIndex(({ name }) => name === piece.on)
       const grid = pattern.seams.find((seam) => seam.grid && seam.name === piece.on)
       return { name: piece.name, make: piece.make, entries, ...(yarnAtEnd && { yarnAtEnd }), sewn, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }), ...(grid?.grid && piece.on !== undefined && on < 0 && { onGrid: { ...grid.grid, pieces: indexesOf(pattern, grid.join) } }) }
-    }), seamsBetween(pattern))
+    }), { tops: seamsBetween(pattern), told: edgesSewn(pattern, size) })
     if (split.length === 0) split = together.split
     waiting.push(...stillWaiting(together.held, pattern).map(({ places, span }) => ({ size, stitches: places.length, span })))
     for (const point of together.undecided) undecided.set(point.name, point)
@@ -98,6 +99,19 @@ function seamsBetween(pattern: Pattern): readonly (readonly [number, number])[] 
     const [one, other, ...more] = indexesOf(pattern, join)
     return grid || one === undefined || other === undefined || more.length > 0 ? [] : [[one, other] as const]
   })
+}
+
+/** Seams of two edges that are named, in one size. */
+function edgesSewn(pattern: Pattern, size: number): readonly ToldSeam[] {
+  const told = pattern.seams.flatMap(({ join, grid, edges }): readonly ToldSeam[] => {
+    const [one, other] = edges?.[size] ?? edges?.[0] ?? []
+    const [first, second] = join.map((name) => pattern.pieces.findIndex((piece) => piece.name === name))
+    if (grid || !edges || join.length !== 2 || first === undefined || second === undefined || first < 0 || second < 0) return []
+    return [[{ piece: first, words: one ?? { edge: 'top' } }, { piece: second, words: other ?? { edge: 'top' } }]]
+  })
+  // Tops that are sewn from end to end are met as they are: no more of the pieces' edges is told.
+  const whole = told.flat().every(({ words }) => words.edge === 'top' && !words.part && words.under === undefined)
+  return whole ? [] : told
 }
 
 function indexesOf({ pieces }: Pattern, names: readonly string[]): readonly number[] {

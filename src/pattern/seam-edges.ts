@@ -107,5 +107,7 @@ function edgeOf(words: string): EdgeWords {
   if (left) return { edge, without: Number(left[1]) }
   const part = rows !== null && edge !== 'top' && edge !== 'all' || aPart.test(words)
   const row = edge === 'top' && rows !== null && rows[2] === undefined ? Number(rows[1]) : undefined
-  return { edge, ...(row !== undefined && { row }), ...(count > 0 && (rows === null || part || alone > 0) && { count }), ...(part && { part }) }
+  const at = /\b(first|last|next) \d+/i.exec(words)?.[1]?.toLowerCase() as EdgeWords['at']
+  const named = rows?.[2] !== undefined && edge !== 'top' && edge !== 'all' ? Array.from({ length: Number(rows[2]) - Number(rows[1]) + 1 }, (_, index) => Number(rows[1]) + index) : undefined
+  return { edge, ...(row !== undefined && { row }), ...(at && part && { at }), ...(named && { rows: named }), ...(count > 0 && (rows === null || part || alone > 0) && { count }), ...(part && { part }) }
 }

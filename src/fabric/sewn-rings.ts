@@ -1,0 +1,120 @@
+import type { LaidRow, Part } from './laid-row.ts'
+import type { EdgeWords } from './named-edges.ts'
+import type { Place } from './place.ts'
+
+/** An edge of a piece, by the index of the piece, as a seam names it. */
+export interface SewnEdge {
+  readonly piece: number
+  readonly words: EdgeWords
+}
+
+/** Two edges that are sewn to one another, place to place. */
+export type ToldSeam = readonly [SewnEdge, SewnEdge]
+
+/** A piece with the rows that are its own, and those under a heading of it. */
+export interface SewnPiece {
+  readonly rows: readonly LaidRow[]
+  under(heading: string): readonly LaidRow[]
+}
+
+interface Spot {
+  readonly edge: Part['edge']
+  readonly row: LaidRow
+  readonly place: Place
+}
+
+type Ring = readonly Spot[]
+
+/**
+ * What is left open when edges are sewn: two outlines that are sewn along a run of places become one, and one that is sewn to itself becomes two,
+ * such as the neck and the hem of a tube. All outlines are seen from the right side, and a seam lies where each of its runs has been.
+ */
+export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readonly SewnPiece[], seams: readonly ToldSeam[]): readonly (readonly Part[])[] {
+  let rings: readonly Ring[] = outlines.map((parts) => parts.flatMap(({ edge, row, places }) => places.map((place) => ({ edge, row, place }))))
+  const taken = new Map<string, number>()
+  let sewn = false
+  for (const seam of seams) {
+    const [one, other] = seam.map(({ piece, words }) => (pieces[piece] ? runOf(rings, pieces[piece], words, `${piece} ${words.edge}`, taken) : []))
+    const after = one && other && one.length > 0 && other.length > 0 ? sewnAt(rings, one, other) : undefined
+    if (!after) continue
+    rings = after
+    sewn = true
+  }
+  return sewn ? rings.map(partsOfRing) : []
+}
+
+/** The places of a named edge that are still free, from its beginning as the rows were worked. */
+function runOf(rings: readonly Ring[], piece: SewnPiece, words: EdgeWords, edge: string, taken: Map<string, number>): readonly Place[] {
+  const all = placesNamed(rings.flat(), piece, words)
+  const count = words.count !== undefined && words.count < all.length ? words.count : undefined
+  if (words.rows) return all.filter((place) => words.rows!.includes(numberOf(rings, place)))
+  if (count === undefined) return words.part && words.count === undefined ? [] : all
+  if (words.at === 'last') return all.slice(-count)
+  const from = words.at === 'next' ? (taken.get(edge) ?? 0) : 0
+  taken.set(edge, from + count)
+  return words.at === undefined ? [] : all.slice(from, from + count)
+}
+
+const numberOf = (rings: readonly Ring[], place: Place): number => rings.flat().find((spot) => spot.place === place)?.row.number ?? -1
+
+function placesNamed(spots: Ring, { rows, under }: SewnPiece, { edge, row: number, under: heading }: EdgeWords): readonly Place[] {
+  const own = heading === undefined ? rows : under(heading)
+  const inOrder = (found: Ring, places: (row: LaidRow) => readonly Place[]): readonly Place[] => own.flatMap((row) => places(row).filter((place) => found.some((spot) => spot.place === place)))
+  if (edge === 'left' || edge === 'right') {
+    const side = spots.filter((spot) => spot.edge === 'row-ends' && own.includes(spot.row) && handOf(spot) === edge)
+    return side.toSorted((a, b) => own.indexOf(a.row) - own.indexOf(b.row)).map(({ place }) => place)
+  }
+  if (edge === 'bottom') return inOrder(spots.filter((spot) => spot.edge === 'underside'), ({ foundation }) => foundation)
+  if (edge !== 'top') return []
+  const tops = spots.filter((spot) => spot.edge === 'top')
+  const named = number === undefined ? own.findLast((row) => tops.some((spot) => spot.row === row)) : own.findLast((row) => row.number === number)
+  return named ? named.places.filter((place) => tops.some((spot) => spot.place === place)) : []
+}
+
+/** Seen from the right side, a row of the right side is worked from right to left. */
+function handOf({ row, place }: Spot): 'left' | 'right' {
+  const atStart = place.into === row.places[0]
+  return (row.side === 'WS') === atStart ? 'left' : 'right'
+}
+
+function sewnAt(rings: readonly Ring[], one: readonly Place[], other: readonly Place[]): readonly Ring[] | undefined {
+  const ringOf = (run: readonly Place[]): Ring | undefined => rings.find((ring) => run.every((place) => ring.some((spot) => spot.place === place)))
+  const [a, b] = [ringOf(one), ringOf(other)]
+  if (!a || !b) return undefined
+  const others = rings.filter((ring) => ring !== a && ring !== b)
+  const first = begunBehind(a, one)
+  if (a !== b) return [...others, [...seamOf(one, a), ...first, ...seamOf(other, b), ...begunBehind(b, other)]]
+  const ends = other.map((place) => first.findIndex((spot) => spot.place === place))
+  const [from, to] = [Math.min(...ends), Math.max(...ends)]
+  // The other run must lie on what is left behind the first.
+  if (from < 0) return undefined
+  const left = [first.slice(0, from), first.slice(to + 1)].filter((ring) => ring.length > 0)
+  return [...others, ...left.map((ring, index) => [...ring, ...seamOf(index === 0 ? other : one, a)])]
+}
+
+/** What a ring has beside a run, from the end of the run on. The run is the shortest stretch with all its places. */
+function begunBehind(ring: Ring, run: readonly Place[]): Ring {
+  const at = ring.flatMap(({ place }, index) => (run.includes(place) ? [index] : []))
+  let [start, gap] = [0, -1]
+  for (const [index, spot] of at.entries()) {
+    const next = at[(index + 1) % at.length]! + (index === at.length - 1 ? ring.length : 0)
+    if (next - spot > gap) [start, gap] = [spot, next - spot]
+  }
+  return Array.from({ length: gap - 1 }, (_, index) => ring[(start + 1 + index) % ring.length]!)
+}
+
+function seamOf(run: readonly Place[], ring: Ring): Ring {
+  const spot = ring.find(({ place }) => place === run[0])
+  return spot ? [{ edge: 'seam', row: spot.row, place: spot.place }] : []
+}
+
+/** Neighbours of one row and edge are one part; so are not the two ends of a row on either side of a seam. */
+function partsOfRing(ring: Ring): readonly Part[] {
+  const parts: { edge: Part['edge']; row: LaidRow; places: Place[] }[] = []
+  for (const { edge, row, place } of ring) {
+    const last = parts.at(-1)
+    if (last && last.edge === edge && last.row === row && edge !== 'row-ends') last.places.push(place)
+    else parts.push({ edge, row, places: [place] })
+  }
+  return parts
+}
