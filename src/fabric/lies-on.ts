@@ -27,10 +27,16 @@ export function liesOn(walk: Walk): Lies {
     ...(walk.closes && { closes: true }),
     ...(walk.crossings.length > 0 && { crossings: walk.round && first && last ? [...walk.crossings, crossing(walk, last, first)] : walk.crossings }),
     startChains: edge.slice(walk.firstChain, prefixed),
-    endChains: appended > 0 ? edge.slice(edge.length - appended) : [],
+    endChains: appended > 0 ? edge.slice(edge.length - appended) : basesAtEnd(walk),
     foundation: foundationOf(walk),
     ...(onChain && !walk.round && walk.made[0]?.turning && walk.foundation?.[walk.firstChain - 1] && { base: walk.foundation[walk.firstChain - 1]! }),
   }
+}
+
+/** `6 fsc` at the end of a flat row: below each lies the chain that it made for itself. */
+function basesAtEnd({ made, round }: Walk): readonly Place[] {
+  const own = made.length - 1 - made.findLastIndex(({ into, kind }) => into !== undefined || kind === 'space' || kind === 'sl st')
+  return round || own === made.length ? [] : made.slice(made.length - own).map(({ row }) => ({ kind: 'ch', row }))
 }
 
 /** Slip stitches that only lead in or out are no part of what a row holds out. */

@@ -102,7 +102,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
       const left = leftHere(walk, item)
       const count = item.slips && left === 0 ? walk.slipsBehind : left
       if (item.slips && count === 0) return
-      const wrong = [item.count, item.sum].flatMap((num) => (num ? [inSize(num, walk.setting.size)] : [])).find((said) => said !== count)
+      const wrong = [item.count, item.sum].flatMap((num) => (num ? [inSize(num, walk.setting.size)] : [])).find((said) => said !== count && !(item.rowEnds && said === leftOfStretch(walk)))
       if (wrong !== undefined) walk.trouble({ kind: 'left-over', span: item, count, said: wrong })
       return
     }
@@ -138,6 +138,13 @@ function leftHere(walk: Walk, { rowEnds, before }: Leave): number {
   let left = 0
   for (let index = walk.at; index < end; index += 1) if (isStitch(walk.edge[index]!)) left += 1
   return left
+}
+
+/** Row-ends that are left before the next corner, be it that of a step. */
+function leftOfStretch({ edge, at, outline }: Walk): number {
+  const stretch = edge[at] && outline?.stretchOf.get(edge[at])
+  const end = edge.findIndex((place, index) => index > at && outline?.stretchOf.get(place) !== stretch)
+  return stretch === undefined ? 0 : (end < 0 ? edge.length : end) - at
 }
 
 /** `Ch 5, join`: a chain that is all there is becomes a ring to work into or round. */

@@ -126,8 +126,8 @@ function noteHeld({ held, name }: PieceToWork, { holds, took, below }: Step, { n
 /** A row that is missing leaves its sides and counts in doubt. */
 function inOrder(rows: readonly RealRow[]): boolean {
   const numbered = rows.filter(({ number }) => number !== undefined)
-  // A border's rounds are counted from 1 again behind the rows, and a flap's rows on a round.
-  return numbered.every(({ number, anew, round }, index) => index === 0 || anew === true || number === numbered[index - 1]!.number! + 1 || number === 1 && round !== numbered[index - 1]!.round)
+  // A border's rounds are counted from 1 again behind the rows, a flap's rows on a round, and the rows of a part under a heading.
+  return numbered.every(({ number, anew, round, entry }, index) => index === 0 || anew === true || number === numbered[index - 1]!.number! + 1 || number === 1 && (round !== numbered[index - 1]!.round || entry.headed === true))
 }
 
 const tooDeep = 'its repeats stand too deep in one another'

@@ -94,9 +94,20 @@ function alongOutline(walk: Walk, { target: said, start, end }: Start): void {
   const named = (place: Place): boolean => (atCorner && stepCorners.has(place) && target.ofRow === undefined || isMeant(place)) && (!atCorner || corners.has(place) || stepCorners.has(place))
   const amongLast = fromEndOfRow(walk, target)
   const lastOfRow = amongLast >= 0 ? amongLast : target.walk === 'last' && target.ofRow !== undefined ? walk.edge.findIndex((place) => isLastOfRow(walk, place, target)) : -1
-  const index = lastOfRow >= 0 ? lastOfRow : target.walk === 'last' || target.hand === 'left' && target.walk === 'next' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? indexBehind(walk, target.after) : 0) && named(place))
+  const asWorked = lastOfRow < 0 && target.walk === 'last' && target.ofRow !== undefined ? lastAsWorked(walk, walk.edge.findLastIndex(named), named) : -1
+  const index = asWorked >= 0 ? asWorked : lastOfRow >= 0 ? lastOfRow : target.walk === 'last' || target.hand === 'left' && target.walk === 'next' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? indexBehind(walk, target.after) : 0) && named(place))
   if (index >= 0) begin(walk, passing(walk, index, target))
   else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${rowNamed(target)} on the edge` })
+}
+
+/** `in last unworked st of Row 6` of a row that was worked the other way: the one that is met first. -1 where it is the last either way, or taken so. */
+function lastAsWorked(walk: Walk, last: number, named: (place: Place) => boolean): number {
+  const place = walk.edge[last]
+  const stretch = place && walk.outline!.stretchOf.get(place)
+  const places = rowAt(walk, place ?? walk.edge[0]!)?.places ?? []
+  const first = walk.edge.findIndex((one) => named(one) && walk.outline!.stretchOf.get(one) === stretch)
+  if (!place || first < 0 || first === last || places.indexOf(walk.edge[first]!) < places.indexOf(place)) return -1
+  return walk.choose('last-meant', ['the last stitch is the last as the new row goes', 'the last stitch is the one that was worked last']) === 1 ? first : -1
 }
 
 /** `Join yarn in the sc next to the step`: of several steps the words do not tell which one is meant. */

@@ -10,6 +10,8 @@ export function takeAdded(reader: Reader): void {
   const { at } = reader
   if (reader.take('that|which', 'bridge|span|cross', 'them|these|it|the?', 'opening|gap|hole?') && placeEnds(reader, ...goesOn)) return
   reader.at = at
+  if (reader.take('of|on|from', 'the|that?', 'separate|spare|added|extra|new', 'ch|chain') && placeEnds(reader, ...goesOn)) return
+  reader.at = at
   const clause = reader.take('that|which', 'were|was|you?')
   const made = reader.take('added|made|worked|chained|used|left') || clause && reader.take('begin|begins|began|start|started|lengthen|extend|extended')
   if (reader.take('of|at|from', 'the|this|that?', 'first|second|next|last|lower|upper?', 'step|extension|stair') && placeEnds(reader, ...goesOn)) return

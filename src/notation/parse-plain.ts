@@ -12,6 +12,7 @@ import { takeRing } from './parse-ring.ts'
 import { inPlace } from './parse-in-place.ts'
 import { parsePartStart } from './parse-part.ts'
 import { parsePicot } from './parse-picot.ts'
+import { toldSeparateChain } from './told-separate-chain.ts'
 import { parseTie } from './parse-tie.ts'
 import { parseJoin } from './parse-join.ts'
 import { parseLeave } from './parse-leave.ts'
@@ -31,7 +32,7 @@ import { toSeparator } from './to-separator.ts'
 
 /** Chains, skips, turns, joins and what is left: the instructions that are no stitches. */
 export function parsePlain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
-  return definition(reader) ?? parseTurn(reader, before) ?? inLoopsOf(reader) ?? parsePartStart(reader) ?? returnTo(reader) ?? chartRows(reader) ?? parseLayers(reader) ?? parseOneLayer(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? parseTie(reader, before) ?? parsePicot(reader, before) ?? chain(reader, before) ?? skipNth(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? parseBehind(reader, before) ?? inPlace(reader, before)
+  return definition(reader) ?? parseTurn(reader, before) ?? inLoopsOf(reader) ?? parsePartStart(reader) ?? returnTo(reader) ?? chartRows(reader) ?? parseLayers(reader) ?? parseOneLayer(reader) ?? otherSide(reader) ?? edgeAhead(reader) ?? ringStart(reader) ?? startingIn(reader, before) ?? toldSeparateChain(reader) ?? parseTie(reader, before) ?? parsePicot(reader, before) ?? chain(reader, before) ?? skipNth(reader, before) ?? parseSkip(reader) ?? parseLeave(reader) ?? parseJoin(reader, before) ?? parseBehind(reader, before) ?? inPlace(reader, before)
 }
 
 /** `inc = 2 sc in the same st.`: what a word stands for anyway. */

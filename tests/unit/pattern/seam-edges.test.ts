@@ -21,10 +21,10 @@ describe('a part of a seam', () => {
   // A number is of all of the edge, or of the part that is sewn: rows 3 to 8 are six.
   test.each([
     ['right side of Front (12 row-ends)', { edge: 'right', count: 12 }], ['12 row-ends on right of Front', { edge: 'right', count: 12 }],
-    ['middle of top edge of Front', { edge: 'top', part: true }], ['last 5 sts of top edge of Front', { edge: 'top', count: 5, part: true }],
-    ['left side of Front, Rows 3-8', { edge: 'left', count: 6, part: true }], ['right edge of Front from Row 1 to Row 12', { edge: 'right', count: 12, part: true }],
+    ['middle of top edge of Front', { edge: 'top', part: true }], ['last 5 sts of top edge of Front', { edge: 'top', at: 'last', count: 5, part: true }],
+    ['left side of Front, Rows 3-8', { edge: 'left', rows: [3, 4, 5, 6, 7, 8], count: 6, part: true }], ['right edge of Front from Row 1 to Row 12', { edge: 'right', rows: Array.from({ length: 12 }, (_, index) => index + 1), count: 12, part: true }],
     ['Row 12 of Front, top edge', { edge: 'top', row: 12 }], ['Round 1 of Front', { edge: 'all' }], ['Front (72 dc of last round)', { edge: 'all', count: 72 }], ['last round of Front, all four sides', { edge: 'all' }],
-    ['all 72 dc of Front', { edge: 'all', count: 72 }], ['Front Row 12, first 6 sc', { edge: 'top', row: 12, count: 6, part: true }], ['left shoulder of Front (outer 6 sc of Row 12)', { edge: 'top', row: 12, count: 6, part: true }],
+    ['all 72 dc of Front', { edge: 'all', count: 72 }], ['Front Row 12, first 6 sc', { edge: 'top', row: 12, at: 'first', count: 6, part: true }], ['left shoulder of Front (outer 6 sc of Row 12)', { edge: 'top', row: 12, count: 6, part: true }],
     ['6 sts at either end of top edge of Front', { edge: 'top', count: 6, part: true }], ['Front, upper edge, 6 sts in from each side', { edge: 'top', count: 6, part: true }],
     ['sts 15-20 of top of Front', { edge: 'top', count: 6, part: true }], ['outermost six stitches of each shoulder of Front', { edge: 'top', count: 6, part: true }],
     ['both shoulders of Front', { edge: 'top', part: true }], ['top of Front except center 8 sts', { edge: 'top', without: 8 }],
@@ -46,6 +46,6 @@ describe('a part of a seam', () => {
     expect(seamPart('top of Second shoulder', ['Front', 'Back'], parts)).toEqual({ piece: 'Front', edge: { edge: 'top', under: 'second shoulder' } })
     expect(seamPart('top of Second shoulder of Front', ['Front', 'Back'], parts)).toEqual({ piece: 'Front', edge: { edge: 'top', under: 'second shoulder' } })
     expect(seamPart('First shoulder', ['Front', 'Back'], parts)).toEqual({ piece: 'Front', edge: { edge: 'top', under: 'first shoulder' } })
-    expect(seamPart('first 12 unworked sts of Row 10 of Back', ['Front', 'Back'], parts)).toEqual({ piece: 'Back', edge: { edge: 'top', row: 10, count: 12, part: true } })
+    expect(seamPart('first 12 unworked sts of Row 10 of Back', ['Front', 'Back'], parts)).toEqual({ piece: 'Back', edge: { edge: 'top', row: 10, at: 'first', count: 12, part: true } })
   })
 })
