@@ -2,10 +2,10 @@ import type { LaidRow, Part } from './laid-row.ts'
 import type { EdgeWords } from './named-edges.ts'
 import type { Place } from './place.ts'
 
-/** An edge of a piece, by the index of the piece, as a seam names it. */
+/** An edge of a piece, by the index of the piece, as a seam names it. `ridge`: the row of the piece itself that was worked through both layers. */
 export interface SewnEdge {
   readonly piece: number
-  readonly words: EdgeWords
+  readonly words: EdgeWords | 'ridge'
 }
 
 /** Two edges that are sewn to one another, place to place. */
@@ -34,7 +34,7 @@ export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readon
   const taken = new Map<string, number>()
   let sewn = false
   for (const seam of seams) {
-    const [one, other] = seam.map(({ piece, words }) => (pieces[piece] ? runOf(rings, pieces[piece], words, `${piece} ${words.edge}`, taken) : []))
+    const [one, other] = seam.map(({ piece, words }) => (pieces[piece] ? runOf(rings, pieces[piece], words, piece, taken) : []))
     const after = one && other && one.length > 0 && other.length > 0 ? sewnAt(rings, one, other) : undefined
     if (!after) continue
     rings = after
@@ -44,7 +44,9 @@ export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readon
 }
 
 /** The places of a named edge that are still free, from its beginning as the rows were worked. */
-function runOf(rings: readonly Ring[], piece: SewnPiece, words: EdgeWords, edge: string, taken: Map<string, number>): readonly Place[] {
+function runOf(rings: readonly Ring[], piece: SewnPiece, words: SewnEdge['words'], index: number, taken: Map<string, number>): readonly Place[] {
+  if (words === 'ridge') return rings.flat().filter(({ row }) => piece.rows.includes(row)).map(({ place }) => place)
+  const edge = `${index} ${words.edge}`
   const all = placesNamed(rings.flat(), piece, words)
   const count = words.count !== undefined && words.count < all.length ? words.count : undefined
   if (words.rows) return all.filter((place) => words.rows!.includes(numberOf(rings, place)))

@@ -1,4 +1,4 @@
-import type { LaidRow } from './laid-row.ts'
+import type { LaidRow, Part } from './laid-row.ts'
 import { Outline } from './outline.ts'
 import type { Mark } from './outline-ring.ts'
 import type { PieceRun } from './piece-run.ts'
@@ -93,7 +93,9 @@ export class Fabrics {
     const wholes = [...new Set(reached.flatMap((index) => this.wholes[index] ?? []))]
     const pieces = this.own.map((run): SewnPiece => ({ rows: run.laid.map(({ row }) => row), under: (heading) => rowsUnder(run, heading) }))
     const here = seams.filter((seam) => seam.every(({ piece }) => reached.includes(piece)))
-    return sewnRings(wholes.map(({ outline }) => outline.seenFromRight), pieces, here).map((parts) => Outline.round(parts))
+    const seen = wholes.map(({ outline }) => outline.seenFromRight)
+    const ways = seen.some((parts) => parts.some(({ row }) => row.base)) ? [seen, seen.map((parts) => parts.map(withBase))] : [seen]
+    return ways.flatMap((parts) => sewnRings(parts, pieces, here)).map((parts) => Outline.round(parts))
   }
 
   /** Indexes of the pieces that hang together with one, by rows or by seams. */
@@ -148,6 +150,14 @@ export class Fabrics {
     for (let at: number | undefined = on; at !== undefined && this.wholes[at] === this.wholes[on]; at = this.own[at]!.on) pieces += 1
     return pieces
   }
+}
+
+/** An underside with the chain under a counted turning chain, which some take for a place. */
+function withBase(part: Part): Part {
+  const { base, foundation } = part.row
+  if (part.edge !== 'underside' || !base) return part
+  if (part.places[0] === foundation[0]) return { ...part, places: [base, ...part.places] }
+  return part.places.at(-1) === foundation[0] ? { ...part, places: [...part.places, base] } : part
 }
 
 /** The rows under a heading of a piece, as they lie on the fabric. */

@@ -10,7 +10,7 @@ import { workInConventions } from '../fabric/work-in-conventions.ts'
 import { countReferences } from '../measures/count-references.ts'
 import { textOf, type Source } from '../text/source.ts'
 import type { CheckedPattern, WorkedPiece } from './checked-pattern.ts'
-import { layersSaid, layersWorked } from './layers-said.ts'
+import { layersSaid, layersSewn, layersWorked } from './layers-said.ts'
 import type { Pattern } from './pattern.ts'
 import { acceptWarnings } from './accept-warnings.ts'
 import { prosePlaces } from './prose-places.ts'
@@ -110,8 +110,8 @@ function edgesSewn(pattern: Pattern, size: number): readonly ToldSeam[] {
     return [[{ piece: first, words: one ?? { edge: 'top' } }, { piece: second, words: other ?? { edge: 'top' } }]]
   })
   // Tops that are sewn from end to end are met as they are: no more of the pieces' edges is told.
-  const whole = told.flat().every(({ words }) => words.edge === 'top' && !words.part && words.under === undefined)
-  return whole ? [] : told
+  const whole = told.flat().every(({ words }) => words !== 'ridge' && words.edge === 'top' && !words.part && words.under === undefined)
+  return [...(whole ? [] : told), ...layersSewn(pattern)]
 }
 
 function indexesOf({ pieces }: Pattern, names: readonly string[]): readonly number[] {

@@ -2,6 +2,7 @@ import { textOf } from '../text/source.ts'
 import type { NamedEdge } from '../fabric/named-edges.ts'
 import type { EdgeUse } from '../fabric/worked-row.ts'
 import type { Span } from '../text/span.ts'
+import type { ToldSeam } from '../fabric/sewn-rings.ts'
 import type { WorkedPiece } from './checked-pattern.ts'
 import type { Pattern, Piece, Seam } from './pattern.ts'
 
@@ -38,6 +39,23 @@ export function layersWorked({ pieces, source }: Pattern, worked: readonly Worke
     if (named.length !== 2 || !named.includes(own) || !laid.test(words) || !throughBoth.test(words)) return []
     const whole = new Set(row.along.filter(({ offers, worksOver }) => offers > 0 && worksOver === offers).map(({ edge }) => names[edge]))
     return [...whole].map((edge) => ({ join: named.map(({ name }) => name), edges: [[{ edge }, { edge }]], within: true, span: row.written.text }))
+  })
+}
+
+/**
+ * The same as a seam on the fabric: `Hold Strip A and Strip B together, join yarn at the left-hand edge of Strip A through both layers`. What lies on
+ * the left side of the one is the right side of the other; top lies on top, and underside on underside.
+ */
+export function layersSewn({ pieces, source }: Pattern): readonly ToldSeam[] {
+  return pieces.flatMap((piece, index): readonly ToldSeam[] => {
+    const own = pieces.find(({ name }) => name === piece.on)
+    const words = textOf(source, piece.rows)
+    const named = pieces.filter((one) => one.name !== piece.name && one.on === undefined && isNamed(one, words, pieces))
+    const other = named.find((one) => one !== own)
+    if (!own || !other || named.length !== 2 || !named.includes(own) || !laid.test(words) || !throughBoth.test(words)) return []
+    const hand = /\b(left|right)\b[- ](?:hand )?(?:edge|side)\b(?! (?:facing|together|out|in|up))/i.exec(words)?.[1]?.toLowerCase()
+    const edge = /\brow[- ]ends?\b/i.test(words) ? (hand === 'left' ? 'right' : hand === 'right' ? 'left' : undefined) : /\b(?:underside|foundation)\b/i.test(words) ? 'bottom' : 'top'
+    return edge === undefined ? [] : [[{ piece: index, words: 'ridge' }, { piece: pieces.indexOf(other), words: { edge } }]]
   })
 }
 
