@@ -94,7 +94,7 @@ function alongOutline(walk: Walk, { target: said, start, end }: Start): void {
   const named = (place: Place): boolean => (atCorner && stepCorners.has(place) && target.ofRow === undefined || isMeant(place)) && (!atCorner || corners.has(place) || stepCorners.has(place))
   const amongLast = fromEndOfRow(walk, target)
   const lastOfRow = amongLast >= 0 ? amongLast : target.walk === 'last' && target.ofRow !== undefined ? walk.edge.findIndex((place) => isLastOfRow(walk, place, target)) : -1
-  const asWorked = lastOfRow < 0 && target.walk === 'last' && target.ofRow !== undefined ? lastAsWorked(walk, walk.edge.findLastIndex(named), named) : -1
+  const asWorked = lastOfRow < 0 && target.fromEnd === undefined && target.walk === 'last' && target.ofRow !== undefined ? lastAsWorked(walk, walk.edge.findLastIndex(named), named) : -1
   const index = asWorked >= 0 ? asWorked : lastOfRow >= 0 ? lastOfRow : target.walk === 'last' || target.hand === 'left' && target.walk === 'next' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? indexBehind(walk, target.after) : 0) && named(place))
   if (index >= 0) begin(walk, passing(walk, index, target))
   else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${rowNamed(target)} on the edge` })
