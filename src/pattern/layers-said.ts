@@ -35,7 +35,7 @@ export function layersWorked({ pieces, source }: Pattern, worked: readonly Worke
     const [row] = rows
     if (!own || !row?.along) return []
     const words = textOf(source, row.written.span)
-    const named = pieces.filter((one) => one.name !== piece.name && one.on === undefined && isNamed(one, words, pieces))
+    const named = joined(piece, words, pieces)
     if (named.length !== 2 || !named.includes(own) || !laid.test(words) || !throughBoth.test(words)) return []
     const whole = new Set(row.along.filter(({ offers, worksOver }) => offers > 0 && worksOver === offers).map(({ edge }) => names[edge]))
     return [...whole].map((edge) => ({ join: named.map(({ name }) => name), edges: [[{ edge }, { edge }]], within: true, span: row.written.text }))
@@ -50,7 +50,7 @@ export function layersSewn({ pieces, source }: Pattern): readonly ToldSeam[] {
   return pieces.flatMap((piece, index): readonly ToldSeam[] => {
     const own = pieces.find(({ name }) => name === piece.on)
     const words = textOf(source, piece.rows)
-    const named = pieces.filter((one) => one.name !== piece.name && one.on === undefined && isNamed(one, words, pieces))
+    const named = joined(piece, words, pieces)
     const other = named.find((one) => one !== own)
     if (!own || !other || named.length !== 2 || !named.includes(own) || !laid.test(words) || !throughBoth.test(words)) return []
     const hand = /\b(left|right)\b[- ](?:hand )?(?:edge|side)\b(?! (?:facing|together|out|in|up))/i.exec(words)?.[1]?.toLowerCase()
@@ -60,6 +60,12 @@ export function layersSewn({ pieces, source }: Pattern): readonly ToldSeam[] {
 }
 
 const names: Readonly<Record<EdgeUse['edge'], NamedEdge>> = { top: 'top', step: 'side', 'row-ends': 'side', underside: 'bottom' }
+
+/** The pieces that words lay on one another: by their names, or where there are but two, as `the halves`. */
+function joined(piece: Piece, words: string, pieces: readonly Piece[]): readonly Piece[] {
+  const base = pieces.filter((one) => one.name !== piece.name && one.on === undefined)
+  return base.length === 2 && /\b(?:halves|pieces|panels|strips|sides)\b(?! (?:facing|together|out|in|inside|touching))/i.test(words) ? base : base.filter((one) => isNamed(one, words, pieces))
+}
 
 /** By its name, or by the last word of it where no other piece ends in that. */
 function isNamed({ name }: Piece, words: string, pieces: readonly Piece[]): boolean {
