@@ -2,10 +2,13 @@ import type { LaidRow, Part } from './laid-row.ts'
 import type { EdgeWords } from './named-edges.ts'
 import type { Place } from './place.ts'
 
-/** An edge of a piece, by the index of the piece, as a seam names it. `ridge`: the row of the piece itself that was worked through both layers. */
+/**
+ * An edge of a piece, by the index of the piece, as a seam names it. `ridge`: the row of the piece itself that was worked through both layers;
+ * `facing`: the edge that lay on what that row was worked along.
+ */
 export interface SewnEdge {
   readonly piece: number
-  readonly words: EdgeWords | 'ridge'
+  readonly words: EdgeWords | 'ridge' | 'facing'
 }
 
 /** Two edges that are sewn to one another, place to place. */
@@ -34,7 +37,10 @@ export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readon
   const taken = new Map<string, number>()
   let sewn = false
   for (const seam of seams) {
-    const [one, other] = seam.map(({ piece, words }) => (pieces[piece] ? runOf(rings, pieces[piece], words, piece, taken) : []))
+    const [one, other] = seam.map(({ piece, words }) => {
+      const edge = words === 'facing' ? facing(pieces, seam[0].piece) : words
+      return pieces[piece] && edge ? runOf(rings, pieces[piece], edge, piece, taken) : []
+    })
     const after = one && other && one.length > 0 && other.length > 0 ? sewnAt(rings, one, other) : undefined
     if (!after) continue
     rings = after
@@ -43,8 +49,20 @@ export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readon
   return sewn ? rings.map(partsOfRing) : []
 }
 
+/** What lies on the left side of a piece, both held together, is the right side of the other, row on row; top lies on top, and underside on underside. */
+function facing(pieces: readonly SewnPiece[], ridge: number): EdgeWords | undefined {
+  const over = pieces[ridge]?.rows[0]?.over
+  const rows = pieces.flatMap((piece) => piece.rows)
+  const ownerOf = (place: Place): LaidRow | undefined => rows.find(({ ends, foundation, places }) => ends?.includes(place) === true || foundation.includes(place) || places.includes(place))
+  const [first, last] = over ? [ownerOf(over.first), ownerOf(over.last)] : []
+  if (!over || !first || !last) return undefined
+  if (over.first.kind !== 'row-end') return { edge: first.foundation.includes(over.first) ? 'bottom' : 'top' }
+  const [from, to] = [first.number ?? 0, last.number ?? 0].toSorted((a, b) => a - b)
+  return { edge: handOf({ edge: 'row-ends', row: first, place: over.first }) === 'left' ? 'right' : 'left', part: true, rows: Array.from({ length: to! - from! + 1 }, (_, index) => from! + index) }
+}
+
 /** The places of a named edge that are still free, from its beginning as the rows were worked. */
-function runOf(rings: readonly Ring[], piece: SewnPiece, words: SewnEdge['words'], index: number, taken: Map<string, number>): readonly Place[] {
+function runOf(rings: readonly Ring[], piece: SewnPiece, words: EdgeWords | 'ridge', index: number, taken: Map<string, number>): readonly Place[] {
   if (words === 'ridge') return rings.flat().filter(({ row }) => piece.rows.includes(row)).map(({ place }) => place)
   const edge = `${index} ${words.edge}`
   const all = placesNamed(rings.flat(), piece, words)

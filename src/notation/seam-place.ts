@@ -6,6 +6,11 @@ const holes = 'hole|slit|opening|gap|slot|thumbhole|buttonhole'
 /** `the seam`, `the shoulder seam`, `seam at the upper end`, `the side of the hole`, `the lower end of the slit`: between two edges, where no place of either is used up. */
 export function takeSeamPlace(reader: Reader): boolean {
   const { at } = reader
+  // `in end of the joining row`: the row of stitches that joins two edges is a seam.
+  reader.take('the?', 'end', 'of')
+  if (reader.take('the?', 'joining', 'row|seam|edge?') && placeEnds(reader)) return true
+  reader.at = at
+  reader.take('the?', 'end', 'of')
   reader.take('the')
   while (/^(?:side|back|front|shoulder|underarm|centre|center|joining|neck|left|right|thumb|first|second|next|other|same|inner|-|hand)$/.test(reader.word()) && (reader.word(1) !== 'of' || /^(?:first|second)$/.test(reader.word()))) reader.at += 1
   if (reader.take('seam|seams')) {

@@ -110,7 +110,7 @@ function edgesSewn(pattern: Pattern, size: number): readonly ToldSeam[] {
     return [[{ piece: first, words: one ?? { edge: 'top' } }, { piece: second, words: other ?? { edge: 'top' } }]]
   })
   // Tops that are sewn from end to end are met as they are: no more of the pieces' edges is told.
-  const whole = told.flat().every(({ words }) => words !== 'ridge' && words.edge === 'top' && !words.part && words.under === undefined)
+  const whole = told.flat().every(({ words }) => typeof words !== 'string' && words.edge === 'top' && !words.part && words.under === undefined)
   return [...(whole ? [] : told), ...layersSewn(pattern)]
 }
 

@@ -43,8 +43,7 @@ export function layersWorked({ pieces, source }: Pattern, worked: readonly Worke
 }
 
 /**
- * The same as a seam on the fabric: `Hold Strip A and Strip B together, join yarn at the left-hand edge of Strip A through both layers`. What lies on
- * the left side of the one is the right side of the other; top lies on top, and underside on underside.
+ * The same as a seam on the fabric: `Hold Strip A and Strip B together, join yarn at the left-hand edge of Strip A through both layers`.
  */
 export function layersSewn({ pieces, source }: Pattern): readonly ToldSeam[] {
   return pieces.flatMap((piece, index): readonly ToldSeam[] => {
@@ -53,9 +52,7 @@ export function layersSewn({ pieces, source }: Pattern): readonly ToldSeam[] {
     const named = joined(piece, words, pieces)
     const other = named.find((one) => one !== own)
     if (!own || !other || named.length !== 2 || !named.includes(own) || !laid.test(words) || !throughBoth.test(words)) return []
-    const hand = /\b(left|right)\b[- ](?:hand )?(?:edge|side)\b(?! (?:facing|together|out|in|up))/i.exec(words)?.[1]?.toLowerCase()
-    const edge = /\brow[- ]ends?\b/i.test(words) ? (hand === 'left' ? 'right' : hand === 'right' ? 'left' : undefined) : /\b(?:underside|foundation)\b/i.test(words) ? 'bottom' : 'top'
-    return edge === undefined ? [] : [[{ piece: index, words: 'ridge' }, { piece: pieces.indexOf(other), words: { edge } }]]
+    return [[{ piece: index, words: 'ridge' }, { piece: pieces.indexOf(other), words: 'facing' }]]
   })
 }
 
