@@ -27,6 +27,8 @@ export class Outline extends RingOfNodes {
   private opening: readonly Stretch[] = []
   /** The same where a chain bridges it, with the ends of the round that closed it. */
   openingWithEnds: readonly Stretch[] = []
+  /** It is what sewing left open, or an opening. */
+  isRing = false
   private sewnOff: readonly (readonly Part[])[] = []
   /** Openings that lie inside it. */
   private inside: readonly Opening[] = []
@@ -41,6 +43,7 @@ export class Outline extends RingOfNodes {
     copy.base = this.base
     copy.firstChain = this.firstChain
     copy.flatRows = this.flatRows
+    copy.isRing = this.isRing
     copy.last = this.last
     for (const row of this.covered) copy.covered.add(row)
     const along = (places: readonly Place[]): readonly Place[] => (this.way === 'next' ? places : places.toReversed())
@@ -147,10 +150,11 @@ export class Outline extends RingOfNodes {
     return ends
   }
 
-  /** The ring as it is seen from the right side. */
-  get seenFromRight(): readonly Part[] {
-    const nodes = this.hook ? ringFrom(this.hook) : []
-    return seenFromRight(nodes as readonly Node[]) ? nodes : turnedOver(nodes as readonly Node[])
+  /** The ring as it is seen from the right side, and where the hook stands on it. */
+  get seenFromRight(): { readonly parts: readonly Part[]; readonly mark: Mark | undefined } {
+    const nodes = (this.hook ? ringFrom(this.hook) : []) as readonly Node[]
+    if (seenFromRight(nodes)) return { parts: nodes, mark: this.mark }
+    return { parts: turnedOver(nodes), mark: this.mark && { ...this.mark, way: back(this.mark.way) } }
   }
 
   /** Rows that no other lies on, each with what it holds out. */
@@ -178,6 +182,7 @@ export class Outline extends RingOfNodes {
     const outline = new Outline()
     outline.close(parts)
     outline.flatRows = parts.length
+    outline.isRing = true
     return outline
   }
 

@@ -18,6 +18,8 @@ export type Seam = readonly [number, number]
 interface Whole {
   readonly outline: Outline
   readonly ends: Map<number, Mark>
+  /** As it was before a border went over its seams: other borders may meet the same seams. */
+  unbordered?: Outline
 }
 
 /**
@@ -40,6 +42,7 @@ export class Fabrics {
       this.wholes.push({ outline, ends: new Map(outline.mark && [[index, outline.mark]]) })
       return
     }
+    if (run.outline.isRing) below.unbordered ??= below.outline.copy()
     for (const { row, turned } of run.laid) below.outline.lay(row, turned)
     this.wholes.push(below)
     if (below.outline.mark) below.ends.set(index, below.outline.mark)
@@ -93,9 +96,20 @@ export class Fabrics {
     const wholes = [...new Set(reached.flatMap((index) => this.wholes[index] ?? []))]
     const pieces = this.own.map((run): SewnPiece => ({ rows: run.laid.map(({ row }) => row), under: (heading) => rowsUnder(run, heading) }))
     const here = seams.filter((seam) => seam.every(({ piece }) => reached.includes(piece)))
-    const seen = wholes.map(({ outline }) => outline.seenFromRight)
-    const ways = seen.some((parts) => parts.some(({ row }) => row.base)) ? [seen, seen.map((parts) => parts.map(withBase))] : [seen]
-    return ways.flatMap((parts) => sewnRings(parts, pieces, here)).map((parts) => Outline.round(parts))
+    const end = this.wholes[on]?.ends.get(on)
+    const stages = [wholes.map(({ outline }) => outline), ...(wholes.some(({ unbordered }) => unbordered) ? [wholes.map(({ outline, unbordered }) => unbordered ?? outline)] : [])]
+    return stages.flatMap((outlines) => {
+      const seen = outlines.map((outline) => outline.copy()).map((outline) => (end && outline.resume(end), outline.seenFromRight))
+      const marks = seen.flatMap(({ mark }) => mark ?? [])
+      const parts = seen.map((one) => one.parts)
+      const ways = parts.some((some) => some.some(({ row }) => row.base)) ? [parts, parts.map((some) => some.map(withBase))] : [parts]
+      return ways.flatMap((way) => sewnRings(way, pieces, here)).map((ring) => {
+        const outline = Outline.round(ring)
+        // A border that joins no yarn goes on from where the hook stands.
+        marks.some((mark) => mark.place === end?.place && outline.resume(mark))
+        return outline
+      })
+    })
   }
 
   /** Indexes of the pieces that hang together with one, by rows or by seams. */

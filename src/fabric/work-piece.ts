@@ -180,7 +180,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const inDoubt = state.gap || piece.onFabric?.doubt === true && state.entry === undefined
   const best = usual.comesOut ? usual : (others[0] ?? usual)
   if (together && (!best.comesOut || leavesSide(best))) return stepOn(together)
-  const apart = best.comesOut || !first ? undefined : elsewhere(sewn, toWork, setting, edgeOn)
+  const apart = best.comesOut || !first && (joins || row.entry.headed !== true) ? undefined : elsewhere(sewn, toWork, setting, edgeOn)
   if (apart) return stepOn(apart)
   const openings = best.comesOut && !leavesSide(best) || joins ? [] : (whole[0] ?? state.outline).openings
   const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt || sewnBefore(piece.entries, row.entry) || closedToTube(toWork, setting, state) ? undefined : nearest([...openings, ...(edge.held || !first ? [] : [...whole, ...sewn])], toWork, setting, best, edgeOn))

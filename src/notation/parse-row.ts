@@ -1,3 +1,4 @@
+import { chainBeforeGroup } from './chain-before-group.ts'
 import { consecutiveChains } from './consecutive-chains.ts'
 import { countSigns } from './count-signs.ts'
 import { handInBrackets } from './hand-in-brackets.ts'
@@ -61,7 +62,7 @@ export function parseRow(text: string, start: number, end: number, vocabulary: V
   const schedule = rest.done ? undefined : readSchedule(text, rest.start, rest.all.at(-1)!.end)
   const reference = schedule ?? takeReference(rest) ?? referenceBehind(rest)
   if (schedule) return { items: [], totals, reference: schedule, sizeLists: [...all.sizeLists, ...rest.sizeLists], start, end }
-  const own = overTheFirst(withoutLeadOfBorder(firstAtEnd(withOpeningFirst(chainAtFarEnd(reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest))))))
+  const own = chainBeforeGroup(overTheFirst(withoutLeadOfBorder(firstAtEnd(withOpeningFirst(chainAtFarEnd(reference && !/^(but|except|with)$/.test(rest.word()) && rest.word(1) !== 'but' ? afterReference(rest) : withChange(rest)))))))
   const held = loop ?? loopSaid(own)
   const { items, total } = trailingCount(rest.tiles ? own.map(onLoop) : own, totals, text)
   const joins = reference !== undefined || items.some(({ node }) => node === 'join')

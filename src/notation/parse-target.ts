@@ -19,7 +19,7 @@ import { takeTopOfChain } from './parse-top-of-chain.ts'
 import { takeRing } from './parse-ring.ts'
 import { takeKeepBack, takeToEnd, takeToMarker } from './parse-reach.ts'
 import { chainWords, gluedSpace, takeBackOrFront, takePlaceNoun, takeThing } from './parse-thing.ts'
-import { inTopOfSame, withTheFirst } from './same-place.ts'
+import { inLastMade, inTopOfSame, withTheFirst } from './same-place.ts'
 import { takeWayAlong } from './parse-way.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import type { Reader } from './reader.ts'
@@ -96,7 +96,7 @@ function fill(reader: Reader, draft: Draft): boolean {
     draft.walk = beforeMarker(reader) || behindKept(reader) ? 'next' : 'same'
     return true
   }
-  if (inTopOfSame(reader)) {
+  if (inTopOfSame(reader) || inLastMade(reader)) {
     draft.walk = 'same'
     return true
   }

@@ -14,6 +14,17 @@ export function withTheFirst(reader: Reader): boolean {
   return false
 }
 
+/** `in the last dc made`, `in the dc just worked`: the stitch that the row itself has made. */
+export function inLastMade(reader: Reader): boolean {
+  const { at } = reader
+  const last = reader.take('the?', 'last')
+  if (!last) reader.take('the?')
+  const just = takeStitchName(reader) !== undefined && (last ? reader.take('made|worked|just?', 'made|worked?') : reader.take('just', 'made|worked'))
+  if (just && /^(?:made|worked)$/.test(reader.word(-1)) && (reader.done || /^[,;.:()]$/.test(reader.word()))) return true
+  reader.at = at
+  return false
+}
+
 /** `in top of same 3 ch` */
 export function inTopOfSame(reader: Reader): boolean {
   const { at } = reader

@@ -10,13 +10,13 @@ export interface SeamPart {
 /** Words that tell which edge is meant, the first that is there. */
 const edges: readonly (readonly [RegExp, NamedEdge])[] = [
   [/\ball (?:(?:four|4|three|3|the) )*(?:sides|edges|round|around)\b/i, 'all'],
-  [/\b(?:top|upper|last row|final row|shoulders?)\b/i, 'top'], [/\b(?:bottom|lower|foundation|beginning|starting|hem)\b/i, 'bottom'],
+  [/\b(?:top|upper|last row|final row|shoulders?)\b/i, 'top'], [/\b(?:bottom|underside|lower|foundation|beginning|starting|hem)\b/i, 'bottom'],
   [/\bleft\b/i, 'left'], [/\bright\b/i, 'right'], [/\b(?:sides?|row-? ?ends?|ends of (?:the )?rows)\b/i, 'side'],
   [/\b(?:rounds?|rnds?|border|edging|(?:outer|outside|whole|entire) edge|all \d+)\b/i, 'all'], [/\brow \d+(?! to)\b/i, 'top'],
 ]
 
 /** Words that a place on a piece is told in; anything else is a name. */
-const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|ch|sts?|stitch(?:es)?|sc|h?dc|htr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|unworked|\d+)$/i
+const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|ch|sts?|stitch(?:es)?|sc|h?dc|htr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|unworked|separate|added|\d+)$/i
 
 const stitches = '(?:sts?|stitch(?:es)?|sc|h?dc|htr|d?tr)'
 
@@ -98,16 +98,19 @@ function inDigits(words: string): string {
 }
 
 function edgeOf(words: string): EdgeWords {
+  // Chains that were added to a row have an underside of their own, which is no edge of the piece from end to end.
+  if (/\bunderside\b/i.test(words) && /\b(?:separate|added|rows? \d)/i.test(words)) return { edge: 'any', part: true }
   const edge = edges.find(([form]) => form.test(words))?.[1] ?? 'any'
   const left = /\b(?:except|but)(?: for)?(?: the)?(?: (?:cent(?:re|er)|middle|central|first|last))? (\d+)/i.exec(words)
   const rows = /\b(?:rows?|rnds?|rounds?) (\d+)(?: to (?:row )?(\d+))?/i.exec(words)
+  const [from, to] = [Number(rows?.[1]), Number(rows?.[2])].toSorted((a, b) => a - b)
   const counted = new RegExp(String.raw`\b${stitches} (\d+) to (\d+)`, 'i').exec(words) ?? (rows?.[2] === undefined ? null : rows)
   const alone = Number(/\b\d+\b/.exec(words.replace(rows?.[0] ?? '', ' ').replace(/\ball (?:four|4|three|3)\b/i, ' '))?.[0] ?? 0)
-  const count = counted ? Number(counted[2]) - Number(counted[1]) + 1 : rows !== null && edge !== 'top' && edge !== 'all' ? 1 : alone
+  const count = counted ? Math.abs(Number(counted[2]) - Number(counted[1])) + 1 : rows !== null && edge !== 'top' && edge !== 'all' ? 1 : alone
   if (left) return { edge, without: Number(left[1]) }
   const part = rows !== null && edge !== 'top' && edge !== 'all' || aPart.test(words)
   const row = edge === 'top' && rows !== null && rows[2] === undefined ? Number(rows[1]) : undefined
   const at = /\b(first|last|next) \d+/i.exec(words)?.[1]?.toLowerCase() as EdgeWords['at']
-  const named = rows?.[2] !== undefined && edge !== 'top' && edge !== 'all' ? Array.from({ length: Number(rows[2]) - Number(rows[1]) + 1 }, (_, index) => Number(rows[1]) + index) : undefined
+  const named = rows?.[2] !== undefined && edge !== 'top' && edge !== 'all' ? Array.from({ length: to! - from! + 1 }, (_, index) => from! + index) : undefined
   return { edge, ...(row !== undefined && { row }), ...(at && part && { at }), ...(named && { rows: named }), ...(count > 0 && (rows === null || part || alone > 0) && { count }), ...(part && { part }) }
 }
