@@ -4,7 +4,7 @@ import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
 import { endOfEdge, endOfRowEnds, isLastOfRow, toNthOfStep, lastOfEdge, leftBefore, onNamedRow, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
-import { goToEndsOf, goToRowBehindSeam, heldToRows, intoEndOfRow } from './ends-of-rows.ts'
+import { behindSeam, heldToRows, intoEndOfRow } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { goToPart } from './parts.ts'
@@ -13,6 +13,7 @@ import { nothingNeeded } from './passed-runs.ts'
 import { isSpace, isStitch } from './place.ts'
 import { chainsPassed, joinAhead, leaveBegunSpace, tellSkipped } from './skipped-places.ts'
 import { below, everyNth, fromHook, gaps, lastOf, lastSpace, layers, nth, ring, skipped, take } from './special-places.ts'
+import { toNextCopy } from './next-copy.ts'
 import { startsAtSpace } from './starts-at-space.ts'
 import type { Walk } from './walk.ts'
 import { begin, goesRoundTheEnd, turnTheEnd } from './work-start.ts'
@@ -50,8 +51,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   switch (target.walk) {
     case 'next': {
       toNthOfStep(walk, target, span)
-      goToEndsOf(walk, target)
-      goToRowBehindSeam(walk, target)
+      behindSeam(walk, target)
       const from = walk.at
       next(walk, target, span, rest, count, work, over)
       return heldToRows(walk, target, span, from)
@@ -137,6 +137,7 @@ function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number,
     const index = findNext(walk, walk.at, target.thing)
     if (target.thing?.kind === 'join' && !joinAhead(walk, index)) return edgeRunsOut(walk, target, span, count, pass)
     if (pass === 0) onNamedRow(walk, target, index, span)
+    if (pass === 0 && toNextCopy(walk, target, count)) return next(walk, target, span, rest, count, work, over)
     if (pass === 0 && startsAtSpace(walk, target, index, rest)) return next(walk, target, span, rest, count, work, over)
     if (pass > 0 && index > walk.at && leavesRun(walk, target, index)) return edgeRunsOut(walk, target, span, count, pass)
     tellSkipped(walk, target, { from, to: index, first: pass === 0 }, span)

@@ -152,7 +152,7 @@ export function realRows(entries: readonly WrittenEntry[], size: number, sizeNam
     const { entry, number } = planned
     if (rows.length === 0) rows.push(...foundationOf(entry, others))
     const source = withOwnTurn(sourceOf(planned, known, rows, others, size), entry.read)
-    round = isRound(entry, source, round)
+    round = isRound(entry, source, round || closesRing(entry, entries[entries.indexOf(entry) + 1]))
     const side = planned.index === 0 ? sideFacing(entry) : undefined
     const row: RealRow = {
       entry, ...source, items: source.items.filter((item) => isSaidOf(item, planned)), round, last: planned.last, index: planned.index,
@@ -190,6 +190,11 @@ function isRound(entry: WrittenEntry, source: Source, before: boolean): boolean 
   if (word === 'round') return true
   if (word === 'row') return entry.read.items.some((item) => item.node === 'join') && before
   return before || source.round === true || entry.read.round === true || inRounds(entry.read.items) || /^base (?:round|rnd)/i.test(entry.label?.name ?? '')
+}
+
+/** `Row 9: … join with sl st in first sc to close the ring`, with rounds behind it: that row is the first of them. */
+function closesRing({ read, label }: WrittenEntry, next: WrittenEntry | undefined): boolean {
+  return label?.word === 'row' && label.numbers.length === 1 && label.numbers[0] !== 1 && next?.label?.word === 'round' && next.headed !== true && read.items.findLast(({ node }) => node !== 'aside')?.node === 'join'
 }
 
 /** `R1. … R2. …` of which one goes around and none turns: all of them are rounds. */

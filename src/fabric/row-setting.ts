@@ -18,7 +18,7 @@ export function settingOf(piece: PieceToWork, row: RealRow, index: number, state
     ...((state.entry === undefined && piece.onFabric || row.anew || joinedAbove(row.entry)) && { beginsPart: true }),
     ...(state.number !== undefined && !row.anew && piece.takenUpLater?.has(state.number) && { takenUpLater: true }),
     ...(below !== undefined && state.outline.flatRows === below && !state.gap && !state.trust && { rowsOnSide: below }),
-    ...(piece.sewn && { sewn: true }),
+    ...(piece.sewn && { sewn: true }), ...(piece.onFabric?.copies !== undefined && { copies: piece.onFabric.copies }),
     ...(piece.laidOn !== undefined && { laidOn: piece.laidOn }),
     ...(piece.beside && state.entry === undefined && { beside: piece.beside }),
   }

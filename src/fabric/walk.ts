@@ -37,7 +37,7 @@ export interface RowSetting {
   /** It is the first row of a part: it begins at the stitches that it names, wherever they lie. */
   readonly beginsPart?: boolean
   /** The pattern tells of folding or sewing: an edge may be closed that no row works along. Of a piece that is laid on this one the last row, beside which a border may begin. */
-  readonly sewn?: boolean; readonly laidOn?: number
+  readonly sewn?: boolean; readonly laidOn?: number; readonly copies?: number
   /** Its shaping is reversed: it is worked over the edge from the other end. */
   readonly mirrored?: boolean
   /** Stitches that may still be made. */

@@ -89,7 +89,9 @@ function seamFindings(root: KeysEntry, values: PatternValues, written: ReadonlyS
     const edges = wholeEdges(join)
     edges.forEach((name, place) => {
       const span = joined?.kind === 'list' ? (edges.length === join.length ? joined.items[place] : joined)?.span : undefined
-      if (there.has(seamPart(name, names, parts).piece) || !span) return
+      const { piece, unread } = seamPart(name, names, parts)
+      if (unread && span) diagnostics.push({ code: 'words-passed-over', message: `a seam is not compared: ${quoted(name)} is not understood as an edge of ${piece}`, primary: { span, text: 'not understood' }, secondary: [] })
+      if (there.has(piece) || !span) return
       const likely = meant(name, names)
       if (!written.has(name)) {
         diagnostics.push(wrong(`a seam joins ${quoted(name)}, but no piece has that name`, { span, text: 'no such piece' }, didYouMean(name, names)))

@@ -5,6 +5,8 @@ import { tens, teens, units } from '../notation/number-words.ts'
 export interface SeamPart {
   readonly piece: string
   readonly edge?: EdgeWords
+  /** The piece is named, and the words about its edge are not understood. */
+  readonly unread?: true
 }
 
 /** Words that tell which edge is meant, the first that is there. */
@@ -16,7 +18,7 @@ const edges: readonly (readonly [RegExp, NamedEdge])[] = [
 ]
 
 /** Words that a place on a piece is told in; anything else is a name. */
-const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|ch|sts?|stitch(?:es)?|sc|h?dc|htr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|unworked|separate|added|\d+)$/i
+const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|ch|sts?|stitch(?:es)?|sc|h?dc|htr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|unworked|separate|added|remaining|rem|skipped|missed|waiting|held|unused|\d+)$/i
 
 const stitches = '(?:sts?|stitch(?:es)?|sc|h?dc|htr|d?tr)'
 
@@ -68,7 +70,7 @@ export function seamPart(text: string, names: readonly string[], parts: readonly
   }
   if (!named) return { piece: text }
   const words = inDigits(`${text.slice(0, named.at)} ${text.slice(named.at + named.name.length)}`.replace(/[(),:;'’]/g, ' ').replace(/[-–](?=\d)/g, ' to ').trim())
-  if (!words.split(/\s+/).every((word) => told.test(word))) return { piece: text }
+  if (!words.split(/\s+/).every((word) => told.test(word))) return { piece: named.name, edge: { edge: 'any', part: true }, unread: true }
   return { piece: named.name, edge: edgeOf(words) }
 }
 

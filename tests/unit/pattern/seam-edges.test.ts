@@ -48,4 +48,8 @@ describe('a part of a seam', () => {
     expect(seamPart('First shoulder', ['Front', 'Back'], parts)).toEqual({ piece: 'Front', edge: { edge: 'top', under: 'first shoulder' } })
     expect(seamPart('first 12 unworked sts of Row 10 of Back', ['Front', 'Back'], parts)).toEqual({ piece: 'Back', edge: { edge: 'top', row: 10, at: 'first', count: 12, part: true } })
   })
+  test('a piece whose edge is told in words that are not understood', () => {
+    expect(seamPart('the pebbly part of Front', names)).toEqual({ piece: 'Front', edge: { edge: 'any', part: true }, unread: true })
+    expect(seamPart('Rows 8-3 of the left side of Front', names).edge).toEqual({ edge: 'left', rows: [3, 4, 5, 6, 7, 8], count: 6, part: true })
+  })
 })
