@@ -28,6 +28,14 @@ function dressFences() {
       parent.children[index] = { ...scrolling('Table'), children: [element] }
       return SKIP
     })
+    // A reader of screens tells regions apart by their names.
+    const named = new Map<unknown, number>()
+    visit(tree, 'element', ({ properties }) => {
+      if (properties.role !== 'region') return
+      const before = named.get(properties.ariaLabel) ?? 0
+      named.set(properties.ariaLabel, before + 1)
+      if (before > 0) properties.ariaLabel = `${String(properties.ariaLabel)} ${before + 1}`
+    })
   }
 }
 

@@ -27,6 +27,12 @@ test('a file to type runs over, unless carets stand under its letters', () => {
   expect(helpHtml('```pattern\ntitle: A\n       ^ key-unknown\n```\n')).toContain('<pre class="wide" tabindex="0" role="region" aria-label="A pattern file">title: A\n')
 })
 
+test('two tables have two names', () => {
+  const html = helpHtml('| a |\n| - |\n| 1 |\n\nAnd\n\n| b |\n| - |\n| 2 |\n')
+  expect(html).toContain('aria-label="Table"')
+  expect(html).toContain('aria-label="Table 2"')
+})
+
 test('no HTML of a help page comes through as HTML', () => {
   expect(helpHtml('<script>alert(1)</script>\n\n`<b>`\n')).not.toMatch(/<script|<b>/)
 })
