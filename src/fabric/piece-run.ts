@@ -48,7 +48,7 @@ export interface PieceToWork {
    * the names of those pieces, and whether a row of any of them does not come out; how many rows it has, and the
    * number of its last one.
    */
-  readonly onFabric?: { readonly outline: Outline; readonly whole: readonly Outline[]; readonly sewn: readonly Outline[]; readonly names: ReadonlySet<string>; readonly copies?: number; readonly doubt: boolean; readonly rows: number; readonly below?: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
+  readonly onFabric?: { readonly outline: Outline; readonly whole: readonly Outline[]; readonly sewn: () => readonly Outline[]; readonly names: ReadonlySet<string>; readonly copies?: number; readonly doubt: boolean; readonly rows: number; readonly below?: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
   /** Rows of which later pieces on this one take up what is left. */
   readonly takenUpLater?: ReadonlySet<number>
   /** Edges that the pieces before it ended with. */

@@ -137,9 +137,11 @@ function workAll(written: readonly PieceToWork[], { tops: seams, told }: Seams, 
 }
 
 /** What hangs together with a piece, and what is left open of it when it is sewn. */
-function seenFrom(fabrics: Fabrics, on: number, { tops, told }: Seams): { readonly whole: readonly Outline[]; readonly sewn: readonly Outline[] } {
+function seenFrom(fabrics: Fabrics, on: number, { tops, told }: Seams): { readonly whole: readonly Outline[]; readonly sewn: () => readonly Outline[] } {
   const { whole, sewn } = fabrics.seenFrom(on, tops)
-  return { whole, sewn: [...sewn, ...fabrics.sewnAsTold(on, told)] }
+  // Most rows come out on their own piece, and what sewing leaves open is not looked for.
+  let all: readonly Outline[] | undefined
+  return { whole, sewn: () => (all ??= [...sewn, ...fabrics.sewnAsTold(on, told)]) }
 }
 
 /** On the edge that a piece ended with. Beside another piece on the same row it begins there, or where its words fit what is left. */
@@ -166,7 +168,7 @@ function beginOnGrid(runs: readonly PieceRun[], grid: JoinedGrid): Pick<PieceToW
   const motifs = grid.pieces.flatMap((index) => runs[index] ?? [])
   const [usual, ...others] = gridEdges(motifs, grid)
   if (!usual) return { startUnknown: true }
-  const fabric = { outline: new Outline(), whole: [], sewn: [], names: new Set<string>(), doubt: false, rows: 1, sound: motifs.every(({ sound }) => sound), rowsBefore: new Map(), turnsAfter: false }
+  const fabric = { outline: new Outline(), whole: [], sewn: () => [], names: new Set<string>(), doubt: false, rows: 1, sound: motifs.every(({ sound }) => sound), rowsBefore: new Map(), turnsAfter: false }
   return { start: usual.edge, otherStarts: others, onFabric: fabric }
 }
 

@@ -169,7 +169,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
     const there = read(tried)
     return there ? step(row, there, work, setting, { ...state, outline }, state.trust) : unreadable()
   }
-  const { whole = [], sewn = [] } = piece.onFabric ?? {}
+  const { whole = [], sewn = () => [] } = piece.onFabric ?? {}
   // A round has no sides: words that name some mean those of what hangs on it.
   if (piece.onFabric && whole[0] && state.edge.round && state.entry === undefined && alongEdges(items)) return workOne({ ...piece, onFabric: { ...piece.onFabric, whole: [] } }, row, index, { ...state, outline: whole[0] }, room)
   const first = state.entry === undefined && !joins
@@ -180,10 +180,10 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const inDoubt = state.gap || piece.onFabric?.doubt === true && state.entry === undefined
   const best = usual.comesOut ? usual : (others[0] ?? usual)
   if (together && (!best.comesOut || leavesSide(best))) return stepOn(together)
-  const apart = best.comesOut || !first && (joins || row.entry.headed !== true) ? undefined : elsewhere(sewn, toWork, setting, edgeOn)
+  const apart = best.comesOut || !first && (joins || row.entry.headed !== true) ? undefined : elsewhere(sewn(), toWork, setting, edgeOn)
   if (apart) return stepOn(apart)
   const openings = best.comesOut && !leavesSide(best) || joins ? [] : (whole[0] ?? state.outline).openings
-  const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt || sewnBefore(piece.entries, row.entry) || closedToTube(toWork, setting, state) ? undefined : nearest([...openings, ...(edge.held || !first ? [] : [...whole, ...sewn])], toWork, setting, best, edgeOn))
+  const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt || sewnBefore(piece.entries, row.entry) || closedToTube(toWork, setting, state) ? undefined : nearest([...openings, ...(edge.held || !first ? [] : [...whole, ...sewn()])], toWork, setting, best, edgeOn))
   if (inside) return stepOn(inside)
   // `24 chains along the opening, 6 row-ends of the flap`, `in each hdc and in each underarm ch around`: it does not go along what waits.
   if (edge.held && !best.comesOut) {

@@ -68,13 +68,14 @@ export class Reader {
 
   /** Takes the next words when they are these, and says whether they were. `?` marks a word that may be missing. */
   take(...words: readonly string[]): boolean {
-    let ahead = 0
-    for (const word of words) {
-      const { optional, words: any } = wantedBy(word)
-      if (any.has(this.word(ahead))) ahead += 1
+    let at = this.at
+    for (let index = 0; index < words.length; index += 1) {
+      const form = words[index]!
+      const { optional, words: any } = wanted.get(form) ?? wantedBy(form)
+      if (any.has(this.lower[at] ?? '')) at += 1
       else if (!optional) return false
     }
-    this.at += ahead
+    this.at = at
     return true
   }
 

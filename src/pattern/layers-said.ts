@@ -35,8 +35,9 @@ export function layersWorked({ pieces, source }: Pattern, worked: readonly Worke
     const [row] = rows
     if (!own || !row?.along) return []
     const words = textOf(source, row.written.span)
+    if (!throughBoth.test(words) || !laid.test(words)) return []
     const named = joined(piece, words, pieces)
-    if (named.length !== 2 || !named.includes(own) || !laid.test(words) || !throughBoth.test(words)) return []
+    if (named.length !== 2 || !named.includes(own)) return []
     const whole = new Set(row.along.filter(({ offers, worksOver }) => offers > 0 && worksOver === offers).map(({ edge }) => names[edge]))
     return [...whole].map((edge) => ({ join: named.map(({ name }) => name), edges: [[{ edge }, { edge }]], within: true, span: row.written.text }))
   })
@@ -49,9 +50,10 @@ export function layersSewn({ pieces, source }: Pattern): readonly ToldSeam[] {
   return pieces.flatMap((piece, index): readonly ToldSeam[] => {
     const own = pieces.find(({ name }) => name === piece.on)
     const words = textOf(source, piece.rows)
+    if (!own || !throughBoth.test(words) || !laid.test(words)) return []
     const named = joined(piece, words, pieces)
     const other = named.find((one) => one !== own)
-    if (!own || !other || named.length !== 2 || !named.includes(own) || !laid.test(words) || !throughBoth.test(words)) return []
+    if (!other || named.length !== 2 || !named.includes(own)) return []
     return [[{ piece: index, words: 'ridge' }, { piece: pieces.indexOf(other), words: 'facing' }]]
   })
 }

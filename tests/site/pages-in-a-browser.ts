@@ -6,7 +6,7 @@ import { servedInABrowser } from '../support/served-in-a-browser.ts'
 import type { BuiltSite } from './site.test.ts'
 
 const patterns = ['/patterns/gangplank/', '/patterns/tarpaulin-cap/']
-const guides = ['/glossary/', '/reading-rows/', '/offline/', '/help/', '/help/editors-list/', '/help/total-mismatch/', '/guide/', '/guide/borders/', '/nowhere/']
+const guides = ['/glossary/', '/reading-rows/', '/offline/', '/help/', '/help/editors-list/', '/help/total-mismatch/', '/guide/borders/', '/nowhere/']
 const addresses = ['/', ...patterns, '/patterns/gangplank/uk-terms/', '/patterns/gangplank/ledger/', '/patterns/keel-charm/', ...guides]
 const widths = [390, 1280] as const
 /** Kinds of pages that differ in more than their words. */
