@@ -48,7 +48,7 @@ export interface PartName {
 /** Headings in a block of rows: a line of a few words, without a number behind a colon. */
 export function partNames(piece: string, rows: string): readonly PartName[] {
   return rows.split('\n').flatMap((line) => {
-    const name = /^\s*(?:notes?:\s*)?(\p{L}+(?: [\p{L}\d]+){0,3})\s*[:.]?\s*$/iu.exec(line)?.[1]
+    const name = /^\s*(\p{L}+(?: [\p{L}\d]+){0,3})\s*[:.]?\s*$/iu.exec(line)?.[1]
     return name === undefined ? [] : [{ name: name.toLowerCase(), piece }]
   })
 }
@@ -65,12 +65,13 @@ export function seamPart(text: string, names: readonly string[], parts: readonly
   // `top of Second shoulder` is of no piece where two have such a part.
   if (under.length === 1 && !(named && partOfPiece(named.name, under[0]!.name))) {
     const { name, piece } = under[0]!
-    const { edge } = seamPart(text.replace(new RegExp(name, 'i'), piece).replace(named ? new RegExp(` (?:of|on) (?:the )?${named.name}$`, 'i') : /$^/, ''), [piece])
-    return { piece, edge: { edge: 'top', ...edge, under: name } }
+    const words = edgeWords(without(named ? without(text, named.name) : text, name))
+    if (!isTold(words)) return { piece, edge: { edge: 'any', part: true }, unread: true }
+    return { piece, edge: { ...(/^(?: |of|on|the)*$/i.test(words) ? { edge: 'top' } : edgeOf(words)), under: name } }
   }
   if (!named) return { piece: text }
-  const words = inDigits(`${text.slice(0, named.at)} ${text.slice(named.at + named.name.length)}`.replace(/[(),:;'’]/g, ' ').replace(/[-–](?=\d)/g, ' to ').trim())
-  if (!words.split(/\s+/).every((word) => told.test(word))) return { piece: named.name, edge: { edge: 'any', part: true }, unread: true }
+  const words = edgeWords(without(text, named.name))
+  if (!isTold(words)) return { piece: named.name, edge: { edge: 'any', part: true }, unread: true }
   return { piece: named.name, edge: edgeOf(words) }
 }
 
@@ -83,6 +84,17 @@ export function seamPartBySize(text: string, names: readonly string[], parts: re
   const sizes = Math.max(1, ...lists.map((list) => list.match(/\d+/g)!.length))
   return Array.from({ length: sizes }, (_, size) => seamPart(text.replace(sizeList, (list) => list.match(/\d+/g)![size] ?? list), names, parts))
 }
+
+/** The text without a name that stands in it. */
+function without(text: string, name: string): string {
+  const at = placeOf(name, text)
+  return `${text.slice(0, at)} ${text.slice(at + name.length)}`
+}
+
+/** What is told of an edge, without signs, its numbers in digits and its ranges with `to`. */
+const edgeWords = (text: string): string => inDigits(text.replace(/[(),:;'’]/g, ' ').replace(/[-–](?=\d)/g, ' to ').trim())
+
+const isTold = (words: string): boolean => words.split(/\s+/).every((word) => word === '' || told.test(word))
 
 /** The part's heading is the piece's own name. */
 const partOfPiece = (piece: string, part: string): boolean => piece.toLowerCase().includes(part)

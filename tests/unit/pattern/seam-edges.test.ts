@@ -52,4 +52,7 @@ describe('a part of a seam', () => {
     expect(seamPart('the pebbly part of Front', names)).toEqual({ piece: 'Front', edge: { edge: 'any', part: true }, unread: true })
     expect(seamPart('Rows 8-3 of the left side of Front', names).edge).toEqual({ edge: 'left', rows: [3, 4, 5, 6, 7, 8], count: 6, part: true })
   })
+  test('a name with a bracket in it is a name like others', () => {
+    expect(seamPart('top of Second shoulder of Front (left', ['Front (left'], [{ name: 'second shoulder', piece: 'Front (left' }])).toEqual({ piece: 'Front (left', edge: { edge: 'top', under: 'second shoulder' } })
+  })
 })
