@@ -1,7 +1,7 @@
 import type { EdgeName, Target, Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, isThing } from './find-place.ts'
-import type { LaidRow, Stretch } from './laid-row.ts'
+import { handOf, type LaidRow, type Stretch } from './laid-row.ts'
 import { isStitch, type Place } from './place.ts'
 import type { WorkInto } from './places-of.ts'
 import type { Walk } from './walk.ts'
@@ -230,10 +230,7 @@ export function isOfRow(walk: Walk, place: Walk['edge'][number], target: Target)
   if (!stretch || !under && !isRowMeant(walk, row, target)) return false
   if (how !== 'edge') return stretch.edge === 'step' || stretch.edge === 'top'
   if (stretch.edge !== 'row-ends' || !facesRightly(walk, place, target)) return false
-  if (hand === undefined) return true
-  // Seen from the right side, a row of the right side is worked from right to left.
-  const atStart = place.into === row?.places[0]
-  return hand === ((row?.side === 'WS') === atStart ? 'left' : 'right')
+  return hand === undefined || row !== undefined && hand === handOf(row, place)
 }
 
 /** `the neck-side row-end of Row 6`: where one end of the row lies above a step and the other does not, the one that is meant. */

@@ -74,6 +74,11 @@ export function endsOf(places: readonly Place[]): readonly [Place, Place] {
   return [end(places[0]), end(places.at(-1))]
 }
 
+/** On which side a row's end lies. Seen from the right side, a row of the right side is worked from right to left. */
+export function handOf({ side, places }: LaidRow, end: Place): 'left' | 'right' {
+  return (side === 'WS') === (end.into === places[0]) ? 'left' : 'right'
+}
+
 /** Two rows on the same row, at the lower end of a slit: one side ends there and another begins. */
 export function standBeside(one: LaidRow, other: LaidRow): boolean {
   return one !== other && one.over !== undefined && one.over.first.row === other.over?.first.row

@@ -12,8 +12,8 @@ export interface EdgeWords {
   readonly part?: boolean
   /** Where the part lies, as the rows were worked. */
   readonly at?: 'first' | 'last' | 'next'
-  /** Of a side: the rows whose ends are meant. */
-  readonly rows?: readonly number[]
+  /** Of a side: the first and the last of the rows whose ends are meant. */
+  readonly rows?: readonly [number, number]
   /** Of the stitches of one row: its number. */
   readonly row?: number
   /** Of a part of the piece: the words of the heading over it, in small letters. */

@@ -1,4 +1,4 @@
-import type { LaidRow, Part } from './laid-row.ts'
+import { handOf, type LaidRow, type Part } from './laid-row.ts'
 import type { EdgeWords } from './named-edges.ts'
 import type { Place } from './place.ts'
 
@@ -58,7 +58,7 @@ function facing(pieces: readonly SewnPiece[], ridge: number): EdgeWords | undefi
   if (!over || !first || !last) return undefined
   if (over.first.kind !== 'row-end') return { edge: first.foundation.includes(over.first) ? 'bottom' : 'top' }
   const [from, to] = [first.number ?? 0, last.number ?? 0].toSorted((a, b) => a - b)
-  return { edge: handOf({ edge: 'row-ends', row: first, place: over.first }) === 'left' ? 'right' : 'left', part: true, rows: Array.from({ length: to! - from! + 1 }, (_, index) => from! + index) }
+  return { edge: handOf(first, over.first) === 'left' ? 'right' : 'left', part: true, rows: [from!, to!] }
 }
 
 /** The places of a named edge that are still free, from its beginning as the rows were worked. */
@@ -66,8 +66,8 @@ function runOf(rings: readonly Ring[], piece: SewnPiece, words: EdgeWords | 'rid
   if (words === 'ridge') return rings.flat().filter(({ row }) => piece.rows.includes(row)).map(({ place }) => place)
   const edge = `${index} ${words.edge}`
   const all = placesNamed(rings.flat(), piece, words)
+  if (words.rows) return all
   const count = words.count !== undefined && words.count < all.length ? words.count : undefined
-  if (words.rows) return all.filter((place) => words.rows!.includes(numberOf(rings, place)))
   if (count === undefined) return words.part && words.count === undefined ? [] : all
   if (words.at === 'last') return all.slice(-count)
   const from = words.at === 'next' ? (taken.get(edge) ?? 0) : 0
@@ -75,13 +75,12 @@ function runOf(rings: readonly Ring[], piece: SewnPiece, words: EdgeWords | 'rid
   return words.at === undefined ? [] : all.slice(from, from + count)
 }
 
-const numberOf = (rings: readonly Ring[], place: Place): number => rings.flat().find((spot) => spot.place === place)?.row.number ?? -1
-
-function placesNamed(spots: Ring, { rows, under }: SewnPiece, { edge, row: number, under: heading }: EdgeWords): readonly Place[] {
+function placesNamed(spots: Ring, { rows, under }: SewnPiece, { edge, row: number, rows: range, under: heading }: EdgeWords): readonly Place[] {
   const own = heading === undefined ? rows : under(heading)
   const inOrder = (found: Ring, places: (row: LaidRow) => readonly Place[]): readonly Place[] => own.flatMap((row) => places(row).filter((place) => found.some((spot) => spot.place === place)))
   if (edge === 'left' || edge === 'right') {
-    const side = spots.filter((spot) => spot.edge === 'row-ends' && own.includes(spot.row) && handOf(spot) === edge)
+    const isMeant = ({ number: of = -1 }: LaidRow): boolean => range === undefined || of >= range[0] && of <= range[1]
+    const side = spots.filter((spot) => spot.edge === 'row-ends' && own.includes(spot.row) && isMeant(spot.row) && handOf(spot.row, spot.place) === edge)
     return side.toSorted((a, b) => own.indexOf(a.row) - own.indexOf(b.row)).map(({ place }) => place)
   }
   if (edge === 'bottom') return inOrder(spots.filter((spot) => spot.edge === 'underside'), ({ foundation }) => foundation)
@@ -89,12 +88,6 @@ function placesNamed(spots: Ring, { rows, under }: SewnPiece, { edge, row: numbe
   const tops = spots.filter((spot) => spot.edge === 'top')
   const named = number === undefined ? own.findLast((row) => tops.some((spot) => spot.row === row)) : own.findLast((row) => row.number === number)
   return named ? named.places.filter((place) => tops.some((spot) => spot.place === place)) : []
-}
-
-/** Seen from the right side, a row of the right side is worked from right to left. */
-function handOf({ row, place }: Spot): 'left' | 'right' {
-  const atStart = place.into === row.places[0]
-  return (row.side === 'WS') === atStart ? 'left' : 'right'
 }
 
 function sewnAt(rings: readonly Ring[], one: readonly Place[], other: readonly Place[]): readonly Ring[] | undefined {

@@ -71,7 +71,7 @@ export class Reader {
     let at = this.at
     for (let index = 0; index < words.length; index += 1) {
       const form = words[index]!
-      const { optional, words: any } = wanted.get(form) ?? wantedBy(form)
+      const { optional, words: any } = wanted.get(form) ?? takenApart(form)
       if (any.has(this.lower[at] ?? '')) at += 1
       else if (!optional) return false
     }
@@ -113,9 +113,7 @@ interface Wanted {
 const wanted = new Map<string, Wanted>()
 
 /** `st|sts` is either, `the?` may be missing. Every form is taken apart once: rows ask for the same few thousand times. */
-function wantedBy(form: string): Wanted {
-  const known = wanted.get(form)
-  if (known) return known
+function takenApart(form: string): Wanted {
   const optional = form.endsWith('?') && form.length > 1
   const text = optional ? form.slice(0, -1) : form
   const found = { optional, words: new Set(text.length > 1 ? text.split('|') : [text]) }

@@ -125,6 +125,6 @@ function edgeOf(words: string): EdgeWords {
   const part = rows !== null && edge !== 'top' && edge !== 'all' || aPart.test(words)
   const row = edge === 'top' && rows !== null && rows[2] === undefined ? Number(rows[1]) : undefined
   const at = /\b(first|last|next) \d+/i.exec(words)?.[1]?.toLowerCase() as EdgeWords['at']
-  const named = rows?.[2] !== undefined && edge !== 'top' && edge !== 'all' ? Array.from({ length: to! - from! + 1 }, (_, index) => from! + index) : undefined
+  const named = rows?.[2] !== undefined && edge !== 'top' && edge !== 'all' ? [from!, to!] as const : undefined
   return { edge, ...(row !== undefined && { row }), ...(at && part && { at }), ...(named && { rows: named }), ...(count > 0 && (rows === null || part || alone > 0) && { count }), ...(part && { part }) }
 }

@@ -62,10 +62,10 @@ test('two cloths sewn at both ends of their tops leave a neck', () => {
 
 test('a side of which some rows are sewn leaves a slit', () => {
   const { parts, piece } = cloth(10, 9)
-  const rows = (...numbers: readonly number[]) => ({ rows: numbers, part: true, count: numbers.length })
+  const rows = (first: number, last: number) => ({ rows: [first, last] as const, part: true, count: last - first + 1 })
   const rings = sewnRings([parts], [piece], [
-    [{ piece: 0, words: { edge: 'left', ...rows(1, 2, 3) } }, { piece: 0, words: { edge: 'right', ...rows(1, 2, 3) } }],
-    [{ piece: 0, words: { edge: 'left', ...rows(7, 8, 9) } }, { piece: 0, words: { edge: 'right', ...rows(7, 8, 9) } }],
+    [{ piece: 0, words: { edge: 'left', ...rows(1, 3) } }, { piece: 0, words: { edge: 'right', ...rows(1, 3) } }],
+    [{ piece: 0, words: { edge: 'left', ...rows(7, 9) } }, { piece: 0, words: { edge: 'right', ...rows(7, 9) } }],
   ])
   // The hem of 10, the top of 10, and a slit of 3 rows on either side.
   expect(rings.map(open).toSorted((a, b) => a - b)).toEqual([6, 10, 10])
