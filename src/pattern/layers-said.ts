@@ -14,13 +14,10 @@ const throughBoth = /\bthrough (?:both|the two|two|all)\b|\bboth (?:layers|piece
  * a remark of the piece that it belongs to.
  */
 export function layersSaid({ pieces, source }: Pattern, remarks: readonly { readonly span: Span; readonly piece: string }[]): readonly Seam[] {
-  return remarks.flatMap(({ span, piece }) => {
-    const words = textOf(source, span)
-    const on = pieces.find(({ name }) => name === piece)?.on
-    const own = pieces.find(({ name }) => name === on)
-    if (!own || !laid.test(words) || !throughBoth.test(words)) return []
-    const named = pieces.filter((one) => one.name !== piece && one.on === undefined && isNamed(one, words, pieces))
-    return named.length === 2 && named.includes(own) ? [{ join: named.map(({ name }) => name), span }] : []
+  return remarks.flatMap(({ span, piece: name }) => {
+    const piece = pieces.find((one) => one.name === name)
+    const two = piece && laidTogether(piece, textOf(source, span), pieces, byName)
+    return two ? [{ join: two.map((one) => one.name), span }] : []
   })
 }
 
@@ -31,15 +28,11 @@ export function layersSaid({ pieces, source }: Pattern, remarks: readonly { read
 export function layersWorked({ pieces, source }: Pattern, worked: readonly WorkedPiece[]): readonly Seam[] {
   const first = worked.filter(({ size }) => size === worked[0]?.size)
   return first.flatMap(({ piece, rows }) => {
-    const own = pieces.find(({ name }) => name === piece.on)
     const [row] = rows
-    if (!own || !row?.along) return []
-    const words = textOf(source, row.written.span)
-    if (!throughBoth.test(words) || !laid.test(words)) return []
-    const named = joined(piece, words, pieces)
-    if (named.length !== 2 || !named.includes(own)) return []
+    const two = row?.along && laidTogether(piece, textOf(source, row.written.span), pieces, joined)
+    if (!row?.along || !two) return []
     const whole = new Set(row.along.filter(({ offers, worksOver }) => offers > 0 && worksOver === offers).map(({ edge }) => names[edge]))
-    return [...whole].map((edge) => ({ join: named.map(({ name }) => name), edges: [[{ edge }, { edge }]], within: true, span: row.written.text }))
+    return [...whole].map((edge) => ({ join: two.map(({ name }) => name), edges: [[{ edge }, { edge }]], within: true, span: row.written.text }))
   })
 }
 
@@ -48,14 +41,16 @@ export function layersWorked({ pieces, source }: Pattern, worked: readonly Worke
  */
 export function layersSewn({ pieces, source }: Pattern): readonly ToldSeam[] {
   return pieces.flatMap((piece, index): readonly ToldSeam[] => {
-    const own = pieces.find(({ name }) => name === piece.on)
-    const words = textOf(source, piece.rows)
-    if (!own || !throughBoth.test(words) || !laid.test(words)) return []
-    const named = joined(piece, words, pieces)
-    const other = named.find((one) => one !== own)
-    if (!other || named.length !== 2 || !named.includes(own)) return []
-    return [[{ piece: index, words: 'ridge' }, { piece: pieces.indexOf(other), words: 'facing' }]]
+    const other = laidTogether(piece, textOf(source, piece.rows), pieces, joined)?.find(({ name }) => name !== piece.on)
+    return other ? [[{ piece: index, words: 'ridge' }, { piece: pieces.indexOf(other), words: 'facing' }]] : []
   })
+}
+
+/** The piece that one goes on from and another, where words lay them on one another and go through both. */
+function laidTogether(piece: Piece, words: string, pieces: readonly Piece[], find: typeof joined): readonly Piece[] | undefined {
+  if (piece.on === undefined || !laid.test(words) || !throughBoth.test(words)) return undefined
+  const two = find(piece, words, pieces)
+  return two.length === 2 && two.some(({ name }) => name === piece.on) ? two : undefined
 }
 
 const names: Readonly<Record<EdgeUse['edge'], NamedEdge>> = { top: 'top', step: 'side', 'row-ends': 'side', underside: 'bottom' }
@@ -63,8 +58,10 @@ const names: Readonly<Record<EdgeUse['edge'], NamedEdge>> = { top: 'top', step: 
 /** The pieces that words lay on one another: by their names, or where there are but two, as `the halves`. */
 function joined(piece: Piece, words: string, pieces: readonly Piece[]): readonly Piece[] {
   const base = pieces.filter((one) => one.name !== piece.name && one.on === undefined)
-  return base.length === 2 && /\b(?:halves|pieces|panels|strips|sides)\b(?! (?:facing|together|out|in|inside|touching))/i.test(words) ? base : base.filter((one) => isNamed(one, words, pieces))
+  return base.length === 2 && /\b(?:halves|pieces|panels|strips|sides)\b(?! (?:facing|together|out|in|inside|touching))/i.test(words) ? base : byName(piece, words, pieces)
 }
+
+const byName = (piece: Piece, words: string, pieces: readonly Piece[]): readonly Piece[] => pieces.filter((one) => one.name !== piece.name && one.on === undefined && isNamed(one, words, pieces))
 
 /** By its name, or by the last word of it where no other piece ends in that. */
 function isNamed({ name }: Piece, words: string, pieces: readonly Piece[]): boolean {
