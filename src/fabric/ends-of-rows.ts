@@ -2,7 +2,7 @@ import { inSize, type Target } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { isEndOf, isOfRow, leftBefore, rowAt, rowNamed } from './along-outline.ts'
 import type { WorkInto } from './places-of.ts'
-import { isStitch, type Place } from './place.ts'
+import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 import { begin } from './work-start.ts'
 
@@ -20,17 +20,11 @@ export function heldToRows(walk: Walk, { ofRows, upTo }: Target, span: Span, fro
   if (!meant) walk.trouble({ kind: 'no-such-place', span, what: `the ends of rows ${first} to ${last}` })
 }
 
-/** A row may name a place that lies behind a seam, so that what is sewn is passed. */
-export function behindSeam(walk: Walk, target: Target): void {
-  goToEndsOf(walk, target)
-  goToRowBehindSeam(walk, target)
-}
-
 /**
  * `in each of the 5 row-ends of Rows 14-10` at the other side of an opening that a seam left: what lies between is sewn, and so is what lies
  * behind. Only where the pattern tells of sewing.
  */
-function goToEndsOf(walk: Walk, { ofRows, thing }: Target): void {
+export function goToEndsOf(walk: Walk, { ofRows, thing }: Target): void {
   if (!ofRows || thing?.kind !== 'row-end' || !walk.outline || !walk.setting.sewn || walk.overrun) return
   const [first, last] = [inSize(ofRows.first, walk.setting.size), inSize(ofRows.last, walk.setting.size)].toSorted((a, b) => a - b)
   const isMeant = (place: Place | undefined): boolean => {
@@ -40,16 +34,6 @@ function goToEndsOf(walk: Walk, { ofRows, thing }: Target): void {
   const next = walk.edge.findIndex((place, at) => at >= walk.at && place.kind === 'row-end')
   const meant = walk.edge.findIndex((place, at) => at >= walk.at && isMeant(place))
   if (walk.last < 0 || meant < 0 || next < 0 || isMeant(walk.edge[next])) return
-  walk.at = meant
-  walk.leaves = true
-}
-
-/** `leave the seamed sts and row-ends unworked, sc in each of the 13 sts of Row 22`: the row itself says that what lies between is in a seam. */
-function goToRowBehindSeam(walk: Walk, target: Target): void {
-  if (target.ofRow === undefined || target.thing?.kind !== 'stitch' || !walk.outline || !walk.setting.sewn || walk.last < 0 || !/\b(?:seams?|seamed|sewn)\b/.test(walk.said)) return
-  const next = walk.edge.findIndex((place, at) => at >= walk.at && isStitch(place))
-  const meant = walk.edge.findIndex((place, at) => at >= walk.at && isStitch(place) && isOfRow(walk, place, target))
-  if (next < 0 || meant <= next) return
   walk.at = meant
   walk.leaves = true
 }

@@ -4,7 +4,7 @@ import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
 import { endOfEdge, endOfRowEnds, isLastOfRow, toNthOfStep, lastOfEdge, leftBefore, onNamedRow, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
-import { behindSeam, heldToRows, intoEndOfRow } from './ends-of-rows.ts'
+import { goToEndsOf, heldToRows, intoEndOfRow } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { goToPart } from './parts.ts'
@@ -51,7 +51,7 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   switch (target.walk) {
     case 'next': {
       toNthOfStep(walk, target, span)
-      behindSeam(walk, target)
+      goToEndsOf(walk, target)
       const from = walk.at
       next(walk, target, span, rest, count, work, over)
       return heldToRows(walk, target, span, from)
