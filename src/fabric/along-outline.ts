@@ -1,5 +1,7 @@
 import type { EdgeName, Target, Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
+import { rowAt } from './border-edge.ts'
+import { gapIn } from './edges-used.ts'
 import { findNext, isThing } from './find-place.ts'
 import { handOf, type LaidRow, type Stretch } from './laid-row.ts'
 import { isStitch, type Place } from './place.ts'
@@ -26,7 +28,7 @@ function tellPassed(walk: Walk, from: number, to: number, span: Span, begun: boo
     walk.missed += missed
     walk.trouble({ kind: 'left-over', span, count: missed })
   }
-  if (passed > passedInSilence || begun) walk.trouble({ kind: 'row-ends-passed', span, count: Math.max(1, passed) })
+  if (passed > passedInSilence || begun) walk.trouble({ kind: 'row-ends-passed', span, count: Math.max(1, passed), ...gapIn(walk, walk.edge.slice(from, to), walk.edge[from - 1], span) })
 }
 
 /** A side of which some row-ends were worked is worked to its end; the one across a slit is another. */
@@ -214,17 +216,11 @@ function isOn(walk: Walk, place: Walk['edge'][number], named: EdgeName | undefin
   return named === 'side' ? edge === 'row-ends' || edge === 'step' : edge === named
 }
 
-/** The row that a place of the outline belongs to: each row-end is another row's. */
-export function rowAt(walk: Walk, place: Walk['edge'][number]): Stretch['rows'][number] | undefined {
-  const stretch = walk.outline?.stretchOf.get(place)
-  return stretch?.rows[stretch.edge === 'row-ends' ? stretch.places.indexOf(place) : 0]
-}
-
 /** `in first unworked st of Row 4`, `at the right-hand end of Row 2`. */
 export function isOfRow(walk: Walk, place: Walk['edge'][number], target: Target): boolean {
   const { hand, walk: how, thing } = target
   const stretch = walk.outline?.stretchOf.get(place)
-  const row = rowAt(walk, place)
+  const row = rowAt(walk.outline, place)
   // `the 4 sl sts of Row 7` lie on the stitches that Row 6 has there, where slip stitches are no row of their own.
   const under = thing?.stitch === 'sl st' && stretch?.edge === 'step' && row !== undefined && liesUnder(walk, row, target)
   if (!stretch || !under && !isRowMeant(walk, row, target)) return false
@@ -236,7 +232,7 @@ export function isOfRow(walk: Walk, place: Walk['edge'][number], target: Target)
 /** `the neck-side row-end of Row 6`: where one end of the row lies above a step and the other does not, the one that is meant. */
 function facesRightly(walk: Walk, place: Walk['edge'][number], { facing }: Target): boolean {
   const fits = (end: Walk['edge'][number]): boolean => walk.outline!.risers.has(end) === (facing === 'step')
-  return facing === undefined || fits(place) || !walk.edge.some((end) => end.kind === 'row-end' && rowAt(walk, end) === rowAt(walk, place) && fits(end))
+  return facing === undefined || fits(place) || !walk.edge.some((end) => end.kind === 'row-end' && rowAt(walk.outline, end) === rowAt(walk.outline, place) && fits(end))
 }
 
 /** Whether a row is the one under the row that is meant, which may be the first of another piece. */
@@ -258,7 +254,7 @@ export function toNthOfStep(walk: Walk, { nthOfStep }: Target, span: Span): void
 
 /** `Rejoin yarn in last st of Row 6`: the last one that the row made, whichever way its edge is met now. */
 export function isLastOfRow(walk: Walk, place: Walk['edge'][number], target: Target): boolean {
-  return isOfRow(walk, place, target) && place === rowAt(walk, place)?.places.at(-1)
+  return isOfRow(walk, place, target) && place === rowAt(walk.outline, place)?.places.at(-1)
 }
 
 /** `yoke Row 1`, `the hem row`, `the last row`: whether a row is the one that is named, by its number, its piece or its label. */
@@ -270,7 +266,7 @@ function isRowMeant(walk: Walk, row: Stretch['rows'][number] | undefined, { ofRo
 }
 
 /** Whether a place is a row-end of the row that is named. */
-export const isEndOf = (walk: Walk, place: Walk['edge'][number], row: NonNullable<Target['upTo']>): boolean => place.kind === 'row-end' && isRowMeant(walk, rowAt(walk, place), { ...row, walk: 'edge' })
+export const isEndOf = (walk: Walk, place: Walk['edge'][number], row: NonNullable<Target['upTo']>): boolean => place.kind === 'row-end' && isRowMeant(walk, rowAt(walk.outline, place), { ...row, walk: 'edge' })
 
 /** A row as a target names it: `row 4`, `the hem row`. */
 export const rowNamed = ({ ofRow, rowCalled, ofPiece }: NonNullable<Target['upTo']>): string => `${rowCalled === undefined ? `row ${ofRow}` : `the ${rowCalled}`}${ofPiece === undefined ? '' : ` of ${ofPiece}`}`

@@ -1,4 +1,4 @@
-import type { Stretch } from './laid-row.ts'
+import type { LaidRow, Stretch } from './laid-row.ts'
 import type { Place } from './place.ts'
 
 /** An outline as a border meets it. */
@@ -39,4 +39,10 @@ function juttingEnds({ edge, rows, places }: Stretch, before: Stretch, after: St
   if (edge !== 'step') return []
   const isOwn = (beside: Stretch): boolean => beside.edge === 'row-ends' && beside.rows.includes(rows[0]!)
   return [...(isOwn(before) ? [places[0]!] : []), ...(isOwn(after) ? [places.at(-1)!] : [])]
+}
+
+/** The row that a place of the outline belongs to: each row-end is another row's. */
+export function rowAt(outline: BorderEdge | undefined, place: Place): LaidRow | undefined {
+  const stretch = outline?.stretchOf.get(place)
+  return stretch?.rows[stretch.edge === 'row-ends' ? stretch.places.indexOf(place) : 0]
 }

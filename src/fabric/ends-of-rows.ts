@@ -1,6 +1,7 @@
 import { inSize, type Target } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
-import { isEndOf, isOfRow, leftBefore, rowAt, rowNamed } from './along-outline.ts'
+import { isEndOf, isOfRow, leftBefore, rowNamed } from './along-outline.ts'
+import { rowAt } from './border-edge.ts'
 import type { WorkInto } from './places-of.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
@@ -13,7 +14,7 @@ export function heldToRows(walk: Walk, { ofRows, upTo }: Target, span: Span, fro
   if (!ofRows) return
   const [first, last] = [inSize(ofRows.first, walk.setting.size), inSize(ofRows.last, walk.setting.size)]
   const ends = walk.edge.slice(from, walk.at).filter((place) => place.kind === 'row-end' && walk.taken.has(place))
-  const numbers = ends.map((place) => rowAt(walk, place)?.number)
+  const numbers = ends.map((place) => rowAt(walk.outline, place)?.number)
   // Rows without a number are not told from one another.
   if (numbers.includes(undefined)) return
   const meant = numbers.length === Math.abs(last - first) + 1 && new Set([...numbers, first, last]).size === numbers.length && numbers.every((number) => number! >= Math.min(first, last) && number! <= Math.max(first, last))
@@ -28,7 +29,7 @@ export function goToEndsOf(walk: Walk, { ofRows, thing }: Target): void {
   if (!ofRows || thing?.kind !== 'row-end' || !walk.outline || !walk.setting.sewn || walk.overrun) return
   const [first, last] = [inSize(ofRows.first, walk.setting.size), inSize(ofRows.last, walk.setting.size)].toSorted((a, b) => a - b)
   const isMeant = (place: Place | undefined): boolean => {
-    const number = place?.kind === 'row-end' ? rowAt(walk, place)?.number : undefined
+    const number = place?.kind === 'row-end' ? rowAt(walk.outline, place)?.number : undefined
     return number !== undefined && number >= first! && number <= last!
   }
   const next = walk.edge.findIndex((place, at) => at >= walk.at && place.kind === 'row-end')
@@ -42,7 +43,7 @@ export function goToEndsOf(walk: Walk, { ofRows, thing }: Target): void {
 function endsWithRow(walk: Walk, upTo: NonNullable<Target['upTo']>, span: Span, from: number): void {
   const worked = walk.edge.slice(from, walk.at).filter((place) => place.kind === 'row-end' && walk.taken.has(place))
   const last = worked.at(-1)
-  if (!last || rowAt(walk, last)?.number === undefined || isEndOf(walk, last, upTo)) return
+  if (!last || rowAt(walk.outline, last)?.number === undefined || isEndOf(walk, last, upTo)) return
   const { places } = walk.outline!.stretchOf.get(last)!
   if (places.some((place) => isEndOf(walk, place, upTo))) walk.trouble({ kind: 'no-such-place', span, what: `the end of ${rowNamed(upTo)} there` })
 }

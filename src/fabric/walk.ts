@@ -118,8 +118,8 @@ export class Walk {
   readonly holds: HeldRun[] = []
   /** The space that was skipped last: it may wait with the stitches beside it. */
   spaceSkipped: Place | undefined
-  /** Of an outline: the places that were taken. */
-  readonly taken = new Set<Place>()
+  /** Of an outline: the places that were taken, in the order of work, each with the words that took it. */
+  readonly taken = new Map<Place, Span>()
   /** Stitches along an edge whose number is left to the maker. */
   loose: Loose | undefined
   /** What the row says beside its instructions, in small letters. */
@@ -252,7 +252,7 @@ export class Walk {
       this.troubles.push({ kind: 'overrun', span, wants: 0, offers: this.edge.length })
     }
     const place = this.outline || this.held ? this.edge[index] : undefined
-    if (place) this.taken.add(place)
+    if (place && !this.taken.has(place)) this.taken.set(place, span)
     this.at = Math.max(this.at, index + 1)
     this.last = index
     return index

@@ -2,13 +2,13 @@ import type { RowText } from '../notation/row-text.ts'
 import type { Instruction } from '../notation/syntax.ts'
 import { inSize } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
+import { edgesUsed, gapIn } from './edges-used.ts'
 import { passedInSilence, passedOver, stopsOneShort } from './along-outline.ts'
 import { compareTotal, withJoin, saysOf, type Comparison, type Made } from './compare-total.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import { closesItsStep, leavesSlips, liesOn, withoutTravel, type Lies } from './lies-on.ts'
 import type { HeldRun } from './held.ts'
 import { joinNeighbours } from './join-neighbours.ts'
-import type { Stretch } from './laid-row.ts'
 import { turnAfter } from './turns.ts'
 import { leftOfPiece } from './older-row.ts'
 import { nothingNeeded, passedAsElsewhere } from './passed-runs.ts'
@@ -174,21 +174,7 @@ function passLastRowEnds(walk: Walk, span: Span): void {
   const { passed } = passedOver(walk, walk.at, walk.end)
   const begun = walk.at > 0 && walk.at < walk.end && walk.edge[walk.at - 1]!.kind === 'row-end' && walk.taken.has(walk.edge[walk.at - 1]!)
   if (passed <= passedInSilence && !begun) walk.at = walk.end
-  else walk.trouble({ kind: 'row-ends-passed', span, count: Math.max(passed, walk.end - walk.at) })
-}
-
-/** How many places of each edge a border used, and how many stitches it made there. */
-function edgesUsed(walk: Walk): readonly EdgeUse[] {
-  const makes = new Map<Stretch | undefined, number>()
-  for (const { into, kind, travel } of walk.made) {
-    if (travel || kind === 'space') continue
-    const stretch = into && walk.outline!.stretchOf.get(into)
-    makes.set(stretch, (makes.get(stretch) ?? 0) + 1)
-  }
-  return walk.outline!.stretches.map((stretch) => ({
-    edge: stretch.edge, rows: stretch.rows.map(({ name }) => name), offers: stretch.places.length,
-    worksOver: stretch.places.filter((place) => walk.taken.has(place)).length, makes: makes.get(stretch) ?? 0,
-  }))
+  else walk.trouble({ kind: 'row-ends-passed', span, count: Math.max(passed, walk.end - walk.at), ...gapIn(walk, walk.edge.slice(walk.at, walk.end), undefined, span) })
 }
 
 /** Slip stitches at the end of a flat row step in at that edge, as those at its start do. Whether they count is the pattern's matter. */

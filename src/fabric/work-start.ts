@@ -2,7 +2,8 @@ import { isEndOfRow } from '../notation/end-of-row.ts'
 import type { Start } from '../notation/syntax.ts'
 import { inSize, type Target, type Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
-import { expectEdge, isLastOfRow, isOfRow, rowAt, rowNamed } from './along-outline.ts'
+import { expectEdge, isLastOfRow, isOfRow, rowNamed } from './along-outline.ts'
+import { rowAt } from './border-edge.ts'
 import { findNext, indexAhead, isThing } from './find-place.ts'
 import { goToRow, isBelow } from './older-row.ts'
 import type { Place } from './place.ts'
@@ -104,7 +105,7 @@ function alongOutline(walk: Walk, { target: said, start, end }: Start): void {
 function lastAsWorked(walk: Walk, last: number, named: (place: Place) => boolean): number {
   const place = walk.edge[last]
   const stretch = place && walk.outline!.stretchOf.get(place)
-  const places = rowAt(walk, place ?? walk.edge[0]!)?.places ?? []
+  const places = rowAt(walk.outline, place ?? walk.edge[0]!)?.places ?? []
   const first = walk.edge.findIndex((one) => named(one) && walk.outline!.stretchOf.get(one) === stretch)
   if (!place || first < 0 || first === last || places.indexOf(walk.edge[first]!) < places.indexOf(place)) return -1
   return walk.choose('last-meant', ['the last stitch is the last as the new row goes', 'the last stitch is the one that was worked last']) === 1 ? first : -1
@@ -120,7 +121,7 @@ function beginAtStep(walk: Walk, nth: number): void {
 /** `in the first of the last 4 unworked dc of Rnd 5`: of those that the row made last, the one that is come to first. */
 function fromEndOfRow(walk: Walk, target: Target): number {
   const last = target.fromEnd && inSize(target.fromEnd, walk.setting.size)
-  return last === undefined ? -1 : walk.edge.findIndex((place) => isOfRow(walk, place, target) && rowAt(walk, place)!.places.indexOf(place) >= rowAt(walk, place)!.places.length - last)
+  return last === undefined ? -1 : walk.edge.findIndex((place) => isOfRow(walk, place, target) && rowAt(walk.outline, place)!.places.indexOf(place) >= rowAt(walk.outline, place)!.places.length - last)
 }
 
 /** `With RS facing and foundation edge uppermost, join yarn in row-end of Edging Row 2 at the right-hand end`: the row was worked the other way up. */

@@ -114,6 +114,8 @@ export interface EdgeUse {
   readonly worksOver: number
   /** Stitches that the border makes there. */
   readonly makes: number
+  /** Of the edge that the border begins on: at which of its places, from 1. */
+  readonly beginsAt?: number
 }
 
 /** One step of the row's arithmetic. */
@@ -126,13 +128,22 @@ export interface Step {
   readonly times: number
 }
 
+/** Row-ends that a border passes, on the way from one place that it works to the next. */
+export interface Gap {
+  /** The row of the first of them and of the last, as a person names it: `Row 8`, `Row 8 of Back`. */
+  readonly from: string
+  readonly to: string
+  /** The words that work the last place before them, where they are not those that work the next. */
+  readonly after?: Span
+}
+
 /** Something that did not come out, as a fact with numbers. */
 export type Trouble =
   | { readonly kind: 'overrun'; readonly span: Span; readonly wants: number; readonly offers: number; readonly what?: string }
   | { readonly kind: 'left-over'; readonly span: Span; readonly count: number; readonly said?: number }
   | { readonly kind: 'does-not-divide'; readonly span: Span; readonly room: number; readonly each: number; readonly before: number; readonly after: number }
   | { readonly kind: 'no-such-place'; readonly span: Span; readonly what: string }
-  | { readonly kind: 'row-ends-passed'; readonly span: Span; readonly count: number }
+  | { readonly kind: 'row-ends-passed'; readonly span: Span; readonly count: number; readonly gap?: Gap }
   | { readonly kind: 'other-edge'; readonly span: Span; readonly named: string; readonly next: string }
   | { readonly kind: 'stated-apart'; readonly span: Span; readonly says: number; readonly makes: number; readonly scope: 'so-far' | 'side' | 'either' }
   | { readonly kind: 'sewn-apart'; readonly span: Span; readonly one: number; readonly other: number; readonly along?: boolean }

@@ -71,8 +71,13 @@ export class Reader {
     let at = this.at
     for (let index = 0; index < words.length; index += 1) {
       const form = words[index]!
+      const word = this.lower[at] ?? ''
+      if (word === form) {
+        at += 1
+        continue
+      }
       const { optional, words: any } = wanted.get(form) ?? takenApart(form)
-      if (any.has(this.lower[at] ?? '')) at += 1
+      if (any.has(word)) at += 1
       else if (!optional) return false
     }
     this.at = at
