@@ -261,6 +261,7 @@ export function isLastOfRow(walk: Walk, place: Walk['edge'][number], target: Tar
 function isRowMeant(walk: Walk, row: Stretch['rows'][number] | undefined, { ofRow, rowCalled, ofPiece, walk: how }: Pick<Target, 'ofRow' | 'rowCalled' | 'ofPiece' | 'walk'>): boolean {
   if (!row || how === 'edge' && ofPiece !== undefined && row.piece !== ofPiece.toLowerCase()) return false
   if (rowCalled === undefined) return row.number === ofRow
+  if (rowCalled === '') return true
   if (/^(?:last|final|top) row$/.test(rowCalled)) return walk.outline!.stretches.some(({ edge, rows }) => edge === 'top' && rows[0] === row)
   return row.called === rowCalled || rowCalled === 'first row' && row.number === 1
 }
@@ -269,7 +270,7 @@ function isRowMeant(walk: Walk, row: Stretch['rows'][number] | undefined, { ofRo
 export const isEndOf = (walk: Walk, place: Walk['edge'][number], row: NonNullable<Target['upTo']>): boolean => place.kind === 'row-end' && isRowMeant(walk, rowAt(walk.outline, place), { ...row, walk: 'edge' })
 
 /** A row as a target names it: `row 4`, `the hem row`. */
-export const rowNamed = ({ ofRow, rowCalled, ofPiece }: NonNullable<Target['upTo']>): string => `${rowCalled === undefined ? `row ${ofRow}` : `the ${rowCalled}`}${ofPiece === undefined ? '' : ` of ${ofPiece}`}`
+export const rowNamed = ({ ofRow, rowCalled, ofPiece }: NonNullable<Target['upTo']>): string => `${rowCalled === undefined ? `row ${ofRow}` : rowCalled === '' ? 'a row' : `the ${rowCalled}`}${ofPiece === undefined ? '' : ` of ${ofPiece}`}`
 
 /** On an outline the first chain, row-end or stitch is the one that comes next, wherever the hook stands; of the edge that the row began with it is where the row began. */
 export function firstOnOutline(walk: Walk, { thing }: Target): boolean {

@@ -22,7 +22,7 @@ export interface LaidRow {
   /** Undersides of chains added at its start, outermost first, and at its end, outermost last. */
   readonly startChains: readonly Place[]
   readonly endChains: readonly Place[]
-  /** Of the first row: the chain under a skipped turning chain that counts as a stitch. */
+  /** Of a row that begins in a chain: the one under the skipped turning chain that counts as a stitch. */
   readonly base?: Place
   /** Of the first row: undersides of what it was worked into, in its working order. */
   readonly foundation: readonly Place[]
@@ -66,6 +66,14 @@ export function partsOf(row: LaidRow): readonly Part[] {
     { edge: 'top', row, places },
     { edge: 'row-ends', row, places: [end] }, { edge: 'underside', row, places: row.endChains.toReversed() },
   ]
+}
+
+/** Places of an underside with the chain under the counted turning chain, which some take for a place; as they are where they do not reach to it. */
+export function withBase(places: readonly Place[], { base, startChains, foundation }: LaidRow): readonly Place[] {
+  const beside = startChains[0] ?? foundation[0]
+  if (!base || !beside) return places
+  if (places[0] === beside) return [base, ...places]
+  return places.at(-1) === beside ? [...places, base] : places
 }
 
 /** The row-ends of a row that holds out these places. */

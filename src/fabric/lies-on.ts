@@ -29,8 +29,14 @@ export function liesOn(walk: Walk): Lies {
     startChains: edge.slice(walk.firstChain, prefixed),
     endChains: appended > 0 ? edge.slice(edge.length - appended) : basesAtEnd(walk),
     foundation: foundationOf(walk),
-    ...(onChain && !walk.round && walk.made[0]?.turning && walk.foundation?.[walk.firstChain - 1] && { base: walk.foundation[walk.firstChain - 1]! }),
+    ...baseOf(walk, onChain),
   }
+}
+
+/** The chain under a turning chain that counts as the first stitch and was skipped. */
+function baseOf({ round, made, foundation, edge, prefixed, firstChain }: Walk, onChain: boolean): Pick<Lies, 'base'> {
+  const base = round || !made[0]?.turning ? undefined : onChain ? foundation?.[firstChain - 1] : prefixed > firstChain ? edge[firstChain - 1] : undefined
+  return base ? { base } : {}
 }
 
 /** `6 fsc` at the end of a flat row: below each lies the chain that it made for itself. */

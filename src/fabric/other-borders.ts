@@ -1,6 +1,6 @@
 import type { Instruction } from '../notation/syntax.ts'
 import { borderEdge } from './border-edge.ts'
-import { standBeside, type Stretch } from './laid-row.ts'
+import { standBeside, withBase, type Stretch } from './laid-row.ts'
 import type { Outline } from './outline.ts'
 import { alongEdges, joinsAnew, onFoundation } from './edge-for.ts'
 import type { Edge, Place } from './place.ts'
@@ -13,8 +13,8 @@ import type { RowToWork, RowTry } from './work-row.ts'
 interface OtherBorder {
   readonly edge: Edge
   readonly words: string
-  /** A place that it has more than others: a flat row that does not work it does not need it. */
-  readonly adds?: Place
+  /** Places that it has more than others: a flat row that works none of them does not need them. */
+  readonly adds?: readonly Place[]
 }
 
 /** More stretches than this are not tried one by one as the place where a border begins. */
@@ -30,21 +30,24 @@ function otherBorders(toWork: RowToWork, outline: Outline, { round, sewn, laidOn
   if (!border) return []
   const { turned } = border
   const made = (stretches: readonly Stretch[], way: boolean): Edge => ({ ...edge, places: stretches.flatMap(({ places }) => places), outline: borderEdge(stretches, way) })
-  const withBase = outline.base ? [{ edge: made(based(outline.walk(turned), outline), turned), adds: outline.base, words: 'the chain under the counted turning chain is a place of the underside' }] : []
+  const bases = outline.walk(turned).flatMap(({ rows, edge: kind }) => (kind === 'underside' && rows[0]?.base) || [])
+  const onBases = bases.length > 0 ? [{ edge: made(based(outline.walk(turned)), turned), adds: bases, words: 'the chain under the counted turning chain is a place of the underside' }] : []
   const ring = round && alongEdges(items) ? closedStrip(outline.walk(turned), sewn === true).map((side) => ({ edge: made(side, turned), words: 'the ends of the strip are joined, and the round goes along one of its sides' })) : []
   const unturned = namesFirstEdge(items) ? [{ edge: made(outline.walk(!turned), !turned), words: 'the edge that is named comes next, whether the work is turned or not' }] : []
   const anew = begunAnew(toWork)
   const closed = round && sewn && (alongEdges(items) || onFoundation(items)) ? closedEdges(outline.walk(turned)).flatMap((rest) => (anew ? turnsOf(rest) : [rest])).map((rest) => ({ edge: made(rest, turned), words: 'an edge that the round does not reach is folded or sewn together' })) : []
-  if (!anew) return [...withBase, ...ring, ...closed, ...unturned]
+  if (!anew) return [...onBases, ...ring, ...closed, ...unturned]
   // Where the words say which side faces, the work goes along the edge in one direction only.
-  const starts = (border.faced ? [turned] : [turned, !turned]).flatMap((way) => {
-    const walk = outline.walk(way)
+  const ways = border.faced ? [turned] : [turned, !turned]
+  const startsOn = (walkOf: (way: boolean) => readonly Stretch[], adds: readonly Place[]): readonly OtherBorder[] => ways.flatMap((way) => {
+    const walk = walkOf(way)
     const parted = walk.flatMap((stretch) => whereNumbersBegin(stretch, laidOn))
-    return [walk, ...(parted.length > walk.length ? [parted] : [])].flatMap((all) => (all.length > mostStarts ? [] : turnsOf(all).map((begun) => ({ edge: made(begun, way), words: 'the row begins where its words fit the edge' }))))
+    return [walk, ...(parted.length > walk.length ? [parted] : [])].flatMap((all) => (all.length > mostStarts ? [] : turnsOf(all).map((begun) => ({ edge: made(begun, way), ...(adds.length > 0 && { adds }), words: 'the row begins where its words fit the edge' }))))
   })
+  const starts = [...startsOn((way) => outline.walk(way), []), ...(bases.length > 0 ? startsOn((way) => based(outline.walk(way)), bases) : [])]
   const heel = outline.opened ? [turned, !turned].map((way) => ({ edge: made(sidesUp(outline.walk(way)), way), words: 'the edge that the piece began with is folded and sewn together' })) : []
   const withEnds = turnsOf(outline.opened ? outline.openingWithEnds : []).map((begun) => ({ edge: made(begun, turned), words: 'the round that closes the opening has an end on either side of it' }))
-  return [...withBase, ...ring, ...starts, ...heel, ...withEnds, ...closed]
+  return [...onBases, ...ring, ...starts, ...heel, ...withEnds, ...closed]
 }
 
 /** A side that goes on from a bag to its flap, or over a seam: where the rows are numbered anew, at a seam and where another piece is laid on it another row may begin. */
@@ -109,12 +112,8 @@ function namesFirstEdge(items: readonly Instruction[]): boolean {
 /** The row joins the yarn, or a remark over it does. */
 const begunAnew = ({ items, joined }: Pick<RowToWork, 'items' | 'joined'>): boolean => joined === true || joinsAnew(items)
 
-function based(stretches: readonly Stretch[], { base, firstChain }: Outline): readonly Stretch[] {
-  return stretches.map((stretch) => {
-    if (stretch.edge !== 'underside' || !base) return stretch
-    if (stretch.places[0] === firstChain) return { ...stretch, places: [base, ...stretch.places] }
-    return stretch.places.at(-1) === firstChain ? { ...stretch, places: [...stretch.places, base] } : stretch
-  })
+function based(stretches: readonly Stretch[]): readonly Stretch[] {
+  return stretches.map((stretch) => (stretch.edge === 'underside' ? { ...stretch, places: withBase(stretch.places, stretch.rows[0]!) } : stretch))
 }
 
 /**
@@ -133,7 +132,7 @@ export function bestOnOutline(first: Readings, toWork: RowToWork, setting: RowSe
       if (anew && there.usual && leastWrong.usual && lessAmiss(there.usual, leastWrong.usual)) leastWrong = there
       continue
     }
-    if (adds && !setting.round && !found.row.made.some(({ into }) => into === adds)) continue
+    if (adds && !setting.round && !found.row.made.some(({ into }) => into && adds.includes(into))) continue
     const readings: Readings = { usual: { ...found, assumed: [...found.assumed, words] }, others: [] }
     if (!leavesSide(found)) return readings
     best ??= readings

@@ -1,4 +1,4 @@
-import { partsOf, type LaidRow, type Part, type Stretch } from './laid-row.ts'
+import { partsOf, withBase, type LaidRow, type Part, type Stretch } from './laid-row.ts'
 import { openInFold, type FoldedPortion } from './fold.ts'
 import { openingUnder, roundOpening, underChain, withEndsOf, type Opening } from './opening.ts'
 import { back, backwards, between, comesBefore, nearerWay, ringFrom, seamBetween, seenFromRight, stretchesOf, turnedOver, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
@@ -18,9 +18,8 @@ export class Outline extends RingOfNodes {
   private last: LaidRow | undefined
   /** Rows that are not rounds, and not yet enclosed by a round. */
   flatRows = 0
-  /** Of the first row: the chain under a counted turning chain, and the chain beside it. */
+  /** Of the first row: the chain under a counted turning chain. */
   base: Place | undefined
-  firstChain: Place | undefined
   /** The other edge of a tube: undersides of the chain that its first round was worked into. */
   bottom: readonly Place[] = []
   /** The edges of flat rows that a round on their top has closed to a tube: a heel, a slit. */
@@ -41,7 +40,6 @@ export class Outline extends RingOfNodes {
     copy.openingWithEnds = this.openingWithEnds
     copy.inside = this.inside
     copy.base = this.base
-    copy.firstChain = this.firstChain
     copy.flatRows = this.flatRows
     copy.isRing = this.isRing
     copy.last = this.last
@@ -192,7 +190,6 @@ export class Outline extends RingOfNodes {
     if (!row.closes) this.flatRows += 1
     if (!this.hook) {
       this.base = row.base
-      this.firstChain = row.foundation[0]
       this.close([...partsOf(row), { edge: 'underside', row, places: row.foundation.toReversed() }])
       this.way = 'next'
       // The hook stands at the end of the row: at its second row-end.
@@ -261,6 +258,7 @@ export class Outline extends RingOfNodes {
     const usual = turned ? back(this.way) : this.way
     const over = row.over ?? this.topOfLast(usual)
     if (!over) return undefined
+    for (const place of [over.first, over.last]) this.takeIn(place)
     // A slip stitch that counts, or a chain that was worked one by one, is no place of the outline: the row reaches to the end there.
     const all = this.topOfLast(usual)
     const from = this.find(over.first) ?? (all && this.find(all.first))
@@ -268,6 +266,12 @@ export class Outline extends RingOfNodes {
     const second = this.find(over.first) && this.find(over.second)
     if (!from || !to) return undefined
     return { from, to, way: second ? wayTo(from, second, usual) : usual }
+  }
+
+  /** The chain under a counted turning chain is a place of the underside once a row lies on it. */
+  private takeIn(place: Place): void {
+    const node = place.kind === 'ch' && !this.find(place) ? this.ring().find(({ edge, row, places }) => edge === 'underside' && row.base === place && withBase(places, row).length > places.length) : undefined
+    if (node) this.exchange(node, { ...node, places: withBase(node.places, node.row) })
   }
 
   /** All that the last row holds out. */

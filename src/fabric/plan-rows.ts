@@ -3,6 +3,7 @@ import type { PieceReference } from '../notation/reference-to-piece.ts'
 import type { Block, RowReference } from '../notation/row-reference.ts'
 import { inSize } from '../notation/target.ts'
 import type { WrittenEntry } from './real-rows.ts'
+import { underHeading } from './under-heading.ts'
 
 /** A row that will be worked, before it is known what it copies. */
 export interface PlannedRow {
@@ -72,12 +73,20 @@ function numbersOf(entry: WrittenEntry, next: WrittenEntry | undefined, size: nu
   if (range) return Array.from({ length: Math.max(0, Math.min(range.last - range.first + 1, most)) }, (_, index) => range.first + index)
   if (label && label.numbers.length > 0) return label.alternate ? label.numbers.slice(0, 1) : label.numbers
   const { reference } = read
-  if (!label && last === 0 && reference?.kind === 'piece' && (before.length === 0 || before.every(isFoundation))) return asThere(reference, others(reference.name), next, size, before.length > 0)
-  const rows = reference?.kind === 'piece' && !onlyFoundation(entry) ? rowsOfPiece(reference, others(reference.name), next, size) : countOf(reference, label, size, last, before)
+  const there = reference?.kind === 'piece' ? rowsCalled(reference.name, entry, others, before) : []
+  if (!label && (last === 0 || entry.headed) && reference?.kind === 'piece' && (entry.headed || before.length === 0 || before.every(isFoundation))) return asThere(reference, there, next, size, before.length > 0)
+  const rows = reference?.kind === 'piece' && !onlyFoundation(entry) ? rowsOfPiece(reference, there, next, size) : countOf(reference, label, size, last, before)
   const named = label?.word !== 'unsaid' || label.howMany !== undefined
   const numbered = label === undefined ? reference !== undefined : named || reference !== undefined
   const hidden = numbered && (last > 0 || label !== undefined) && !/foundation|base|set|start|begin/i.test(label?.name ?? '')
   return Array.from({ length: Math.min(rows, most) }, (_, index) => (hidden ? last + index + 1 : undefined))
+}
+
+/** The rows of another piece that an entry speaks of, or those under another heading of its own piece: `As for First earflap`. */
+function rowsCalled(name: string, entry: WrittenEntry, others: (piece: string) => readonly OtherRow[], before: readonly PlannedRow[]): readonly OtherRow[] {
+  const theirs = others(name)
+  if (theirs.length > 0) return underHeading(theirs, entry)
+  return before.filter((row) => row.entry.heading === name.toLowerCase() && row.entry.heading !== entry.heading).map((row) => ({ entry: row.entry, ...(row.number !== undefined && { number: row.number }) }))
 }
 
 /** A row of another piece, as far as it is counted. */

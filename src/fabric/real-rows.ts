@@ -16,6 +16,7 @@ import { endsWith, planRows, rowsInTurn, type PlannedRow } from './plan-rows.ts'
 import { withBracketTimes } from './bracket-times.ts'
 import { sideFacing } from './side-facing.ts'
 import { shiftedRows } from './shifted-rows.ts'
+import { underHeading } from './under-heading.ts'
 import { yarnAtEnd, type YarnAtEnd } from './yarn-at-end.ts'
 
 /** A row as it is written, read once for all sizes. */
@@ -228,7 +229,10 @@ function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<numbe
       const first = rows[rows.length - count]
       return furtherOn(copied(first, 'a row before'), number, first?.number, first?.number)
     }
-    case 'piece': return ofPiece(reference, index, number, (name) => others(name) ?? ofPart(rows, name, entry), size)
+    case 'piece': {
+      const theirs = others(reference.name)
+      return ofPiece(reference, index, number, theirs ? underHeading(theirs, entry) : ofPart(rows, reference.name, entry), size)
+    }
     case 'copy': return copyOf(reference, entry, index, number, known, own, size)
   }
 }
@@ -251,8 +255,7 @@ function ofPart(rows: readonly RealRow[], name: string, { heading }: WrittenEntr
   return part.length > 0 ? part : undefined
 }
 
-function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, index: number, number: number | undefined, others: OtherPieces, size: number): Source {
-  const rows = others(reference.name)
+function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, index: number, number: number | undefined, rows: readonly RealRow[] | undefined, size: number): Source {
   // `to the end of the armhole row`, where no row has a label of that name: how far that is, a reader must see.
   if (typeof reference.to === 'string' && rows && endsWith(reference.to, rows) < 0) return { items: [{ node: 'unreadable', why: 'word', reason: 'a row by a name that none has', start: reference.start, end: reference.end }], even: false }
   const sequence = reference.blocks && rowsInTurn(reference.blocks, size)

@@ -53,6 +53,17 @@ export class RingOfNodes {
     return undefined
   }
 
+  /** Puts a stretch in the place of another. */
+  protected exchange(node: Node, other: Node): void {
+    this.forget(node)
+    this.note(other)
+    other.next = node.next === node ? other : node.next
+    other.before = node.before === node ? other : node.before
+    other.before.next = other
+    other.next.before = other
+    if (this.hook === node) this.hook = other
+  }
+
   /** Parts a stretch behind so many of its places, and gives what lies behind; the stretch itself where nothing would lie on one side. */
   protected partedAt(node: Node, count: number): Node {
     if (count <= 0 || count >= node.places.length) return node

@@ -1,4 +1,4 @@
-import type { LaidRow, Part } from './laid-row.ts'
+import { withBase, type LaidRow } from './laid-row.ts'
 import { Outline } from './outline.ts'
 import type { Mark } from './outline-ring.ts'
 import type { PieceRun } from './piece-run.ts'
@@ -102,7 +102,7 @@ export class Fabrics {
       const seen = outlines.map((outline) => outline.copy()).map((outline) => (end && outline.resume(end), outline.seenFromRight))
       const marks = seen.flatMap(({ mark }) => mark ?? [])
       const parts = seen.map((one) => one.parts)
-      const ways = parts.some((some) => some.some(({ row }) => row.base)) ? [parts, parts.map((some) => some.map(withBase))] : [parts]
+      const ways = parts.some((some) => some.some(({ row }) => row.base)) ? [parts, parts.map((some) => some.map((part) => (part.edge === 'underside' ? { ...part, places: withBase(part.places, part.row) } : part)))] : [parts]
       return ways.flatMap((way) => sewnRings(way, pieces, here)).map((ring) => {
         const outline = Outline.round(ring)
         // A border that joins no yarn goes on from where the hook stands.
@@ -164,14 +164,6 @@ export class Fabrics {
     for (let at: number | undefined = on; at !== undefined && this.wholes[at] === this.wholes[on]; at = this.own[at]!.on) pieces += 1
     return pieces
   }
-}
-
-/** An underside with the chain under a counted turning chain, which some take for a place. */
-function withBase(part: Part): Part {
-  const { base, foundation } = part.row
-  if (part.edge !== 'underside' || !base) return part
-  if (part.places[0] === foundation[0]) return { ...part, places: [base, ...part.places] }
-  return part.places.at(-1) === foundation[0] ? { ...part, places: [...part.places, base] } : part
 }
 
 /** The rows under a heading of a piece, as they lie on the fabric. */

@@ -102,7 +102,7 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
       const left = leftHere(walk, item)
       const count = item.slips && left === 0 ? walk.slipsBehind : left
       if (item.slips && count === 0) return
-      const wrong = [item.count, item.sum].flatMap((num) => (num ? [inSize(num, walk.setting.size)] : [])).find((said) => said !== count && !(item.rowEnds && said === leftOfStretch(walk)))
+      const wrong = [item.count, item.sum].flatMap((num) => (num ? [inSize(num, walk.setting.size)] : [])).find((said) => said !== count && !((item.rowEnds || item.chains) && said === leftOfStretch(walk)))
       if (wrong !== undefined) walk.trouble({ kind: 'left-over', span: item, count, said: wrong })
       return
     }

@@ -20,6 +20,7 @@ import { onRowThatLeft } from './left-of-row.ts'
 import { itemsOf, textFor, withoutOwnName, writtenOf } from './row-content.ts'
 import { settingOf } from './row-setting.ts'
 import { mostStitches, TooLarge } from './limits.ts'
+import { closedToTube, onRound } from './closed-to-tube.ts'
 import { sewnBefore } from './sewn.ts'
 import { onLargerEdge, onOtherEdge, wantsMore } from './on-other-edge.ts'
 import type { RowSetting } from './walk.ts'
@@ -183,7 +184,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const apart = best.comesOut || !first && (joins || row.entry.headed !== true) ? undefined : elsewhere(sewn(), toWork, setting, edgeOn)
   if (apart) return stepOn(apart)
   const openings = best.comesOut && !leavesSide(best) || joins ? [] : (whole[0] ?? state.outline).openings
-  const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt || sewnBefore(piece.entries, row.entry) || closedToTube(toWork, setting, state) ? undefined : nearest([...openings, ...(edge.held || !first ? [] : [...whole, ...sewn()])], toWork, setting, best, edgeOn))
+  const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt || sewnBefore(piece.entries, row.entry) || closedToTube(toWork, setting, state.edge) ? undefined : nearest([...openings, ...(edge.held || !first ? [] : [...whole, ...sewn()])], toWork, setting, best, edgeOn))
   if (inside) return stepOn(inside)
   // `24 chains along the opening, 6 row-ends of the flap`, `in each hdc and in each underarm ch around`: it does not go along what waits.
   if (edge.held && !best.comesOut) {
@@ -198,7 +199,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   // The rows of one range are no witnesses of one another: they say the same by being written once.
   const there = chosen.comesOut || state.entry === row.entry ? undefined : onOtherEdge(toWork, setting, state.others)
   if (there) return step(row, asItLies(there), toWork, setting, state, false)
-  const tube = chosen.comesOut ? undefined : closedToTube(toWork, setting, state)
+  const tube = chosen.comesOut && !onRound(toWork.edge) ? undefined : closedToTube(toWork, setting, state.edge)
   if (tube) return step(row, tube, { ...toWork, edge: state.edge }, setting, state, state.trust)
   const joined = chosen.comesOut || state.entry ? undefined : piece.joinedStarts?.(wantsMore(chosen))
   const round = joined && onLargerEdge(toWork, setting, chosen, joined.edges)
@@ -214,13 +215,6 @@ function withAllBeside({ onFabric }: PieceToWork, { outline, laid }: State): Out
   const all = whole.copy()
   for (const { row, turned } of laid) all.lay(row, turned)
   return all
-}
-
-/** `Join with sl st in first sc to form a round`: a round on the top of flat rows, and not along all their edges. */
-function closedToTube(toWork: RowToWork, setting: RowSetting, { edge }: State): RowTry | undefined {
-  if (!setting.round || edge.round || !toWork.edge.outline || alongEdges(toWork.items)) return undefined
-  const found = onOtherEdge({ ...toWork, edge }, setting, [{ edge, words: 'the round is worked on the last row, and closes the rows to a tube' }])
-  return found && { ...found, tube: true }
 }
 
 function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSetting, state: State, trust: boolean): Step {

@@ -124,11 +124,28 @@ function fromEndOfRow(walk: Walk, target: Target): number {
   return last === undefined ? -1 : walk.edge.findIndex((place) => isOfRow(walk, place, target) && rowAt(walk.outline, place)!.places.indexOf(place) >= rowAt(walk.outline, place)!.places.length - last)
 }
 
-/** `With RS facing and foundation edge uppermost, join yarn in row-end of Edging Row 2 at the right-hand end`: the row was worked the other way up. */
+/**
+ * `With RS facing and foundation edge uppermost, join yarn in row-end of Edging Row 2 at the right-hand end`: the row was worked the other way up,
+ * as an edging that hangs on a foundation always is. Of one that stands on a side neither end is to the left or right of the other.
+ */
 function asItLies(walk: Walk, target: Target): Target {
-  if (!target.hand || !/\b(?:at (?:the )?top|uppermost|upside down)\b/.test(walk.said)) return target
+  if (!target.hand) return target
+  const on = target.walk === 'edge' && target.ofPiece !== undefined ? standsOn(walk, target.ofPiece) : undefined
+  if (on === 'a side') {
+    const { hand: _, ...either } = target
+    return either
+  }
+  if (on !== 'a foundation' && !/\b(?:at (?:the )?top|uppermost|upside down)\b/.test(walk.said)) return target
   const hand = target.hand === 'left' ? 'right' : 'left'
   return walk.choose('hand-meant', ['left and right are as the row was worked', 'left and right are as the piece lies now']) === 1 ? { ...target, hand } : target
+}
+
+/** What the first row of a piece lies on, where it lies on another piece of the outline. */
+function standsOn({ outline }: Walk, piece: string): 'a side' | 'a foundation' | undefined {
+  const rows = outline!.stretches.flatMap((stretch) => stretch.rows)
+  const ofPiece = rows.filter((row) => row.piece === piece.toLowerCase())
+  if (ofPiece.some(({ over }) => over?.first.kind === 'row-end')) return 'a side'
+  return ofPiece.some(({ over }) => over && rows.some(({ foundation }) => foundation.includes(over.first))) ? 'a foundation' : undefined
 }
 
 /** A flat tube closed through both layers: two places make one. */

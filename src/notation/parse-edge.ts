@@ -4,12 +4,12 @@ import { numberAhead, takeNumber } from './numbers.ts'
 import { motifWord } from './motif-words.ts'
 import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { takeToEnd } from './parse-reach.ts'
-import { takePlaceNoun, takeStitchName, takeThing } from './parse-thing.ts'
+import { takePlaceNoun, takeThing } from './parse-thing.ts'
+import { endOfRow } from './parse-end-of-row.ts'
 import { takeWholeWay } from './parse-way.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
-import { takeOneRow } from './parse-one-row.ts'
-import { takeOfRows, takeRowNamed } from './row-named.ts'
+import { takeRowNamed } from './row-named.ts'
 import { rowEnds } from './parse-row-ends.ts'
 import type { EdgeName, Target } from './target.ts'
 
@@ -228,59 +228,6 @@ function baseLoops(reader: Reader, { each, count }: ReturnType<typeof counted>, 
     const toEnd = takeToEnd(reader)
     if (toEnd || reader.done || /^([,.;:()]|around|across|and|at|on)$/.test(reader.word())) return { walk: count ? 'next' : 'each', ...(count && { count }), ...(toEnd && { toEnd }), edge: 'underside', ...(!count && !each && { across: true }), thing: { kind: 'chain' }, start, end: reader.end }
   }
-  reader.at = at
-  return undefined
-}
-
-/** `in end of Row 2`, `in the other row-end of Row 7`, `at the right-hand end of Row 2`: one end of one row. */
-export function endOfRow(reader: Reader, start: number): Target | undefined {
-  const { at } = reader
-  if (reader.take('in|into|at|to|through|around|round', 'the|a?', 'other|opposite|same|second?')) {
-    const left = reader.take('left', '-?', 'hand?')
-    const right = !left && reader.take('right', '-?', 'hand?')
-    const { at: here } = reader
-    const facing = takeFacing(reader)
-    // `the dc row-end of Row 1`: its stitch is that of its row.
-    takeStitchName(reader)
-    const row = !severalRows(reader) && (roundEnd(reader) || reader.take('end|side|edge', 'of') || reader.take('row', '-?', 'end|edge|side', 'of|at|on')) && takeOneRow(reader)
-    if (row) {
-      reader.take('of|on', 'both', 'pieces|panels|layers')
-      return { walk: 'edge', ...row, ...((left || right) && { hand: left ? 'left' as const : 'right' as const }), ...(facing && { facing }), start, end: reader.end }
-    }
-    reader.at = here
-    // `in the end of the foundation edging`: a piece of one row has one row-end there.
-    if (reader.take('end|row-end', 'of') && takePieceName(reader) !== undefined && (reader.done || /^[,;.:]$/.test(reader.word()))) {
-      return { walk: 'next', count: { values: [1], start, end: reader.end }, thing: { kind: 'row-end' }, start, end: reader.end }
-    }
-  }
-  reader.at = at
-  return undefined
-}
-
-/** `around the post of the edge st of Row 4`, `around the turning ch of Row 5`: what stands at the end of a row. */
-function roundEnd(reader: Reader): boolean {
-  const { at } = reader
-  if (reader.take('post', 'of', 'the?', 'edge|end|outer|last|first', 'st|stitch', 'of') || /^(?:around|round|the)$/.test(reader.word(-1)) && reader.take('turning', 'ch|chain', 'of')) return true
-  reader.at = at
-  return false
-}
-
-/** `side of Row 12, Row 11, Row 10 and Row 9`: one end of each of them. Takes nothing. */
-function severalRows(reader: Reader): boolean {
-  const { at } = reader
-  // `in the side of Row 1 and 2 dc in …`: the number of what is worked next.
-  const several = reader.take('end|side|edge') && takeOfRows(reader) !== undefined && reader.vocabulary.stitchAt([reader.word(), reader.word(1)]) === undefined
-  reader.at = at
-  return several
-}
-
-/** `neck-side`, `inner`, `outer-edge`: which of the two ends of a row is meant. */
-function takeFacing(reader: Reader): Target['facing'] {
-  const { at } = reader
-  const inner = reader.take('neck|inner|inside|inward')
-  // `at the neck edge of Row 4`: the edge is the end of that row.
-  const told = (inner || reader.take('outer|outside|outward')) && (/^(?:side|edge)$/.test(reader.word()) && reader.word(1) === 'of' || reader.take('-?', 'side|edge|facing?', '-?'))
-  if (told) return inner ? 'step' : 'away'
   reader.at = at
   return undefined
 }

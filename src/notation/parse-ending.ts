@@ -1,4 +1,4 @@
-import { endOfRow } from './parse-edge.ts'
+import { endOfRow } from './parse-end-of-row.ts'
 import { takeTarget } from './parse-target.ts'
 import type { Reader } from './reader.ts'
 import type { Aside, Instruction } from './syntax.ts'

@@ -5,8 +5,10 @@ import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 
-const sides = 'left|right|first|second|other|one|either|front|back|same'
+const sides = 'left|right|first|second|1st|2nd|third|3rd|other|one|either|front|back|same'
 const openings = 'bridge|underarm|armhole|underarms|thumb|thumbhole|armpit|opening'
+
+const holes = 'slit|slot|opening|hole|gap|armhole|underarm|thumbhole|buttonhole|keyhole'
 
 /** Whether a noun names an opening: \`underarm\`, \`thumb\`. */
 export const isOpening = (noun: string): boolean => openings.split('|').includes(noun)
@@ -47,6 +49,9 @@ export function takeHeldTail(reader: Reader): { readonly words: string; readonly
     if (reader.take('of|from|on') && takePieceOrPart(reader) !== undefined) continue
     reader.at = here
     if (reader.take('held|left|skipped|saved|waiting?', 'for|at', 'the|a?', `${sides}?`, 'sleeve|sleeves|thumb|armhole|underarm|opening')) continue
+    reader.at = here
+    // `of the other slit in Rnd 3`, `of 2nd hand opening`
+    if (reader.take('of|from|at|in', 'the?', sides, 'thumb|hand|neck|arm|button?', holes)) continue
     reader.at = here
     break
   }

@@ -95,8 +95,11 @@ function leaving(reader: Reader): readonly Leave[] | undefined {
   const ends = rowEnds(reader, start, false)
   if (ends && (reader.take('unworked|free|unused') || reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', ...(ends.count && { count: ends.count }), rowEnds: true, start, end: reader.end }]
   reader.at = at + 1
+  // `leave the underside of last 6 ch unworked`
+  reader.take('the?', 'underside|undersides', 'of', 'each?', 'of?')
   const { count, thing, named, last, sum } = takeStretch(reader)
   const slips = thing?.stitch === 'sl st'
+  const chains = thing?.kind === 'chain'
   const ahead = thing && takeBeside(reader, 'before')
   const ofRow = takeOfOlder(reader)
   takeAtEnd(reader)
@@ -111,7 +114,7 @@ function leaving(reader: Reader): readonly Leave[] | undefined {
     takeAtEnd(reader)
     const before = ahead ?? takeBeside(reader, 'before')
     if (!before) takeBesidePiece(reader)
-    return [{ node: 'leave', ...(count && { count }), ...(sum && { sum }), ...(last && { last }), ...ofRow, ...(before && { before: before.thing }), ...(slips && { slips }), start, end: reader.end }]
+    return [{ node: 'leave', ...(count && { count }), ...(sum && { sum }), ...(last && { last }), ...ofRow, ...(before && { before: before.thing }), ...(slips && { slips }), ...(chains && { chains }), start, end: reader.end }]
   }
   if (count && (sum || reader.done || /^[,;.(]$/.test(reader.word()))) return [{ node: 'leave', count, ...(sum && { sum }), start, end: reader.end }]
   if (thing && !/^(cm|in|inch|inches|tail)$/.test(reader.word())) return [{ node: 'leave', ...(count && { count }), start, end: reader.end }]

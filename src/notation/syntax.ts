@@ -182,6 +182,8 @@ export interface Leave extends Span {
   readonly before?: Thing
   /** `leave the ends of the last 8 rows unworked`: row-ends of this side. */
   readonly rowEnds?: boolean
+  /** `leave the underside of last 6 ch unworked`: chains, of a foundation those of its underside. */
+  readonly chains?: boolean
 }
 
 /** `ch 30, sl st in 2nd ch from hook and in next 28 ch`: its chains, the one from the hook that the slip stitches begin in, and how many more of them there are. */

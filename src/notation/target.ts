@@ -70,7 +70,7 @@ export interface Target extends Span {
   readonly asFirst?: boolean
   /** `of Rnd 2`: the row whose places are meant; else the row below. */
   readonly ofRow?: number
-  /** `row-end of the hem row`: the row is named by its label, in small letters. */
+  /** `row-end of the hem row`: the row is named by its label, in small letters; empty where any row of the piece may be meant. */
   readonly rowCalled?: string
   /** `front loops left in Round 8`: of that row, or those that it left of the row that it was worked on. */
   readonly leftBy?: boolean
