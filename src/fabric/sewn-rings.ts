@@ -4,11 +4,11 @@ import type { Place } from './place.ts'
 
 /**
  * An edge of a piece, by the index of the piece, as a seam names it. `ridge`: the row of the piece itself that was worked through both layers;
- * `facing`: the edge that lay on what that row was worked along.
+ * `facing`: the edge that lay on what that row was worked along; `copy`: a copy of the piece lay there.
  */
 export interface SewnEdge {
   readonly piece: number
-  readonly words: EdgeWords | 'ridge' | 'facing'
+  readonly words: EdgeWords | 'ridge' | 'facing' | 'copy'
 }
 
 /** Two edges that are sewn to one another, place to place. */
@@ -20,26 +20,30 @@ export interface SewnPiece {
   under(heading: string): readonly LaidRow[]
 }
 
-interface Spot {
+/** One place of an outline. */
+export interface Spot {
   readonly edge: Part['edge']
   readonly row: LaidRow
   readonly place: Place
 }
 
-type Ring = readonly Spot[]
+/** The places round an outline, the last beside the first. */
+export type Ring = readonly Spot[]
+
+export const spotsOf = (parts: readonly Part[]): Ring => parts.flatMap(({ edge, row, places }) => places.map((place) => ({ edge, row, place })))
 
 /**
  * What is left open when edges are sewn: two outlines that are sewn along a run of places become one, and one that is sewn to itself becomes two,
  * such as the neck and the hem of a tube. All outlines are seen from the right side, and a seam lies where each of its runs has been.
  */
 export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readonly SewnPiece[], seams: readonly ToldSeam[]): readonly (readonly Part[])[] {
-  let rings: readonly Ring[] = outlines.map((parts) => parts.flatMap(({ edge, row, places }) => places.map((place) => ({ edge, row, place }))))
+  let rings: readonly Ring[] = outlines.map(spotsOf)
   const taken = new Map<string, number>()
   let sewn = false
   for (const seam of seams) {
     const [one, other] = seam.map(({ piece, words }) => {
       const edge = words === 'facing' ? facing(pieces, seam[0].piece) : words
-      return pieces[piece] && edge ? runOf(rings, pieces[piece], edge, piece, taken) : []
+      return pieces[piece] && edge && edge !== 'copy' ? runOf(rings, pieces[piece], edge, piece, taken) : []
     })
     const after = one && other && one.length > 0 && other.length > 0 ? sewnAt(rings, one, other) : undefined
     if (!after) continue
@@ -106,7 +110,7 @@ function sewnAt(rings: readonly Ring[], one: readonly Place[], other: readonly P
 }
 
 /** What a ring has beside a run, from the end of the run on. The run is the shortest stretch with all its places. */
-function begunBehind(ring: Ring, run: readonly Place[]): Ring {
+export function begunBehind(ring: Ring, run: readonly Place[]): Ring {
   const at = ring.flatMap(({ place }, index) => (run.includes(place) ? [index] : []))
   let [start, gap] = [0, -1]
   for (const [index, spot] of at.entries()) {
@@ -122,7 +126,7 @@ function seamOf(run: readonly Place[], ring: Ring): Ring {
 }
 
 /** Neighbours of one row and edge are one part; so are not the two ends of a row on either side of a seam. */
-function partsOfRing(ring: Ring): readonly Part[] {
+export function partsOfRing(ring: Ring): readonly Part[] {
   const parts: { edge: Part['edge']; row: LaidRow; places: Place[] }[] = []
   for (const { edge, row, place } of ring) {
     const last = parts.at(-1)

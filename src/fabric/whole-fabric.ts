@@ -3,6 +3,7 @@ import { Outline } from './outline.ts'
 import type { Mark } from './outline-ring.ts'
 import type { PieceRun } from './piece-run.ts'
 import { isSpace, type Edge, type Place } from './place.ts'
+import { sewnLayers } from './sewn-layers.ts'
 import { sewnRings, type SewnPiece, type ToldSeam } from './sewn-rings.ts'
 
 /** A row as its piece laid it. */
@@ -98,7 +99,12 @@ export class Fabrics {
     const here = seams.filter((seam) => seam.every(({ piece }) => reached.includes(piece)))
     const end = this.wholes[on]?.ends.get(on)
     const stages = [wholes.map(({ outline }) => outline), ...(wholes.some(({ unbordered }) => unbordered) ? [wholes.map(({ outline, unbordered }) => unbordered ?? outline)] : [])]
-    return stages.flatMap((outlines) => {
+    const layers = here.flatMap(([ridge, { piece, words }]) => {
+      const run = words === 'copy' || words === 'facing' ? this.own[ridge.piece] : undefined
+      const [front, behind] = [run?.on, piece].map((index) => (index === undefined ? undefined : this.layer(index)))
+      return (run?.laid[0] && front && behind && sewnLayers(front, run.laid[0].row, words === 'copy' ? front : behind)) ?? []
+    })
+    return [...layers, ...stages.flatMap((outlines) => {
       const seen = outlines.map((outline) => outline.copy()).map((outline) => (end && outline.resume(end), outline.seenFromRight))
       const marks = seen.flatMap(({ mark }) => mark ?? [])
       const parts = seen.map((one) => one.parts)
@@ -109,7 +115,12 @@ export class Fabrics {
         marks.some((mark) => mark.place === end?.place && outline.resume(mark))
         return outline
       })
-    })
+    })]
+  }
+
+  private layer(index: number): { readonly outline: Outline; readonly rows: readonly LaidRow[] } {
+    const { outline, laid } = this.own[index]!
+    return { outline, rows: laid.map(({ row }) => row) }
   }
 
   /** Indexes of the pieces that hang together with one, by rows or by seams. */

@@ -41,7 +41,10 @@ export function layersWorked({ pieces, source }: Pattern, worked: readonly Worke
  */
 export function layersSewn({ pieces, source }: Pattern): readonly ToldSeam[] {
   return pieces.flatMap((piece, index): readonly ToldSeam[] => {
-    const other = laidTogether(piece, textOf(source, piece.rows), pieces, joined)?.find(({ name }) => name !== piece.on)
+    const words = textOf(source, piece.rows)
+    const other = laidTogether(piece, words, pieces, joined)?.find(({ name }) => name !== piece.on)
+    const copies = pieces.findIndex(({ name, make }) => name === piece.on && make === 2)
+    if (!other && copies >= 0 && laid.test(words) && throughBoth.test(words)) return [[{ piece: index, words: 'ridge' }, { piece: copies, words: 'copy' }]]
     return other ? [[{ piece: index, words: 'ridge' }, { piece: pieces.indexOf(other), words: 'facing' }]] : []
   })
 }

@@ -1,0 +1,60 @@
+import { Outline } from './outline.ts'
+import type { LaidRow } from './laid-row.ts'
+import type { Place } from './place.ts'
+import { begunBehind, partsOfRing, spotsOf, type Ring, type Spot } from './sewn-rings.ts'
+
+/** A finished piece: its outline and its rows. */
+interface Layer {
+  readonly outline: Outline
+  readonly rows: readonly LaidRow[]
+}
+
+/**
+ * Two pieces of one shape are held together, or two copies of one, and a row goes through both: what it leaves free of the one lies beside what
+ * it leaves of the other, as at the mouth of a pouch. With two like sides together they are mirrored: the left end of a row lies on the right
+ * end of the other's. Nothing where the row goes along what the other piece has not.
+ */
+export function sewnLayers(front: Layer, { over }: LaidRow, behind: Layer): Outline | undefined {
+  const [ring, other] = [front, behind].map(({ outline }) => spotsOf(outline.seenFromRight.parts))
+  const run = over && ring ? runAlong(ring, over.first, over.second, over.last) : []
+  if (!ring || !other || run.length === 0 || run.length >= ring.length) return undefined
+  const facing = run.flatMap((spot) => mirror(spot, behind.rows[front.rows.indexOf(spot.row)]) ?? [])
+  if (facing.length < run.length || !facing.every((place) => other.some((spot) => spot.place === place))) return undefined
+  const seam: Ring = [{ ...run[0]!, edge: 'seam' }]
+  const [rest, restBehind] = [begunBehind(ring, run.map(({ place }) => place)), begunBehind(other, facing)]
+  return Outline.round(partsOfRing([...seam, ...rest, ...(front === behind ? copied([...seam, ...restBehind]) : [...seam, ...restBehind])]))
+}
+
+/** The places of a ring from one to another, on the way on which the second of them lies nearer. */
+function runAlong(ring: Ring, first: Place, second: Place, last: Place): Ring {
+  const at = (place: Place): number => ring.findIndex((spot) => spot.place === place)
+  const [from, next, to] = [at(first), at(second), at(last)]
+  if (from < 0 || next < 0 || to < 0) return []
+  const steps = (start: number, end: number): number => (end - start + ring.length) % ring.length
+  const [start, end] = steps(from, next) <= steps(next, from) ? [from, to] : [to, from]
+  return Array.from({ length: steps(start, end) + 1 }, (_, index) => ring[(start + index) % ring.length]!)
+}
+
+/** The place of the other piece's like row that lies on this one: the other end, or as far from the other side. */
+function mirror({ edge, row, place }: Spot, like: LaidRow | undefined): Place | undefined {
+  const of = (one: LaidRow): readonly Place[] => (edge === 'row-ends' ? (one.ends ?? []) : edge === 'underside' ? one.foundation : one.places)
+  const places = of(row)
+  return like && of(like).length === places.length ? of(like)[places.length - 1 - places.indexOf(place)] : undefined
+}
+
+/** The same places once more, as those of another piece. */
+function copied(ring: Ring): Ring {
+  const places = new Map<Place, Place>()
+  const place = (of: Place): Place => {
+    const known = places.get(of) ?? { ...of }
+    places.set(of, known)
+    return known
+  }
+  const rows = new Map<LaidRow, LaidRow>()
+  const row = (of: LaidRow): LaidRow => {
+    const known = rows.get(of) ?? { ...of, places: of.places.map(place), foundation: of.foundation.map(place), startChains: of.startChains.map(place), endChains: of.endChains.map(place), ...(of.ends && { ends: [place(of.ends[0]), place(of.ends[1])] }) }
+    rows.set(of, known)
+    return known
+  }
+  return ring.map((spot) => ({ edge: spot.edge, row: row(spot.row), place: place(spot.place) }))
+}
