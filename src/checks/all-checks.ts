@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import { bandJoinsMismatch } from './band-joins-mismatch.ts'
 import { changeMismatch } from './change-mismatch.ts'
 import { closingSlipTwoMinds } from './closing-slip-two-minds.ts'
 import { countMissing } from './count-missing.ts'
@@ -51,4 +52,4 @@ export const pieceChecks: readonly ((facts: PieceFacts, pieces: readonly PieceFa
 ]
 
 /** Checks across the whole pattern. */
-export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, turningChainTwoMinds, closingSlipTwoMinds, seamMismatch, seamPartsMismatch, motifSidesMismatch, gridCountMismatch, stitchesWaiting, specialStitchDiffers, yarnNotListed, yarnNotUsed, specialStitchUndefined]
+export const patternChecks: readonly ((facts: PatternFacts) => readonly Diagnostic[])[] = [termsMixed, turningChainUnsaid, turningChainTwoMinds, closingSlipTwoMinds, seamMismatch, seamPartsMismatch, bandJoinsMismatch, motifSidesMismatch, gridCountMismatch, stitchesWaiting, specialStitchDiffers, yarnNotListed, yarnNotUsed, specialStitchUndefined]

@@ -104,7 +104,7 @@ function rowsOff(one: Edge, other: Edge, eased: number): SeamWords['off'] {
 }
 
 function told({ piece: { name }, edge }: Part, { are }: EdgePlaces, count: number): string {
-  return `${edge === undefined ? name : `the ${edgeNames[edge.edge]} of ${edge.under === undefined ? '' : `the ${edge.under} of `}${name}`} has ${counted(count, are)}`
+  return `${edge === undefined ? name : `the ${edgeNames[edge.edge]} of ${edge.under === undefined ? '' : `the ${edge.under} of `}${name}`} ${edge?.edge === 'added' ? 'have' : 'has'} ${counted(count, are)}`
 }
 
 /** Row-ends are as many as the rows; stitches are those of the last row's total. */

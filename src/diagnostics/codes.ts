@@ -54,6 +54,7 @@ export const codes = {
   'seam-lengths-apart': { severity: 'warning', title: 'Two edges to be sewn together are of other lengths' },
   'seam-parts-mismatch': { severity: 'error', title: 'An edge that is sewn in parts has another number of places than they take' },
   'seam-mismatch': { severity: 'error', title: 'Two edges to be sewn together do not match' },
+  'band-joins-mismatch': { severity: 'error', title: 'A band worked sideways on to an edge is joined to another number of places than the edge has' },
   'joins-mismatch': { severity: 'error', title: 'A motif is joined in another number of spaces than its neighbour has' },
   'motif-sides-mismatch': { severity: 'error', title: 'Motifs that are joined to a grid have sides that do not match' },
   'grid-count-mismatch': { severity: 'error', title: 'A grid of motifs takes another number of them than are made' },

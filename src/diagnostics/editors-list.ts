@@ -86,7 +86,7 @@ export const editorsList: readonly EditorsCheck[] = [
   { number: 65, group: 'Sizes', what: 'Rows for some sizes only join again with the right count', by: 'machine', codes: ['size-unknown', 'row-overruns', 'places-left-over'] },
   { number: 66, group: 'Sizes', what: 'Sizes reach a shared point on the same side', by: 'machine', codes: ['sizes-end-apart'] },
   { number: 67, group: 'Sizes', what: 'The fit is even over the sizes', by: 'suspicion', codes: ['size-jump-uneven'] },
-  { number: 68, group: 'Joining, edging, finishing', what: 'Edges that are joined match, or are said to be eased', by: 'machine', codes: ['seam-mismatch', 'seam-eased', 'seam-corners-apart', 'seam-lengths-apart', 'seam-parts-mismatch'] },
+  { number: 68, group: 'Joining, edging, finishing', what: 'Edges that are joined match, or are said to be eased', by: 'machine', codes: ['seam-mismatch', 'seam-eased', 'seam-corners-apart', 'seam-lengths-apart', 'seam-parts-mismatch', 'band-joins-mismatch'] },
   { number: 69, group: 'Joining, edging, finishing', what: 'Motifs match on every side, and there are enough of them', by: 'machine', codes: ['sides-unequal', 'motif-sides-mismatch', 'joins-mismatch', 'grid-count-mismatch', 'sum-wrong'] },
   { number: 70, group: 'Joining, edging, finishing', what: 'Stitches that are picked up fit the edge and the edging', by: 'machine', codes: ['row-overruns', 'row-ends-passed', 'repeat-does-not-divide', 'edge-not-next', 'edge-one-off', 'rate-mismatch'] },
   { number: 71, group: 'Joining, edging, finishing', what: 'There are as many buttonholes as buttons', by: 'machine', codes: ['buttonhole-mismatch', 'notion-count-mismatch'] },

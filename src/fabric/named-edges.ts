@@ -1,7 +1,7 @@
 import type { SeamEdge, Section } from './piece-edges.ts'
 
-/** An edge of a piece as a person names it, with the right side up. `any`: named, but by a word that tells no side of it; `all`: all round. */
-export type NamedEdge = 'top' | 'bottom' | 'left' | 'right' | 'side' | 'any' | 'all'
+/** An edge of a piece as a person names it, with the right side up. `added`: the underside of chains that were added at an end of a row; `any`: named, but by a word that tells no side of it; `all`: all round. */
+export type NamedEdge = 'top' | 'bottom' | 'left' | 'right' | 'side' | 'added' | 'any' | 'all'
 
 /** An edge as a seam tells it. */
 export interface EdgeWords {
@@ -16,6 +16,9 @@ export interface EdgeWords {
   readonly rows?: readonly [number, number]
   /** Of the stitches of one row: its number. */
   readonly row?: number
+  /** Of added chains: the end of the row at which they lie, and that they were a separate chain. */
+  readonly hand?: 'left' | 'right'
+  readonly separate?: boolean
   /** Of a part of the piece: the words of the heading over it, in small letters. */
   readonly under?: string
   /** `except the center 8 sts`: so many of it stay open. */
@@ -44,6 +47,7 @@ export function placesOfEdge(edge: SeamEdge, { edge: named, row }: Partial<EdgeW
     const counts = choices([of('underside')])
     return { counts: edge.based ? [...new Set(counts.flatMap((count) => [count, count + 1]))] : counts, are: 'stitch' }
   }
+  if (named === 'added') return { counts: choices([of('underside')]), are: 'stitch' }
   if (named === 'any' || named === 'all') return { counts: choices([sections]), are: 'stitch' }
   const [left, right] = sidesOf(sections)
   const sides = !edge.sided || edge.inParts || named === 'side' ? [left, right] : [named === 'left' ? left : right]
@@ -64,9 +68,11 @@ function choices(groups: readonly (readonly Section[])[]): readonly number[] {
 
 /** Sections go counterclockwise from the top: the left side lies before the underside, the right one behind it. Each ends where a top is: what lies between two tops is a neck. */
 function sidesOf(sections: readonly Section[]): readonly [readonly Section[], readonly Section[]] {
-  const bottom = sections.findIndex(({ edge }) => edge === 'underside')
+  // Chains that were added to a later row have an underside as well.
+  const first = Math.min(...sections.flatMap(({ edge, number }) => (edge === 'underside' ? [number ?? 0] : [])))
+  const bottom = sections.findIndex(({ edge, number }) => edge === 'underside' && (number ?? 0) === first)
   const from = sections.findLastIndex(({ edge }, index) => edge === 'top' && index < bottom)
   const to = sections.findIndex(({ edge }, index) => edge === 'top' && index > bottom)
-  const side = (first: number, end?: number): readonly Section[] => sections.slice(first, end).filter(({ edge }) => edge === 'row-ends' || edge === 'step')
+  const side = (begin: number, end?: number): readonly Section[] => sections.slice(begin, end).filter(({ edge }) => edge === 'row-ends' || edge === 'step')
   return bottom < 0 ? [side(0), side(0)] : [side(Math.max(from, 0), bottom), side(bottom, to < 0 ? undefined : to)]
 }

@@ -88,8 +88,8 @@ function ownSections({ outline, laid, rows: worked }: PieceRun): readonly Sectio
   const last = worked.findLast(({ fabric }) => fabric.made.length > 0)
   const slips = last?.kinds['sl st'] ?? 0
   const top = laid.at(-1)?.row
-  const withSlips = ({ edge, row, stitches }: Section & { readonly row: unknown }): Section => ({ edge, stitches: edge === 'top' && row === top && stitches > 0 && stitches + slips === last?.makes ? stitches + slips : stitches })
-  return outline.walk(false).map(({ edge, rows, places }) => ({ edge, stitches: edge === 'row-ends' ? rows.filter((row) => own.has(row)).length : own.has(rows[0]!) ? places.length : 0, row: rows[0] })).map(withSlips).filter(({ stitches }) => stitches > 0)
+  const withSlips = ({ edge, row, stitches, number }: Section & { readonly row: unknown }): Section => ({ edge, ...(number !== undefined && { number }), stitches: edge === 'top' && row === top && stitches > 0 && stitches + slips === last?.makes ? stitches + slips : stitches })
+  return outline.walk(false).map(({ edge, rows, places }) => ({ edge, stitches: edge === 'row-ends' ? rows.filter((row) => own.has(row)).length : own.has(rows[0]!) ? places.length : 0, row: rows[0], ...(edge !== 'row-ends' && { number: rows[0]?.number }) })).map(withSlips).filter(({ stitches }) => stitches > 0)
 }
 
 /** A border's stitches, by the stretch of the outline that they go back to. */

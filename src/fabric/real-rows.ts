@@ -16,6 +16,7 @@ import { endsWith, planRows, rowsInTurn, type PlannedRow } from './plan-rows.ts'
 import { withBracketTimes } from './bracket-times.ts'
 import { sideFacing } from './side-facing.ts'
 import { shiftedRows } from './shifted-rows.ts'
+import { beginsNext, worksNothing } from './lines-before.ts'
 import { underHeading } from './under-heading.ts'
 import { yarnAtEnd, type YarnAtEnd } from './yarn-at-end.ts'
 
@@ -52,9 +53,11 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
   const words = { ...dialect, parts: headings, ...(dialect.key !== undefined && { key: JSON.stringify([dialect.key, headings]) }) }
   // How the work is held for the row that comes next.
   let held: readonly Instruction[] = []
-  for (const part of parts) {
-    const read = part.kind === 'row' ? readRow(text, part.text.start, part.text.end, words, part.label?.counted) : undefined
-    if (part.kind === 'between' || !read || !part.label && worksNothing(read)) {
+  const reads = parts.map((part) => (part.kind === 'row' ? readRow(text, part.text.start, part.text.end, words, part.label?.counted) : undefined))
+  for (const [at, part] of parts.entries()) {
+    const read = reads[at]
+    if (part.kind === 'row' && read && !part.label && beginsNext(read, reads[at + 1])) held = [...held, ...read.items]
+    else if (part.kind === 'between' || !read || !part.label && worksNothing(read)) {
       remarks.push({ span: part.span, after: entries.length })
       held = [...held, ...(read?.items ?? []).filter(({ node }) => node === 'aside')]
     } else {
@@ -66,11 +69,6 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
   }
   const yarn = remarks.filter(({ after }) => after === entries.length).map(({ span }) => yarnAtEnd(text.slice(span.start, span.end))).findLast((told) => told !== undefined)
   return { entries, remarks, ...(yarn && { yarnAtEnd: yarn }) }
-}
-
-/** `Hold the two pieces with wrong sides together.`, `With RS facing, join yarn in the corner sp.` on a line of its own, without a label: the row under it begins so. */
-function worksNothing({ items, totals, reference, stripes }: ReadRow): boolean {
-  return items.length > 0 && totals.length === 0 && !reference && !stripes && items.every((item) => item.node === 'start' || item.node === 'aside' && !item.stated && !item.neighbour && !item.picot && !item.tie)
 }
 
 /** `Note: With RS facing, skip next 11 sts and join yarn in the next st.`: the row begins there, unless it tells its own beginning. */

@@ -79,7 +79,8 @@ function runOf(rings: readonly Ring[], piece: SewnPiece, words: EdgeWords | 'rid
   return words.at === undefined ? [] : all.slice(from, from + count)
 }
 
-function placesNamed(spots: Ring, { rows, under }: SewnPiece, { edge, row: number, rows: range, under: heading }: EdgeWords): readonly Place[] {
+function placesNamed(spots: Ring, { rows, under }: SewnPiece, words: EdgeWords): readonly Place[] {
+  const { edge, row: number, rows: range, under: heading } = words
   const own = heading === undefined ? rows : under(heading)
   const inOrder = (found: Ring, places: (row: LaidRow) => readonly Place[]): readonly Place[] => own.flatMap((row) => places(row).filter((place) => found.some((spot) => spot.place === place)))
   if (edge === 'left' || edge === 'right') {
@@ -88,10 +89,23 @@ function placesNamed(spots: Ring, { rows, under }: SewnPiece, { edge, row: numbe
     return side.toSorted((a, b) => own.indexOf(a.row) - own.indexOf(b.row)).map(({ place }) => place)
   }
   if (edge === 'bottom') return inOrder(spots.filter((spot) => spot.edge === 'underside'), ({ foundation }) => foundation)
+  if (edge === 'added') return addedChains(spots, own, words)
   if (edge !== 'top') return []
   const tops = spots.filter((spot) => spot.edge === 'top')
   const named = number === undefined ? own.findLast((row) => tops.some((spot) => spot.row === row)) : own.findLast((row) => row.number === number)
   return named ? named.places.filter((place) => tops.some((spot) => spot.place === place)) : []
+}
+
+/** The chains at an end of a row are made by the row before it, or beside it; those at its start come first where the words leave it open. */
+function addedChains(spots: Ring, rows: readonly LaidRow[], { row: told, count, hand, separate }: EdgeWords): readonly Place[] {
+  const isFree = (place: Place): boolean => spots.some((spot) => spot.edge === 'underside' && spot.place === place)
+  const isMeant = ({ number }: LaidRow): boolean => told === undefined || number === told || number === told + 1
+  const chains = rows.filter(isMeant).flatMap((row) => {
+    const startsAt = row.side === 'WS' ? 'left' : 'right'
+    const ends = [{ places: row.startChains, at: startsAt }, { places: row.endChains, at: startsAt === 'right' ? 'left' : 'right' }]
+    return (separate ? ends.toReversed() : ends).filter(({ at }) => hand === undefined || hand === at)
+  })
+  return chains.map(({ places }) => places.filter(isFree)).find(({ length }) => length > 0 && (count === undefined || length === count)) ?? []
 }
 
 function sewnAt(rings: readonly Ring[], one: readonly Place[], other: readonly Place[]): readonly Ring[] | undefined {

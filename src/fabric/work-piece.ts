@@ -7,6 +7,7 @@ import type { Held, HeldRun } from './held.ts'
 import type { OlderRow } from './older-row.ts'
 import { alongEdges, edgeFor } from './edge-for.ts'
 import { endedParts, fabricAfter } from './fabric-after.ts'
+import { joinedOf } from './joined-of.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { lookBack } from './look-back.ts'
 import { goesRoundHole } from './around-hole.ts'
@@ -229,7 +230,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     offers: tried.offers, worksOver: tried.worksOver, leaves: tried.leaves, makes: tried.makes, kinds: tried.made.kinds, spaces: tried.made.spaces,
     ...(says && { says }), verdict, ...(blamed && { reason: 'the count of the row below is in doubt' }), assumed, tally: tried.steps, repeats: tried.repeats, troubles,
     agreement: { total: tried.comparison.totalAgrees || blamed, kinds: tried.comparison.kindsAgree || blamed, change: tried.comparison.changeAgrees || blamed, ...(tried.comparison.kindSlip && { kindSlip: tried.comparison.kindSlip }) },
-    yarns: tried.yarns, fabric: tried.row, ...(tried.lies.steps && { steps: tried.lies.steps }), ...(tried.along && { along: tried.along }), ...(tried.onRow !== undefined && { onRow: tried.onRow }), ...(tried.loose && tried.comesOut && { loose: tried.loose }),
+    yarns: tried.yarns, fabric: tried.row, ...(tried.lies.steps && { steps: tried.lies.steps }), ...(tried.along && { along: tried.along }), ...(tried.onRow !== undefined && { onRow: tried.onRow }), ...(tried.loose && tried.comesOut && { loose: tried.loose }), ...joinedOf(toWork.items, setting.size),
   }
   remember(state, row, tried)
   const side = sideOf(row, state, tried.row.turned, toWork.edge.outline)

@@ -1,3 +1,4 @@
+import { joinedPlaces, pieceNamedLast } from './joined-places.ts'
 import { numberAhead } from './numbers.ts'
 import { ontoBody } from './onto-body.ts'
 import { takeItsCorner } from './parse-apposition.ts'
@@ -259,10 +260,12 @@ function slipJoin(reader: Reader, start: number, before: readonly Instruction[])
   const neighbour = takeNeighbour(reader)
   // Nothing of this motif is used or made. The chain before it may lie between two pieces, as between two legs.
   if (neighbour) return { ...(neighbour.piece === undefined ? { node: 'aside' } : { node: 'join', piece: true }), neighbour, start, end: reader.end }
+  const { at: from } = reader
   const target = takeTarget(reader)
   const { at: after } = reader
-  if (target?.ofPiece !== undefined) return { node: 'join', piece: true, start, end: reader.end }
-  if (target && reader.take('of') && takePieceName(reader) !== undefined) return { node: 'join', piece: true, start, end: reader.end }
+  const piece = target?.ofPiece ?? (target && reader.take('of') ? takePieceName(reader) : undefined)
+  const along = target && joinedPlaces(reader, target, piece ?? pieceNamedLast(reader, from), before)
+  if (piece !== undefined || along) return { node: 'join', piece: true, ...(along && { along }), start, end: reader.end }
   reader.at = after
   // `sl st through both layers across to close the heel`: a join goes into one place.
   if (target?.walk === 'layers' || target?.walk === 'each') return undefined

@@ -156,6 +156,15 @@ export interface Join extends Span {
   /** Joined to another piece, by the chain that was made before. */
   readonly piece?: boolean
   readonly neighbour?: Neighbour
+  /** `sl st in each of next 2 sts of Body` at the end of a row: so many places of that piece's edge are taken by it. */
+  readonly along?: JoinedPlaces
+}
+
+/** Places of another piece's edge that a row is joined to. */
+export interface JoinedPlaces {
+  readonly piece: string
+  readonly edge: 'top' | 'underside' | 'side'
+  readonly count: Num
 }
 
 /** `Join B in any ch-2 sp`, `with A, sl st in first st`: where the hook begins. */

@@ -2,7 +2,7 @@ import type { Diagnostic, Hint, Label } from '../diagnostics/diagnostic.ts'
 import type { Span } from '../text/span.ts'
 import { didYouMean, meant } from './did-you-mean.ts'
 import { entryAt, leaveOut, putText, textAt, type KeysEntry } from './entry.ts'
-import { partNames, seamPart, wholeEdges } from './seam-edges.ts'
+import { partNames, seamPart, namedEdges } from './seam-edges.ts'
 import { quoted } from './shown.ts'
 import type { PatternValues } from './schema/pattern.ts'
 
@@ -86,7 +86,7 @@ function seamFindings(root: KeysEntry, values: PatternValues, written: ReadonlyS
   const diagnostics: Diagnostic[] = []
   values.seams?.forEach(({ join }, index) => {
     const joined = entryAt(all[index] ?? root, ['join'])
-    const edges = wholeEdges(join)
+    const edges = namedEdges(join, names, parts)
     edges.forEach((name, place) => {
       const span = joined?.kind === 'list' ? (edges.length === join.length ? joined.items[place] : joined)?.span : undefined
       const { piece, unread } = seamPart(name, names, parts)

@@ -36,6 +36,14 @@ export function wholeEdges(join: readonly string[]): readonly string[] {
   return whole
 }
 
+/** `[Rows 1-5 of right side of Box, underside of the added ch]`: words of an edge without a piece are of the piece that the seam's other edge names. */
+export function namedEdges(join: readonly string[], names: readonly string[], parts: readonly PartName[]): readonly string[] {
+  const whole = wholeEdges(join)
+  const isNamed = (text: string): boolean => [...names, ...parts.map(({ name }) => name)].some((name) => placeOf(name, text) >= 0)
+  const [piece, ...others] = names.filter((name) => whole.some((text) => placeOf(name, text) >= 0))
+  return piece === undefined || others.length > 0 ? whole : whole.map((text) => (isNamed(text) || !isTold(edgeWords(text)) ? text : `${text} of ${piece}`))
+}
+
 /** A bracket stands open behind a number: `first 9 (11`. */
 const opens = (text: string): boolean => /\(\d+(?:, \d+)*$/.test(text)
 
@@ -112,8 +120,8 @@ function inDigits(words: string): string {
 }
 
 function edgeOf(words: string): EdgeWords {
-  // Chains that were added to a row have an underside of their own, which is no edge of the piece from end to end.
-  if (/\bunderside\b/i.test(words) && /\b(?:separate|added|rows? \d)/i.test(words)) return { edge: 'any', part: true }
+  const added = addedChains(words)
+  if (added) return added
   const edge = edges.find(([form]) => form.test(words))?.[1] ?? 'any'
   const left = /\b(?:except|but)(?: for)?(?: the)?(?: (?:cent(?:re|er)|middle|central|first|last))? (\d+)/i.exec(words)
   const rows = /\b(?:rows?|rnds?|rounds?) (\d+)(?: to (?:row )?(\d+))?/i.exec(words)
@@ -127,4 +135,13 @@ function edgeOf(words: string): EdgeWords {
   const at = /\b(first|last|next) \d+/i.exec(words)?.[1]?.toLowerCase() as EdgeWords['at']
   const named = rows?.[2] !== undefined && edge !== 'top' && edge !== 'all' ? [from!, to!] as const : undefined
   return { edge, ...(row !== undefined && { row }), ...(at && part && { at }), ...(named && { rows: named }), ...(count > 0 && (rows === null || part || alone > 0) && { count }), ...(part && { part }) }
+}
+
+/** `underside of the 5 ch of the separate chain`, `underside of the first 6 ch of Row 5`, `underside of the added ch at the left`: chains that were added at an end of a row, and no edge of the piece from end to end. */
+function addedChains(words: string): EdgeWords | undefined {
+  const row = /\brows? (\d+)/i.exec(words)
+  if (!/\bundersides?\b/i.test(words) || !/\b(?:separate|added)\b/i.test(words) && (row === null || Number(row[1]) === 1)) return undefined
+  const count = /\b(\d+) (?:(?:added|extra|separate) )?(?:ch|chains?|sts?)\b/i.exec(words)
+  const hand = /\b(left|right)\b/i.exec(words)?.[1]?.toLowerCase() as 'left' | 'right' | undefined
+  return { edge: 'added', ...(row && { row: Number(row[1]) }), ...(count && { count: Number(count[1]) }), ...(hand && { hand }), ...(/\bseparate\b/i.test(words) && { separate: true }) }
 }

@@ -5,7 +5,7 @@ import { easedIn } from './eased-in.ts'
 import { entryAt, placesOf, type KeysEntry, type Path } from './entry.ts'
 import type { Conventions, Gauge, Materials, Pattern, Seam, SpecialStitch } from './pattern.ts'
 import { said } from './said.ts'
-import { partNames, seamPartBySize, wholeEdges, type PartName } from './seam-edges.ts'
+import { partNames, seamPartBySize, namedEdges, type PartName } from './seam-edges.ts'
 import { slugOf } from './slug.ts'
 import { usWord } from './stitch-words.ts'
 import type { PatternValues } from './schema/pattern.ts'
@@ -61,7 +61,7 @@ export function toPattern(source: Source, { root, values, body }: {
 }
 
 function seamOf({ join, grid, name, by, ease, ...seam }: NonNullable<PatternValues['seams']>[number], names: readonly string[], parted: readonly PartName[], span: Span): Seam {
-  const parts = wholeEdges(join).map((text) => seamPartBySize(text, names, parted))
+  const parts = namedEdges(join, names, parted).map((text) => seamPartBySize(text, names, parted))
   const sizes = Math.max(...parts.map(({ length }) => length))
   // `whip stitch, easing in the fullness` says it as well.
   const eased = ease ?? (by !== undefined && /\beas(?:e|ed|ing)\b/i.test(by) ? true : undefined)

@@ -1,0 +1,60 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import { counted } from '../diagnostics/words.ts'
+import { placesOfEdge } from '../fabric/named-edges.ts'
+import type { WorkedRow } from '../fabric/worked-row.ts'
+import type { PatternFacts, PieceFacts } from './facts.ts'
+
+type Joined = NonNullable<WorkedRow['joined']>
+
+/**
+ * A band that is worked sideways on to an edge is joined to it at the end of every other row, so many places at a time: in all, to as many as the
+ * edge has. The place in which the yarn is joined for it may be one of them (common practice, no source).
+ */
+export function bandJoinsMismatch({ pieces }: PatternFacts): readonly Diagnostic[] {
+  const wrong = pieces.flatMap((band) => {
+    const joins = band.rows.flatMap(({ joined }) => joined ?? [])
+    const [first] = joins
+    const body = first && pieces.find(({ name, size }) => name === first.piece && size === band.size)
+    const diagnostic = body && joins.length > 1 && joins.every(({ piece, edge }) => piece === first.piece && edge === first.edge) ? wrongIn(band, joins, body, pieces) : undefined
+    return diagnostic ? [{ band, diagnostic }] : []
+  })
+  return [...Map.groupBy(wrong, ({ diagnostic }) => diagnostic.primary.span.start).values()].map(([first, ...others]) => {
+    const { band, diagnostic } = first!
+    const held = [first!, ...others].map((one) => band.sizes[one.band.size] ?? '')
+    return { ...diagnostic, ...(held.length < Math.max(1, band.sizes.length) && { sizes: held }) }
+  })
+}
+
+const names = { top: { edge: 'top', called: 'the top', are: 'stitch' }, underside: { edge: 'bottom', called: 'the underside', are: 'chain' }, side: { edge: 'side', called: 'a side', are: 'row-end' } } as const
+
+function wrongIn(band: PieceFacts, joins: readonly Joined[], body: PieceFacts, pieces: readonly PieceFacts[]): Diagnostic | undefined {
+  const { edge, called, are } = names[joins[0]!.edge]
+  const { counts } = placesOfEdge(body.edge, { edge })
+  const taken = joins.reduce((sum, { count }) => sum + count, 0)
+  const begins = band.entries[0]?.read.items.some(({ node }) => node === 'start') === true
+  const most = Math.max(...counts)
+  if (!band.sound || !body.sound || body.make > 1 || counts.length === 0 || counts.some((count) => count === taken || begins && count === taken + 1)) return undefined
+  const inAll = begins ? taken + 1 : taken
+  if (taken < most && leavesSome(band, joins[0]!, pieces)) return undefined
+  const last = joins.at(-1)!
+  return {
+    code: 'band-joins-mismatch',
+    message: taken > most ? `${band.name} is joined to ${counted(taken, are)} of ${called} of ${body.name}, but it has ${most}` : `${band.name} is joined to ${inAll} of the ${counted(most, are)} of ${called} of ${body.name}, and nothing is said of the ${most - inAll === 1 ? 'one' : most - inAll} left`,
+    primary: { span: last.span, text: `${taken > most ? taken : inAll} of ${most}` },
+    secondary: [],
+    note: `${joins.length} of its rows are joined, to ${countsOf(joins)} each${begins && taken < most ? ', and the place where the yarn is joined is taken for one' : ''}`,
+  }
+}
+
+/** `2`, `2 or 3`: at the ends of how many places a row is joined. */
+function countsOf(joins: readonly Joined[]): string {
+  return [...new Set(joins.map(({ count }) => count))].join(' or ')
+}
+
+/** Another band is joined to the same edge, or the words tell that a part of it is left. */
+function leavesSome({ name, entries, source }: PieceFacts, { piece, edge }: Joined, pieces: readonly PieceFacts[]): boolean {
+  const [first] = entries
+  const inside = first?.read.items.some((item) => item.node === 'skip' || item.node === 'start' && (item.target.passing !== undefined || item.target.fromEnd !== undefined))
+  return inside === true || entries.some(({ text }) => /\b(?:leav|unworked|left free|left open|unjoined)/i.test(source.text.slice(text.start, text.end)))
+    || pieces.some((other) => other.name !== name && other.rows.some(({ joined }) => joined?.piece === piece && joined.edge === edge))
+}

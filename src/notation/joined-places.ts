@@ -1,0 +1,25 @@
+import { takePieceName } from './parse-piece-name.ts'
+import type { Reader } from './reader.ts'
+import type { Instruction, JoinedPlaces } from './syntax.ts'
+import type { Target } from './target.ts'
+
+/** `sl st in each of next 2 sts of Body` behind the stitches of a row, at its end: the row is joined there to an edge that it is worked sideways on to. */
+export function joinedPlaces(reader: Reader, { walk, count, thing, edge, start, end }: Target, piece: string | undefined, before: readonly Instruction[]): JoinedPlaces | undefined {
+  const worked = before.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat')
+  if (piece === undefined || !worked || !reader.done || walk !== 'next' && walk !== 'first') return undefined
+  const of = edge === 'underside' || thing?.kind === 'chain' ? 'underside' : thing?.kind === 'row-end' ? 'side' : thing?.kind === 'stitch' ? 'top' : undefined
+  return of && { piece, edge: of, count: count ?? { values: [1], start, end } }
+}
+
+/** The piece that the words end with which were taken from a token on: `the underside of each of next 2 ch of Body`. */
+export function pieceNamedLast(reader: Reader, from: number): string | undefined {
+  const { at } = reader
+  for (let back = at - 2; back > from; back -= 1) {
+    reader.at = back
+    if (!reader.take('of|on|to', 'the?')) continue
+    const piece = takePieceName(reader)
+    if (piece !== undefined && reader.at === at) return piece
+  }
+  reader.at = at
+  return undefined
+}
