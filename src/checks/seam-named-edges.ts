@@ -62,7 +62,9 @@ function sewnOf({ edge, all }: Part): EdgePlaces {
 /** `right side of Front (12 row-ends)`: the number that the seam itself tells of an edge. */
 function saysOther(part: Part): SeamWords | undefined {
   const { piece, edge, all } = part
-  const { count } = edge ?? {}
+  const { count, rows } = edge ?? {}
+  const lastRow = Math.max(0, ...piece.rows.map(({ number }) => number ?? 0))
+  if (rows && lastRow > 0 && rows[1] > lastRow) return { edges: where(piece, all), message: `the seam says rows ${rows[0]} to ${rows[1]}, but the last row of ${piece.name} is row ${lastRow}`, short: `no row ${rows[1]}` }
   if (count === undefined || all.counts.length === 0 || (edge?.part ? count <= Math.max(...all.counts) : all.counts.includes(count))) return undefined
   const nearest = all.counts.toSorted((a, b) => Math.abs(a - count) - Math.abs(b - count))[0]!
   return { edges: where(piece, all), message: `the seam says ${counted(count, all.are)}, but ${told(part, all, nearest)}`, short: `${count} against ${nearest}` }

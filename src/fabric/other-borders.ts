@@ -145,6 +145,12 @@ export function leavesSide({ along = [] }: RowTry): boolean {
   return along.some(({ edge, offers, worksOver }) => edge === 'row-ends' && worksOver > 0 && worksOver < offers)
 }
 
+/** It works places that seams of the pattern have used up: it comes out as if nothing were sewn, and is meant for what is. */
+export function worksSewnPlaces({ along, row }: RowTry, sewn: () => readonly Outline[]): boolean {
+  const outlines = along ? sewn() : []
+  return outlines.length > 0 && row.made.some(({ into }) => into !== undefined && !outlines.some((outline) => outline.has(into)))
+}
+
 /** A row that comes out on an outline. */
 export interface OnOutline {
   readonly toWork: RowToWork

@@ -15,7 +15,7 @@ import { Outline } from './outline.ts'
 import { joiningParts, waitingParts, type FabricPart } from './parts.ts'
 import type { PieceRun, PieceToWork } from './piece-run.ts'
 import { realRows, type RealRow, type WrittenEntry } from './real-rows.ts'
-import { bestOnOutline, elsewhere, leavesSide, nearest, type OnOutline } from './other-borders.ts'
+import { bestOnOutline, elsewhere, leavesSide, nearest, worksSewnPlaces, type OnOutline } from './other-borders.ts'
 import { beginsBehind, joinedAbove, rejoinsFartherOn, withOpening } from './joined-above.ts'
 import { onRowThatLeft } from './left-of-row.ts'
 import { itemsOf, textFor, withoutOwnName, writtenOf } from './row-content.ts'
@@ -182,7 +182,8 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const inDoubt = state.gap || piece.onFabric?.doubt === true && state.entry === undefined
   const best = usual.comesOut ? usual : (others[0] ?? usual)
   if (together && (!best.comesOut || leavesSide(best))) return stepOn(together)
-  const apart = best.comesOut || !first && (joins || row.entry.headed !== true) ? undefined : elsewhere(sewn(), toWork, setting, edgeOn)
+  const onSeam = best.comesOut && first && worksSewnPlaces(best, sewn)
+  const apart = best.comesOut && !onSeam || !first && (joins || row.entry.headed !== true) ? undefined : elsewhere(sewn(), toWork, setting, edgeOn)
   if (apart) return stepOn(apart)
   const openings = best.comesOut && !leavesSide(best) || joins ? [] : (whole[0] ?? state.outline).openings
   const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt || sewnBefore(piece.entries, row.entry) || closedToTube(toWork, setting, state.edge) ? undefined : nearest([...openings, ...(edge.held || !first ? [] : [...whole, ...sewn()])], toWork, setting, best, edgeOn))

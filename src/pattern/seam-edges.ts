@@ -45,7 +45,7 @@ export function namedEdges(join: readonly string[], names: readonly string[], pa
 }
 
 /** A bracket stands open behind a number: `first 9 (11`. */
-const opens = (text: string): boolean => /\(\d+(?:, \d+)*$/.test(text)
+const opens = (text: string): boolean => /\(\d+(?:[-–]\d+)?(?:, \d+(?:[-–]\d+)?)*$/.test(text)
 
 /** A part of a piece, by the words of the heading over it, in small letters. */
 export interface PartName {
@@ -83,14 +83,15 @@ export function seamPart(text: string, names: readonly string[], parts: readonly
   return { piece: named.name, edge: edgeOf(words) }
 }
 
-/** Numbers for each size, the first outside the brackets: `12 (14, 16)`. */
-const sizeList = /\d+ ?\(\d+(?:, ?\d+)*\)/g
+/** Numbers for each size, the first outside the brackets: `12 (14, 16)`, `9-16 (9-18, 9-20)`. */
+const sizeList = /\d+[-–]\d+ ?\(\d+[-–]\d+(?:, ?\d+[-–]\d+)*\)|\d+ ?\(\d+(?:, ?\d+)*\)/g
+const inList = /\d+(?:[-–]\d+)?/g
 
 /** The same in each of the sizes; once where its numbers are the same in all of them. */
 export function seamPartBySize(text: string, names: readonly string[], parts: readonly PartName[] = []): readonly SeamPart[] {
   const lists = text.match(sizeList) ?? []
-  const sizes = Math.max(1, ...lists.map((list) => list.match(/\d+/g)!.length))
-  return Array.from({ length: sizes }, (_, size) => seamPart(text.replace(sizeList, (list) => list.match(/\d+/g)![size] ?? list), names, parts))
+  const sizes = Math.max(1, ...lists.map((list) => list.match(inList)!.length))
+  return Array.from({ length: sizes }, (_, size) => seamPart(text.replace(sizeList, (list) => list.match(inList)![size] ?? list), names, parts))
 }
 
 /** The text without a name that stands in it. */
