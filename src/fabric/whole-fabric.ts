@@ -104,7 +104,9 @@ export class Fabrics {
       const [front, behind] = [run?.on, piece].map((index) => (index === undefined ? undefined : this.layer(index)))
       return (run?.laid[0] && front && behind && sewnLayers(front, run.laid[0].row, words === 'copy' ? front : behind)) ?? []
     })
-    return [...layers, ...stages.flatMap((outlines) => {
+    // A border over seams has an outline of its own, at whose end the hook stands.
+    const bordered = reached.toReversed().flatMap((index) => (this.own[index]?.outline.isRing && !this.own[index]!.outline.empty ? [this.own[index]!.outline.copy()] : []))
+    return [...layers, ...bordered, ...stages.flatMap((outlines) => {
       const seen = outlines.map((outline) => outline.copy()).map((outline) => (end && outline.resume(end), outline.seenFromRight))
       const marks = seen.flatMap(({ mark }) => mark ?? [])
       const parts = seen.map((one) => one.parts)

@@ -6,7 +6,7 @@ const inPassing = /\b(?:join|turn|rnds?|rows?|rounds?|work|as|same|even|ring|acr
 const parts = /\b(?:first|second|third|fourth|left|right|front|back|shoulders?|neck|neckline|armholes?|sleeves?|body|yoke|brim|crown|toe|heel|cuff|thumb|handles?|straps?|edges?|edging|border|sides?|section|part|tier|base|shaping|gusset|leg|arm|head)\b/i
 const words = /^\p{Lu}[\p{L}\d’'&/, -]{1,60}(?:\((?:make|both|worked|left|right|first|second|front|back)[^)]{0,20}\))?[:.]?$/u
 /** A row that is at its end: after a full stop, a bracket or a count. */
-const done = /(?:[.)\]}>:!]|\b\d+ ?[\p{L}-]+)$/u
+const done = /(?:[.)\]}>:!]|\b\d+ ?[\p{L}-]+|[-–—=→] ?\d+)$/u
 
 export interface Around {
   /** The text of the row above, where the line would go on with it. */

@@ -220,7 +220,9 @@ function afterSign(all: Reader['all'], reader: Reader): Found | undefined {
     if (!total || !/^[=→]$/.test(text) && total.count === undefined && total.kinds.length + total.groups.length === 0 && !changes) return undefined
     // A bare number may be anything; one number for each size can only be a count.
     const bySize = total.count !== undefined && total.count.values.length > 1 && total.count.values.length === reader.vocabulary.sizes
-    if (/^[.:,-]$/.test(text) && !kept.slice(at).some((token) => /^(st|sts|stitches)$/i.test(token.text)) && total.kinds.length + total.groups.length === 0 && !bySize && !total.byRow) return undefined
+    // `… across. - 30`: a hyphen with room on both sides is a dash.
+    const dash = text === '-' && kept[at - 1]!.end < kept[at]!.start && kept[at]!.end < (kept[at + 1]?.start ?? 0)
+    if (/^[.:,-]$/.test(text) && !dash && !kept.slice(at).some((token) => /^(st|sts|stitches)$/i.test(token.text)) && total.kinds.length + total.groups.length === 0 && !bySize && !total.byRow) return undefined
     if (/^[.:;]$/.test(text) && total.kinds.length + total.groups.length > 0 && !worksBefore(kept.slice(0, at), reader) && !pointsAtRows(kept.slice(0, at), reader)) return undefined
     return { total, rest: withoutSum(withoutTrailing(kept.slice(0, at)), total) }
   }
