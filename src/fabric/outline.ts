@@ -187,6 +187,7 @@ export class Outline extends RingOfNodes {
   /** Puts a row on. */
   lay(row: LaidRow, turned: boolean): void {
     if (row.round) return this.layRound(row)
+    if (this.opened && row.over && this.opening.some(({ places }) => places.includes(row.over!.first))) this.goRoundOpening()
     if (!row.closes) this.flatRows += 1
     if (!this.hook) {
       this.base = row.base
@@ -203,6 +204,16 @@ export class Outline extends RingOfNodes {
     if (this.opened) return turned ? this.opening.toReversed().map(backwards) : this.opening
     const found = stretchesOf(this.ring(), this.way, this.covered)
     return turned ? found.toReversed().map(backwards) : found
+  }
+
+  /** A placket on the sides of a slit: the outline is from now on the one round the slit, along the foundation on which the rows stood. */
+  private goRoundOpening(): void {
+    const parts = this.opening.flatMap(({ edge, rows, places }): Part[] => (edge === 'row-ends' ? places.map((place, index) => ({ edge, row: rows[index]!, places: [place] })) : [{ edge: edge === 'step' ? 'top' : edge, row: rows[0]!, places }]))
+    this.close(parts)
+    this.way = 'next'
+    this.flatRows = parts.length
+    this.opening = []
+    this.isRing = true
   }
 
   private layRound(row: LaidRow): void {
