@@ -231,7 +231,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     offers: tried.offers, worksOver: tried.worksOver, leaves: tried.leaves, makes: tried.makes, kinds: tried.made.kinds, spaces: tried.made.spaces,
     ...(says && { says }), verdict, ...(blamed && { reason: 'the count of the row below is in doubt' }), assumed, tally: tried.steps, repeats: tried.repeats, troubles,
     agreement: { total: tried.comparison.totalAgrees || blamed, kinds: tried.comparison.kindsAgree || blamed, change: tried.comparison.changeAgrees || blamed, ...(tried.comparison.kindSlip && { kindSlip: tried.comparison.kindSlip }) },
-    yarns: tried.yarns, fabric: tried.row, ...(tried.lies.steps && { steps: tried.lies.steps }), ...(tried.along && { along: tried.along }), ...(tried.onRow !== undefined && { onRow: tried.onRow }), ...(tried.loose && tried.comesOut && { loose: tried.loose }), ...joinedOf(toWork.items, setting.size),
+    yarns: tried.yarns, fabric: tried.row, ...(tried.lies.steps && { steps: tried.lies.steps }), ...(tried.along && { along: tried.along }), ...(tried.onRow !== undefined && { onRow: tried.onRow }), ...(tried.loose && tried.comesOut && { loose: tried.loose }), ...(!row.round && joinedOf(toWork.items, setting.size)),
   }
   remember(state, row, tried)
   const side = sideOf(row, state, tried.row.turned, toWork.edge.outline)

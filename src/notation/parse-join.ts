@@ -1,4 +1,4 @@
-import { joinedPlaces, pieceNamedLast } from './joined-places.ts'
+import { joinedPlaces } from './joined-places.ts'
 import { numberAhead } from './numbers.ts'
 import { ontoBody } from './onto-body.ts'
 import { takeItsCorner } from './parse-apposition.ts'
@@ -257,14 +257,13 @@ function yarnLetter(reader: Reader): string | undefined {
 }
 
 function slipJoin(reader: Reader, start: number, before: readonly Instruction[]): Join | Aside | undefined {
+  const along = joinedPlaces(reader, before)
   const neighbour = takeNeighbour(reader)
   // Nothing of this motif is used or made. The chain before it may lie between two pieces, as between two legs.
-  if (neighbour) return { ...(neighbour.piece === undefined ? { node: 'aside' } : { node: 'join', piece: true }), neighbour, start, end: reader.end }
-  const { at: from } = reader
+  if (neighbour) return { ...(neighbour.piece === undefined ? { node: 'aside' } : { node: 'join', piece: true, ...(along && { along }) }), neighbour, start, end: reader.end }
   const target = takeTarget(reader)
   const { at: after } = reader
   const piece = target?.ofPiece ?? (target && reader.take('of') ? takePieceName(reader) : undefined)
-  const along = target && joinedPlaces(reader, target, piece ?? pieceNamedLast(reader, from), before)
   if (piece !== undefined || along) return { node: 'join', piece: true, ...(along && { along }), start, end: reader.end }
   reader.at = after
   // `sl st through both layers across to close the heel`: a join goes into one place.
