@@ -16,17 +16,19 @@ interface Fabric {
   readonly edge: Edge
   readonly outline: Outline
   readonly turnsAfter: boolean
+  /** The outline is what seams leave open: a row of stitches alone may go over them, as a collar over the shoulders. */
+  readonly sewn?: boolean
 }
 
 /** What a row works on: the row below, or, when it goes along the edges of flat rows, their outline. */
-export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, size }: Fabric): Edge {
+export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, size, sewn }: Fabric): Edge {
   const waiting = held.length > 0 ? heldEdge(row.items, row.round, held, piece, size) : undefined
   if (waiting) return waiting
   if (edge.formsRing) return namesChains(row.items) ? edge : { places: [{ kind: 'ring', row: 0 }], round: true, chain: false }
   const border = row.round && !edge.round && outline.flatRows > 1 && edge.places.length > 0
   const atOpening = outline.opened && alongEdges(row.items)
   if (!atOpening && (edge.round || row.round) && outline.bottom.length > 0 && onFoundation(row.items) && !hasSpaces(edge.places)) return { places: outline.bottom, round: row.round, chain: false }
-  if (outline.flatRows === 0 && !outline.opened || !border && !alongEdges(row.items) && !(onFoundation(row.items) && !edge.round && !edge.chain && !hasSpaces(edge.places))) return edge
+  if (outline.flatRows === 0 && !outline.opened || !border && !sewn && !alongEdges(row.items) && !(onFoundation(row.items) && !edge.round && !edge.chain && !hasSpaces(edge.places))) return edge
   const said = turnBefore(row.items)
   const faced = said === undefined ? toFace(row, outline.side) : undefined
   const turned = said ?? faced ?? turnsAfter

@@ -5,7 +5,7 @@ import type { Walk } from './walk.ts'
 
 /** How a row lies on the fabric: what it covers, what hangs from it, what it holds out. */
 export interface Lies extends Pick<LaidRow, 'over' | 'places' | 'startChains' | 'endChains' | 'foundation' | 'base' | 'closes' | 'crossings' | 'withSlips'> {
-  /** Of a flat row on the row below: stitches that it steps in by at its start, and leaves at its end. */
+  /** Of a flat row on a flat row below: stitches that it steps in by at its start, and leaves at its end. */
   readonly steps?: { readonly start: number; readonly end: number }
 }
 
@@ -21,7 +21,7 @@ export function liesOn(walk: Walk): Lies {
   const stands = !onChain && first !== undefined && last !== undefined && first.kind !== 'ring' && to >= from
   return {
     ...(stands && { over: { first, second: edge[Math.min(from + 1, to)]!, beforeLast: edge[Math.max(to - 1, from)]!, last } }),
-    ...(stands && !walk.round && !walk.outline && walk.onRow === undefined && { steps: { start: from - prefixed, end: edge.length - appended - to - 1 } }),
+    ...(stands && !walk.round && !walk.onRing && !walk.outline && walk.onRow === undefined && { steps: { start: from - prefixed, end: edge.length - appended - to - 1 } }),
     places: withoutSlips(walk),
     ...endsInSlips(walk),
     ...(walk.closes && { closes: true }),

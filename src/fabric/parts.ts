@@ -105,9 +105,9 @@ function targetsOf(items: readonly Instruction[]): readonly Target[] {
 /** The words as they are read where no part is meant. */
 function withoutParts(items: readonly Instruction[]): readonly Instruction[] {
   return items.flatMap((item): readonly Instruction[] => {
-    if (item.node === 'start' && item.target.ofPart !== undefined) return []
+    if (item.node === 'start' && item.target.ofPart !== undefined && item.target.ofRow === undefined) return []
     if (item.node === 'repeat') return [{ ...item, items: withoutParts(item.items) }]
-    if (item.node !== 'work' && item.node !== 'group' || item.target?.ofPart === undefined) return [item]
+    if (item.node !== 'work' && item.node !== 'group' && item.node !== 'start' || item.target?.ofPart === undefined) return [item]
     const { ofPart: _, ...target } = item.target
     return [{ ...item, target }]
   })

@@ -10,19 +10,31 @@ interface Layer {
 }
 
 /**
- * Two pieces of one shape are held together, or two copies of one, and a row goes through both: what it leaves free of the one lies beside what
- * it leaves of the other, as at the mouth of a pouch. With two like sides together they are mirrored: the left end of a row lies on the right
- * end of the other's. Nothing where the row goes along what the other piece has not.
+ * Two pieces of one shape are held together, or two copies of one, and rows go through both: what they leave free of the one lies beside what
+ * they leave of the other, as at the mouth of a pouch. With two like sides together they are mirrored: the left end of a row lies on the right
+ * end of the other's. Between them lie the ends of the joining rows, which are places or are passed. Nothing where the rows go along what the
+ * other piece has not.
  */
-export function sewnLayers(front: Layer, { over }: LaidRow, behind: Layer): Outline | undefined {
+export function sewnLayers(front: Layer, joining: readonly LaidRow[], behind: Layer): readonly Outline[] {
+  const over = joining[0]?.over
   const [ring, other] = [front, behind].map(({ outline }) => spotsOf(outline.seenFromRight.parts))
   const run = over && ring ? runAlong(ring, over.first, over.second, over.last) : []
-  if (!ring || !other || run.length === 0 || run.length >= ring.length) return undefined
+  if (!over || !ring || !other || run.length === 0 || run.length >= ring.length) return []
   const facing = run.flatMap((spot) => mirror(spot, behind.rows[front.rows.indexOf(spot.row)]) ?? [])
-  if (facing.length < run.length || !facing.every((place) => other.some((spot) => spot.place === place))) return undefined
-  const seam: Ring = [{ ...run[0]!, edge: 'seam' }]
+  if (facing.length < run.length || !facing.every((place) => other.some((spot) => spot.place === place))) return []
   const [rest, restBehind] = [begunBehind(ring, run.map(({ place }) => place)), begunBehind(other, facing)]
-  return Outline.round(partsOfRing([...seam, ...rest, ...(front === behind ? copied([...seam, ...restBehind]) : [...seam, ...restBehind])]))
+  const seam: Ring = [{ ...run[0]!, edge: 'seam' }]
+  const ends = run.at(-1)!.place === over.last ? [endsAt(joining, 1), endsAt(joining, 0)] as const : [endsAt(joining, 0), endsAt(joining, 1)] as const
+  const round = (before: Ring, between: Ring): Outline => Outline.round(partsOfRing([...before, ...rest, ...between, ...(front === behind ? copied(restBehind) : restBehind)]))
+  return [round(seam, front === behind ? copied(seam) : seam), round(ends[0], ends[1])]
+}
+
+/** The ends of joining rows on the side where the first of them begins, or on the other; every other row is worked back. */
+function endsAt(joining: readonly LaidRow[], side: 0 | 1): Ring {
+  return joining.flatMap((row, index) => {
+    const place = row.ends?.[index % 2 === 0 ? side : 1 - side]
+    return place ? [{ edge: 'row-ends' as const, row, place }] : []
+  })
 }
 
 /** The places of a ring from one to another, on the way on which the second of them lies nearer. */

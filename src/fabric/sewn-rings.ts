@@ -34,9 +34,10 @@ export const spotsOf = (parts: readonly Part[]): Ring => parts.flatMap(({ edge, 
 
 /**
  * What is left open when edges are sewn: two outlines that are sewn along a run of places become one, and one that is sewn to itself becomes two,
- * such as the neck and the hem of a tube. All outlines are seen from the right side, and a seam lies where each of its runs has been.
+ * such as the neck and the hem of a tube. All outlines are seen from the right side, and a seam lies where each of its runs has been; of a row through
+ * both layers, where its ends are to be places, these.
  */
-export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readonly SewnPiece[], seams: readonly ToldSeam[]): readonly (readonly Part[])[] {
+export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readonly SewnPiece[], seams: readonly ToldSeam[], ends = false): readonly (readonly Part[])[] {
   let rings: readonly Ring[] = outlines.map(spotsOf)
   const taken = new Map<string, number>()
   let sewn = false
@@ -45,7 +46,7 @@ export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readon
       const edge = words === 'facing' ? facing(pieces, seam[0].piece) : words
       return pieces[piece] && edge && edge !== 'copy' ? runOf(rings, pieces[piece], edge, piece, taken) : []
     })
-    const after = one && other && one.length > 0 && other.length > 0 ? sewnAt(rings, one, other) : undefined
+    const after = one && other && one.length > 0 && other.length > 0 ? sewnAt(rings, one, other, ends && seam[0].words === 'ridge') : undefined
     if (!after) continue
     rings = after
     sewn = true
@@ -108,19 +109,31 @@ function addedChains(spots: Ring, rows: readonly LaidRow[], { row: told, count, 
   return chains.map(({ places }) => places.filter(isFree)).find(({ length }) => length > 0 && (count === undefined || length === count)) ?? []
 }
 
-function sewnAt(rings: readonly Ring[], one: readonly Place[], other: readonly Place[]): readonly Ring[] | undefined {
+function sewnAt(rings: readonly Ring[], one: readonly Place[], other: readonly Place[], withEnds: boolean): readonly Ring[] | undefined {
   const ringOf = (run: readonly Place[]): Ring | undefined => rings.find((ring) => run.every((place) => ring.some((spot) => spot.place === place)))
   const [a, b] = [ringOf(one), ringOf(other)]
   if (!a || !b) return undefined
   const others = rings.filter((ring) => ring !== a && ring !== b)
   const first = begunBehind(a, one)
-  if (a !== b) return [...others, [...seamOf(one, a), ...first, ...seamOf(other, b), ...begunBehind(b, other)]]
+  if (a !== b) {
+    const [after, before] = withEnds ? endsOfRidge(a, one, first) : [seamOf(one, a), seamOf(other, b)]
+    return [...others, [...after, ...first, ...before, ...begunBehind(b, other)]]
+  }
   const ends = other.map((place) => first.findIndex((spot) => spot.place === place))
   const [from, to] = [Math.min(...ends), Math.max(...ends)]
   // The other run must lie on what is left behind the first.
   if (from < 0) return undefined
   const left = [first.slice(0, from), first.slice(to + 1)].filter((ring) => ring.length > 0)
   return [...others, ...left.map((ring, index) => [...ring, ...seamOf(index === 0 ? other : one, a)])]
+}
+
+/** The ends of rows through both layers, behind the run that they are and before it. */
+function endsOfRidge(ring: Ring, run: readonly Place[], rest: Ring): readonly [Ring, Ring] {
+  const from = rest.at(-1) ? ring.indexOf(rest.at(-1)!) + 1 : 0
+  const inOrder = Array.from({ length: ring.length - rest.length }, (_, index) => ring[(from + index) % ring.length]!).filter(({ place }) => run.includes(place))
+  const top = inOrder.findIndex(({ edge }) => edge !== 'row-ends')
+  const isEnd = ({ edge }: Spot): boolean => edge === 'row-ends'
+  return [inOrder.slice(Math.max(top, 0)).filter(isEnd), inOrder.slice(0, Math.max(top, 0)).filter(isEnd)]
 }
 
 /** What a ring has beside a run, from the end of the run on. The run is the shortest stretch with all its places. */

@@ -102,7 +102,7 @@ export class Fabrics {
     const layers = here.flatMap(([ridge, { piece, words }]) => {
       const run = words === 'copy' || words === 'facing' ? this.own[ridge.piece] : undefined
       const [front, behind] = [run?.on, piece].map((index) => (index === undefined ? undefined : this.layer(index)))
-      return (run?.laid[0] && front && behind && sewnLayers(front, run.laid[0].row, words === 'copy' ? front : behind)) ?? []
+      return run && front && behind ? sewnLayers(front, run.laid.map(({ row }) => row), words === 'copy' ? front : behind) : []
     })
     // A border over seams has an outline of its own, at whose end the hook stands.
     const bordered = reached.toReversed().flatMap((index) => (this.own[index]?.outline.isRing && !this.own[index]!.outline.empty ? [this.own[index]!.outline.copy()] : []))
@@ -111,7 +111,7 @@ export class Fabrics {
       const marks = seen.flatMap(({ mark }) => mark ?? [])
       const parts = seen.map((one) => one.parts)
       const ways = parts.some((some) => some.some(({ row }) => row.base)) ? [parts, parts.map((some) => some.map((part) => (part.edge === 'underside' ? { ...part, places: withBase(part.places, part.row) } : part)))] : [parts]
-      return ways.flatMap((way) => sewnRings(way, pieces, here)).map((ring) => {
+      return ways.flatMap((way) => [...sewnRings(way, pieces, here), ...(here.some(([{ words }]) => words === 'ridge') ? sewnRings(way, pieces, here, true) : [])]).map((ring) => {
         const outline = Outline.round(ring)
         // A border that joins no yarn goes on from where the hook stands.
         marks.some((mark) => mark.place === end?.place && outline.resume(mark))

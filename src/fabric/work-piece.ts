@@ -183,7 +183,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const best = usual.comesOut ? usual : (others[0] ?? usual)
   if (together && (!best.comesOut || leavesSide(best))) return stepOn(together)
   const onSeam = best.comesOut && first && worksSewnPlaces(best, sewn)
-  const apart = best.comesOut && !onSeam || !first && (joins || row.entry.headed !== true) ? undefined : elsewhere(sewn(), toWork, setting, edgeOn)
+  const apart = best.comesOut && !onSeam || !first && (joins || row.entry.headed !== true) ? undefined : elsewhere(sewn(), toWork, setting, (outline) => edgeFor(row, { ...fabric, held: [], outline, sewn: true }))
   if (apart) return stepOn(apart)
   const openings = best.comesOut && !leavesSide(best) || joins ? [] : (whole[0] ?? state.outline).openings
   const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt || sewnBefore(piece.entries, row.entry) || closedToTube(toWork, setting, state.edge) ? undefined : nearest([...openings, ...(edge.held || !first ? [] : [...whole, ...sewn()])], toWork, setting, best, edgeOn))

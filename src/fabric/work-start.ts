@@ -91,7 +91,9 @@ function alongOutline(walk: Walk, { target: said, start, end }: Start): void {
   if (target.nthOfStep !== undefined) return beginAtStep(walk, target.nthOfStep)
   const { corners, stepCorners } = walk.outline!
   const atCorner = target.thing?.kind === 'stitch' && target.thing.where === 'corner'
-  const isMeant = (place: Place): boolean => (target.ofRow === undefined && !isEndOfRow(target) || isBelow(walk, target) && target.walk !== 'edge' ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
+  // The row below may lie on the outline as any other, as the parts of a piece do whose shoulders are sewn.
+  const asRowBelow = isBelow(walk, target) && target.walk !== 'edge' && !walk.edge.some((place) => isOfRow(walk, place, target))
+  const isMeant = (place: Place): boolean => (target.ofRow === undefined && !isEndOfRow(target) || asRowBelow ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
   const named = (place: Place): boolean => (atCorner && stepCorners.has(place) && target.ofRow === undefined || isMeant(place)) && (!atCorner || corners.has(place) || stepCorners.has(place))
   const amongLast = fromEndOfRow(walk, target)
   const lastOfRow = amongLast >= 0 ? amongLast : target.walk === 'last' && target.ofRow !== undefined ? walk.edge.findIndex((place) => isLastOfRow(walk, place, target)) : -1

@@ -5,7 +5,6 @@ import { motifWord } from './motif-words.ts'
 import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takePlaceNoun, takeThing } from './parse-thing.ts'
-import { takeEndOfSeam } from './seam-place.ts'
 import { endOfRow } from './parse-end-of-row.ts'
 import { takeWholeWay } from './parse-way.ts'
 import { placeEnds } from './place-ends.ts'
@@ -22,7 +21,6 @@ import type { EdgeName, Target } from './target.ts'
  */
 export function alongEdge(reader: Reader, start: number): Target | undefined {
   const at = reader.at
-  if (takeEndOfSeam(reader)) return { walk: 'same', thing: { kind: 'gap' }, start, end: reader.end }
   const end = endOfRow(reader, start) ?? edgeOfTiles(reader, start) ?? sideOfMotif(reader, start)
   if (end) return end
   const evenly = reader.take('evenly', 'spaced?')

@@ -1,17 +1,7 @@
-import { takePieceName } from './parse-piece-name.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 
 const holes = 'hole|slit|opening|gap|slot|thumbhole|buttonhole'
-
-/** `in the row-end of Join`: a piece of such a name is the row that joins two edges, and its end lies between them. */
-export function takeEndOfSeam(reader: Reader): boolean {
-  const { at } = reader
-  reader.take('in|into?', 'the?', 'row', '-?')
-  if (reader.take('in|into?', 'the?', 'end', 'of', 'the?') && /\b(?:join|joining|seam)\b/i.test(takePieceName(reader) ?? '') && placeEnds(reader)) return true
-  reader.at = at
-  return false
-}
 
 /** `the seam`, `the shoulder seam`, `seam at the upper end`, `the side of the hole`, `the lower end of the slit`: between two edges, where no place of either is used up. */
 export function takeSeamPlace(reader: Reader): boolean {
@@ -20,7 +10,6 @@ export function takeSeamPlace(reader: Reader): boolean {
   reader.take('the?', 'end', 'of')
   if (reader.take('the?', 'joining', 'row|seam|edge?') && placeEnds(reader)) return true
   reader.at = at
-  if (takeEndOfSeam(reader)) return true
   reader.take('the?', 'end', 'of')
   reader.take('the')
   while (/^(?:side|back|front|shoulder|underarm|centre|center|joining|neck|left|right|thumb|first|second|next|other|same|inner|-|hand)$/.test(reader.word()) && (reader.word(1) !== 'of' || /^(?:first|second)$/.test(reader.word()))) reader.at += 1

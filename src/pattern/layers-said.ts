@@ -64,7 +64,11 @@ function joined(piece: Piece, words: string, pieces: readonly Piece[]): readonly
   return base.length === 2 && /\b(?:halves|pieces|panels|strips|sides)\b(?! (?:facing|together|out|in|inside|touching))/i.test(words) ? base : byName(piece, words, pieces)
 }
 
-const byName = (piece: Piece, words: string, pieces: readonly Piece[]): readonly Piece[] => pieces.filter((one) => one.name !== piece.name && one.on === undefined && isNamed(one, words, pieces))
+/** Pieces that words name; edgings where the row goes on from an edging, and else pieces that begin anew. */
+function byName(piece: Piece, words: string, pieces: readonly Piece[]): readonly Piece[] {
+  const onEdging = pieces.some(({ name, on }) => name === piece.on && on !== undefined)
+  return pieces.filter((one) => one.name !== piece.name && (one.on !== undefined) === onEdging && isNamed(one, words, pieces))
+}
 
 /** By its name, or by the last word of it where no other piece ends in that. */
 function isNamed({ name }: Piece, words: string, pieces: readonly Piece[]): boolean {

@@ -140,7 +140,7 @@ function edgeOf(words: string): EdgeWords {
 
 /** `underside of the 5 ch of the separate chain`, `underside of the first 6 ch of Row 5`, `underside of the added ch at the left`: chains that were added at an end of a row, and no edge of the piece from end to end. */
 function addedChains(words: string): EdgeWords | undefined {
-  const row = /\brows? (\d+)/i.exec(words)
+  const row = /\b(?:rows?|rnds?|rounds?) (\d+)/i.exec(words)
   if (!/\bundersides?\b/i.test(words) || !/\b(?:separate|added)\b/i.test(words) && (row === null || Number(row[1]) === 1)) return undefined
   const count = /\b(\d+) (?:(?:added|extra|separate) )?(?:ch|chains?|sts?)\b/i.exec(words)
   const hand = /\b(left|right)\b/i.exec(words)?.[1]?.toLowerCase() as 'left' | 'right' | undefined

@@ -36,18 +36,18 @@ test('sewn along a side, the top and the other side, both leave their undersides
   const [front, back] = [cloth(10, 6), cloth(10, 6)]
   // Row 6 is of the wrong side: up the right side, along the top, down the left side.
   const row = ridge(front.rows[0]!.ends![0], front.rows[1]!.ends![1], front.rows[0]!.ends![1])
-  expect(left(sewnLayers(front, row, back))).toEqual({ top: 0, sides: 0, underside: 20 })
-  expect(left(sewnLayers(front, row, front))).toEqual({ top: 0, sides: 0, underside: 20 })
+  expect(left(sewnLayers(front, [row], back)[0])).toEqual({ top: 0, sides: 0, underside: 20 })
+  expect(left(sewnLayers(front, [row], front)[0])).toEqual({ top: 0, sides: 0, underside: 20 })
 })
 
 test('sewn along one side and the top, each leaves a side and its underside', () => {
   const [front, back] = [cloth(10, 6), cloth(10, 6)]
   const row = ridge(front.rows[0]!.ends![0], front.rows[1]!.ends![1], front.rows[5]!.places[0]!)
-  expect(left(sewnLayers(front, row, back))).toEqual({ top: 0, sides: 12, underside: 20 })
+  expect(left(sewnLayers(front, [row], back)[0])).toEqual({ top: 0, sides: 12, underside: 20 })
 })
 
 test('a piece of another shape does not lie so', () => {
   const [front, back] = [cloth(10, 6), cloth(9, 6)]
   const row = ridge(front.rows[0]!.ends![0], front.rows[1]!.ends![1], front.rows[0]!.ends![1])
-  expect(sewnLayers(front, row, back)).toBeUndefined()
+  expect(sewnLayers(front, [row], back)).toEqual([])
 })
