@@ -100,7 +100,7 @@ function alongOutline(walk: Walk, { target: said, start, end }: Start): void {
   const asWorked = lastOfRow < 0 && target.fromEnd === undefined && target.walk === 'last' && target.ofRow !== undefined ? lastAsWorked(walk, walk.edge.findLastIndex(named), named) : -1
   const index = asWorked >= 0 ? asWorked : lastOfRow >= 0 ? lastOfRow : target.walk === 'last' || target.hand === 'left' && target.walk === 'next' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? indexBehind(walk, target.after) : 0) && named(place))
   if (index >= 0) begin(walk, passing(walk, index, target))
-  else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${rowNamed(target)} on the edge` })
+  else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${isEndOfRow(target) ? 'the end' : 'a stitch'} of ${rowNamed(target)}` })
 }
 
 /** `in last unworked st of Row 6` of a row that was worked the other way: the one that is met first. -1 where it is the last either way, or taken so. */

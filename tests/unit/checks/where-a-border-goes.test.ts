@@ -53,3 +53,19 @@ test('a gap on a fabric of two pieces: its rows are told with their piece', () =
     note: 'it begins in stitch 1 of the 6 of Row 5 of Strip, and the row-ends from Row 1 to Row 3 of Edging come next; it works over none of the 3 row-ends from Row 1 to Row 3 of Edging',
   })
 })
+
+// The flap has 8 rows, and no Row 9.
+test('a place that the edge has not', () => {
+  const text = `---\ntitle: Case\nterms: US\nconventions: { turning-chains: { sc: not counted }, slip-stitches: not counted }\npieces:
+  - name: Flap
+    rows: |
+      Row 1 (RS): Ch 15, sc in 2nd ch from hook and in each ch across. (14 sc)
+      Rows 2-8: Ch 1, turn, sc in each sc across. (14 sc) Fasten off after Row 8.
+  - name: Edging
+    on: Flap
+    rows: |
+      Row 1 (RS): With RS facing, join yarn in the row-end of Row 9 at the left-hand edge, ch 1, sc in each of 8 row-ends. (8 sc)\n---\n`
+  expect(checkPattern({ path: 'case.md', text }).diagnostics.filter(({ code }) => code === 'place-missing').map(({ message, primary }) => `${message}: ${primary.text}`)).toEqual([
+    'row 1 works into the end of row 9, but the edge that it goes along has none: no such place is left here',
+  ])
+})
