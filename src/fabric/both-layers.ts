@@ -5,8 +5,10 @@ import { begin, layLayers } from './work-start.ts'
 /** `sc through both layers in each of next 15 row-ends`: what follows on an outline is worked in one layer again. */
 export function throughBoth(walk: Walk, item: Work, work: () => void): void {
   const { pairs } = walk
+  const before = walk.made.length
   layLayers(walk, item)
   work()
+  walk.made = walk.made.map((place, index) => (index < before ? place : { ...place, through: true }))
   walk.pairs = pairs
 }
 

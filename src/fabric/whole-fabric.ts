@@ -3,7 +3,7 @@ import { Outline } from './outline.ts'
 import type { Mark } from './outline-ring.ts'
 import type { PieceRun } from './piece-run.ts'
 import { isSpace, type Edge, type Place } from './place.ts'
-import { sewnLayers } from './sewn-layers.ts'
+import { sewnLayers, usedBehind } from './sewn-layers.ts'
 import { sewnRings, type SewnPiece, type ToldSeam } from './sewn-rings.ts'
 
 /** A row as its piece laid it. */
@@ -31,6 +31,8 @@ interface Whole {
 export class Fabrics {
   private readonly wholes: (Whole | undefined)[] = []
   private readonly own: PieceRun[] = []
+  /** Places of a piece that were worked through from another that lies on it. */
+  private readonly used = new Set<Place>()
 
   /** Takes up the next piece, worked on that of index `on` or on nothing. A round encloses what it goes round, and begins anew. */
   add(run: PieceRun, on: number | undefined): void {
@@ -47,6 +49,15 @@ export class Fabrics {
     for (const { row, turned } of run.laid) below.outline.lay(row, turned)
     this.wholes.push(below)
     if (below.outline.mark) below.ends.set(index, below.outline.mark)
+  }
+
+  /** A row of the piece that was taken up last goes through both layers: what it used of the piece behind is free no more. */
+  useUp(seams: readonly ToldSeam[]): void {
+    const run = this.own.at(-1)!
+    for (const [{ piece: ridge }, { piece, words }] of seams) {
+      if (words !== 'facing' || ridge !== this.own.length - 1 || run.on === undefined || !this.own[piece]) continue
+      for (const place of usedBehind(this.layer(run.on), run.rows[0]?.fabric.made ?? [], this.layer(piece))) this.used.add(place)
+    }
   }
 
   /** The outline of all that hangs together with a piece, from where that ended, without and with its seams. None where it is the piece's own. */
@@ -151,7 +162,7 @@ export class Fabrics {
     const { edge, outline } = this.own[on]!
     const whole = this.wholes[on]
     if (!whole) return []
-    const taken = (place: Place): boolean => outline.has(place) && !whole.outline.has(place)
+    const taken = (place: Place): boolean => this.used.has(place) || outline.has(place) && !whole.outline.has(place)
     if (!edge.places.some(taken)) return []
     const runs: Place[][] = [[]]
     for (const place of edge.places) {

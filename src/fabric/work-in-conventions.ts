@@ -131,6 +131,7 @@ function workAll(written: readonly PieceToWork[], { tops: seams, told }: Seams, 
     room = Math.max(0, room - run.stitches)
     runs.push(run)
     fabrics.add(run, piece.on)
+    fabrics.useUp(told)
     pieceEdges.set(piece.name.toLowerCase(), { places: run.edge.places, foundation: () => undersideOf(run), copies: piece.make ?? 1, sound: run.sound })
   }
   return Object.assign(runs, { held })
