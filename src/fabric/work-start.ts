@@ -5,6 +5,7 @@ import type { Span } from '../text/span.ts'
 import { expectEdge, isLastOfRow, isOfRow, rowNamed } from './along-outline.ts'
 import { rowAt } from './border-edge.ts'
 import { findNext, indexAhead, isThing } from './find-place.ts'
+import type { LaidRow } from './laid-row.ts'
 import { goToRow, isBelow } from './older-row.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
@@ -132,22 +133,30 @@ function fromEndOfRow(walk: Walk, target: Target): number {
  */
 function asItLies(walk: Walk, target: Target): Target {
   if (!target.hand) return target
-  const on = target.walk === 'edge' && target.ofPiece !== undefined ? standsOn(walk, target.ofPiece) : undefined
+  const on = target.walk === 'edge' ? standsOn(walk, target) : undefined
   if (on === 'a side') {
     const { hand: _, ...either } = target
     return either
   }
-  if (on !== 'a foundation' && !/\b(?:at (?:the )?top|uppermost|upside down)\b/.test(walk.said)) return target
+  if (on === undefined && !/\b(?:at (?:the )?top|uppermost|upside down)\b/.test(walk.said)) return target
   const hand = target.hand === 'left' ? 'right' : 'left'
   return walk.choose('hand-meant', ['left and right are as the row was worked', 'left and right are as the piece lies now']) === 1 ? { ...target, hand } : target
 }
 
-/** What the first row of a piece lies on, where it lies on another piece of the outline. */
-function standsOn({ outline }: Walk, piece: string): 'a side' | 'a foundation' | undefined {
-  const rows = outline!.stretches.flatMap((stretch) => stretch.rows)
-  const ofPiece = rows.filter((row) => row.piece === piece.toLowerCase())
-  if (ofPiece.some(({ over }) => over?.first.kind === 'row-end')) return 'a side'
-  return ofPiece.some(({ over }) => over && rows.some(({ foundation }) => foundation.includes(over.first))) ? 'a foundation' : undefined
+/** What the rows that are meant stand on, row by row down; nothing where that is a foundation of their own, and they lie as they were worked. */
+function standsOn({ outline }: Walk, { ofRow, ofPiece }: Target): 'a side' | 'a foundation' | 'a round' | undefined {
+  const rows = [...new Set(outline!.stretches.flatMap((stretch) => stretch.rows))]
+  const meant = rows.find((row) => row.number === ofRow && (ofPiece === undefined || row.piece === ofPiece.toLowerCase()))
+  for (let row = meant, steps = 0; row && steps <= rows.length; steps += 1) {
+    const { over } = row
+    if (row.foundation.length > 0 || !over) return undefined
+    if (over.first.kind === 'row-end') return 'a side'
+    if (rows.some(({ foundation }) => foundation.includes(over.first))) return 'a foundation'
+    const below: LaidRow | undefined = rows.find(({ places }) => places.includes(over.first))
+    if (!below) return 'a round'
+    row = below
+  }
+  return undefined
 }
 
 /** A flat tube closed through both layers: two places make one. */
