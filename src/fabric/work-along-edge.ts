@@ -89,7 +89,9 @@ function atRate(walk: Walk, item: Work, rate: NonNullable<Target['rate']>, place
 
 /** So many stitches to so many rows; of rows left over, those that lie nearest to it. */
 function sumsAtRate({ setting }: Walk, { count }: Work, { stitches, rows }: NonNullable<Target['rate']>, ends: number): readonly number[] {
-  const each = (inSize((stitches ?? count)!, setting.size) * ends) / inSize(rows, setting.size)
+  // `sc to 2 rows`: one of them, where no number is told.
+  const number = stitches ?? count
+  const each = ((number ? inSize(number, setting.size) : 1) * ends) / inSize(rows, setting.size)
   return [Math.floor(each), Math.ceil(each)]
 }
 
