@@ -3,6 +3,7 @@ import { counted } from '../diagnostics/words.ts'
 import { placesOfEdge } from '../fabric/named-edges.ts'
 import type { WorkedRow } from '../fabric/worked-row.ts'
 import type { PatternFacts, PieceFacts } from './facts.ts'
+import { toldOnceForSizes } from './told-once-for-sizes.ts'
 
 type Joined = NonNullable<WorkedRow['joined']>
 
@@ -11,18 +12,13 @@ type Joined = NonNullable<WorkedRow['joined']>
  * edge has. The place in which the yarn is joined for it may be one of them (common practice, no source).
  */
 export function bandJoinsMismatch({ pieces }: PatternFacts): readonly Diagnostic[] {
-  const wrong = pieces.flatMap((band) => {
+  return toldOnceForSizes(pieces.flatMap((band) => {
     const joins = band.rows.flatMap(({ joined }) => joined ?? [])
     const [first] = joins
     const body = first && pieces.find(({ name, size }) => name === first.piece && size === band.size)
     const diagnostic = body && joins.length > 1 && joins.every(({ piece, edge }) => piece === first.piece && edge === first.edge) ? wrongIn(band, joins, body, pieces) : undefined
-    return diagnostic ? [{ band, diagnostic }] : []
-  })
-  return [...Map.groupBy(wrong, ({ diagnostic }) => diagnostic.primary.span.start).values()].map(([first, ...others]) => {
-    const { band, diagnostic } = first!
-    const held = [first!, ...others].map((one) => band.sizes[one.band.size] ?? '')
-    return { ...diagnostic, ...(held.length < Math.max(1, band.sizes.length) && { sizes: held }) }
-  })
+    return diagnostic ? [{ piece: band, diagnostic }] : []
+  }))
 }
 
 const names = { top: { edge: 'top', called: 'the top', are: 'stitch' }, underside: { edge: 'bottom', called: 'the underside', are: 'chain' }, side: { edge: 'side', called: 'a side', are: 'row-end' } } as const

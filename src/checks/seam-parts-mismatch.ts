@@ -3,6 +3,7 @@ import { counted, listOf } from '../diagnostics/words.ts'
 import { placesOfEdge, type NamedEdge } from '../fabric/named-edges.ts'
 import type { PatternFacts, PieceFacts, SeamFacts } from './facts.ts'
 import { edgeNames, edgesInSize } from './seam-words.ts'
+import { toldOnceForSizes, type FoundInSize } from './told-once-for-sizes.ts'
 
 interface Part {
   readonly seam: SeamFacts
@@ -17,15 +18,10 @@ interface Part {
  * there is, and nobody leaves a single place open.
  */
 export function seamPartsMismatch({ seams, pieces }: PatternFacts): readonly Diagnostic[] {
-  const wrong = pieces.flatMap((piece) => {
+  return toldOnceForSizes(pieces.flatMap((piece) => {
     const parts = Map.groupBy(seams.flatMap((seam) => partsOf(seam, piece)), ({ edge, row, under }) => `${edge} ${row} ${under}`)
     return [...parts.values()].flatMap((told) => (told.length > 1 ? wrongIn(piece, told) : []))
-  })
-  return [...Map.groupBy(wrong, ({ diagnostic }) => diagnostic.primary.span.start).values()].map(([first, ...others]) => {
-    const { piece, diagnostic } = first!
-    const held = [first!, ...others].map((one) => piece.sizes[one.piece.size] ?? '')
-    return { ...diagnostic, ...(held.length < Math.max(1, piece.sizes.length) && { sizes: held }) }
-  })
+  }))
 }
 
 /** Only an edge that is one stretch is meant: the part of a `side` may be of either. */
@@ -37,7 +33,7 @@ function partsOf(seam: SeamFacts, { name, size }: PieceFacts): readonly Part[] {
   })
 }
 
-function wrongIn(piece: PieceFacts, told: readonly Part[]): readonly { readonly piece: PieceFacts; readonly diagnostic: Diagnostic }[] {
+function wrongIn(piece: PieceFacts, told: readonly Part[]): readonly FoundInSize[] {
   const { counts, are } = placesOfEdge(piece.edge, { edge: told[0]!.edge, ...(told[0]!.row !== undefined && { row: told[0]!.row }) })
   const [offers] = counts
   // Each of two that are made may be sewn by another of its parts; of a stepped edge the parts may leave out the steps.

@@ -8,7 +8,7 @@ export function throughBoth(walk: Walk, item: Work, work: () => void): void {
   const before = walk.made.length
   layLayers(walk, item)
   work()
-  walk.made = walk.made.map((place, index) => (index < before ? place : { ...place, through: true }))
+  for (let index = before; index < walk.made.length; index += 1) walk.made[index] = { ...walk.made[index]!, through: true }
   walk.pairs = pairs
 }
 

@@ -14,8 +14,9 @@ export function edgesUsed(walk: Walk): readonly EdgeUse[] {
     makes.set(stretch, (makes.get(stretch) ?? 0) + 1)
   }
   const [first] = walk.taken.keys()
+  const named = namesOn(walk)
   return walk.outline!.stretches.map((stretch) => ({
-    edge: stretch.edge, rows: stretch.rows.map((row) => named(walk, row)), offers: stretch.places.length,
+    edge: stretch.edge, rows: stretch.rows.map(named), offers: stretch.places.length,
     worksOver: stretch.places.filter((place) => walk.taken.has(place)).length, makes: makes.get(stretch) ?? 0,
     ...(first && stretch.places.includes(first) && { beginsAt: stretch.places.indexOf(first) + 1 }),
   }))
@@ -26,11 +27,12 @@ export function gapIn(walk: Walk, passed: readonly Place[], before: Place | unde
   const rows = passed.flatMap((place) => (place.kind === 'row-end' && !walk.taken.has(place) && rowAt(walk.outline, place)) || [])
   const after = before && walk.taken.get(before)
   if (rows.length === 0) return {}
-  return { gap: { from: named(walk, rows[0]!), to: named(walk, rows.at(-1)!), ...(after && after.start !== span.start && { after: { start: after.start, end: after.end } }) } }
+  const named = namesOn(walk)
+  return { gap: { from: named(rows[0]!), to: named(rows.at(-1)!), ...(after && after.start !== span.start && { after: { start: after.start, end: after.end } }) } }
 }
 
-/** `Row 4`; on a fabric of several pieces `Row 4 of Back`. */
-function named({ outline, setting }: Walk, { name, piece }: LaidRow): string {
-  const others = piece !== undefined && outline?.stretches.some(({ rows }) => rows.some((row) => row.piece !== piece))
-  return others ? `${name} of ${setting.lexicon.pieces.find((known) => known.toLowerCase() === piece) ?? piece}` : name
+/** What a row is called: `Row 4`; on a fabric of several pieces `Row 4 of Back`. */
+function namesOn({ outline, setting }: Walk): (row: LaidRow) => string {
+  const pieces = new Set(outline?.stretches.flatMap(({ rows }) => rows.map(({ piece }) => piece)))
+  return ({ name, piece }) => (piece !== undefined && pieces.size > 1 ? `${name} of ${setting.lexicon.pieces.find((known) => known.toLowerCase() === piece) ?? piece}` : name)
 }

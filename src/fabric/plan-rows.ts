@@ -3,7 +3,7 @@ import type { PieceReference } from '../notation/reference-to-piece.ts'
 import type { Block, RowReference } from '../notation/row-reference.ts'
 import { inSize } from '../notation/target.ts'
 import type { WrittenEntry } from './real-rows.ts'
-import { underHeading } from './under-heading.ts'
+import { ofPart, underHeading } from './under-heading.ts'
 
 /** A row that will be worked, before it is known what it copies. */
 export interface PlannedRow {
@@ -85,12 +85,11 @@ function numbersOf(entry: WrittenEntry, next: WrittenEntry | undefined, size: nu
 /** The rows of another piece that an entry speaks of, or those under another heading of its own piece: `As for First earflap`. */
 function rowsCalled(name: string, entry: WrittenEntry, others: (piece: string) => readonly OtherRow[], before: readonly PlannedRow[]): readonly OtherRow[] {
   const theirs = others(name)
-  if (theirs.length > 0) return underHeading(theirs, entry)
-  return before.filter((row) => row.entry.heading === name.toLowerCase() && row.entry.heading !== entry.heading).map((row) => ({ entry: row.entry, ...(row.number !== undefined && { number: row.number }) }))
+  return theirs.length > 0 ? underHeading(theirs, entry) : ofPart(before, name, entry)
 }
 
 /** A row of another piece, as far as it is counted. */
-type OtherRow = { readonly number?: number; readonly entry: WrittenEntry }
+type OtherRow = { readonly number?: number | undefined; readonly entry: WrittenEntry }
 
 /** `Ch 25.`: the chain alone. */
 const isFoundation = ({ entry }: PlannedRow): boolean => entry.read.items.some(({ node }) => node === 'chain') && entry.read.items.every(({ node }) => node === 'chain' || node === 'aside')

@@ -17,7 +17,7 @@ import { withBracketTimes } from './bracket-times.ts'
 import { sideFacing } from './side-facing.ts'
 import { shiftedRows } from './shifted-rows.ts'
 import { beginsNext, worksNothing } from './lines-before.ts'
-import { underHeading } from './under-heading.ts'
+import { ofPart, underHeading } from './under-heading.ts'
 import { yarnAtEnd, type YarnAtEnd } from './yarn-at-end.ts'
 
 /** A row as it is written, read once for all sizes. */
@@ -228,8 +228,8 @@ function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<numbe
       return furtherOn(copied(first, 'a row before'), number, first?.number, first?.number)
     }
     case 'piece': {
-      const theirs = others(reference.name)
-      return ofPiece(reference, index, number, theirs ? underHeading(theirs, entry) : ofPart(rows, reference.name, entry), size)
+      const [theirs, part] = [others(reference.name), ofPart(rows, reference.name, entry)]
+      return ofPiece(reference, index, number, theirs ? underHeading(theirs, entry) : part.length > 0 ? part : undefined, size)
     }
     case 'copy': return copyOf(reference, entry, index, number, known, own, size)
   }
@@ -245,12 +245,6 @@ function copied(row: RealRow | undefined, missing: string): Source {
   if (!row) return { items: [], even: false, missing }
   const totalled = row.entry.read.totals.length > 0 ? row.entry : row.totalled
   return { items: row.items, loop: row.loop, even: row.even, copies: row.copies ?? row.entry, ...(totalled && { totalled }), ...(row.side && { side: row.side }), ...(row.change !== undefined && { change: row.change }) }
-}
-
-/** Rows under a heading of the same piece: `As for First Earflap`. */
-function ofPart(rows: readonly RealRow[], name: string, { heading }: WrittenEntry): readonly RealRow[] | undefined {
-  const part = rows.filter(({ entry }) => entry.heading !== undefined && entry.heading !== heading && entry.heading === name.toLowerCase())
-  return part.length > 0 ? part : undefined
 }
 
 function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, index: number, number: number | undefined, rows: readonly RealRow[] | undefined, size: number): Source {

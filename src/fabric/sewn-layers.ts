@@ -4,7 +4,7 @@ import type { Place } from './place.ts'
 import { begunBehind, partsOfRing, spotsOf, type Ring, type Spot } from './sewn-rings.ts'
 
 /** A finished piece: its outline and its rows. */
-interface Layer {
+export interface Layer {
   readonly outline: Outline
   readonly rows: readonly LaidRow[]
 }

@@ -1,4 +1,4 @@
-import { handOf, type LaidRow, type Part } from './laid-row.ts'
+import { endsOf, handOf, type LaidRow, type Part } from './laid-row.ts'
 import type { EdgeWords } from './named-edges.ts'
 import type { Place } from './place.ts'
 
@@ -102,8 +102,8 @@ function addedChains(spots: Ring, rows: readonly LaidRow[], { row: told, count, 
   const isFree = (place: Place): boolean => spots.some((spot) => spot.edge === 'underside' && spot.place === place)
   const isMeant = ({ number }: LaidRow): boolean => told === undefined || number === told || number === told + 1
   const chains = rows.filter(isMeant).flatMap((row) => {
-    const startsAt = row.side === 'WS' ? 'left' : 'right'
-    const ends = [{ places: row.startChains, at: startsAt }, { places: row.endChains, at: startsAt === 'right' ? 'left' : 'right' }]
+    const [start, end] = endsOf(row.places)
+    const ends = [{ places: row.startChains, at: handOf(row, start) }, { places: row.endChains, at: handOf(row, end) }]
     return (separate ? ends.toReversed() : ends).filter(({ at }) => hand === undefined || hand === at)
   })
   return chains.map(({ places }) => places.filter(isFree)).find(({ length }) => length > 0 && (count === undefined || length === count)) ?? []

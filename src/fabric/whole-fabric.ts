@@ -1,9 +1,9 @@
-import { withBase, type LaidRow } from './laid-row.ts'
+import { withBase, type LaidRow, type Part } from './laid-row.ts'
 import { Outline } from './outline.ts'
 import type { Mark } from './outline-ring.ts'
 import type { PieceRun } from './piece-run.ts'
 import { isSpace, type Edge, type Place } from './place.ts'
-import { sewnLayers, usedBehind } from './sewn-layers.ts'
+import { sewnLayers, usedBehind, type Layer } from './sewn-layers.ts'
 import { sewnRings, type SewnPiece, type ToldSeam } from './sewn-rings.ts'
 
 /** A row as its piece laid it. */
@@ -53,10 +53,10 @@ export class Fabrics {
 
   /** A row of the piece that was taken up last goes through both layers: what it used of the piece behind is free no more. */
   useUp(seams: readonly ToldSeam[]): void {
-    const run = this.own.at(-1)!
-    for (const [{ piece: ridge }, { piece, words }] of seams) {
-      if (words !== 'facing' || ridge !== this.own.length - 1 || run.on === undefined || !this.own[piece]) continue
-      for (const place of usedBehind(this.layer(run.on), run.rows[0]?.fabric.made ?? [], this.layer(piece))) this.used.add(place)
+    const last = this.own.length - 1
+    for (const seam of seams) {
+      const layers = seam[0].piece === last && seam[1].words === 'facing' ? this.layers(seam) : undefined
+      for (const place of layers ? usedBehind(layers.front, layers.joining.rows[0]?.fabric.made ?? [], layers.behind) : []) this.used.add(place)
     }
   }
 
@@ -110,18 +110,17 @@ export class Fabrics {
     const here = seams.filter((seam) => seam.every(({ piece }) => reached.includes(piece)))
     const end = this.wholes[on]?.ends.get(on)
     const stages = [wholes.map(({ outline }) => outline), ...(wholes.some(({ unbordered }) => unbordered) ? [wholes.map(({ outline, unbordered }) => unbordered ?? outline)] : [])]
-    const layers = here.flatMap(([ridge, { piece, words }]) => {
-      const run = words === 'copy' || words === 'facing' ? this.own[ridge.piece] : undefined
-      const [front, behind] = [run?.on, piece].map((index) => (index === undefined ? undefined : this.layer(index)))
-      return run && front && behind ? sewnLayers(front, run.laid.map(({ row }) => row), words === 'copy' ? front : behind) : []
+    const betweenLayers = here.flatMap((seam) => {
+      const layers = this.layers(seam)
+      return layers ? sewnLayers(layers.front, layers.joining.laid.map(({ row }) => row), layers.behind) : []
     })
     // A border over seams has an outline of its own, at whose end the hook stands.
-    const bordered = reached.toReversed().flatMap((index) => (this.own[index]?.outline.isRing && !this.own[index]!.outline.empty ? [this.own[index]!.outline.copy()] : []))
-    return [...layers, ...bordered, ...stages.flatMap((outlines) => {
+    const bordered = reached.toReversed().flatMap((index) => this.own[index] ?? []).filter(({ outline }) => outline.isRing && !outline.empty).map(({ outline }) => outline.copy())
+    return [...betweenLayers, ...bordered, ...stages.flatMap((outlines) => {
       const seen = outlines.map((outline) => outline.copy()).map((outline) => (end && outline.resume(end), outline.seenFromRight))
       const marks = seen.flatMap(({ mark }) => mark ?? [])
       const parts = seen.map((one) => one.parts)
-      const ways = parts.some((some) => some.some(({ row }) => row.base)) ? [parts, parts.map((some) => some.map((part) => (part.edge === 'underside' ? { ...part, places: withBase(part.places, part.row) } : part)))] : [parts]
+      const ways = parts.some((some) => some.some(({ row }) => row.base)) ? [parts, parts.map((some) => some.map(onBase))] : [parts]
       return ways.flatMap((way) => [...sewnRings(way, pieces, here), ...(here.some(([{ words }]) => words === 'ridge') ? sewnRings(way, pieces, here, true) : [])]).map((ring) => {
         const outline = Outline.round(ring)
         // A border that joins no yarn goes on from where the hook stands.
@@ -131,9 +130,14 @@ export class Fabrics {
     })]
   }
 
-  private layer(index: number): { readonly outline: Outline; readonly rows: readonly LaidRow[] } {
-    const { outline, laid } = this.own[index]!
-    return { outline, rows: laid.map(({ row }) => row) }
+  /** Of a seam that is a row through both layers: the piece whose row it is, the piece in front that this goes on from, and the one behind. */
+  private layers([ridge, { piece, words }]: ToldSeam): { readonly joining: PieceRun; readonly front: Layer; readonly behind: Layer } | undefined {
+    const joining = words === 'copy' || words === 'facing' ? this.own[ridge.piece] : undefined
+    const [front, behind] = [joining?.on, piece].map((index) => (index === undefined ? undefined : this.own[index]))
+    if (!joining || !front || !behind) return undefined
+    const layer = ({ outline, laid }: PieceRun): Layer => ({ outline, rows: laid.map(({ row }) => row) })
+    const inFront = layer(front)
+    return { joining, front: inFront, behind: words === 'copy' ? inFront : layer(behind) }
   }
 
   /** Indexes of the pieces that hang together with one, by rows or by seams. */
@@ -189,6 +193,9 @@ export class Fabrics {
     return pieces
   }
 }
+
+/** An underside with the chain under a counted turning chain. */
+const onBase = (part: Part): Part => (part.edge === 'underside' ? { ...part, places: withBase(part.places, part.row) } : part)
 
 /** The rows under a heading of a piece, as they lie on the fabric. */
 function rowsUnder({ rows, laid }: PieceRun, heading: string): readonly LaidRow[] {

@@ -1,12 +1,9 @@
 import { expect, test } from 'vitest'
-import { checkPattern } from '../../../src/pattern/check-pattern.ts'
+import { checked } from './checked.ts'
 
 // Bands that are worked sideways on to an edge: what their rows are joined to is added up. All sums by hand.
 
-function told(pieces: string, sizes = '') {
-  const text = `---\ntitle: Case\nterms: US\n${sizes}conventions: { turning-chains: { sc: not counted }, slip-stitches: not counted }\npieces:\n${pieces}\n---\n`
-  return checkPattern({ path: 'case.md', text }).diagnostics.filter(({ code }) => code !== 'key-missing-to-publish').map(({ code, message, sizes: of }) => `${code}: ${message}${of ? ` (${of.join(', ')})` : ''}`)
-}
+const told = (pieces: string, keys = ''): readonly string[] => checked(pieces, keys).found.map(({ code, message, sizes }) => `${code}: ${message}${sizes ? ` (${sizes.join(', ')})` : ''}`)
 
 // 12 rows: a row of the band for each row-end and one back, and the first of the 12 is taken by the join: 1 + 11.
 const along = (rows: string): string => `  - name: Front

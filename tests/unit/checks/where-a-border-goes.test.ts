@@ -1,28 +1,21 @@
 import { expect, test } from 'vitest'
-import { checkPattern } from '../../../src/pattern/check-pattern.ts'
 import { textOf } from '../../../src/text/source.ts'
+import { checked, flap } from './checked.ts'
 
 // Of a border that does not come out the finding tells where it begins, which edge comes next, and between which words the gap lies. All by hand.
 
 /** The one finding of a pattern: its labels with the words that they stand under, and its note. */
 function told(pieces: string) {
-  const text = `---\ntitle: Case\nterms: US\nconventions: { turning-chains: { sc: not counted }, slip-stitches: not counted }\npieces:\n${pieces}\n---\n`
-  const { diagnostics, source } = checkPattern({ path: 'case.md', text })
-  const found = diagnostics.filter(({ code }) => code !== 'key-missing-to-publish')
-  expect(found.map(({ code }) => code)).toEqual(['row-ends-passed'])
-  return { marks: [found[0]!.primary, ...found[0]!.secondary].map((label) => `${textOf(source, label.span)}: ${label.text}`), note: found[0]!.note }
+  const { source, found } = checked(pieces)
+  expect(found).toHaveLength(1)
+  const { code, message, primary, secondary, note } = found[0]!
+  return { code, message, marks: [primary, ...secondary].map((label) => `${textOf(source, label.span)}: ${label.text}`), note }
 }
 
-// 8 rows of 14: the edging goes down the left side, along the foundation and up again, and forgets the end of Row 1.
+// The edging goes down the left side, along the foundation and up again, and forgets the end of Row 1.
 test('a gap of one row-end, and the beginning at the top of the left side', () => {
-  expect(told(`  - name: Flap
-    rows: |
-      Row 1 (RS): Ch 15, sc in 2nd ch from hook and in each ch across. (14 sc)
-      Rows 2-8: Ch 1, turn, sc in each sc across. (14 sc) Fasten off after Row 8.
-  - name: Edging
-    on: Flap
-    rows: |
-      Row 1 (RS): With RS facing, join yarn in the row-end at the top of the left side, ch 1, sc in each of 7 row-ends, sc in underside of each of 14 ch, sc in each of last 8 row-ends. Fasten off. (29 sc)`)).toEqual({
+  expect(told(`${flap} at the top of the left side, ch 1, sc in each of 7 row-ends, sc in underside of each of 14 ch, sc in each of last 8 row-ends. Fasten off. (29 sc)`)).toMatchObject({
+    code: 'row-ends-passed',
     marks: [
       'sc in underside of each of 14 ch: goes on here, past the row-end of Row 1',
       'sc in each of 7 row-ends: before them it works here',
@@ -45,7 +38,8 @@ test('a gap on a fabric of two pieces: its rows are told with their piece', () =
   - name: Border
     on: Strip
     rows: |
-      Rnd 1 (RS): With RS facing, join yarn in first st of Row 5 of Strip, ch 1, sc in each of 6 sts of Row 5, sc in each of 5 sts of Edging, sc in each of next 3 row-ends, sc in underside of each of 6 ch, sc in each of next 5 row-ends, join with sl st in first sc. Fasten off. (25 sc)`)).toEqual({
+      Rnd 1 (RS): With RS facing, join yarn in first st of Row 5 of Strip, ch 1, sc in each of 6 sts of Row 5, sc in each of 5 sts of Edging, sc in each of next 3 row-ends, sc in underside of each of 6 ch, sc in each of next 5 row-ends, join with sl st in first sc. Fasten off. (25 sc)`)).toMatchObject({
+    code: 'row-ends-passed',
     marks: [
       'sc in each of 5 sts of Edging: goes on here, past the row-ends from Row 1 to Row 3 of Edging',
       'sc in each of 6 sts of Row 5: before them it works here',
@@ -54,18 +48,11 @@ test('a gap on a fabric of two pieces: its rows are told with their piece', () =
   })
 })
 
-// The flap has 8 rows, and no Row 9.
+// The flap has no Row 9.
 test('a place that the edge has not', () => {
-  const text = `---\ntitle: Case\nterms: US\nconventions: { turning-chains: { sc: not counted }, slip-stitches: not counted }\npieces:
-  - name: Flap
-    rows: |
-      Row 1 (RS): Ch 15, sc in 2nd ch from hook and in each ch across. (14 sc)
-      Rows 2-8: Ch 1, turn, sc in each sc across. (14 sc) Fasten off after Row 8.
-  - name: Edging
-    on: Flap
-    rows: |
-      Row 1 (RS): With RS facing, join yarn in the row-end of Row 9 at the left-hand edge, ch 1, sc in each of 8 row-ends. (8 sc)\n---\n`
-  expect(checkPattern({ path: 'case.md', text }).diagnostics.filter(({ code }) => code === 'place-missing').map(({ message, primary }) => `${message}: ${primary.text}`)).toEqual([
-    'row 1 works into the end of row 9, but the edge that it goes along has none: no such place is left here',
-  ])
+  expect(told(`${flap} of Row 9 at the left-hand edge, ch 1, sc in each of 8 row-ends. (8 sc)`)).toMatchObject({
+    code: 'place-missing',
+    message: 'row 1 works into the end of row 9, but the edge that it goes along has none',
+    marks: ['join yarn in the row-end of Row 9 at the left-hand edge: no such place is left here'],
+  })
 })
