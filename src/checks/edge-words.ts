@@ -1,4 +1,4 @@
-import { listOf } from '../diagnostics/words.ts'
+import { listOf, plural } from '../diagnostics/words.ts'
 import type { EdgeUse, WorkedRow } from '../fabric/worked-row.ts'
 
 /** How a sentence names an edge. */
@@ -16,7 +16,9 @@ export function edgesNote({ along = [], word }: WorkedRow): { readonly note?: st
   const met = word === 'row' && along.some(isUsed) ? along.slice(along.findIndex(isUsed), along.findLastIndex(isUsed) + 1) : along
   const short = met.filter((use) => use.worksOver < use.offers && !(isLow(use) && use.worksOver === 0))
   if (short.length === 0) return {}
-  return { note: [...beginning(along), `it works over ${listOf(short.map(useOf))}`].join('; ') }
+  const [single, several] = [true, false].map((isSingle) => short.filter(({ offers }) => (offers === 1) === isSingle))
+  const uses = [...(several!.length > 0 ? [`it works over ${listOf(several!.map(useOf))}`] : []), ...(single!.length > 0 ? [`it leaves out ${listOf(single!.map(edgeWords))}`] : [])]
+  return { note: [...beginning(along), ...uses].join('; ') }
 }
 
 /** `it begins in stitch 3 of the 8 of Row 6, and a side comes next`. */
@@ -26,13 +28,16 @@ function beginning(along: readonly EdgeUse[]): readonly string[] {
   if (!first) return []
   const next = [...along.slice(index + 1), ...along.slice(0, index)].find((use) => !isLow(use))
   const { beginsAt = 1, offers, rows, edge } = first
-  const place = edge === 'row-ends' ? `at the row-end of ${rows[beginsAt - 1]}` : edge === 'underside' ? `in chain ${beginsAt} of the ${offers} of the underside` : `in stitch ${beginsAt} of the ${offers} of ${rows[0]}`
-  return [`it begins ${place}${next ? `, and ${edgeWords(next)} come next` : ''}`]
+  const place = edge === 'row-ends' ? `at the row-end of ${rows[beginsAt - 1]}`
+    : offers === 1 ? `in ${edgeWords(first)}`
+    : edge === 'underside' ? `in chain ${beginsAt} of the ${offers} of the underside` : `in stitch ${beginsAt} of the ${offers} of ${rows[0]}`
+  return [`it begins ${place}${next ? `, and ${edgeWords(next)} ${next.offers === 1 ? 'comes' : 'come'} next` : ''}`]
 }
 
 function edgeWords({ edge, rows, offers }: EdgeUse): string {
   if (edge === 'row-ends') return `the ${rowEnds(rows[0]!, rows.at(-1)!)}`
-  return edge === 'underside' ? `the ${offers} chains of the underside` : `the ${offers} stitches of ${rows[0]}`
+  const number = offers === 1 ? 'one' : offers
+  return edge === 'underside' ? `the ${number} ${plural('chain', offers)} of the underside` : `the ${number} ${plural('stitch', offers)} of ${rows[0]}`
 }
 
 /** `row-ends from Row 8 to Row 1 of Back`: a piece that both are of is named once. */
