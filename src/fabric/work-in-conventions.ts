@@ -3,6 +3,7 @@ import { undersideOf } from './piece-edges.ts'
 import type { PieceRun, PieceToWork } from './piece-run.ts'
 import { alongEdges } from './edge-for.ts'
 import type { Held } from './held.ts'
+import { grownSeam } from './grown-seams.ts'
 import { gridEdges, type JoinedGrid } from './joined-grid.ts'
 import { joinedEdges } from './joined-motifs.ts'
 import { Outline } from './outline.ts'
@@ -112,13 +113,14 @@ function chainMinds(runs: readonly PieceRun[]): 'both' | 'one' {
 type Runs = readonly PieceRun[] & { readonly held: readonly Held[] }
 
 /** A piece that goes on from another begins on its edge. */
-function workAll(written: readonly PieceToWork[], { tops: seams, told }: Seams, readings: ReadonlyMap<string, number>): Runs {
+function workAll(written: readonly PieceToWork[], { tops: seams, told: inWords }: Seams, readings: ReadonlyMap<string, number>): Runs {
   const pieces = whereTheYarnIs(onTheLarger(written))
   const runs: PieceRun[] = []
   const rows = new Map<string, readonly RealRow[]>()
   const pieceEdges = new Map<string, FinishedEdge>()
   const held: Held[] = []
   const fabrics = new Fabrics()
+  const told = [...inWords]
   const wrong = new Set<WrittenEntry>()
   let room = pieces[0]?.room ?? mostStitches
   for (const piece of pieces) {
@@ -132,6 +134,7 @@ function workAll(written: readonly PieceToWork[], { tops: seams, told }: Seams, 
     runs.push(run)
     fabrics.add(run, piece.on)
     fabrics.useUp(told)
+    told.push(...grownSeam(run, runs.length - 1, (name) => pieces.findIndex((one) => one.name.toLowerCase() === name.toLowerCase())))
     pieceEdges.set(piece.name.toLowerCase(), { places: run.edge.places, foundation: () => undersideOf(run), copies: piece.make ?? 1, sound: run.sound })
   }
   return Object.assign(runs, { held })

@@ -165,6 +165,8 @@ export interface JoinedPlaces {
   readonly piece: string
   readonly edge: 'top' | 'underside' | 'side'
   readonly count: Num
+  /** Of a side: which, where the words tell. */
+  readonly hand?: 'left' | 'right'
 }
 
 /** `Join B in any ch-2 sp`, `with A, sl st in first st`: where the hook begins. */
