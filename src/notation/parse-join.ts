@@ -40,7 +40,7 @@ export function parseJoin(reader: Reader, before: readonly Instruction[]): reado
   }
   // `slip stitch the two ends together, one slip stitch through each pair`: what is done is told behind.
   if (reader.take('the', 'two|2?', 'ends|edges|sides|halves', 'together')) return [{ node: 'aside', start, end: reader.end }]
-  const sideways = ontoBody(reader, start)
+  const sideways = joinedPlaces(reader, before) ? undefined : ontoBody(reader, start)
   if (sideways) return [sideways]
   const join = slipJoin(reader, start, before)
   if (!join) reader.at = at
