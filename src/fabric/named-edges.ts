@@ -36,6 +36,8 @@ export interface EdgePlaces {
 /** The places of an edge by its name; without one those that the last row or round made. None where the piece does not tell. */
 export function placesOfEdge(edge: SeamEdge, { edge: named, row }: Partial<EdgeWords> = {}): EdgePlaces {
   if (edge.round && named === 'added') return { counts: [], are: 'stitch' }
+  if (named === 'bottom' && edge.foot.chains > 0) return { counts: [edge.foot.chains], are: 'stitch' }
+  if ((named === 'left' || named === 'right' || named === 'side') && edge.foot.rows > 0) return { counts: [edge.foot.rows], are: 'row-end' }
   if (edge.round) return { counts: named !== undefined && named !== 'all' && edge.sides.length > 0 ? edge.sides.map(({ stitches }) => stitches) : [edge.stitches], are: 'stitch' }
   // A part that goes on from another piece has edges of its own; those of the whole are in their order.
   const sections = sum(edge.own) === sum(edge.sections) ? edge.sections : edge.own

@@ -64,6 +64,8 @@ export interface SeamEdge {
   readonly based: boolean
   /** The right side is told: else the order may as well be the other. */
   readonly sided: boolean
+  /** Of a piece that ends in a round, and is no border: the chains that it began with, and how many flat rows lie on them. */
+  readonly foot: { readonly chains: number; readonly rows: number }
 }
 
 /** What a seam meets. A border's stitches belong to the edge of the flat piece that they stand on. */
@@ -74,6 +76,7 @@ export function seamEdge(run: PieceRun): SeamEdge {
   const { sides } = motifEdge(run)
   return {
     stitches: round ? run.edge.places.filter((place) => isStitch(place)).length : walk.reduce((sum, { stitches }) => sum + stitches, 0),
+    foot: round && !run.border ? { chains: run.laid[0]?.row.foundation.length ?? 0, rows: run.laid.filter(({ row }) => !row.round).length } : { chains: 0, rows: 0 },
     round, sided, based: run.outline.base !== undefined, own: round ? [] : ownSections(run),
     sides: (run.side === 'WS' ? sides.toReversed() : sides).map(({ places: _, ...side }) => side),
     inParts: !round && run.rows.some(({ anew }) => anew === true),

@@ -39,12 +39,14 @@ export const spotsOf = (parts: readonly Part[]): Ring => parts.flatMap(({ edge, 
  */
 export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readonly SewnPiece[], seams: readonly ToldSeam[], ends = false): readonly (readonly Part[])[] {
   let rings: readonly Ring[] = outlines.map(spotsOf)
+  const whole = rings.flat()
   const taken = new Map<string, number>()
   let sewn = false
   for (const seam of seams) {
+    const free = new Set(rings.flat().map(({ place }) => place))
     const [one, other] = seam.map(({ piece, words }) => {
       const edge = words === 'facing' ? facing(pieces, seam[0].piece) : words
-      return pieces[piece] && edge && edge !== 'copy' ? runOf(rings, pieces[piece], edge, piece, taken) : []
+      return pieces[piece] && edge && edge !== 'copy' ? runOf(whole, pieces[piece], edge, piece, taken).filter((place) => free.has(place)) : []
     })
     const after = one && other && one.length > 0 && other.length > 0 ? sewnAt(rings, one, other, ends && seam[0].words === 'ridge') : undefined
     if (!after) continue
@@ -66,11 +68,11 @@ function facing(pieces: readonly SewnPiece[], ridge: number): EdgeWords | undefi
   return { edge: handOf(first, over.first) === 'left' ? 'right' : 'left', part: true, rows: [from!, to!] }
 }
 
-/** The places of a named edge that are still free, from its beginning as the rows were worked. */
-function runOf(rings: readonly Ring[], piece: SewnPiece, words: EdgeWords | 'ridge', index: number, taken: Map<string, number>): readonly Place[] {
-  if (words === 'ridge') return rings.flat().filter(({ row }) => piece.rows.includes(row)).map(({ place }) => place)
+/** The places of a named edge, from its beginning as the rows were worked. */
+function runOf(spots: Ring, piece: SewnPiece, words: EdgeWords | 'ridge', index: number, taken: Map<string, number>): readonly Place[] {
+  if (words === 'ridge') return spots.filter(({ row }) => piece.rows.includes(row)).map(({ place }) => place)
   const edge = `${index} ${words.edge}`
-  const all = placesNamed(rings.flat(), piece, words)
+  const all = placesNamed(spots, piece, words)
   if (words.rows) return all
   const count = words.count !== undefined && words.count < all.length ? words.count : undefined
   if (count === undefined) return words.part && words.count === undefined ? [] : all

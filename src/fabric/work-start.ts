@@ -24,7 +24,8 @@ export function workStart(walk: Walk, item: Start): void {
   if (item.target.walk === 'other-side') return walk.outline ? expectEdge(walk, item.target.edge, item) : turnTheEnd(walk, item)
   if (walk.outline) return alongOutline(walk, item)
   if (item.target.walk === 'edge') return
-  if (item.target.ofRow !== undefined && !isBelow(walk, item.target)) {
+  // The underside is the edge that the row goes along, of whatever row it is told.
+  if (item.target.ofRow !== undefined && item.target.edge !== 'underside' && !isBelow(walk, item.target)) {
     goToRow(walk, item.target, item)
     if (item.target.passing) begin(walk, Math.min(walk.at, walk.end - 1))
     return

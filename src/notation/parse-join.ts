@@ -112,6 +112,8 @@ function joinWord(reader: Reader, start: number, before: readonly Instruction[])
   }
   // `Join yarn at top of left neck edge`: where on the piece, in words.
   if (begins && reader.all.slice(piece, reader.at).some(({ text }) => /^(at|edge|side|neck|shoulder|seam|corner|centre|center|armhole|beginning|end)$/i.test(text))) return [{ node: 'aside', start, end: reader.end }]
+  // A place that is told by a number, in words that are not understood: the row may begin elsewhere.
+  if (begins && reader.all.slice(piece, reader.at).some(({ kind }) => kind === 'number' || kind === 'ordinal')) return [{ node: 'unreadable', why: 'word', reason: 'where the yarn is joined', start, end: reader.end }]
   return [{ node: 'join', ...(ring && { ring }), start, end: reader.end }]
 }
 
@@ -152,7 +154,7 @@ function joinTail(reader: Reader) {
   const into = /^(?:to|in|into)$/.test(reader.word())
   // `to the last sc of Row 4` goes into it, and not as far as it.
   const toLast = reader.word() === 'to' && /^(?:last|final)$/.test(reader.word(reader.word(1) === 'the' ? 2 : 1)) && reader.take('to')
-  const named = nthToJoin(reader) ?? takeTarget(reader, !toLast)
+  const named = nthToJoin(reader) ?? handedStitch(reader) ?? takeTarget(reader, !toLast)
   // `to the foundation chain below the start of Round 1`: into one of its chains.
   const place: Target | undefined = into && named?.walk === 'edge' && named.edge === 'underside' ? { walk: 'next', thing: { kind: 'chain' }, start: named.start, end: named.end } : named
   const after = place && takeAfter(reader)
@@ -212,6 +214,17 @@ function takeUnderLast(reader: Reader): void {
   const first = last && takeRowNamed(reader, 'of') === 1
   if (first) takeOfPiece(reader)
   if (!first || !placeEnds(reader, 'with')) reader.at = at
+}
+
+/** `in the right-hand st of Row 6`: the stitch at that end of it. */
+function handedStitch(reader: Reader): Target | undefined {
+  const { at, start } = reader
+  reader.take('in|into|to|at', 'the?')
+  const hand = (['left', 'right'] as const).find((side) => reader.take(side, '-?', 'hand'))
+  const row = hand && reader.take('end|corner|top|last|first?', 'st|stitch', 'of') ? takeOneRow(reader) : undefined
+  if (row) return { walk: 'next', thing: { kind: 'stitch' }, hand: hand!, ...row, start, end: reader.end }
+  reader.at = at
+  return undefined
 }
 
 /** `in the st at the right-hand end of Row 8`: which of the row's stitches. */

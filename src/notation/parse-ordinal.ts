@@ -125,18 +125,20 @@ function nthOfRow(reader: Reader, draft: Draft, value: number): boolean {
 
 /**
  * `in 4th htr`, `in the 5th st from the right-hand edge`, `in the 4th row-end of the left side`, `in 3rd foundation ch`, `in the 19th tr after
- * Tab A`, `in 3rd unworked st of Row 4`: where the yarn is joined, so many places along the edge, or along what others have left of it.
+ * Tab A`, `in 3rd unworked st of Row 4`, `in the underside of 9th ch`: where the yarn is joined, so many places along the edge, or along what others have left of it.
  */
 export function nthToJoin(reader: Reader): Target | undefined {
   const { at, start } = reader
   reader.take('in|into|to|at', 'the?')
+  const beneath = reader.take('underside|bottom|base|lower', 'edge|loop?', 'of', 'the?')
   const token = reader.peek()
   const value = token?.kind === 'ordinal' ? token.value : ordinals[reader.word()]
   if (value !== undefined) {
     reader.at += 1
     const free = reader.take(unworked)
-    const under = reader.take('foundation|starting|beginning|base')
+    const first = reader.take('foundation|starting|beginning|base')
     const thing = takeThing(reader)
+    const under = thing?.kind === 'chain' && (beneath || reader.take('of|on|along', 'the?', 'underside')) || first
     const before = takeFromEdge(reader)
     const counted = thing?.kind === 'stitch' && !before && takesRowThenFrom(reader)
     const ofRow = before || free || counted || takesRowThenPiece(reader) ? takeRowNamed(reader, 'of|on|along|in', 'the?') : undefined
@@ -146,7 +148,7 @@ export function nthToJoin(reader: Reader): Target | undefined {
     const behind = takeBehindPiece(reader)
     // `3rd ch` may be one of the chain that begins the round.
     const named = thing?.kind === 'stitch' || thing?.kind === 'row-end' || thing?.kind === 'chain' && (under || from)
-    if (named && placeEnds(reader, 'with')) return { walk: 'next', thing, passing: value - 1, ...((free || behind) && { ofLeft: true }), ...(ofRow !== undefined && { ofRow }), start, end: reader.end }
+    if (named && placeEnds(reader, 'with')) return { walk: 'next', thing, ...(thing.kind === 'chain' && under && { edge: 'underside' as const }), passing: value - 1, ...((free || behind) && { ofLeft: true }), ...(ofRow !== undefined && { ofRow }), start, end: reader.end }
   }
   reader.at = at
   return undefined

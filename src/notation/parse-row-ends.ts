@@ -89,7 +89,7 @@ function ofNextRows(reader: Reader): Num | undefined {
 export function takeSide(reader: Reader): void {
   const { at } = reader
   // `in the end of each of 6 rows down, … 6 rows up`
-  if (reader.take('down|up') && (reader.done || /^[,;.:()]$/.test(reader.word()))) return
+  if (reader.take('back|and?', 'down|up', 'again|back?') && (reader.done || /^[,;.:()]$/.test(reader.word()))) return
   reader.at = at
   // `2 sc in each of next 4 row-ends (dc rows)`
   if (reader.take('(') && takeStitchName(reader) !== undefined && reader.take('rows|row', 'only?', ')')) return

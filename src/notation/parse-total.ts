@@ -158,9 +158,10 @@ function beforeQuiet(all: Reader['all'], reader: Reader): Found | undefined {
   for (let stop = end - 1; stop > 0; stop -= 1) {
     // `Do not fasten off after Row 17.`
     if (all[stop]!.kind === 'number' && !/^(?:rows?|rnds?|rounds?)$/i.test(all[stop - 1]!.text)) numbers = true
-    const bracket = all[stop]!.text === '('
+    // `… – 28 sc FO`
+    const bracket = all[stop]!.text === '(' || /^fo$/i.test(all[stop]!.text) && !trailing.has(all[stop - 1]!.text)
     if (all[stop]!.text === ')') depth += 1
-    if (bracket) depth -= 1
+    if (all[stop]!.text === '(') depth -= 1
     if ((all[stop]!.text !== '.' || depth > 0) && !bracket) continue
     const items = parseItems(new Reader(all.slice(bracket ? stop : stop + 1, end), reader.vocabulary), () => false)
     // `(Picot: ch 3, sl st in last sc made.)`

@@ -68,7 +68,7 @@ export function partNames(piece: string, rows: string): readonly PartName[] {
 export function seamPart(text: string, names: readonly string[], parts: readonly PartName[] = []): SeamPart {
   const own = names.find((name) => name.toLowerCase() === text.trim().toLowerCase())
   if (own !== undefined) return { piece: own }
-  const named = names.map((name) => ({ name, at: placeOf(name, text) })).filter(({ at }) => at >= 0).toSorted((a, b) => b.name.length - a.name.length)[0]
+  const named = names.map((name) => ({ name, at: placeOf(name, text) })).filter(({ at }) => at >= 0).toSorted((a, b) => Number(isBehindOf(text, b.at)) - Number(isBehindOf(text, a.at)) || b.name.length - a.name.length)[0]
   const under = parts.filter(({ name, piece }) => placeOf(name, text) >= 0 && (!named || named.name === piece))
   // `top of Second shoulder` is of no piece where two have such a part.
   if (under.length === 1 && !(named && partOfPiece(named.name, under[0]!.name))) {
@@ -107,6 +107,9 @@ const isTold = (words: string): boolean => words.split(/\s+/).every((word) => wo
 
 /** The part's heading is the piece's own name. */
 const partOfPiece = (piece: string, part: string): boolean => piece.toLowerCase().includes(part)
+
+/** `bottom of Rib`, where another piece is called Bottom. */
+const isBehindOf = (text: string, at: number): boolean => /\bof (?:the )?$/i.test(text.slice(0, at))
 
 /** Where a name stands in a text, as whole words; -1 for nowhere. */
 function placeOf(name: string, text: string): number {

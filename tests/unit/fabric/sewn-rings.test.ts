@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import type { LaidRow, Part } from '../../../src/fabric/laid-row.ts'
-import { sewnRings, type SewnPiece } from '../../../src/fabric/sewn-rings.ts'
+import { sewnRings, type SewnPiece, type ToldSeam } from '../../../src/fabric/sewn-rings.ts'
 import type { Place } from '../../../src/fabric/place.ts'
 
 // Mathematics: two discs glued along an arc are a disc, whose rim is both rims without the arcs; a disc glued to itself along two arcs is a tube with two rims.
@@ -69,6 +69,15 @@ test('a side of which some rows are sewn leaves a slit', () => {
   ])
   // The hem of 10, the top of 10, and a slit of 3 rows on either side.
   expect(rings.map(open).toSorted((a, b) => a - b)).toEqual([6, 10, 10])
+})
+
+test('first, next and next go on along an edge, and what is behind them stays free', () => {
+  const strip = cloth(3, 20)
+  const sewn = [5, 4, 3].map((rows) => cloth(2, rows))
+  const seams = sewn.map(({ piece: { rows } }, index): ToldSeam => [{ piece: 0, words: { edge: 'left', part: true, count: rows.length, at: index === 0 ? 'first' : 'next' } }, { piece: index + 1, words: { edge: 'right' } }])
+  const [ring] = sewnRings([strip.parts, ...sewn.map(({ parts }) => parts)], [strip.piece, ...sewn.map(({ piece }) => piece)], seams)
+  const left = ring!.filter(({ edge, row, places: [place] }) => edge === 'row-ends' && strip.piece.rows.includes(row) && (row.side === 'WS') === (place!.into === row.places[0]))
+  expect(left.map(({ row }) => row.number)).toEqual([20, 19, 18, 17, 16, 15, 14, 13])
 })
 
 test('a seam of an edge that is gone, or of a part that is not told, changes nothing', () => {

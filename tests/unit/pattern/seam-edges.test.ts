@@ -50,6 +50,7 @@ describe('a part of a seam', () => {
   })
   test('a piece whose edge is told in words that are not understood', () => {
     expect(seamPart('the pebbly part of Front', names)).toEqual({ piece: 'Front', edge: { edge: 'any', part: true }, unread: true })
+    expect(seamPart('bottom of Rib', ['Bottom', 'Rib'])).toEqual({ piece: 'Rib', edge: { edge: 'bottom' } })
     expect(seamPart('Rows 8-3 of the left side of Front', names).edge).toEqual({ edge: 'left', rows: [3, 8], count: 6, part: true })
   })
   test('a name with a bracket in it is a name like others', () => {
