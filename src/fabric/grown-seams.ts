@@ -1,6 +1,9 @@
+import type { Instruction } from '../notation/syntax.ts'
 import { endsOf, handOf } from './laid-row.ts'
 import type { EdgeWords } from './named-edges.ts'
-import type { PieceRun } from './piece-run.ts'
+import { wordsOf } from './joined-above.ts'
+import type { PieceRun, PieceToWork } from './piece-run.ts'
+import type { WrittenEntry } from './real-rows.ts'
 import type { ToldSeam } from './sewn-rings.ts'
 import type { WorkedRow } from './worked-row.ts'
 
@@ -10,20 +13,49 @@ type Joined = NonNullable<WorkedRow['joined']>
  * A piece that is joined to another at the ends of its rows as it grows is sewn to it there: its side to the edge that is named, right sides up.
  * Nothing where its rows are joined to more than one edge, or at both ends.
  */
-export function grownSeam(run: PieceRun, piece: number, indexOf: (name: string) => number): readonly ToldSeam[] {
+export function grownSeam(run: PieceRun, { entries }: PieceToWork, piece: number, indexOf: (name: string) => number): readonly ToldSeam[] {
   const joins = run.rows.flatMap(({ joined }) => joined ?? [])
   const [first] = joins
   const hands = new Set(run.rows.flatMap((row) => (row.joined ? (handAtEnd(run, row) ?? []) : [])))
   const [hand] = hands
   const other = first ? indexOf(first.piece) : -1
   if (!first || !hand || hands.size > 1 || joins.length < 2 || other < 0 || joins.some((join) => join.piece !== first.piece || join.edge !== first.edge)) return []
-  return [[{ piece, words: { edge: hand } }, { piece: other, words: edgeOf(first, hand) }]]
+  return [[{ piece, words: { edge: hand } }, { piece: other, words: edgeOf({ ...handOfStart(entries[0]), ...first }, hand) }]]
+}
+
+/**
+ * A strip that is joined to another as it grows begins beside it, on chains of its own: `join yarn in the row-end of Row 1 of Strip A, ch 9, sc in
+ * 2nd ch from hook`. It lies on nothing.
+ */
+export function grownApart(pieces: readonly PieceToWork[]): readonly PieceToWork[] {
+  return pieces.map((piece) => {
+    const [first] = piece.entries
+    if (piece.on === undefined || !first || !beginsOnChains(first) || !piece.entries.some(({ read }) => read.items.some(isJoined))) return piece
+    const { on: _, ...apart } = piece
+    return { ...apart, entries: [withoutStart(first), ...piece.entries.slice(1)] }
+  })
+}
+
+const isJoined = (item: Instruction): boolean => item.node === 'join' && item.along !== undefined
+
+const withoutStart = (entry: WrittenEntry): WrittenEntry => ({ ...entry, read: { ...entry.read, items: entry.read.items.filter(({ node }) => node !== 'start') } })
+
+function beginsOnChains(entry: WrittenEntry): boolean {
+  const words = wordsOf(entry).filter(({ node }) => node !== 'aside')
+  const [start, chain, work] = words
+  return start?.node === 'start' && chain?.node === 'chain' && work?.node === 'work' && work.target?.walk === 'from-hook'
 }
 
 /** Side by side with the right sides up the left side of one meets the right side of the other. */
 function edgeOf({ edge, hand }: Joined, grown: 'left' | 'right'): EdgeWords {
   if (edge === 'top') return { edge: 'top' }
   return { edge: edge === 'underside' ? 'bottom' : (hand ?? (grown === 'left' ? 'right' : 'left')) }
+}
+
+/** `join yarn in the row-end of Row 1 of Strip A at the right-hand edge` */
+function handOfStart(entry: WrittenEntry | undefined): Pick<Joined, 'hand'> {
+  const start = entry && wordsOf(entry).find(({ node }) => node === 'start')
+  return start?.node === 'start' && start.target.hand ? { hand: start.target.hand } : {}
 }
 
 function handAtEnd({ laid }: PieceRun, { number }: WorkedRow): 'left' | 'right' | undefined {

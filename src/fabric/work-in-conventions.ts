@@ -3,7 +3,7 @@ import { undersideOf } from './piece-edges.ts'
 import type { PieceRun, PieceToWork } from './piece-run.ts'
 import { alongEdges } from './edge-for.ts'
 import type { Held } from './held.ts'
-import { grownSeam } from './grown-seams.ts'
+import { grownApart, grownSeam } from './grown-seams.ts'
 import { gridEdges, type JoinedGrid } from './joined-grid.ts'
 import { joinedEdges } from './joined-motifs.ts'
 import { Outline } from './outline.ts'
@@ -114,7 +114,8 @@ type Runs = readonly PieceRun[] & { readonly held: readonly Held[] }
 
 /** A piece that goes on from another begins on its edge. */
 function workAll(written: readonly PieceToWork[], { tops: seams, told: inWords }: Seams, readings: ReadonlyMap<string, number>): Runs {
-  const pieces = whereTheYarnIs(onTheLarger(written))
+  const onTheirOwn = whereTheYarnIs(onTheLarger(written))
+  const pieces = grownApart(onTheirOwn)
   const runs: PieceRun[] = []
   const rows = new Map<string, readonly RealRow[]>()
   const pieceEdges = new Map<string, FinishedEdge>()
@@ -134,7 +135,7 @@ function workAll(written: readonly PieceToWork[], { tops: seams, told: inWords }
     runs.push(run)
     fabrics.add(run, piece.on)
     fabrics.useUp(told)
-    told.push(...grownSeam(run, runs.length - 1, (name) => pieces.findIndex((one) => one.name.toLowerCase() === name.toLowerCase())))
+    told.push(...grownSeam(run, onTheirOwn[runs.length - 1]!, runs.length - 1, (name) => pieces.findIndex((one) => one.name.toLowerCase() === name.toLowerCase())))
     pieceEdges.set(piece.name.toLowerCase(), { places: run.edge.places, foundation: () => undersideOf(run), copies: piece.make ?? 1, sound: run.sound })
   }
   return Object.assign(runs, { held })
