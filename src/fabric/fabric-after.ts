@@ -9,14 +9,14 @@ import type { RowTry } from './work-row.ts'
 import { workedOverSlips } from './worked-over-slips.ts'
 
 /** A row that makes anything is laid on the fabric. The outline is the piece's own and grows with it. */
-export function fabricAfter(row: RealRow, tried: RowTry, { outline, base, laid, turned }: State, where: Pick<LaidRow, 'side' | 'piece'>, size: number): Pick<State, 'outline' | 'laid' | 'turned' | 'turnsAfter' | 'stays'> {
+export function fabricAfter(row: RealRow, tried: RowTry, { outline, base, laid, turned, edge, rowsBefore }: State, where: Pick<LaidRow, 'side' | 'piece'>, size: number): Pick<State, 'outline' | 'laid' | 'turned' | 'turnsAfter' | 'stays'> {
   const said = turnAfter(row.items)
   const behind = { turnsAfter: said === true, stays: said === false }
   if (tried.row.made.length === 0) {
     closeInPart(outline, row, size)
     return { outline, laid, turned, ...behind }
   }
-  const lies: LaidRow = { name: row.label, ...where, ...(row.number !== undefined && { number: row.number }), ...calledBy(row), round: row.round, ...(tried.tube && { tube: true }), ends: endsOf(tried.lies.places), ...tried.lies }
+  const lies: LaidRow = { name: row.label, ...where, ...(row.number !== undefined && { number: row.number }), ...calledBy(row), round: row.round, ...(!row.round && (tried.onRow === undefined ? edge.round : rowsBefore.get(tried.onRow)?.round) && { onRound: true }), ...(tried.tube && { tube: true }), ends: endsOf(tried.lies.places), ...tried.lies }
   const after = { turned: tried.row.turned, ...behind }
   const over = workedOverSlips(laid, tried.row.made)
   if (!over) {

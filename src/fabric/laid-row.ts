@@ -28,6 +28,8 @@ export interface LaidRow {
   readonly foundation: readonly Place[]
   /** Its two row-ends, where it is laid on more than one outline: they are the same places on each. */
   readonly ends?: readonly [Place, Place]
+  /** A flat row on a round, as the first of a flap. */
+  readonly onRound?: boolean
   /** A round on the top of flat rows: it closes them to a tube, with an opening below it. */
   readonly tube?: boolean
   /** It is worked through both layers of what it lies on, and closes it: a seam. */

@@ -112,7 +112,10 @@ export class Fabrics {
     const stages = [wholes.map(({ outline }) => outline), ...(wholes.some(({ unbordered }) => unbordered) ? [wholes.map(({ outline, unbordered }) => unbordered ?? outline)] : [])]
     const betweenLayers = here.flatMap((seam) => {
       const layers = this.layers(seam)
-      return layers ? sewnLayers(layers.front, layers.joining.laid.map(({ row }) => row), layers.behind) : []
+      const held = layers ? sewnLayers(layers.front, layers.joining.laid.map(({ row }) => row), layers.behind) : []
+      // What the layers leave open may be sewn in part: a spout between a ridge and a side seam.
+      const others = here.filter((other) => other !== seam && other.every(({ words }) => typeof words !== 'string'))
+      return [...held, ...held.flatMap((outline) => sewnRings([outline.seenFromRight.parts], pieces, others)).map((ring) => Outline.round(ring))]
     })
     // A border over seams has an outline of its own, at whose end the hook stands.
     const bordered = reached.toReversed().flatMap((index) => this.own[index] ?? []).filter(({ outline }) => outline.isRing && !outline.empty).map(({ outline }) => outline.copy())

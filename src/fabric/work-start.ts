@@ -154,7 +154,8 @@ function standsOn({ outline }: Walk, { ofRow, ofPiece }: Target): 'a side' | 'a 
     if (over.first.kind === 'row-end') return 'a side'
     if (rows.some(({ foundation }) => foundation.includes(over.first))) return 'a foundation'
     const below: LaidRow | undefined = rows.find(({ places }) => places.includes(over.first))
-    if (!below) return 'a round'
+    // Of a piece that is sewn in part the rows below may be gone from this outline.
+    if (!below) return row.onRound ? 'a round' : undefined
     row = below
   }
   return undefined
