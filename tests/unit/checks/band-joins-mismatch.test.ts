@@ -23,7 +23,9 @@ test.each([
   // Rows 1, 3, 5 … 21 are joined: 11.
   ['Rows 4-21: Rep Rows 2-3 9 times more.', []],
   ['Rows 4-19: Rep Rows 2-3 8 times more.', ['band-joins-mismatch: Band is joined to 11 of the 12 row-ends of a side of Front, and nothing is said of the one left']],
-  ['Rows 4-25: Rep Rows 2-3 11 times more.', ['band-joins-mismatch: Band is joined to 13 row-ends of a side of Front, but it has 12']],
+  // The yarn is joined in the first row-end, and 12 more come next.
+  ['Rows 4-23: Rep Rows 2-3 10 times more.', ['band-joins-mismatch: Band is joined to 13 row-ends of a side of Front, but it has 12']],
+  ['Rows 4-25: Rep Rows 2-3 11 times more.', ['band-joins-mismatch: Band is joined to 14 row-ends of a side of Front, but it has 12']],
   // Behind `leave` the rest is meant to be free.
   ['Rows 4-17: Rep Rows 2-3 7 times more. Leave rem row-ends of Front unworked.', []],
 ])('along a side: %s', (rows, expected) => {
