@@ -1,4 +1,5 @@
 import type { Target } from '../notation/target.ts'
+import { findNext } from './find-place.ts'
 import type { Walk } from './walk.ts'
 
 /**
@@ -20,13 +21,15 @@ export function toNextCopy(walk: Walk, target: Target, count: number): boolean {
 
 /**
  * `sc in the row-end of the edging, sc in the underside of each of the 12 ch of first Flag, sc in the row-end of the edging, ch 3, sc in the
- * row-end of the edging`: the row has come to an end of one copy, and begins on the next as it began on the first.
+ * row-end of the edging`: no row-end is left of this copy, and the row begins on the next as it began on the first.
  */
 function beginsAgain(walk: Walk, { thing }: Target, copies: number): boolean {
   const [first] = walk.taken.keys()
-  if (copies < 2 || walk.round || thing?.kind !== 'row-end' || first?.kind !== 'row-end' || walk.taken.size < 2 || walk.edge[walk.at]?.kind === 'row-end') return false
+  if (copies < 2 || walk.round || thing?.kind !== 'row-end' || first?.kind !== 'row-end' || !alongUnderside(walk) || findNext(walk, walk.at, thing) < walk.edge.length) return false
   if (walk.made.filter(({ into }) => into === first).length >= copies) return false
   walk.taken.clear()
   walk.at = walk.edge.indexOf(first)
   return true
 }
+
+const alongUnderside = (walk: Walk): boolean => [...walk.taken.keys()].some((place) => walk.outline?.stretchOf.get(place)?.edge === 'underside')

@@ -44,11 +44,11 @@ export interface PieceToWork {
   /** It is joined anew beside another piece on the same row: what it leaves is that of the next one, or lies between them. */
   readonly beside?: 'next' | 'last'
   /**
-   * The outline of the piece that it goes on from; that of all that hangs together with it, if there is more, without and with its seams;
+   * The piece that it goes on from, in small letters, and its outline; that of all that hangs together with it, if there is more, without and with its seams;
    * the names of those pieces, and whether a row of any of them does not come out; how many rows it has, and the
    * number of its last one.
    */
-  readonly onFabric?: { readonly outline: Outline; readonly whole: readonly Outline[]; readonly sewn: () => readonly Outline[]; readonly names: ReadonlySet<string>; readonly copies?: number; readonly doubt: boolean; readonly rows: number; readonly below?: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
+  readonly onFabric?: { readonly name?: string; readonly outline: Outline; readonly whole: readonly Outline[]; readonly sewn: () => readonly Outline[]; readonly names: ReadonlySet<string>; readonly copies?: number; readonly doubt: boolean; readonly rows: number; readonly below?: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
   /** Rows of which later pieces on this one take up what is left. */
   readonly takenUpLater?: ReadonlySet<number>
   /** Edges that the pieces before it ended with. */

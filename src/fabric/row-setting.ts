@@ -20,6 +20,7 @@ export function settingOf(piece: PieceToWork, row: RealRow, index: number, state
     ...(below !== undefined && state.outline.flatRows === below && !state.gap && !state.trust && { rowsOnSide: below }),
     ...(piece.sewn && { sewn: true }), ...(piece.onFabric?.copies !== undefined && { copies: piece.onFabric.copies }),
     ...(piece.laidOn !== undefined && { laidOn: piece.laidOn }),
+    ...(piece.onFabric?.name !== undefined && state.entry === undefined && { standsOn: piece.onFabric.name }),
     ...(piece.beside && state.entry === undefined && { beside: piece.beside }),
   }
 }

@@ -50,6 +50,8 @@ export interface RowSetting {
   readonly pieces: ReadonlyMap<string, FinishedEdge>
   /** Names of the pieces that this one hangs together with, in small letters: their edges lie along its outline. */
   readonly hangsWith: ReadonlySet<string>
+  /** Of the first row of a piece: the piece that it goes on from, in small letters. */
+  readonly standsOn?: string
   /** Parts that the row joins: their tops, and the one at which it begins. */
   readonly parts?: PartsJoined
   /** Earlier rows by number: what they made, and what of it the next row left. */

@@ -237,7 +237,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   const side = sideOf(row, state, tried.row.turned, toWork.edge.outline)
   const after: State = {
     side,
-    gap: state.gap || !tried.comesOut || !row.round && tried.onPiece !== undefined || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
+    gap: state.gap || !tried.comesOut || !row.round && tried.onPiece !== undefined && tried.onPiece.toLowerCase() !== setting.standsOn || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
     rowsBefore: state.rowsBefore, parts: endedParts(row, tried, state), ...fabricAfter(row, tried, state, { ...(side && { side }), piece: setting.piece }, setting.size),
     base: state.base, edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried.made, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
