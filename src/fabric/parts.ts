@@ -1,3 +1,4 @@
+import { isEndOfRow } from '../notation/end-of-row.ts'
 import { both } from '../notation/parse-part.ts'
 import type { Instruction, Work } from '../notation/syntax.ts'
 import { inSize, type Target } from '../notation/target.ts'
@@ -80,8 +81,9 @@ export function joiningParts(said: readonly Instruction[], parts: readonly Fabri
 }
 
 /** Row-ends, undersides, stitches that were left: the row goes along the edges of parts, and not over their tops. */
-function isAlong({ walk, thing, edge, evenly, ofRow, ofPart }: Target): boolean {
-  return thing?.kind === 'row-end' || thing?.kind === 'edge' || edge === 'underside' || evenly === true || ofRow !== undefined || (walk === 'skipped' || walk === 'edge') && ofPart === undefined
+function isAlong(target: Target): boolean {
+  const { walk, thing, edge, evenly, ofRow, ofPart } = target
+  return isEndOfRow(target) || thing?.kind === 'row-end' || thing?.kind === 'edge' || edge === 'underside' || evenly === true || ofRow !== undefined || (walk === 'skipped' || walk === 'edge') && ofPart === undefined
 }
 
 /** A part by its heading, by the order in which they were worked, or because there is but one other. */
