@@ -18,6 +18,7 @@ export function edgesUsed(walk: Walk): readonly EdgeUse[] {
   return walk.outline!.stretches.map((stretch) => ({
     edge: stretch.edge, rows: stretch.rows.map(named), offers: stretch.places.length,
     worksOver: stretch.places.filter((place) => walk.taken.has(place)).length, makes: makes.get(stretch) ?? 0,
+    ...(walk.throughBoth.size > 0 && { through: stretch.places.filter((place) => walk.throughBoth.has(place)).length }),
     ...(first && stretch.places.includes(first) && { beginsAt: stretch.places.indexOf(first) + 1 }),
   }))
 }

@@ -122,6 +122,8 @@ export class Walk {
   spaceSkipped: Place | undefined
   /** Of an outline: the places that were taken, in the order of work, each with the words that took it. */
   readonly taken = new Map<Place, Span>()
+  /** Those of them that were worked through both layers. */
+  readonly throughBoth = new Set<Place>()
   /** Stitches along an edge whose number is left to the maker. */
   loose: Loose | undefined
   /** What the row says beside its instructions, in small letters. */

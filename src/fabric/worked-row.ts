@@ -116,6 +116,8 @@ export interface EdgeUse {
   readonly worksOver: number
   /** Stitches that the border makes there. */
   readonly makes: number
+  /** How many of them were worked through both layers. */
+  readonly through?: number
   /** Of the edge that the border begins on: at which of its places, from 1. */
   readonly beginsAt?: number
 }

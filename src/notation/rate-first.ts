@@ -3,6 +3,7 @@ import { parseItems } from './parse-items.ts'
 import { takeRows } from './parse-rate.ts'
 import { takeStitchName } from './parse-thing.ts'
 import { takeTarget } from './parse-target.ts'
+import { throughLayers } from './parse-through.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, Work } from './syntax.ts'
 import { inSize, type Target } from './target.ts'
@@ -40,7 +41,8 @@ export function parseRateAlong(reader: Reader): readonly Instruction[] | undefin
   const target = rows && reader.word() !== ':' ? takeTarget(reader) : undefined
   if (stitches && rows && stitch !== undefined && target?.count && !target.eachOf && target.thing?.kind === 'row-end') {
     const values = target.count.values.map((ends, size) => ends * inSize(stitches, size) / inSize(rows, size))
-    if (values.every(Number.isInteger)) return [{ node: 'work', stitch, count: { ...stitches, values }, target: { ...target, rate: { stitches, rows, about: false } }, name, start, end: reader.end }]
+    const layers = throughLayers(reader)
+    if (values.every(Number.isInteger)) return [{ node: 'work', stitch, count: { ...stitches, values }, target: { ...target, rate: { stitches, rows, about: false } }, name, ...(layers && { layers }), start, end: reader.end }]
   }
   reader.at = at
   return undefined

@@ -1,5 +1,5 @@
 import { textOf } from '../text/source.ts'
-import type { NamedEdge } from '../fabric/named-edges.ts'
+import type { EdgeWords, NamedEdge } from '../fabric/named-edges.ts'
 import type { EdgeUse } from '../fabric/worked-row.ts'
 import type { Span } from '../text/span.ts'
 import type { ToldSeam } from '../fabric/sewn-rings.ts'
@@ -29,11 +29,25 @@ export function layersWorked({ pieces, source }: Pattern, worked: readonly Worke
   const first = worked.filter(({ size }) => size === worked[0]?.size)
   return first.flatMap(({ piece, rows }) => {
     const [row] = rows
-    const two = row?.along && laidTogether(piece, textOf(source, row.written.span), pieces, joined)
+    const two = row?.along && laidTogether(piece, textOf(source, piece.rows), pieces, joined)
     if (!row?.along || !two) return []
     const whole = new Set(row.along.filter(({ offers, worksOver }) => offers > 0 && worksOver === offers).map(({ edge }) => names[edge]))
-    return [...whole].map((edge) => ({ join: two.map(({ name }) => name), edges: [[{ edge }, { edge }]], within: true, span: row.written.text }))
+    const seam = { join: two.map(({ name }) => name), within: true, span: row.written.text }
+    const laid = row.along.flatMap((use) => laidWhole(use, piece, two, first))
+    // Either side of a pocket is told once.
+    const once = new Map(laid.map((edges) => [JSON.stringify(edges), edges])).values()
+    return [...[...whole].map((edge) => [{ edge }, { edge }]), ...once].map((edges) => ({ ...seam, edges: [edges] }))
   })
+}
+
+/** A smaller piece that lies on an edge, as a pocket does, is worked through from end to end: as many places as it has there. */
+function laidWhole({ edge, offers, through = 0 }: EdgeUse, { on }: Piece, two: readonly Piece[], worked: readonly WorkedPiece[]): readonly (readonly EdgeWords[])[] {
+  const laid = worked.find(({ piece }) => two.includes(piece) && piece.name !== on)
+  const kind = edge === 'row-ends' ? 'row-ends' : edge
+  const has = laid?.edges.filter((one) => one.edge === kind).map(({ places }) => places) ?? []
+  const [most] = has
+  if (through === 0 || through === offers || most === undefined || has.some((places) => places !== most) || most >= offers) return []
+  return [two.map(({ name }): EdgeWords => (name === on ? { edge: names[edge], part: true, count: through } : { edge: names[edge] }))]
 }
 
 /**
