@@ -234,7 +234,8 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     yarns: tried.yarns, fabric: tried.row, ...(tried.lies.steps && { steps: tried.lies.steps }), ...(tried.along && { along: tried.along }), ...(tried.onRow !== undefined && { onRow: tried.onRow }), ...(tried.loose && tried.comesOut && { loose: tried.loose }), ...(!row.round && joinedOf(toWork.items, setting.size)),
   }
   remember(state, row, tried)
-  const side = sideOf(row, state, tried.row.turned, toWork.edge.outline)
+  const border = tried.border ?? toWork.edge.outline
+  const side = sideOf(row, state, tried.row.turned, border)
   const after: State = {
     side,
     gap: state.gap || !tried.comesOut || !row.round && tried.onPiece !== undefined && tried.onPiece.toLowerCase() !== setting.standsOn || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
@@ -242,7 +243,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     base: state.base, edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried.made, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
-  return { border: toWork.edge.outline, holds: tried.holds, took: toWork.edge.held, below: state.number, worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
+  return { border, holds: tried.holds, took: toWork.edge.held, below: state.number, worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }
 }
 
 /** Keeps what a row made, and what it left of the row below, for rows that come back to them. */

@@ -1,3 +1,4 @@
+import type { BorderEdge } from './border-edge.ts'
 import type { RowText } from '../notation/row-text.ts'
 import type { Instruction } from '../notation/syntax.ts'
 import { inSize } from '../notation/target.ts'
@@ -52,6 +53,8 @@ export interface RowTry {
   readonly holds: readonly HeldRun[]
   /** Of a border: how many places of each edge it used. */
   readonly along?: readonly EdgeUse[]
+  /** The outline that it went along, from where its words fit. */
+  readonly border?: BorderEdge
   readonly loose?: WorkedRow['loose']
   /** Letter of the yarn in hand at its end. */
   readonly yarn?: string | undefined
@@ -130,7 +133,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     ...(walk.onRow !== undefined && { onRow: walk.onRow }),
     ...(walk.onPiece !== undefined && { onPiece: walk.onPiece.name }),
     onDoubt: walk.onRow !== undefined && setting.rowsBefore.get(walk.onRow)?.doubt === true || walk.onPiece !== undefined && setting.pieces.get(walk.onPiece.name.toLowerCase())?.sound === false,
-    ...(walk.outline && { along: edgesUsed(walk) }),
+    ...(walk.outline && { along: edgesUsed(walk), border: walk.outline }),
     ...(looseBy !== 0 && walk.loose && { loose: { span: walk.loose.span, by: looseBy, holds: made.stitches - looseBy } }),
     comesOut: troubles.length === 0 && comparison.totalAgrees && comparison.kindsAgree && comparison.changeAgrees,
   }
