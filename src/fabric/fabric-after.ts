@@ -36,8 +36,8 @@ function closeInPart(outline: Outline, { items }: RealRow, size: number): void {
 }
 
 /** A row that begins elsewhere leaves the part before it to wait. */
-export function endedParts({ anew }: RealRow, { onRow, lies }: RowTry, { parts, entry, edge }: State): readonly FabricPart[] {
-  return entry && (anew || onRow !== undefined || lies.crossings) ? [...parts, { name: entry.heading ?? '', places: edge.places }] : parts
+export function endedParts({ anew }: RealRow, { onRow, lies }: RowTry, { parts, entry, edge, number }: State): readonly FabricPart[] {
+  return entry && (anew || onRow !== undefined || lies.crossings) ? [...parts, { name: entry.heading ?? '', places: edge.places, number }] : parts
 }
 
 function calledBy({ entry: { label } }: RealRow): Pick<LaidRow, 'called'> {

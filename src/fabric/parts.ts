@@ -14,6 +14,8 @@ export interface FabricPart {
   /** Words of the heading over it, or the name of a piece. */
   readonly name: string
   readonly places: readonly Place[]
+  /** Number of its last row. */
+  readonly number?: number | undefined
 }
 
 /** Parts that one row goes over, in its order; by key. */
@@ -38,10 +40,10 @@ export interface Joining {
 }
 
 /** The parts that wait when a row begins, the one at whose end the hook stands last: those of the piece, and pieces that it hangs together with. */
-export function waitingParts({ edge, entry, parts }: Pick<State, 'edge' | 'entry' | 'parts'>, { onFabric, pieceEdges }: Pick<PieceToWork, 'onFabric' | 'pieceEdges'>): readonly FabricPart[] {
+export function waitingParts({ edge, entry, parts, number }: Pick<State, 'edge' | 'entry' | 'parts' | 'number'>, { onFabric, pieceEdges }: Pick<PieceToWork, 'onFabric' | 'pieceEdges'>): readonly FabricPart[] {
   const pieces = [...(onFabric?.names ?? [])].flatMap((name) => ({ name, places: pieceEdges?.get(name)?.places ?? [] }))
   const others = pieces.filter(({ places }) => places[0] !== edge.places[0])
-  return [...others, ...parts, { name: entry?.heading ?? pieces.find((piece) => !others.includes(piece))?.name ?? '', places: edge.places }]
+  return [...others, ...parts, { name: entry?.heading ?? pieces.find((piece) => !others.includes(piece))?.name ?? '', places: edge.places, number }]
 }
 
 /**
@@ -54,7 +56,7 @@ export function joiningParts(said: readonly Instruction[], parts: readonly Fabri
   const targets = targetsOf(items)
   const named = targets.flatMap(({ ofPart }) => ofPart ?? [])
   if (named.length === 0) return { items: said }
-  if (targets.some(isAlong)) return { items: withoutParts(said) }
+  if (targets.some((target) => isAlong(target, parts))) return { items: withoutParts(said) }
   const outline = outlineOf()
   const waiting = parts.filter(({ places }) => places.length > 0 && outline.has(places[0]!) && outline.has(places.at(-1)!))
   const here = waiting.length - 1
@@ -80,10 +82,10 @@ export function joiningParts(said: readonly Instruction[], parts: readonly Fabri
   }
 }
 
-/** Row-ends, undersides, stitches that were left: the row goes along the edges of parts, and not over their tops. */
-function isAlong(target: Target): boolean {
+/** Row-ends, undersides, stitches that were left: the row goes along the edges of parts, and not over their tops. `of Row 14 of Left shoulder` is its top where that is its last row. */
+function isAlong(target: Target, parts: readonly FabricPart[]): boolean {
   const { walk, thing, edge, evenly, ofRow, ofPart } = target
-  return isEndOfRow(target) || thing?.kind === 'row-end' || thing?.kind === 'edge' || edge === 'underside' || evenly === true || ofRow !== undefined || (walk === 'skipped' || walk === 'edge') && ofPart === undefined
+  return isEndOfRow(target) || thing?.kind === 'row-end' || thing?.kind === 'edge' || edge === 'underside' || evenly === true || ofRow !== undefined && !parts.some(({ name, number }) => name === ofPart && number === ofRow) || (walk === 'skipped' || walk === 'edge') && ofPart === undefined
 }
 
 /** A part by its heading, by the order in which they were worked, or because there is but one other. */
@@ -170,7 +172,7 @@ function inNext(item: Work, named: boolean): Work {
 }
 
 /** `across the other side`: the stitches at its top, and no edge of the piece. */
-function onTops({ edge: _, across: __, until: ___, ofPiece: ____, held: _____, ...target }: Omit<Target, 'ofPart'>): Omit<Target, 'ofPart'> {
+function onTops({ edge: _, across: __, until: ___, ofPiece: ____, held: _____, ofRow: ______, ...target }: Omit<Target, 'ofPart'>): Omit<Target, 'ofPart'> {
   // `the 9 held sts of first shoulder`
   if (target.walk === 'skipped') return target.count ? { ...target, walk: 'next' } : { ...target, walk: 'each', toEnd: true }
   return target.walk === 'edge' ? { ...target, walk: 'each', toEnd: true } : target

@@ -5,7 +5,7 @@ import { bySaying, saidCount, type OtherEdge } from './after-slip.ts'
 import type { BorderEdge } from './border-edge.ts'
 import type { Held, HeldRun } from './held.ts'
 import type { OlderRow } from './older-row.ts'
-import { alongEdges, edgeFor } from './edge-for.ts'
+import { alongEdges, edgeFor, joinsAnew } from './edge-for.ts'
 import { endedParts, fabricAfter } from './fabric-after.ts'
 import { joinedOf } from './joined-of.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
@@ -251,7 +251,9 @@ function remember({ rowsBefore: rows, number }: State, row: RealRow, tried: RowT
   if (row.number === undefined) return
   const on = tried.onRow ?? (row.number === 1 ? number : row.number - 1)
   const below = on === undefined ? undefined : rows.get(on)
-  if (on !== undefined && below) rows.set(on, { ...below, left: tried.row.left, above: tried.row.made, doubt: below.doubt || !tried.comesOut })
+  // A shoulder that is joined farther in leaves what lies before it: the other shoulder, and the neck.
+  const left = tried.row.left.length === 0 && joinsAnew(row.items) ? tried.row.before : tried.row.left
+  if (on !== undefined && below) rows.set(on, { ...below, left, above: tried.row.made, doubt: below.doubt || !tried.comesOut })
   rows.set(row.number, { made: tried.row.made, left: [], round: row.round, doubt: !tried.comesOut })
 }
 
