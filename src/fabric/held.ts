@@ -36,7 +36,7 @@ interface Named {
 export function heldEdge(items: readonly Instruction[], round: boolean, held: readonly Held[], piece: string, size: number): Edge | undefined {
   const named = namesOf(items)
   const ofHeld = named.filter(({ target }) => target.held !== undefined || target.walk === 'skipped')
-  if (ofHeld.length === 0) return undefined
+  if (ofHeld.length === 0) return alongBridge(named, round, held)
   const run = choose(held, ofHeld.map(({ target }) => target), piece)
   if (!run) return undefined
   const working = named.filter((name) => name.working)
@@ -50,6 +50,14 @@ export function heldEdge(items: readonly Instruction[], round: boolean, held: re
   const before = begins && !onChain(begins) ? 0 : chains.length === 1 || !first ? run.bridge.length : Math.min(run.bridge.length, inSize(first, size))
   const cut = run.bridge.length - before
   return { places: [...run.bridge.slice(cut), ...places, ...run.bridge.slice(0, cut)], round, chain: false, held: run }
+}
+
+/** `join yarn in the underside of first ch of Row 11, sc in the underside of each of the 10 ch`: along the chain over stitches that were skipped, and no farther. */
+function alongBridge(named: readonly Named[], round: boolean, held: readonly Held[]): Edge | undefined {
+  const isUnder = ({ target }: Named): boolean => target.edge === 'underside' && target.thing?.kind === 'chain'
+  const row = named.find((name) => isUnder(name) && name.target.ofRow !== undefined)?.target.ofRow
+  const run = named.every(isUnder) ? held.find(({ by, bridge }) => by === row && bridge.length > 0) : undefined
+  return run && { places: run.bridge, round, chain: false }
 }
 
 /** Corner spaces that were skipped with a sleeve are worked where the row names them. */
