@@ -56,7 +56,9 @@ export function joiningParts(said: readonly Instruction[], parts: readonly Fabri
   const targets = targetsOf(items)
   const named = targets.flatMap(({ ofPart }) => ofPart ?? [])
   if (named.length === 0) return { items: said }
-  if (targets.some((target) => isAlong(target, parts))) return { items: withoutParts(said) }
+  // `4 sts of Second side, 11 sts of Back, 4 sts of First side`: a collar over seams, and no row from part to part.
+  const ofOther = targets.some(({ ofPiece }) => ofPiece !== undefined && !names.has(ofPiece.toLowerCase()))
+  if (ofOther || targets.some((target) => isAlong(target, parts))) return { items: withoutParts(said) }
   const outline = outlineOf()
   const waiting = parts.filter(({ places }) => places.length > 0 && outline.has(places[0]!) && outline.has(places.at(-1)!))
   const here = waiting.length - 1
