@@ -101,7 +101,8 @@ function alongOutline(walk: Walk, { target: said, start, end }: Start): void {
   const lastOfRow = amongLast >= 0 ? amongLast : target.walk === 'last' && target.ofRow !== undefined ? walk.edge.findIndex((place) => isLastOfRow(walk, place, target)) : -1
   const asWorked = lastOfRow < 0 && target.fromEnd === undefined && target.walk === 'last' && target.ofRow !== undefined ? lastAsWorked(walk, walk.edge.findLastIndex(named), named) : -1
   const index = asWorked >= 0 ? asWorked : lastOfRow >= 0 ? lastOfRow : target.walk === 'last' || target.hand === 'left' && target.walk === 'next' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? indexBehind(walk, target.after) : 0) && named(place))
-  if (index >= 0) begin(walk, passing(walk, index, target))
+  // A row that begins in the middle of an edge may come back to what lies before it.
+  if (index >= 0) begin(walk, passing(walk, index, target), walk.round || (target.passing ?? 0) > 0)
   else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${isEndOfRow(target) ? 'the end' : 'a stitch'} of ${rowNamed(target)}` })
 }
 

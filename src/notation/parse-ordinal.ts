@@ -148,7 +148,7 @@ export function nthToJoin(reader: Reader): Target | undefined {
     const behind = takeBehindPiece(reader)
     // `3rd ch` may be one of the chain that begins the round.
     const named = thing?.kind === 'stitch' || thing?.kind === 'row-end' || thing?.kind === 'chain' && (under || from)
-    if (named && placeEnds(reader, 'with')) return { walk: 'next', thing, ...(thing.kind === 'chain' && under && { edge: 'underside' as const }), passing: value - 1, ...((free || behind) && { ofLeft: true }), ...(ofRow !== undefined && { ofRow }), start, end: reader.end }
+    if (named && placeEnds(reader, 'with', 'through')) return { walk: 'next', thing, ...(thing.kind === 'chain' && under && { edge: 'underside' as const }), passing: value - 1, ...((free || behind) && { ofLeft: true }), ...(ofRow !== undefined && { ofRow }), start, end: reader.end }
   }
   reader.at = at
   return undefined
