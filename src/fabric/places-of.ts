@@ -1,6 +1,7 @@
 import { isEndOfRow } from '../notation/end-of-row.ts'
 import { inSize, type Target, type Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
+import { rowAt } from './border-edge.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
 import { endOfEdge, endOfRowEnds, isLastOfRow, toNthOfStep, lastOfEdge, leftBefore, onNamedRow, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
@@ -139,13 +140,20 @@ function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number,
     if (pass === 0) onNamedRow(walk, target, index, span)
     if (pass === 0 && toNextCopy(walk, target, count)) return next(walk, target, span, rest, count, work, over)
     if (pass === 0 && startsAtSpace(walk, target, index, rest)) return next(walk, target, span, rest, count, work, over)
-    if (pass > 0 && index > walk.at && leavesRun(walk, target, index)) return edgeRunsOut(walk, target, span, count, pass)
+    if (pass > 0 && index > walk.at && leavesRun(walk, target, index) || isOfAnother(walk, target, index)) return edgeRunsOut(walk, target, span, count, pass)
     tellSkipped(walk, target, { from, to: index, first: pass === 0 }, span)
     if (walk.outline && index >= walk.edge.length && !walk.overrun) edgeRunsOut(walk, target, span, count, pass)
     take(walk, index, span, work, over, target.thing?.kind === 'row-end' || target.thing?.kind === 'edge' ? target.thing : undefined)
     rowEndsPassed(walk, from, span)
     if (walk.overrun && walk.at > 2 * walk.edge.length + 2_000) return
   }
+}
+
+/** `next 9 row-ends of Left front, next 9 row-ends of Back`: those of either are told, and these are of the other. */
+function isOfAnother(walk: Walk, { sideOf }: Target, index: number): boolean {
+  const place = walk.edge[index]
+  const piece = sideOf === undefined || !place ? undefined : rowAt(walk.outline, place)?.piece
+  return piece !== undefined && piece !== sideOf!.toLowerCase() && walk.sidesNamed.has(piece) && walk.sidesNamed.has(sideOf!.toLowerCase())
 }
 
 /** Row-ends and chains are counted along one side: a step or a corner between ends them. */

@@ -122,6 +122,8 @@ export class Walk {
   spaceSkipped: Place | undefined
   /** Of an outline: the places that were taken, in the order of work, each with the words that took it. */
   readonly taken = new Map<Place, Span>()
+  /** Pieces whose row-ends the row names, in small letters. */
+  sidesNamed: ReadonlySet<string> = new Set()
   /** Those of them that were worked through both layers. */
   readonly throughBoth = new Set<Place>()
   /** Stitches along an edge whose number is left to the maker. */

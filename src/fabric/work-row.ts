@@ -79,6 +79,7 @@ export interface RowToWork {
 export function workRow({ text, items, edge, before }: RowToWork, setting: RowSetting): RowTry {
   const walk = new Walk(edge, setting)
   if (edge.carry) beginWithCarried(walk, edge.carry, items)
+  walk.sidesNamed = sidesNamed(items)
   workItems(walk, items, { uses: 0, items: [] })
   settleSlips(walk)
   joinNeighbours(walk)
@@ -137,6 +138,10 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     ...(looseBy !== 0 && walk.loose && { loose: { span: walk.loose.span, by: looseBy, holds: made.stitches - looseBy } }),
     comesOut: troubles.length === 0 && comparison.totalAgrees && comparison.kindsAgree && comparison.changeAgrees,
   }
+}
+
+function sidesNamed(items: readonly Instruction[]): ReadonlySet<string> {
+  return new Set(items.flatMap((item) => (item.node === 'repeat' || item.node === 'group' ? [...sidesNamed(item.items)] : item.node === 'work' && item.target?.sideOf !== undefined ? [item.target.sideOf.toLowerCase()] : [])))
 }
 
 /** `Ch 12 for the hanging loop, sl st in same st. Fasten off.`: a row that makes nothing else goes no farther. */

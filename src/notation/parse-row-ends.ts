@@ -1,7 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeEdgeName } from './parse-edge.ts'
 import { takeOneRow } from './parse-one-row.ts'
-import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
+import { takePieceName } from './parse-piece-name.ts'
 import { takeRate } from './parse-rate.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeOfStep } from './parse-tail.ts'
@@ -41,12 +41,12 @@ export function rowEnds(reader: Reader, start: number, evenly: boolean): Target 
   takeOfStep(reader)
   const rowsFirst = named.ofRows ?? takeOfRows(reader) ?? takeRowNumbers(reader)
   const { at: side } = reader
-  takeSide(reader)
+  const before = takeSide(reader)
   // `2 row-ends of Body (R8 and R7)`: the rows stand behind their piece.
   const ofRows = rowsFirst ?? takeOfRows(reader) ?? takeRowNumbers(reader)
   if (!ofRows) reader.at = side
   const count = named.count ?? (ofRows ? rowsBetween(ofRows) : named.each ? ofNextRows(reader) : undefined)
-  takeSide(reader)
+  const sideOf = takeSide(reader) ?? (ofRows ? before : undefined)
   // `6 dc up row ends (2 per row)`
   const rate = evenly || !count && !named.each && reader.word() === '(' ? takeRate(reader) : undefined
   if (!rate) perRow(reader)
@@ -58,7 +58,7 @@ export function rowEnds(reader: Reader, start: number, evenly: boolean): Target 
   if (rate && !evenly) return { walk: 'edge', edge: 'side', rate, start, end: reader.end }
   if (evenly && !count) return { walk: 'edge', edge: 'side', evenly: true, ...(rate && { rate }), start, end: reader.end }
   const around = toEnd && /^(around|round)$/.test(reader.word(-1))
-  return { walk: count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end', ...(rows && { rows }) }, ...(ofRows && { ofRows }), ...(upTo && { upTo }), ...(evenly && { evenly: true }), ...(rate && { rate }), ...(around && { toEnd }), start, end: reader.end }
+  return { walk: count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end', ...(rows && { rows }) }, ...(ofRows && { ofRows }), ...(sideOf !== undefined && { sideOf }), ...(upTo && { upTo }), ...(evenly && { evenly: true }), ...(rate && { rate }), ...(around && { toEnd }), start, end: reader.end }
 }
 
 /** `down to Row 1`, `back up to Row 7 of First strap`, `as far as the hem row`: the row that they end with. */
@@ -85,19 +85,21 @@ function ofNextRows(reader: Reader): Num | undefined {
   return undefined
 }
 
-/** `along the left side`, `of the remaining side`, `of Log 1`: the side that row-ends lie on. */
-export function takeSide(reader: Reader): void {
+/** `along the left side`, `of the remaining side`, `of Log 1`: the side that row-ends lie on. Gives the piece, where one is named. */
+export function takeSide(reader: Reader): string | undefined {
   const { at } = reader
   // `in the end of each of 6 rows down, … 6 rows up`
-  if (reader.take('back|and?', 'down|up', 'again|back?') && (reader.done || /^[,;.:()]$/.test(reader.word()))) return
+  if (reader.take('back|and?', 'down|up', 'again|back?') && (reader.done || /^[,;.:()]$/.test(reader.word()))) return undefined
   reader.at = at
   // `2 sc in each of next 4 row-ends (dc rows)`
-  if (reader.take('(') && takeStitchName(reader) !== undefined && reader.take('rows|row', 'only?', ')')) return
+  if (reader.take('(') && takeStitchName(reader) !== undefined && reader.take('rows|row', 'only?', ')')) return undefined
   reader.at = at
   // A piece may be called like an edge: `of Stair Edging`.
-  if (takeOfPiece(reader) && placeEnds(reader)) return
+  const piece = reader.take('of|on|from|along') ? takePieceName(reader) : undefined
+  if (piece !== undefined && placeEnds(reader, 'through')) return piece
   reader.at = at
   if (reader.take('along|across|down|up|on|of|around') && !takeEdgeName(reader) && takePieceName(reader) === undefined) reader.at = at
+  return undefined
 }
 
 /** `each of next 10 row-ends`, `30 dc row-ends`, `next row-end`. */

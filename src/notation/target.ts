@@ -102,6 +102,8 @@ export interface Target extends Span {
   readonly ofPiece?: string
   /** `of second shoulder`: a part of the same piece that was worked apart; in these words. */
   readonly ofPart?: string
+  /** `9 row-ends of Left front`: the piece that their rows are of. */
+  readonly sideOf?: string
   /** `5 lps held tog`: all of them are one place. */
   readonly together?: boolean
   /** `across`, `around`, `to end`: said that it goes to the end. */
