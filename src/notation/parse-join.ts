@@ -168,8 +168,9 @@ function joinTail(reader: Reader) {
   // `to left edge of bag panel at Row 12`
   const atRow = target?.walk === 'edge' && target.ofRow === undefined ? takeRowNamed(reader, 'at', 'the?', 'end?', 'of?') : undefined
   if (target && atRow !== undefined) return { ...target, ofRow: atRow, end: reader.end } satisfies Target
-  // `in the end of Row 1 at the right-hand edge`
-  const hand = target?.walk === 'edge' && target.ofRow !== undefined ? where?.find((word, index) => /^(?:left|right)$/.test(word) && handed.test(where[index + 1] ?? '')) : undefined
+  // `in the end of Row 1 at the right-hand edge`, `in first unworked st of Row 12 at the right-hand edge`
+  const ofStep = target?.thing?.kind === 'stitch' && reader.all.slice(from, reader.at).some(({ text }) => /^(?:unworked|unused|free)$/i.test(text))
+  const hand = (target?.walk === 'edge' || ofStep) && target?.ofRow !== undefined ? where?.find((word, index) => /^(?:left|right)$/.test(word) && handed.test(where[index + 1] ?? '')) : undefined
   if (target && hand) return { ...target, hand: hand as 'left' | 'right' }
   // `to the corner`: of the piece, and no place of the edge.
   if (target?.walk === 'each' && target.until) return undefined
