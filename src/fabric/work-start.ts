@@ -152,7 +152,7 @@ function standsOn({ outline }: Walk, { ofRow, ofPiece }: Target): 'a side' | 'a 
   for (let row = meant, steps = 0; row && steps <= rows.length; steps += 1) {
     const { over } = row
     if (row.foundation.length > 0 || !over) return undefined
-    if (over.first.kind === 'row-end') return 'a side'
+    if ([over.first, over.last].some(({ kind }) => kind === 'row-end')) return 'a side'
     if (rows.some(({ foundation }) => foundation.includes(over.first))) return 'a foundation'
     const below: LaidRow | undefined = rows.find(({ places }) => places.includes(over.first))
     // Of a piece that is sewn in part the rows below may be gone from this outline.

@@ -15,7 +15,7 @@ export function joinedPlaces(reader: Reader, before: readonly Instruction[]): Jo
   if (!target || piece === undefined || !ends) return undefined
   const { walk, edge, thing, count = { values: [1], start: target.start, end: target.end }, ofRow, ofRows, hand } = target
   if (walk === 'edge' && (ofRow ?? ofRows) !== undefined) return { piece, edge: 'side', count: ofRows ? asMany(ofRows) : count, ...(hand && { hand }) }
-  if (walk !== 'next' && walk !== 'first') return undefined
+  if (walk !== 'next' && walk !== 'first' && walk !== 'last') return undefined
   const of = edge === 'underside' || thing?.kind === 'chain' ? 'underside' : thing?.kind === 'row-end' ? 'side' : thing?.kind === 'stitch' ? 'top' : undefined
   return of && { piece, edge: of, count, ...(hand && { hand }) }
 }
