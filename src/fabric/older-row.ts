@@ -117,3 +117,15 @@ export function backToOwn(walk: Walk, { ofPiece }: Target): void {
   walk.own = []
   walk.noneFrom.clear()
 }
+
+/** `ch 4, sc in the underside of each of the 18 ch of Second half`: a flat row goes over a chain to a piece that hangs together with nothing so far. */
+export function toUnderside(walk: Walk, { sideOf, edge }: Target): boolean {
+  const name = sideOf?.toLowerCase() ?? ''
+  const piece = edge === 'underside' && !walk.round && walk.outline && walk.made.at(-1)?.kind === 'space' && walk.onPiece?.name !== name ? walk.setting.pieces.get(name) : undefined
+  const places = piece && !walk.setting.hangsWith.has(name) && !walk.outline?.stretches.some(({ rows }) => rows.some((row) => row.piece === name)) ? piece.foundation() : []
+  if (places.length === 0) return false
+  walk.onPiece = { name, copies: 1 }
+  walk.edge = [...walk.edge.slice(0, walk.at), ...places]
+  walk.noneFrom.clear()
+  return true
+}

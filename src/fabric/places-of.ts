@@ -6,7 +6,7 @@ import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find
 import { endOfEdge, endOfRowEnds, isLastOfRow, toNthOfStep, lastOfEdge, leftBefore, onNamedRow, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
 import { goToEndsOf, heldToRows, intoEndOfRow } from './ends-of-rows.ts'
-import { backToOwn, goesOnAlong, goToPiece, goToRow } from './older-row.ts'
+import { backToOwn, goesOnAlong, goToPiece, goToRow, toUnderside } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { goToPart } from './parts.ts'
 import { intoOwnSpace } from './own-space.ts'
@@ -138,7 +138,7 @@ function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number,
     const index = findNext(walk, walk.at, target.thing)
     if (target.thing?.kind === 'join' && !joinAhead(walk, index)) return edgeRunsOut(walk, target, span, count, pass)
     if (pass === 0) onNamedRow(walk, target, index, span)
-    if (pass === 0 && toNextCopy(walk, target, count)) return next(walk, target, span, rest, count, work, over)
+    if (pass === 0 && (toUnderside(walk, target) || toNextCopy(walk, target, count))) return next(walk, target, span, rest, count, work, over)
     if (pass === 0 && startsAtSpace(walk, target, index, rest)) return next(walk, target, span, rest, count, work, over)
     if (pass > 0 && index > walk.at && leavesRun(walk, target, index) || isOfAnother(walk, target, index)) return edgeRunsOut(walk, target, span, count, pass)
     tellSkipped(walk, target, { from, to: index, first: pass === 0 }, span)

@@ -156,9 +156,12 @@ function liesOverSkipped(walk: Walk, count: number, items: readonly Instruction[
   return count > tallest || count > 2 && nextStitch(walk, items.slice(items.indexOf(next) + 1)) === 'sc'
 }
 
-/** `Ch 40, sc in next 37 sts, ch 41.` of a flat row: a cord on either side of it. No turning chain with the space beside it is so long (common practice, no source). */
+/**
+ * `Ch 40, sc in next 37 sts, ch 41.` of a flat row: a cord on either side of it. No turning chain with the space beside it is so long (common
+ * practice, no source); and before the first stitch on another piece nothing was turned.
+ */
 function isCord(walk: Walk, count: number): boolean {
-  return !walk.round && !walk.chain && count > 2 * tallest
+  return !walk.round && !walk.chain && count > (walk.setting.standsOn === undefined ? 2 * tallest : tallest)
 }
 
 /** `Ch 12 for the hanging loop, sl st in same st.`: nothing stands beside the chain that it could turn for, but what is worked round it at once. */

@@ -213,11 +213,12 @@ function underside(reader: Reader, start: number): Target | undefined {
   const ofRow = takeRowNamed(reader, 'of|on|from|in')
   if (ofRow === undefined) takeAdded(reader)
   const { at: piece } = reader
-  if (!reader.take('of|on|from') || takePieceName(reader) === undefined) reader.at = piece
+  const sideOf = reader.take('of|on|from') ? takePieceName(reader) : undefined
+  if (sideOf === undefined) reader.at = piece
   const toEnd = takeToEnd(reader)
   const count = before?.count ?? after.count
   const each = before?.each || after.each
-  return { walk: count ? 'next' : 'each', ...(count && { count }), ...((!count || beneath) && { edge: 'underside' as const }), ...(!count && !each && { across: true }), thing: { kind: 'chain' }, ...held, ...(over && { held: over }), ...(ofRow !== undefined && { ofRow }), ...(toEnd && { toEnd }), start, end: reader.end }
+  return { walk: count ? 'next' : 'each', ...(count && { count }), ...((!count || beneath) && { edge: 'underside' as const }), ...(!count && !each && { across: true }), thing: { kind: 'chain' }, ...held, ...(over && { held: over }), ...(ofRow !== undefined && { ofRow }), ...(sideOf !== undefined && { sideOf }), ...(toEnd && { toEnd }), start, end: reader.end }
 }
 
 /** `in each of 18 base loops of Row 1`, `in 18 bottom loops`: those under the stitches of a row that made its own chain. */

@@ -102,7 +102,7 @@ export interface Target extends Span {
   readonly ofPiece?: string
   /** `of second shoulder`: a part of the same piece that was worked apart; in these words. */
   readonly ofPart?: string
-  /** `9 row-ends of Left front`: the piece that their rows are of. */
+  /** `9 row-ends of Left front`, `the underside of each of the 18 ch of Second half`: the piece that they are of. */
   readonly sideOf?: string
   /** `5 lps held tog`: all of them are one place. */
   readonly together?: boolean
