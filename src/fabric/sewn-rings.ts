@@ -46,7 +46,7 @@ export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readon
     const free = new Set(rings.flat().map(({ place }) => place))
     const [one, other] = seam.map(({ piece, words }) => {
       const edge = words === 'facing' ? facing(pieces, seam[0].piece) : words
-      return pieces[piece] && edge && edge !== 'copy' ? runOf(whole, pieces[piece], edge, piece, taken).filter((place) => free.has(place)) : []
+      return pieces[piece] && edge && edge !== 'copy' ? runOf(whole, pieces[piece], edge, piece, taken, untwisted(seam, edge, pieces[piece])).filter((place) => free.has(place)) : []
     })
     const after = one && other && one.length > 0 && other.length > 0 ? sewnAt(rings, one, other, ends && seam[0].words === 'ridge') : undefined
     if (!after) continue
@@ -69,10 +69,11 @@ function facing(pieces: readonly SewnPiece[], ridge: number): EdgeWords | undefi
 }
 
 /** The places of a named edge, from its beginning as the rows were worked. */
-function runOf(spots: Ring, piece: SewnPiece, words: EdgeWords | 'ridge', index: number, taken: Map<string, number>): readonly Place[] {
+function runOf(spots: Ring, piece: SewnPiece, words: EdgeWords | 'ridge', index: number, taken: Map<string, number>, back: boolean): readonly Place[] {
   if (words === 'ridge') return spots.filter(({ row }) => piece.rows.includes(row)).map(({ place }) => place)
   const edge = `${index} ${words.edge}`
-  const all = placesNamed(spots, piece, words)
+  const worked = placesNamed(spots, piece, words)
+  const all = back ? worked.toReversed() : worked
   if (words.rows) return all
   const count = words.count !== undefined && words.count < all.length ? words.count : undefined
   if (count === undefined) return words.part && words.count === undefined ? [] : all
@@ -80,6 +81,14 @@ function runOf(spots: Ring, piece: SewnPiece, words: EdgeWords | 'ridge', index:
   const from = words.at === 'next' ? (taken.get(edge) ?? 0) : 0
   taken.set(edge, from + count)
   return words.at === undefined ? [] : all.slice(from, from + count)
+}
+
+/** A band whose top is sewn to its own foundation is not twisted: the first stitches of either lie on the same side of it. */
+function untwisted([one, other]: ToldSeam, edge: EdgeWords | 'ridge', { rows }: SewnPiece): boolean {
+  const isOf = (words: SewnEdge['words'], name: EdgeWords['edge']): boolean => typeof words !== 'string' && words.edge === name
+  const ownEnds = one.piece === other.piece && (isOf(one.words, 'top') && isOf(other.words, 'bottom') || isOf(one.words, 'bottom') && isOf(other.words, 'top'))
+  const [first, last] = [rows.find(({ foundation }) => foundation.length > 0), rows.at(-1)]
+  return ownEnds && isOf(edge, 'top') && first?.side !== undefined && last?.side !== undefined && first.side !== last.side
 }
 
 function placesNamed(spots: Ring, { rows, under }: SewnPiece, words: EdgeWords): readonly Place[] {
