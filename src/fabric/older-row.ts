@@ -79,6 +79,11 @@ export function leftOfPiece(walk: Walk): number {
 function leaveForPiece(walk: Walk, span: Span): void {
   const left = walk.onPiece === undefined ? 0 : leftOfPiece(walk)
   if (left === 0) return
+  // `leave last 4 sts of Left leg unworked`: it is said, and said of this piece alone.
+  if (walk.leaves) {
+    walk.leaves = false
+    return
+  }
   walk.missed += left
   walk.trouble({ kind: 'left-over', span, count: left })
 }
