@@ -20,7 +20,7 @@ export function workChain(walk: Walk, item: Chain, rest: Rest): void {
   // Before the first of several pieces that a band joins a chain is its tail, and no way from one to another.
   if (walk.edge.length === 0 && !walk.worked && entersPiece(rest.items)) return walk.makeChains(count, undefined)
   if (walk.edge.length === 0 && !walk.worked && rest.group === undefined) return item.counts && entersRing(rest.items) ? standInRing(walk, item) : layFoundation(walk, count)
-  if (joinsPiece(rest.items, walk)) {
+  if (joinsPiece(rest.items, walk, count)) {
     walk.bridge = count
     return
   }
@@ -80,10 +80,10 @@ function entersPiece(items: readonly Instruction[]): boolean {
 }
 
 /** `Ch 4, join to Leg 1`: the chain lies between two pieces. */
-function joinsPiece(items: readonly Instruction[], walk: Walk): boolean {
+function joinsPiece(items: readonly Instruction[], walk: Walk, count: number): boolean {
   const next = items.find((item) => item.node !== 'aside')
-  // `Ch 3, sc in each of 15 sts of first leg`: the join goes without saying. Along an outline the piece lies on the way.
-  if (next?.node === 'work' && next.target?.ofPiece !== undefined && walk.made.length === 0 && !walk.outline) return true
+  // `Ch 3, sc in each of 15 sts of first leg`: the join goes without saying; one chain is a turning chain. Along an outline the piece lies on the way.
+  if (count > 1 && next?.node === 'work' && next.target?.ofPiece !== undefined && walk.made.length === 0 && !walk.outline) return true
   // A motif that is fastened to a space of the one beside it goes on round itself.
   return next?.node === 'join' && next.piece === true && next.neighbour?.space !== true
 }
