@@ -31,7 +31,9 @@ function wrongIn(band: PieceFacts, joins: readonly Joined[], body: PieceFacts, p
   const begins = band.entries[0]?.read.items.find(({ node }) => node === 'start')
   const inOne = begins?.node === 'start' && isOn(joins[0]!.edge, begins.target)
   const most = Math.max(...counts)
-  if (!band.sound || !body.sound || body.make > 1 || counts.length === 0 || counts.some((count) => count === taken && !inOne || begins && count === taken + 1)) return undefined
+  // `the row-ends of Rows 3 and 4 of Strip 1`: what lies below is free, and is seen to be.
+  const below = joins[0]!.row === undefined ? 0 : Math.min(joins[0]!.row - 1, most - joins[0]!.row)
+  if (!band.sound || !body.sound || body.make > 1 || counts.length === 0 || counts.some((count) => count - below === taken && !inOne || begins && count === taken + 1)) return undefined
   const inAll = begins ? taken + 1 : taken
   if (inAll < most && leavesSome(band, joins[0]!, pieces)) return undefined
   const last = joins.at(-1)!

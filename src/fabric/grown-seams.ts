@@ -13,14 +13,24 @@ type Joined = NonNullable<WorkedRow['joined']>
  * A piece that is joined to another at the ends of its rows as it grows is sewn to it there: its side to the edge that is named, right sides up.
  * Nothing where its rows are joined to more than one edge, or at both ends.
  */
-export function grownSeam(run: PieceRun, { entries }: PieceToWork, piece: number, indexOf: (name: string) => number): readonly ToldSeam[] {
+export function grownSeam(runs: readonly PieceRun[], { entries }: PieceToWork, indexOf: (name: string) => number): readonly ToldSeam[] {
+  const piece = runs.length - 1
+  const run = runs[piece]!
   const joins = run.rows.flatMap(({ joined }) => joined ?? [])
   const [first] = joins
   const hands = new Set(run.rows.flatMap((row) => (row.joined ? (handAtEnd(run, row) ?? []) : [])))
   const [hand] = hands
   const other = first ? indexOf(first.piece) : -1
   if (!first || !hand || hands.size > 1 || joins.length < 2 || other < 0 || joins.some((join) => join.piece !== first.piece || join.edge !== first.edge)) return []
-  return [[{ piece, words: { edge: hand } }, { piece: other, words: edgeOf({ ...handOfStart(entries[0]), ...first }, hand) }]]
+  const edge = edgeOf({ ...handOfStart(entries[0]), ...first }, hand)
+  const places = joins.reduce((sum, { count }) => sum + count, 0)
+  const rows = runs[other]!.laid.length
+  // `sl st in each of the row-ends of Rows 3 and 4 of Strip 1`: the new strip begins farther up, and the rows below stay free.
+  if (first.edge !== 'side' || first.row === undefined || places >= rows) return [[{ piece, words: { edge: hand } }, { piece: other, words: edge }]]
+  const from = first.row + places - 1 <= rows ? first.row : Math.max(1, first.row - places + 1)
+  const own = run.rows.find(({ joined }) => joined)?.number ?? 1
+  const part = (of: EdgeWords, start: number): EdgeWords => ({ ...of, part: true, rows: [start, start + places - 1] })
+  return [[{ piece, words: part({ edge: hand }, own) }, { piece: other, words: part(edge, from) }]]
 }
 
 /**

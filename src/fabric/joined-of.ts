@@ -6,6 +6,6 @@ import type { WorkedRow } from './worked-row.ts'
 export function joinedOf(items: readonly Instruction[], size: number): Pick<WorkedRow, 'joined'> {
   const join = items.findLast((item) => item.node === 'join' && item.along !== undefined)
   if (join?.node !== 'join' || !join.along) return {}
-  const { piece, edge, count, hand } = join.along
-  return { joined: { piece, edge, count: inSize(count, size), ...(hand && { hand }), span: { start: join.start, end: join.end } } }
+  const { piece, edge, count, hand, row } = join.along
+  return { joined: { piece, edge, count: inSize(count, size), ...(hand && { hand }), ...(row && { row: inSize(row, size) }), span: { start: join.start, end: join.end } } }
 }

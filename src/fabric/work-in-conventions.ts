@@ -135,7 +135,7 @@ function workAll(written: readonly PieceToWork[], { tops: seams, told: inWords }
     runs.push(run)
     fabrics.add(run, piece.on)
     fabrics.useUp(told)
-    told.push(...grownSeam(run, onTheirOwn[runs.length - 1]!, runs.length - 1, (name) => pieces.findIndex((one) => one.name.toLowerCase() === name.toLowerCase())))
+    told.push(...grownSeam(runs, onTheirOwn[runs.length - 1]!, (name) => pieces.findIndex((one) => one.name.toLowerCase() === name.toLowerCase())))
     pieceEdges.set(piece.name.toLowerCase(), { places: run.edge.places, foundation: () => undersideOf(run), copies: piece.make ?? 1, sound: run.sound })
   }
   return Object.assign(runs, { held })

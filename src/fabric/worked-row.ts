@@ -48,7 +48,7 @@ export interface WorkedRow {
   /** Of a border: the edges that it goes along, and how many places of each it uses. */
   readonly along?: readonly EdgeUse[]
   /** Places of another piece's edge that it is joined to at its end. */
-  readonly joined?: { readonly piece: string; readonly edge: 'top' | 'underside' | 'side'; readonly count: number; readonly hand?: 'left' | 'right'; readonly span: Span }
+  readonly joined?: { readonly piece: string; readonly edge: 'top' | 'underside' | 'side'; readonly count: number; readonly hand?: 'left' | 'right'; readonly row?: number; readonly span: Span }
   /** Yarns that the row names. */
   readonly yarns: readonly { readonly yarn: string; readonly span: Span }[]
   /** The row could not be counted: its numbers stand for nothing but what it says. */

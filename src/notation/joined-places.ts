@@ -14,10 +14,11 @@ export function joinedPlaces(reader: Reader, before: readonly Instruction[]): Jo
   reader.at = at
   if (!target || piece === undefined || !ends) return undefined
   const { walk, edge, thing, count = { values: [1], start: target.start, end: target.end }, ofRow, ofRows, hand } = target
-  if (walk === 'edge' && (ofRow ?? ofRows) !== undefined) return { piece, edge: 'side', count: ofRows ? asMany(ofRows) : count, ...(hand && { hand }) }
+  if (walk === 'edge' && ofRow !== undefined) return { piece, edge: 'side', count, row: { values: [ofRow], start: target.start, end: target.end }, ...(hand && { hand }) }
+  if (walk === 'edge' && ofRows) return { piece, edge: 'side', count: asMany(ofRows), row: ofRows.first, ...(hand && { hand }) }
   if (walk !== 'next' && walk !== 'first' && walk !== 'last') return undefined
   const of = edge === 'underside' || thing?.kind === 'chain' ? 'underside' : thing?.kind === 'row-end' ? 'side' : thing?.kind === 'stitch' ? 'top' : undefined
-  return of && { piece, edge: of, count, ...(hand && { hand }) }
+  return of && { piece, edge: of, count, ...(ofRows && { row: ofRows.first }), ...(hand && { hand }) }
 }
 
 /** As many as there are rows: `the row-ends of Rows 1 and 2`. */

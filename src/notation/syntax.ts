@@ -165,8 +165,9 @@ export interface JoinedPlaces {
   readonly piece: string
   readonly edge: 'top' | 'underside' | 'side'
   readonly count: Num
-  /** Of a side: which, where the words tell. */
+  /** Of a side: which, and the number of the row that is joined first, where the words tell. */
   readonly hand?: 'left' | 'right'
+  readonly row?: Num
 }
 
 /** `Join B in any ch-2 sp`, `with A, sl st in first st`: where the hook begins. */
