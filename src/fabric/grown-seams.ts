@@ -1,4 +1,5 @@
 import type { Instruction } from '../notation/syntax.ts'
+import type { Target } from '../notation/target.ts'
 import { endsOf, handOf } from './laid-row.ts'
 import type { EdgeWords } from './named-edges.ts'
 import { wordsOf } from './joined-above.ts'
@@ -40,7 +41,7 @@ export function grownSeam(runs: readonly PieceRun[], { entries }: PieceToWork, i
 export function grownApart(pieces: readonly PieceToWork[]): readonly PieceToWork[] {
   return pieces.map((piece) => {
     const [first] = piece.entries
-    if (piece.on === undefined || !first || !beginsOnChains(first) || !piece.entries.some(({ read }) => read.items.some(isJoined))) return piece
+    if (piece.on === undefined || !first || !beginsOnChains(first, pieces[piece.on]!) || !piece.entries.some(({ read }) => read.items.some(isJoined))) return piece
     const { on: _, ...apart } = piece
     return { ...apart, entries: [withoutStart(first), ...piece.entries.slice(1)] }
   })
@@ -50,10 +51,16 @@ const isJoined = (item: Instruction): boolean => item.node === 'join' && item.al
 
 const withoutStart = (entry: WrittenEntry): WrittenEntry => ({ ...entry, read: { ...entry.read, items: entry.read.items.filter(({ node }) => node !== 'start') } })
 
-function beginsOnChains(entry: WrittenEntry): boolean {
+function beginsOnChains(entry: WrittenEntry, body: PieceToWork): boolean {
   const words = wordsOf(entry).filter(({ node }) => node !== 'aside')
   const [start, chain, work] = words
-  return start?.node === 'start' && chain?.node === 'chain' && work?.node === 'work' && work.target?.walk === 'from-hook'
+  return start?.node === 'start' && isThere(start.target, body) && chain?.node === 'chain' && work?.node === 'work' && work.target?.walk === 'from-hook'
+}
+
+/** Stitches are those of its last row. */
+function isThere({ walk, ofRow, thing }: Target, { entries }: PieceToWork): boolean {
+  const last = Math.max(0, ...entries.flatMap(({ label }) => label?.numbers ?? []))
+  return ofRow === undefined || (thing?.kind === 'stitch' && walk !== 'edge' ? ofRow === last : ofRow <= last)
 }
 
 /** Side by side with the right sides up the left side of one meets the right side of the other. */
