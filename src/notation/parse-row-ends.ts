@@ -96,9 +96,7 @@ export function takeSide(reader: Reader): string | undefined {
   reader.at = at
   // A piece may be called like an edge: `of Stair Edging`.
   const piece = reader.take('of|on|from|along') ? takePieceName(reader) : undefined
-  if (piece !== undefined && placeEnds(reader, 'through') && reader.word() !== 'and') return piece
-  // `of Back and Pocket through both layers`
-  if (piece !== undefined && reader.take('and', 'of?') && takePieceName(reader) !== undefined && placeEnds(reader, 'through')) return undefined
+  if (piece !== undefined && placeEnds(reader, 'through')) return piece
   reader.at = at
   if (reader.take('along|across|down|up|on|of|around') && !takeEdgeName(reader) && takePieceName(reader) === undefined) reader.at = at
   return undefined

@@ -1,3 +1,4 @@
+import { takePieceName } from './parse-piece-name.ts'
 import type { Reader } from './reader.ts'
 
 /** `through the first arm and the body together`: two parts, by their names. */
@@ -9,8 +10,10 @@ function partsAhead(reader: Reader): boolean {
   return false
 }
 
-/** `5 sc through both layers`, `sc through both layers in each of the 4 pairs of sts` */
+/** `5 sc through both layers`, `sc through both layers in each of the 4 pairs of sts`, `16 sts of Cover and Front pocket through both layers` */
 export function throughLayers(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('and', 'of?') && !(takePieceName(reader) !== undefined && reader.word() === 'through')) reader.at = at
   if (reader.take('through', 'both', 'layers|thicknesses|pieces|sides|edges|panels|fabrics|together', 'together?')) {
     reader.take('at', 'once') || reader.take('each', 'time')
     return true
