@@ -1,7 +1,7 @@
 import { alongEdges } from './edge-for.ts'
 import { onOtherEdge } from './on-other-edge.ts'
 import type { Edge } from './place.ts'
-import type { RowSetting } from './walk.ts'
+import type { RowSetting } from './row-setting.ts'
 import type { RowToWork, RowTry } from './work-row.ts'
 
 /** `Join with sl st in first sc to form a round`: a round on the top of flat rows, and not along all their edges. */

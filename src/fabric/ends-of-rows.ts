@@ -61,3 +61,10 @@ export function intoEndOfRow(walk: Walk, target: Target, span: Span, work: WorkI
   walk.take(index, span)
   work(index)
 }
+
+/** `next 9 row-ends of Left front, next 9 row-ends of Back`: those of either are told, and these are of the other. */
+export function isOfAnother(walk: Walk, { sideOf }: Target, index: number): boolean {
+  const place = walk.edge[index]
+  const piece = sideOf === undefined || !place ? undefined : rowAt(walk.outline, place)?.piece
+  return piece !== undefined && piece !== sideOf!.toLowerCase() && walk.setting.sidesNamed.has(piece) && walk.setting.sidesNamed.has(sideOf!.toLowerCase())
+}

@@ -1,6 +1,6 @@
 import type { OtherEdge } from './after-slip.ts'
 import { isOfThePattern, otherReadings } from './other-readings.ts'
-import type { RowSetting } from './walk.ts'
+import type { RowSetting } from './row-setting.ts'
 import type { RowToWork, RowTry } from './work-row.ts'
 
 /** Where the row states no total, its other readings are kept for the next row to decide. */

@@ -1,6 +1,6 @@
 import { saidCount, type OtherEdge } from './after-slip.ts'
 import { asUsual, everyReading } from './readable.ts'
-import type { RowSetting } from './walk.ts'
+import type { RowSetting } from './row-setting.ts'
 import type { RowToWork, RowTry } from './work-row.ts'
 
 /** The row on the first of other edges on which it comes out. */

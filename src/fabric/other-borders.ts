@@ -5,7 +5,7 @@ import type { Outline } from './outline.ts'
 import { alongEdges, joinsAnew, onFoundation } from './edge-for.ts'
 import type { Edge, Place } from './place.ts'
 import { everyReading, type Readings } from './readable.ts'
-import type { RowSetting } from './walk.ts'
+import type { RowSetting } from './row-setting.ts'
 import { lessAmiss } from './places-amiss.ts'
 import type { RowToWork, RowTry } from './work-row.ts'
 

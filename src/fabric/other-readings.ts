@@ -1,6 +1,6 @@
 import type { ReadingPoint } from './noted.ts'
 import { lessAmiss } from './places-amiss.ts'
-import type { RowSetting } from './walk.ts'
+import type { RowSetting } from './row-setting.ts'
 import { workRow, type RowToWork, type RowTry } from './work-row.ts'
 
 /** Every reading of a row that comes out, the usual one first; when none does, the usual one alone. */

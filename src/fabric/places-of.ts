@@ -1,11 +1,10 @@
 import { isEndOfRow } from '../notation/end-of-row.ts'
 import { inSize, type Target, type Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
-import { rowAt } from './border-edge.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
 import { endOfEdge, endOfRowEnds, isLastOfRow, toNthOfStep, lastOfEdge, leftBefore, onNamedRow, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
-import { goToEndsOf, heldToRows, intoEndOfRow } from './ends-of-rows.ts'
+import { goToEndsOf, heldToRows, intoEndOfRow, isOfAnother } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow, toUnderside } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { goToPart } from './parts.ts'
@@ -147,13 +146,6 @@ function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number,
     rowEndsPassed(walk, from, span)
     if (walk.overrun && walk.at > 2 * walk.edge.length + 2_000) return
   }
-}
-
-/** `next 9 row-ends of Left front, next 9 row-ends of Back`: those of either are told, and these are of the other. */
-function isOfAnother(walk: Walk, { sideOf }: Target, index: number): boolean {
-  const place = walk.edge[index]
-  const piece = sideOf === undefined || !place ? undefined : rowAt(walk.outline, place)?.piece
-  return piece !== undefined && piece !== sideOf!.toLowerCase() && walk.sidesNamed.has(piece) && walk.sidesNamed.has(sideOf!.toLowerCase())
 }
 
 /** Row-ends and chains are counted along one side: a step or a corner between ends them. */

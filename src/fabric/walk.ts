@@ -1,62 +1,15 @@
 import type { Chain, Instruction } from '../notation/syntax.ts'
 import type { Span } from '../text/span.ts'
 import type { BorderEdge } from './border-edge.ts'
-import type { Conventions } from './conventions.ts'
 import type { HeldRun } from './held.ts'
 import type { NotedNeighbour } from './join-neighbours.ts'
 import type { NotedStep, ReadingPoint } from './noted.ts'
-import { isSpace, isStitch, type Edge, type FinishedEdge, type Place } from './place.ts'
-import type { Lexicon } from './lexicon.ts'
+import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import { TooDeep, TooLarge } from './limits.ts'
-import type { OlderRow } from './older-row.ts'
-import type { Crossing, PartsJoined } from './parts.ts'
+import type { Crossing } from './parts.ts'
+import type { RowSetting } from './row-setting.ts'
 import type { Loose } from './work-along-edge.ts'
 import type { Trouble } from './worked-row.ts'
-
-export interface RowSetting {
-  readonly lexicon: Lexicon
-  /** Name of the piece that the row belongs to, in small letters. */
-  readonly piece: string
-  readonly size: number
-  readonly rowIndex: number
-  readonly conventions: Conventions
-  /** Stitch that `inc`, `dec` and plain shaping are made of in this row. */
-  readonly base: string
-  readonly round: boolean
-  readonly loop?: 'back' | 'front' | 'third' | undefined
-  /** The row is slip stitches throughout: then they are its stitches. */
-  readonly slipFabric: boolean
-  /** The row has no stitches but slip stitches between chains: they only fasten the chains. */
-  readonly slipsFasten: boolean
-  /** Readings chosen for this try, by the name of the place where the row can be read in two ways. */
-  readonly readings: ReadonlyMap<string, number>
-  /** It is joined anew beside another piece on the same row, and is the last one there or not. */
-  readonly beside?: 'next' | 'last'
-  /** A later piece takes up what is left of the row below. */
-  readonly takenUpLater?: boolean
-  /** It is the first row of a part: it begins at the stitches that it names, wherever they lie. */
-  readonly beginsPart?: boolean
-  /** The pattern tells of folding or sewing: an edge may be closed that no row works along. Of a piece that is laid on this one the last row, beside which a border may begin. */
-  readonly sewn?: boolean; readonly laidOn?: number; readonly copies?: number
-  /** Its shaping is reversed: it is worked over the edge from the other end. */
-  readonly mirrored?: boolean
-  /** Stitches that may still be made. */
-  readonly room: number
-  /** Number of the row below; how many row-ends a side of the piece has, where no row is in doubt and all have numbers. */
-  readonly below?: number; readonly rowsOnSide?: number
-  /** Letter of the yarn in hand when the row begins. */
-  readonly yarn?: string
-  /** Edges of the pieces worked before, by name in small letters: for `sc around Leg 1`. */
-  readonly pieces: ReadonlyMap<string, FinishedEdge>
-  /** Names of the pieces that this one hangs together with, in small letters: their edges lie along its outline. */
-  readonly hangsWith: ReadonlySet<string>
-  /** Of the first row of a piece: the piece that it goes on from, in small letters. */
-  readonly standsOn?: string
-  /** Parts that the row joins: their tops, and the one at which it begins. */
-  readonly parts?: PartsJoined
-  /** Earlier rows by number: what they made, and what of it the next row left. */
-  readonly rowsBefore: ReadonlyMap<number, OlderRow>
-}
 
 /**
  * One row on its way along the edge. It has a life (the hook's place moves), so it is a class; it is thrown away when the row is done.
@@ -122,8 +75,6 @@ export class Walk {
   spaceSkipped: Place | undefined
   /** Of an outline: the places that were taken, in the order of work, each with the words that took it. */
   readonly taken = new Map<Place, Span>()
-  /** Pieces whose row-ends the row names, in small letters. */
-  sidesNamed: ReadonlySet<string> = new Set()
   /** Those of them that were worked through both layers. */
   readonly throughBoth = new Set<Place>()
   /** Stitches along an edge whose number is left to the maker. */

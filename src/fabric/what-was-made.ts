@@ -2,7 +2,8 @@ import { inSize } from '../notation/target.ts'
 import type { Made } from './compare-total.ts'
 import { roundEdge } from './motif-sides.ts'
 import { isStitch } from './place.ts'
-import type { RowSetting, Walk } from './walk.ts'
+import type { RowSetting } from './row-setting.ts'
+import type { Walk } from './walk.ts'
 
 /** Stitches, spaces and groups of a row, as it is counted. */
 export function whatWasMade(walk: Walk): Made {

@@ -146,7 +146,7 @@ function seenFrom(fabrics: Fabrics, on: number, { tops, told }: Seams): { readon
   const { whole, sewn } = fabrics.seenFrom(on, tops)
   // Most rows come out on their own piece, and what sewing leaves open is not looked for.
   let all: readonly Outline[] | undefined
-  return { whole, sewn: () => { if (!all) { all = [...sewn, ...fabrics.sewnAsTold(on, told)]; if (process.env.DBG) for (const o of all) console.log('RING', on, o.walk(false).map((s) => `${s.edge} ${[...new Set(s.rows.map((r) => `${r.piece}${r.number}`))].join(',')} x${s.places.length}`).join(' | ')) } return all } }
+  return { whole, sewn: () => (all ??= [...sewn, ...fabrics.sewnAsTold(on, told)]) }
 }
 
 /** On the edge that a piece ended with. Beside another piece on the same row it begins there, or where its words fit what is left. */

@@ -15,7 +15,8 @@ import { leftOfPiece } from './older-row.ts'
 import { nothingNeeded, passedAsElsewhere } from './passed-runs.ts'
 import { usesOf } from './uses.ts'
 import type { ReadingPoint } from './noted.ts'
-import { Walk, type RowSetting } from './walk.ts'
+import type { RowSetting } from './row-setting.ts'
+import { Walk } from './walk.ts'
 import { beginWithCarried } from './work-chain.ts'
 import { workItems } from './work-items.ts'
 import { tallyOf } from './tally.ts'
@@ -79,7 +80,6 @@ export interface RowToWork {
 export function workRow({ text, items, edge, before }: RowToWork, setting: RowSetting): RowTry {
   const walk = new Walk(edge, setting)
   if (edge.carry) beginWithCarried(walk, edge.carry, items)
-  walk.sidesNamed = sidesNamed(items)
   workItems(walk, items, { uses: 0, items: [] })
   settleSlips(walk)
   joinNeighbours(walk)
@@ -138,10 +138,6 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     ...(looseBy !== 0 && walk.loose && { loose: { span: walk.loose.span, by: looseBy, holds: made.stitches - looseBy } }),
     comesOut: troubles.length === 0 && comparison.totalAgrees && comparison.kindsAgree && comparison.changeAgrees,
   }
-}
-
-function sidesNamed(items: readonly Instruction[]): ReadonlySet<string> {
-  return new Set(items.flatMap((item) => (item.node === 'repeat' || item.node === 'group' ? [...sidesNamed(item.items)] : item.node === 'work' && item.target?.sideOf !== undefined ? [item.target.sideOf.toLowerCase()] : [])))
 }
 
 /** `Ch 12 for the hanging loop, sl st in same st. Fasten off.`: a row that makes nothing else goes no farther. */

@@ -1,3 +1,4 @@
+import { handedStitch, takeHandOfRow } from './hand-of-row.ts'
 import { joinedPlaces } from './joined-places.ts'
 import { numberAhead } from './numbers.ts'
 import { ontoBody } from './onto-body.ts'
@@ -5,7 +6,6 @@ import { takeItsCorner } from './parse-apposition.ts'
 import { beyond, takeBeside } from './parse-beside.ts'
 import { takeBesideJoin } from './parse-joins.ts'
 import { takeNeighbour } from './parse-neighbour.ts'
-import { takeOneRow } from './parse-one-row.ts'
 import { nthToJoin } from './parse-ordinal.ts'
 import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
@@ -215,27 +215,6 @@ function takeUnderLast(reader: Reader): void {
   const first = last && takeRowNamed(reader, 'of') === 1
   if (first) takeOfPiece(reader)
   if (!first || !placeEnds(reader, 'with')) reader.at = at
-}
-
-/** `in the right-hand st of Row 6`: the stitch at that end of it. */
-function handedStitch(reader: Reader): Target | undefined {
-  const { at, start } = reader
-  reader.take('in|into|to|at', 'the?')
-  const hand = (['left', 'right'] as const).find((side) => reader.take(side, '-?', 'hand'))
-  const row = hand && reader.take('end|corner|top|last|first?', 'st|stitch', 'of') ? takeOneRow(reader) : undefined
-  if (row) return { walk: 'next', thing: { kind: 'stitch' }, hand: hand!, ...row, start, end: reader.end }
-  reader.at = at
-  return undefined
-}
-
-/** `in the st at the right-hand end of Row 8`: which of the row's stitches. */
-function takeHandOfRow(reader: Reader): Pick<Target, 'hand' | 'ofRow' | 'rowCalled' | 'ofPiece'> | undefined {
-  const { at } = reader
-  const hand = reader.take('at|on|nearest', 'the?') ? (['left', 'right'] as const).find((side) => reader.take(side, '-?', 'hand?')) : undefined
-  const row = hand && reader.take('end|edge|side', 'of') ? takeOneRow(reader) : undefined
-  if (row) return { hand: hand!, ...row }
-  reader.at = at
-  return undefined
 }
 
 /** `in first unworked sc of Rnd 8, left of the flap`: on which side of another part. */

@@ -98,7 +98,7 @@ export function takeSide(reader: Reader): string | undefined {
   const piece = reader.take('of|on|from|along') ? takePieceName(reader) : undefined
   if (piece !== undefined && placeEnds(reader, 'through')) return piece
   reader.at = at
-  if (reader.take('along|across|down|up|on|of|around') && !takeEdgeName(reader) && takePieceName(reader) === undefined) reader.at = at
+  if (reader.take('along|across|down|up|on|of|around') && !takeEdgeName(reader) && (takePieceName(reader) === undefined || reader.word() === 'edge')) reader.at = at
   return undefined
 }
 
