@@ -15,20 +15,23 @@ type Joined = NonNullable<WorkedRow['joined']>
 export function bandJoinsMismatch({ pieces }: PatternFacts): readonly Diagnostic[] {
   return toldOnceForSizes(pieces.flatMap((band) => {
     const joins = band.rows.flatMap(({ joined }) => joined ?? [])
-    const [first] = joins
-    const body = first && pieces.find(({ name, size }) => name === first.piece && size === band.size)
-    const diagnostic = body && joins.length > 1 && joins.every(({ piece, edge }) => piece === first.piece && edge === first.edge) ? wrongIn(band, joins, body, pieces) : undefined
-    return diagnostic ? [{ piece: band, diagnostic }] : []
+    // A hem may go on from the front to the back.
+    const byEdge = [...Map.groupBy(joins, ({ piece, edge }) => `${edge} ${piece}`).values()]
+    return byEdge.flatMap((along, index) => {
+      const body = along.length > 1 ? pieces.find(({ name, size }) => name === along[0]!.piece && size === band.size) : undefined
+      const diagnostic = body && wrongIn(band, along, body, pieces, index === 0)
+      return diagnostic ? [{ piece: band, diagnostic }] : []
+    })
   }))
 }
 
 const names = { top: { edge: 'top', called: 'the top', are: 'stitch' }, underside: { edge: 'bottom', called: 'the underside', are: 'chain' }, side: { edge: 'side', called: 'a side', are: 'row-end' } } as const
 
-function wrongIn(band: PieceFacts, joins: readonly Joined[], body: PieceFacts, pieces: readonly PieceFacts[]): Diagnostic | undefined {
+function wrongIn(band: PieceFacts, joins: readonly Joined[], body: PieceFacts, pieces: readonly PieceFacts[], isFirst: boolean): Diagnostic | undefined {
   const { edge, called, are } = names[joins[0]!.edge]
   const { counts } = placesOfEdge(body.edge, { edge })
   const taken = joins.reduce((sum, { count }) => sum + count, 0)
-  const begins = band.entries[0]?.read.items.find(({ node }) => node === 'start')
+  const begins = isFirst ? band.entries[0]?.read.items.find(({ node }) => node === 'start') : undefined
   const inOne = begins?.node === 'start' && isOn(joins[0]!.edge, begins.target)
   const most = Math.max(...counts)
   // `the row-ends of Rows 3 and 4 of Strip 1`: what lies below is free, and is seen to be.

@@ -54,6 +54,8 @@ export interface RowSetting {
   readonly parts?: PartsJoined
   /** Earlier rows by number: what they made, and what of it the next row left. */
   readonly rowsBefore: ReadonlyMap<number, OlderRow>
+  /** Slip stitches with which the row below was joined to another piece at its end. */
+  readonly joinedBelow?: number
   /** Pieces whose row-ends the row names, in small letters. */
   readonly sidesNamed: ReadonlySet<string>
 }
@@ -71,6 +73,7 @@ export function settingOf(piece: PieceToWork, row: RealRow, index: number, state
     ...(piece.sewn && { sewn: true }), ...(piece.onFabric?.copies !== undefined && { copies: piece.onFabric.copies }),
     ...(piece.laidOn !== undefined && { laidOn: piece.laidOn }),
     ...(piece.onFabric?.name !== undefined && state.entry === undefined && { standsOn: piece.onFabric.name }),
+    ...(state.joinedBelow !== undefined && { joinedBelow: state.joinedBelow }),
     ...(piece.beside && state.entry === undefined && { beside: piece.beside }),
   }
 }

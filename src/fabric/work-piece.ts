@@ -67,6 +67,8 @@ export interface State {
   readonly turned: boolean
   /** The row below said at its end that the work is turned. */
   readonly turnsAfter: boolean
+  /** Slip stitches with which the row below was joined to another piece at its end. */
+  readonly joinedBelow?: number | undefined
   /** `Do not turn` was said behind the row before. */
   readonly stays: boolean
   /** A row number is missing, a row does not come out, or it went on along another piece and closes an opening: the sides are in doubt. */
@@ -240,7 +242,7 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
     side,
     gap: state.gap || !tried.comesOut || !row.round && tried.onPiece !== undefined && tried.onPiece.toLowerCase() !== setting.standsOn || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
     rowsBefore: state.rowsBefore, parts: endedParts(row, tried, state), ...fabricAfter(row, tried, state, { ...(side && { side }), piece: setting.piece }, setting.size),
-    base: state.base, edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried.made, setting),
+    joinedBelow: worked.joined?.count, base: state.base, edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried.made, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
   return { border, holds: tried.holds, took: toWork.edge.held, below: state.number, worked, state: after, points: tried.points, fine: tried.comesOut, stitches: tried.row.made.length, turned: tried.row.turned }

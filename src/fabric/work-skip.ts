@@ -54,6 +54,13 @@ function waitBeside(walk: Walk, space: Place, before: Place | undefined): void {
   if (last && before && last.places.at(-1) === before) walk.holds[walk.holds.length - 1] = { ...last, places: [...last.places, space] }
 }
 
+/** `skip the 2 sl sts`: as many as the row below was joined with. `Skip the sl sts` tells no number. */
+function compareJoins(walk: Walk, { start, end }: Skip, count: number): void {
+  const { joinedBelow: joined } = walk.setting
+  if (joined === undefined || count < 2 || count === joined) return
+  walk.trouble(count > joined ? { kind: 'overrun', span: { start, end }, wants: count, offers: joined, what: 'stitch' } : { kind: 'left-over', span: { start, end }, count: joined - count })
+}
+
 function skip(walk: Walk, item: Skip): void {
   walk.skipped = []
   walk.skips = true
@@ -76,6 +83,7 @@ function skip(walk: Walk, item: Skip): void {
     return
   }
   const count = inSize(item.count, walk.setting.size)
+  if (item.thing?.stitch === 'sl st') compareJoins(walk, item, count)
   if (item.from === 'first' || item.from === 'same') {
     const already = walk.tookFirst ? walk.at : 0
     if (walk.at > already && !walk.tookFirst) return pass(walk, item, item.thing, count)
