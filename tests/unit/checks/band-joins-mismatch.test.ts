@@ -49,3 +49,31 @@ test('in two sizes only the one that is wrong is named', () => {
   expect(told(hem('Rows 4-11 (15): Rep Rows 2-3 4 (6) times more.'), 'sizes: [Small, Large]\n')).toEqual([])
   expect(told(hem('Rows 4-11 (13): Rep Rows 2-3 4 (5) times more.'), 'sizes: [Small, Large]\n')).toEqual(['band-joins-mismatch: Rib is joined to 15 of the 17 stitches of the top of Body, and nothing is said of the 2 left (Large)'])
 })
+
+// Row 1 is joined with 1 slip stitch, and every other row after it with 1: `skip the 2 sl sts` cannot be right.
+test('slip stitches that are skipped are those with which the row was joined', () => {
+  const rows = along('Rows 4-21: Rep Rows 2-3 9 times more.')
+  expect(told(rows.replace('skip the sl st,', 'skip the 2 sl sts,'))).toContain('row-overruns: row 2 asks for 2 stitches here, and only 1 stitch is left')
+})
+
+// 5 chains of either piece: 1 + 2 + 2 along the front, then 2 + 2 + 1 more of the back.
+test('a hem that goes on from one piece to the next is added up on each', () => {
+  const body = (name: string): string => `  - name: ${name}
+    rows: |
+      Foundation: Ch 6.
+      Row 1 (RS): Sc in 2nd ch from hook and in each ch across. (5)
+      Rows 2-4: Ch 1, turn, sc in each st across. Fasten off. (5)
+`
+  const hem = (back: string): string => `${body('Front')}${body('Back')}  - name: Hem
+    on: Front
+    rows: |
+      Row 1 (RS): With RS facing, join yarn in the underside of first ch of Front, ch 4, sc in 2nd ch from hook and in next 2 ch, sl st in the underside of each of next 2 ch of Front. (3)
+      Row 2: Turn, skip the sl sts, sc in each of next 3 sts. (3)
+      Row 3: Ch 1, turn, sc in each of next 3 sts, sl st in the underside of each of next 2 ch of Front. (3)
+      Row 4: Turn, skip the sl sts, sc in each of next 3 sts. (3)
+      Row 5: Ch 1, turn, sc in each of next 3 sts, sl st in the underside of each of next 2 ch of Back. (3)
+      Row 6: Turn, skip the sl sts, sc in each of next 3 sts. (3)
+      Row 7: Ch 1, turn, sc in each of next 3 sts, sl st in the underside of each of next ${back} ch of Back. Fasten off. (3)`
+  expect(told(hem('3'))).toEqual([])
+  expect(told(hem('2'))).toEqual(['band-joins-mismatch: Hem is joined to 4 of the 5 chains of the underside of Back, and nothing is said of the one left'])
+})
