@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
-import type { RowFacts } from './facts.ts'
+import type { PatternFacts, RowFacts } from './facts.ts'
 import { rowName, shortened, withoutStop } from './row-words.ts'
 
 /** What cannot be counted is never passed in silence, and never called wrong: the words may be right, and the engine's reading too small. */
@@ -20,5 +20,17 @@ export function rowNotChecked({ source, row }: RowFacts): Diagnostic | undefined
     message: `${rowName(row)} is not counted: ${row.reason ?? 'it cannot be told'}`,
     primary: { span: row.undecided ?? withoutStop(source, row.written.text), text: 'not counted' },
     secondary: [],
+  }
+}
+
+/** A row that does not come out on a fabric that is in doubt is blamed for nothing; where nothing else is told either, it is told that it was not counted. */
+export function rowInDoubt({ source, pieces }: PatternFacts): Diagnostic | undefined {
+  const row = pieces.flatMap(({ rows }) => rows).find(({ verdict }) => verdict === 'cannot-tell')
+  return row && {
+    code: 'row-not-checked',
+    message: `${rowName(row)} is not counted: how the pieces lie that it goes along is not known`,
+    primary: { span: withoutStop(source, row.written.text), text: 'not counted' },
+    secondary: [],
+    note: 'it is to be counted by hand',
   }
 }

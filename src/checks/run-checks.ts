@@ -3,6 +3,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { patternChecks, pieceChecks, rowChecks } from './all-checks.ts'
 import type { PatternFacts, PieceFacts, RowFacts } from './facts.ts'
 import { withoutStop } from './row-words.ts'
+import { rowInDoubt } from './row-not-checked.ts'
 import { toldOnce } from './told-once.ts'
 
 /** Runs every check over a pattern in all its sizes. One slip, one finding: the same code at the same place is told once, with its sizes. */
@@ -27,7 +28,9 @@ export function runChecks(facts: PatternFacts, sizes: readonly string[]): readon
     held.size === Math.max(1, sizes.length) ? diagnostic : { ...diagnostic, sizes: [...held].sort((a, b) => a - b).map((size) => sizes[size] ?? '') })
   // Where a convention is of two minds, that is the slip; the total beside it is right either way.
   const split = new Set(across.filter(({ code }) => code === 'turning-chain-two-minds').map(({ primary }) => primary.span.start))
-  return toldOnce([...told.filter(({ code, primary }) => code !== 'total-mismatch' || !split.has(primary.span.start)), ...across], facts)
+  const all = toldOnce([...told.filter(({ code, primary }) => code !== 'total-mismatch' || !split.has(primary.span.start)), ...across], facts)
+  const doubt = all.some(({ code }) => severityOf(code) === 'error' || code === 'row-not-checked' || code === 'words-passed-over') ? undefined : rowInDoubt(facts)
+  return doubt ? [...all, doubt] : all
 }
 
 /** A list of the wrong length in a total makes the total wrong too: that is the same slip. */
