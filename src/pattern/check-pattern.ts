@@ -109,8 +109,9 @@ function edgesSewn(pattern: Pattern, size: number): readonly ToldSeam[] {
     if (grid || !edges || join.length !== 2 || first === undefined || second === undefined || first < 0 || second < 0) return []
     return [[{ piece: first, words: one ?? { edge: 'top' } }, { piece: second, words: other ?? { edge: 'top' } }]]
   })
-  // Tops that are sewn from end to end are met as they are: no more of the pieces' edges is told.
-  const whole = told.flat().every(({ words }) => typeof words !== 'string' && words.edge === 'top' && !words.part && words.under === undefined)
+  // Tops that are sewn from end to end are met as they are, where both stand on one piece.
+  const base = ({ piece }: ToldSeam[number]): string => firstOf(pattern, pattern.pieces[piece]!.name)
+  const whole = told.every((seam) => base(seam[0]) === base(seam[1]) && seam.every(({ words }) => typeof words !== 'string' && words.edge === 'top' && !words.part && words.under === undefined))
   return [...(whole ? [] : told), ...layersSewn(pattern)]
 }
 
