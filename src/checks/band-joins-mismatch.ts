@@ -38,7 +38,7 @@ function wrongIn(band: PieceFacts, joins: readonly Joined[], body: PieceFacts, p
   const below = joins[0]!.row === undefined ? 0 : Math.min(joins[0]!.row - 1, most - joins[0]!.row)
   if (!band.sound || !body.sound || body.make > 1 || counts.length === 0 || counts.some((count) => count - below === taken && !inOne || begins && count === taken + 1)) return undefined
   const inAll = begins ? taken + 1 : taken
-  if (inAll < most && leavesSome(band, joins[0]!, pieces)) return undefined
+  if (inAll < most && (leavesSome(band, joins[0]!, pieces) || edge === 'side' && isBordered(body, pieces))) return undefined
   const last = joins.at(-1)!
   const atLeast = inOne ? taken + 1 : taken
   return {
@@ -59,6 +59,11 @@ function isOn(edge: Joined['edge'], { walk, edge: named, thing, passing }: Targe
 /** `2`, `2 or 3`: at the ends of how many places a row is joined. */
 function countsOf(joins: readonly Joined[]): string {
   return [...new Set(joins.map(({ count }) => count))].join(' or ')
+}
+
+/** A border that comes out goes along rows of the piece that the strip is joined to: what the strip leaves of it is counted there. */
+function isBordered({ name, size }: PieceFacts, pieces: readonly PieceFacts[]): boolean {
+  return pieces.some((other) => other.size === size && other.rows.some(({ verdict, along = [] }) => verdict === 'adds-up' && along.some(({ edge, worksOver, rows }) => edge === 'row-ends' && worksOver > 0 && rows.some((row) => row.endsWith(` of ${name}`)))))
 }
 
 /** Another band is joined to the same edge, or the words tell that a part of it is left. */

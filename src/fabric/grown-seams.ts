@@ -27,8 +27,9 @@ export function grownSeam(runs: readonly PieceRun[], { entries }: PieceToWork, i
   const places = joins.reduce((sum, { count }) => sum + count, 0)
   const rows = runs[other]!.laid.length
   // `sl st in each of the row-ends of Rows 3 and 4 of Strip 1`: the new strip begins farther up, and the rows below stay free.
-  if (first.edge !== 'side' || first.row === undefined || places >= rows) return [[{ piece, words: { edge: hand } }, { piece: other, words: edge }]]
-  const from = first.row + places - 1 <= rows ? first.row : Math.max(1, first.row - places + 1)
+  if (first.edge !== 'side' || places >= rows) return [[{ piece, words: { edge: hand } }, { piece: other, words: edge }]]
+  const { row = 1 } = first
+  const from = row + places - 1 <= rows ? row : Math.max(1, row - places + 1)
   const own = run.rows.find(({ joined }) => joined)?.number ?? 1
   const part = (of: EdgeWords, start: number): EdgeWords => ({ ...of, part: true, rows: [start, start + places - 1] })
   return [[{ piece, words: part({ edge: hand }, own) }, { piece: other, words: part(edge, from) }]]

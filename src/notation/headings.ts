@@ -8,6 +8,9 @@ const words = /^\p{Lu}[\p{L}\d’'&/, -]{1,60}(?:\((?:make|both|worked|left|righ
 /** A row that is at its end: after a full stop, a bracket or a count. */
 const done = /(?:[.)\]}>:!]|\b\d+ ?[\p{L}-]+|[-–—=→] ?\d+)$/u
 
+/** `First drop`, `Left mark`: with such a word before it a noun of two meanings is a part. */
+const ofSeveral = /^(?:first|second|third|fourth|left|right|upper|lower)[ -]\p{L}+$/iu
+
 export interface Around {
   /** The text of the row above, where the line would go on with it. */
   readonly above?: string | undefined
@@ -19,6 +22,7 @@ export interface Around {
 export function isHeading(line: string, { above, labelled }: Around): boolean {
   if (!words.test(line) || line.split(/\s+/).length > 8 || instructions.test(line) || /\d/.test(line.replace(/\b\d+(?=[:.,]?$|,)/g, ''))) return false
   if (line.endsWith(':')) return labelled || above === undefined || !inPassing.test(line) && done.test(above)
+  if (ofSeveral.test(line) && labelled && (above === undefined || done.test(above))) return true
   if (inPassing.test(line) || above !== undefined && !done.test(above)) return false
   if (line.endsWith('.')) return labelled && parts.test(line)
   return above !== undefined && (labelled || /[.)\]]$/.test(above)) || labelled && (parts.test(line) || line === line.toUpperCase())

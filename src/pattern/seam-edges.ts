@@ -18,9 +18,9 @@ const edges: readonly (readonly [RegExp, NamedEdge])[] = [
 ]
 
 /** Words that a place on a piece is told in; anything else is a name. */
-const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|ch|sts?|stitch(?:es)?|sc|h?dc|htr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|unworked|separate|added|remaining|rem|skipped|missed|waiting|held|unused|\d+)$/i
+const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|ch|sts?|stitch(?:es)?|f?sc|f?h?dc|f?htr|fd?tr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|unworked|separate|added|remaining|rem|skipped|missed|waiting|held|unused|\d+)$/i
 
-const stitches = '(?:sts?|stitch(?:es)?|sc|h?dc|htr|d?tr)'
+const stitches = '(?:sts?|stitch(?:es)?|f?sc|f?h?dc|f?htr|fd?tr|d?tr)'
 
 /** Words that tell only a part of an edge; a shoulder is one end of a top. */
 const aPart = new RegExp(String.raw`\b(?:middle|cent(?:re|er)|central|half|part|corners?|shoulders?|(?:first|last|next|inner|outer|innermost|outermost) \d+|\d+ (?:${stitches} )?(?:at|in from|from)|${stitches} \d+ to \d+)\b`, 'i')
@@ -145,7 +145,7 @@ function edgeOf(words: string): EdgeWords {
 function addedChains(words: string): EdgeWords | undefined {
   const row = /\b(?:rows?|rnds?|rounds?) (\d+)/i.exec(words)
   if (!/\bundersides?\b/i.test(words) || !/\b(?:separate|added)\b/i.test(words) && (row === null || Number(row[1]) === 1)) return undefined
-  const count = /\b(\d+) (?:(?:added|extra|separate) )?(?:ch|chains?|sts?)\b/i.exec(words)
+  const count = /\b(\d+) (?:(?:added|extra|separate) )?(?:ch|chains?|sts?|fsc|fh?dc|fhtr|fd?tr)\b/i.exec(words)
   const hand = /\b(left|right)\b/i.exec(words)?.[1]?.toLowerCase() as 'left' | 'right' | undefined
   return { edge: 'added', ...(row && { row: Number(row[1]) }), ...(count && { count: Number(count[1]) }), ...(hand && { hand }), ...(/\bseparate\b/i.test(words) && { separate: true }) }
 }
