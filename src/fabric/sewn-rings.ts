@@ -39,7 +39,7 @@ export const spotsOf = (parts: readonly Part[]): Ring => parts.flatMap(({ edge, 
  */
 export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readonly SewnPiece[], seams: readonly ToldSeam[], ends = false): readonly (readonly Part[])[] {
   let rings: readonly Ring[] = outlines.map(spotsOf)
-  const whole = rings.flat()
+  const whole = rings
   const taken = new Map<string, number>()
   let sewn = false
   for (const seam of seams) {
@@ -69,10 +69,11 @@ function facing(pieces: readonly SewnPiece[], ridge: number): EdgeWords | undefi
 }
 
 /** The places of a named edge, from its beginning as the rows were worked. */
-function runOf(spots: Ring, piece: SewnPiece, words: EdgeWords | 'ridge', index: number, taken: Map<string, number>, back: boolean): readonly Place[] {
+function runOf(rings: readonly Ring[], piece: SewnPiece, words: EdgeWords | 'ridge', index: number, taken: Map<string, number>, back: boolean): readonly Place[] {
+  const spots = rings.flat()
   if (words === 'ridge') return spots.filter(({ row }) => piece.rows.includes(row)).map(({ place }) => place)
   const edge = `${index} ${words.edge}`
-  const worked = placesNamed(spots, piece, words)
+  const worked = placesNamed(spots, piece, words, rings)
   const all = back ? worked.toReversed() : worked
   if (words.rows) return all
   const count = words.count !== undefined && words.count < all.length ? words.count : undefined
@@ -91,13 +92,14 @@ function untwisted([one, other]: ToldSeam, edge: EdgeWords | 'ridge', { rows }: 
   return ownEnds && isOf(edge, 'top') && first?.side !== undefined && last?.side !== undefined && first.side !== last.side
 }
 
-function placesNamed(spots: Ring, { rows, under }: SewnPiece, words: EdgeWords): readonly Place[] {
+function placesNamed(spots: Ring, { rows, under }: SewnPiece, words: EdgeWords, rings: readonly Ring[]): readonly Place[] {
   const { edge, row: number, rows: range, under: heading } = words
   const own = heading === undefined ? rows : under(heading)
   const inOrder = (found: Ring, places: (row: LaidRow) => readonly Place[]): readonly Place[] => own.flatMap((row) => places(row).filter((place) => found.some((spot) => spot.place === place)))
   if (edge === 'left' || edge === 'right') {
     const isMeant = ({ number: of = -1 }: LaidRow): boolean => range === undefined || of >= range[0] && of <= range[1]
-    const side = spots.filter((spot) => spot.edge === 'row-ends' && own.includes(spot.row) && isMeant(spot.row) && handOf(spot.row, spot.place) === edge)
+    const outer = heading === undefined ? outerSide(rings, rows, edge) : []
+    const side = (outer.length > 0 ? outer : spots).filter((spot) => spot.edge === 'row-ends' && own.includes(spot.row) && isMeant(spot.row) && handOf(spot.row, spot.place) === edge)
     return side.toSorted((a, b) => own.indexOf(a.row) - own.indexOf(b.row)).map(({ place }) => place)
   }
   if (edge === 'bottom') return inOrder(spots.filter((spot) => spot.edge === 'underside'), ({ foundation }) => foundation)
@@ -106,6 +108,23 @@ function placesNamed(spots: Ring, { rows, under }: SewnPiece, words: EdgeWords):
   const tops = spots.filter((spot) => spot.edge === 'top')
   const named = number === undefined ? own.findLast((row) => tops.some((spot) => spot.row === row)) : own.findLast((row) => row.number === number)
   return named ? named.places.filter((place) => tops.some((spot) => spot.place === place)) : []
+}
+
+/**
+ * The side of a piece that divides into parts, as a front at a slit: from the underside of its foundation up, as far as the other side of a part
+ * comes next. The walls of the slit are no side of the piece.
+ */
+function outerSide(rings: readonly Ring[], rows: readonly LaidRow[], side: 'left' | 'right'): Ring {
+  const isOwn = (spot: Spot | undefined): boolean => spot !== undefined && rows.includes(spot.row)
+  const isUnder = (spot: Spot): boolean => spot.edge === 'underside' && isOwn(spot) && spot.row.foundation.includes(spot.place)
+  const ring = rings.find((one) => one.some(isUnder))
+  if (!ring) return []
+  // Seen from the right side the left side comes before the underside, and the right side behind it.
+  const way = side === 'left' ? ring.toReversed() : ring
+  const from = way.findLastIndex(isUnder)
+  const up = [...way.slice(from + 1), ...way.slice(0, from)].filter((spot) => !isUnder(spot))
+  const end = up.findIndex((spot) => spot.edge === 'row-ends' && isOwn(spot) && handOf(spot.row, spot.place) !== side)
+  return end < 0 ? up : up.slice(0, end)
 }
 
 /** The chains at an end of a row are made by the row before it, or beside it; those at its start come first where the words leave it open. */

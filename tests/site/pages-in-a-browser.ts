@@ -51,7 +51,7 @@ export function pagesInABrowser(site: () => BuiltSite): void {
           await context.close()
         }
       }
-    }, 120_000)
+    }, 300_000)
   }
 
   test('is accessible where a person has chosen colours of their own, and while the options and an offer are open', async () => {
