@@ -11,7 +11,8 @@ import type { WorkedRow } from './worked-row.ts'
 type Joined = NonNullable<WorkedRow['joined']>
 
 /**
- * A piece that is joined to another at the ends of its rows as it grows is sewn to it there: its side to the edge that is named, right sides up.
+ * The last of the pieces that were worked, where it is joined to another at the ends of its rows as it grows: it is sewn to it there, its side to the
+ * edge that is named, right sides up.
  * Nothing where its rows are joined to more than one edge, or at both ends.
  */
 export function grownSeam(runs: readonly PieceRun[], { entries }: PieceToWork, indexOf: (name: string) => number): readonly ToldSeam[] {

@@ -39,14 +39,14 @@ export const spotsOf = (parts: readonly Part[]): Ring => parts.flatMap(({ edge, 
  */
 export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readonly SewnPiece[], seams: readonly ToldSeam[], ends = false): readonly (readonly Part[])[] {
   let rings: readonly Ring[] = outlines.map(spotsOf)
-  const whole = rings
+  const asWorked = rings
   const taken = new Map<string, number>()
   let sewn = false
   for (const seam of seams) {
-    const free = new Set(rings.flat().map(({ place }) => place))
+    const free: ReadonlySet<Place> = new Set(rings.flat().map(({ place }) => place))
     const [one, other] = seam.map(({ piece, words }) => {
       const edge = words === 'facing' ? facing(pieces, seam[0].piece) : words
-      return pieces[piece] && edge && edge !== 'copy' ? runOf(whole, pieces[piece], edge, piece, taken, untwisted(seam, edge, pieces[piece])).filter((place) => free.has(place)) : []
+      return pieces[piece] && edge && edge !== 'copy' ? runOf(asWorked, pieces[piece], edge, piece, taken, untwisted(seam, edge, pieces[piece])).filter((place) => free.has(place)) : []
     })
     const after = one && other && one.length > 0 && other.length > 0 ? sewnAt(rings, one, other, ends && seam[0].words === 'ridge') : undefined
     if (!after) continue

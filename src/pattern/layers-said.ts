@@ -43,8 +43,7 @@ export function layersWorked({ pieces, source }: Pattern, worked: readonly Worke
 /** A smaller piece that lies on an edge, as a pocket does, is worked through from end to end: as many places as it has there. */
 function laidWhole({ edge, offers, through = 0 }: EdgeUse, { on }: Piece, two: readonly Piece[], worked: readonly WorkedPiece[]): readonly (readonly EdgeWords[])[] {
   const laid = worked.find(({ piece }) => two.includes(piece) && piece.name !== on)
-  const kind = edge === 'row-ends' ? 'row-ends' : edge
-  const has = laid?.edges.filter((one) => one.edge === kind).map(({ places }) => places) ?? []
+  const has = laid?.edges.filter((one) => one.edge === edge).map(({ places }) => places) ?? []
   const [most] = has
   if (through === 0 || through === offers || most === undefined || has.some((places) => places !== most) || most >= offers) return []
   return [two.map(({ name }): EdgeWords => (name === on ? { edge: names[edge], part: true, count: through } : { edge: names[edge] }))]
