@@ -93,8 +93,8 @@ function workItem(walk: Walk, item: Instruction, rest: Rest): void {
     }
     case 'join': {
       walk.joined = true
-      // What it has not taken of the edge that it is joined to is for the rows that follow.
-      if (item.along) walk.leaves = true
+      // A first row that begins on the edge that it is joined to leaves the rest of that for the rows that follow.
+      if (item.along && walk.setting.standsOn !== undefined) walk.leaves = true
       if (item.ring || walk.chain && !walk.worked && entersRing(rest.items)) walk.ring = true
       closeFoundation(walk, item)
       return
