@@ -238,7 +238,7 @@ function counted(reader: Reader): { readonly each: boolean; readonly count?: Non
   reader.take('the')
   const each = reader.take('each|ea|every|all')
   reader.take('of')
-  reader.take('the')
+  reader.take('the|these|those')
   reader.take('rem|remaining|other')
   const { start } = reader
   const next = reader.take('next|following|foll|first|1st|last|final|any')
