@@ -17,8 +17,8 @@ function findings(pattern: string): string[] {
 
 test.each(otherWords.map((words, nth) => ({ ...words, nth })))('$name', ({ from, to, nth }) => {
   const all = patterns.map(({ name, pattern }) => ({ name, before: pattern, after: pattern.replace(from, to) })).filter(({ before, after }) => before !== after)
-  // Of common words every third pattern will do, or a dozen from all pages, and of the next ones others.
-  const step = Math.max(3, Math.ceil(all.length / 12))
+  // Of common words every third pattern will do, or eight from all pages, and of the next ones others.
+  const step = Math.max(3, Math.ceil(all.length / 8))
   const reworded = all.length < 20 ? all : all.filter((_, index) => index % step === nth % step)
   expect(reworded.length).toBeGreaterThan(3)
   const blamed = reworded.flatMap(({ name, after }) => findings(after).map((finding) => `${name}: ${finding}`))
