@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import { counted } from '../diagnostics/words.ts'
+import { startOf } from '../fabric/joined-of.ts'
 import { placesOfEdge } from '../fabric/named-edges.ts'
-import type { Target } from '../notation/target.ts'
 import type { WorkedRow } from '../fabric/worked-row.ts'
 import type { PatternFacts, PieceFacts } from './facts.ts'
 import { toldOnceForSizes } from './told-once-for-sizes.ts'
@@ -31,29 +31,22 @@ function wrongIn(band: PieceFacts, joins: readonly Joined[], body: PieceFacts, p
   const { edge, called, are } = names[joins[0]!.edge]
   const { counts } = placesOfEdge(body.edge, { edge })
   const taken = joins.reduce((sum, { count }) => sum + count, 0)
-  const begins = isFirst ? band.entries[0]?.read.items.find(({ node }) => node === 'start') : undefined
-  const inOne = begins?.node === 'start' && isOn(joins[0]!.edge, begins.target)
+  const start = isFirst ? startOf(band.entries[0]?.read.items ?? [], joins[0]!.edge) : undefined
   const most = Math.max(...counts)
   // `the row-ends of Rows 3 and 4 of Strip 1`: what lies below is free, and is seen to be.
   const below = joins[0]!.row === undefined ? 0 : Math.min(joins[0]!.row - 1, most - joins[0]!.row)
-  if (!band.sound || !body.sound || body.make > 1 || counts.length === 0 || counts.some((count) => count - below === taken && !inOne || begins && count === taken + 1)) return undefined
-  const inAll = begins ? taken + 1 : taken
+  // The place where the yarn is joined may be one of them; where it lies on the edge it is.
+  const [least, inAll] = [start === 'on it' ? taken + 1 : taken, start ? taken + 1 : taken]
+  if (!band.sound || !body.sound || body.make > 1 || counts.length === 0 || counts.some((count) => count - below === least || start && count === inAll)) return undefined
   if (inAll < most && (leavesSome(band, joins[0]!, pieces) || edge === 'side' && isBordered(body, pieces))) return undefined
   const last = joins.at(-1)!
-  const atLeast = inOne ? taken + 1 : taken
   return {
     code: 'band-joins-mismatch',
-    message: atLeast > most ? `${band.name} is joined to ${counted(atLeast, are)} of ${called} of ${body.name}, but it has ${most}` : `${band.name} is joined to ${inAll} of the ${counted(most, are)} of ${called} of ${body.name}, and nothing is said of the ${most - inAll === 1 ? 'one' : most - inAll} left`,
-    primary: { span: last.span, text: `${atLeast > most ? atLeast : inAll} of ${most}` },
+    message: least > most ? `${band.name} is joined to ${counted(least, are)} of ${called} of ${body.name}, but it has ${most}` : `${band.name} is joined to ${inAll} of the ${counted(most, are)} of ${called} of ${body.name}, and nothing is said of the ${most - inAll === 1 ? 'one' : most - inAll} left`,
+    primary: { span: last.span, text: `${least > most ? least : inAll} of ${most}` },
     secondary: [],
-    note: `${joins.length} of its rows are joined, to ${countsOf(joins)} each${inOne || begins && taken < most ? ', and the place where the yarn is joined is taken for one' : ''}`,
+    note: `${joins.length} of its rows are joined, to ${countsOf(joins)} each${start === 'on it' || start && taken < most ? ', and the place where the yarn is joined is taken for one' : ''}`,
   }
-}
-
-/** The yarn is joined in a place of the edge itself, and what is joined next lies behind it. */
-function isOn(edge: Joined['edge'], { walk, edge: named, thing, passing }: Target): boolean {
-  if (passing !== undefined) return false
-  return edge === 'side' ? walk === 'edge' || thing?.kind === 'row-end' : edge === 'underside' ? named === 'underside' : thing?.kind === 'stitch' && thing.where === undefined
 }
 
 /** `2`, `2 or 3`: at the ends of how many places a row is joined. */

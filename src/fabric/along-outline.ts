@@ -3,7 +3,7 @@ import type { Span } from '../text/span.ts'
 import { rowAt } from './border-edge.ts'
 import { gapIn } from './edges-used.ts'
 import { findNext, isThing } from './find-place.ts'
-import { handOf, type LaidRow, type Stretch } from './laid-row.ts'
+import { endsOf, handOf, type LaidRow, type Stretch } from './laid-row.ts'
 import { isStitch, type Place } from './place.ts'
 import type { WorkInto } from './places-of.ts'
 import type { Walk } from './walk.ts'
@@ -224,19 +224,15 @@ export function isOfRow(walk: Walk, place: Walk['edge'][number], target: Target)
   // `the 4 sl sts of Row 7` lie on the stitches that Row 6 has there, where slip stitches are no row of their own.
   const under = thing?.stitch === 'sl st' && stretch?.edge === 'step' && row !== undefined && liesUnder(walk, row, target)
   if (!stretch || !under && !isRowMeant(walk, row, target)) return false
-  if (how !== 'edge') return stretch.edge === 'top' || stretch.edge === 'step' && (hand === undefined || handOfStep(stretch) !== other(hand))
+  if (how !== 'edge') return stretch.edge === 'top' || stretch.edge === 'step' && (hand === undefined || (handOfStep(stretch) ?? hand) === hand)
   if (stretch.edge !== 'row-ends' || !facesRightly(walk, place, target)) return false
   return hand === undefined || row !== undefined && hand === handOf(row, place)
 }
 
-const other = (hand: 'left' | 'right'): 'left' | 'right' => (hand === 'left' ? 'right' : 'left')
-
 /** Whether a step lies at the left or the right end of its row; neither where it is in the middle of it. */
 function handOfStep({ rows: [row], places }: Stretch): 'left' | 'right' | undefined {
-  const at = (place: Place | undefined): boolean => place !== undefined && places.includes(place)
-  const [first, last] = row ? [at(row.places[0]), at(row.places.at(-1))] : []
-  if (!row || first === last) return undefined
-  return (row.side === 'WS') === first ? 'left' : 'right'
+  const ends = row ? endsOf(row.places).filter(({ into }) => into && places.includes(into)) : []
+  return row && ends.length === 1 ? handOf(row, ends[0]!) : undefined
 }
 
 /** `the neck-side row-end of Row 6`: where one end of the row lies above a step and the other does not, the one that is meant. */

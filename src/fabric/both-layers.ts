@@ -5,11 +5,10 @@ import { begin, layLayers } from './work-start.ts'
 /** `sc through both layers in each of next 15 row-ends`: what follows on an outline is worked in one layer again. */
 export function throughBoth(walk: Walk, item: Work, work: () => void): void {
   const { pairs } = walk
-  const [before, taken] = [walk.made.length, walk.taken.size]
+  const before = walk.taken.size
   layLayers(walk, item)
   work()
-  for (const place of [...walk.taken.keys()].slice(taken)) walk.throughBoth.add(place)
-  for (let index = before; index < walk.made.length; index += 1) walk.made[index] = { ...walk.made[index]!, through: true }
+  for (const place of [...walk.taken.keys()].slice(before)) walk.throughBoth.add(place)
   walk.pairs = pairs
 }
 

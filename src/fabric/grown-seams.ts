@@ -1,8 +1,9 @@
 import type { Instruction } from '../notation/syntax.ts'
 import type { Target } from '../notation/target.ts'
 import { endsOf, handOf } from './laid-row.ts'
-import type { EdgeWords } from './named-edges.ts'
 import { wordsOf } from './joined-above.ts'
+import { lastRow } from './laid-together.ts'
+import type { EdgeWords } from './named-edges.ts'
 import type { PieceRun, PieceToWork } from './piece-run.ts'
 import type { WrittenEntry } from './real-rows.ts'
 import type { ToldSeam } from './sewn-rings.ts'
@@ -60,8 +61,8 @@ function beginsOnChains(entry: WrittenEntry, body: PieceToWork): boolean {
 }
 
 /** Stitches are those of its last row. */
-function isThere({ walk, ofRow, thing }: Target, { entries }: PieceToWork): boolean {
-  const last = Math.max(0, ...entries.flatMap(({ label }) => label?.numbers ?? []))
+function isThere({ walk, ofRow, thing }: Target, body: PieceToWork): boolean {
+  const last = lastRow(body)
   return ofRow === undefined || (thing?.kind === 'stitch' && walk !== 'edge' ? ofRow === last : ofRow <= last)
 }
 

@@ -34,6 +34,7 @@ function rowsNamed(items: readonly Instruction[]): readonly number[] {
   })
 }
 
-function lastRow({ entries }: PieceToWork): number {
+/** The highest number of a piece's rows. */
+export function lastRow({ entries }: PieceToWork): number {
   return Math.max(0, ...entries.flatMap(({ label }) => label?.numbers ?? []))
 }

@@ -29,14 +29,18 @@ export function goToRow(walk: Walk, target: Target, span: Span): void {
   walk.onRow = target.ofRow
   const places = older.left.length > 0 && target.loop === undefined ? older.left : freeLoops(walk, target, older)
   if (places.length === 0) return walk.trouble({ kind: 'no-such-place', span, what: target.loop ? `a free ${target.loop === 'free' ? '' : `${target.loop} `}loop of row ${target.ofRow}` : `row ${target.ofRow}` })
-  // What the row has worked so far stays worked; the older places come after it.
-  const before = walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at)
-  if (walk.made.length === 0) walk.at = 0
-  walk.edge = [...before, ...places]
+  goOnWith(walk, places)
   // `in 3rd unworked st of Row 1`: those before it are passed.
   walk.at = Math.min(walk.at + (target.passing ?? 0), walk.edge.length)
-  walk.noneFrom.clear()
   walk.last = walk.at - 1
+}
+
+/** What the row has worked so far stays worked; these places come after it. */
+function goOnWith(walk: Walk, places: readonly Place[]): void {
+  const worked = walk.made.length === 0 ? 0 : walk.at
+  walk.edge = [...walk.edge.slice(0, worked), ...places]
+  walk.at = worked
+  walk.noneFrom.clear()
 }
 
 /** The row that is named; of what it left unworked it may be the row under it that is meant. */
@@ -110,9 +114,7 @@ export function goToPiece(walk: Walk, { ofPiece, edge, thing }: Target, span: Sp
   // `each of the 15 foundation ch of next Pennant`, where its last row has no chains.
   const under = edge === 'underside' || thing?.kind === 'chain' && piece.places.every(({ kind }) => kind !== 'ch' && kind !== 'space')
   const places = under ? piece.foundation() : piece.places
-  walk.edge = [...walk.edge.slice(0, walk.made.length === 0 ? 0 : walk.at), ...(fromLast ? [...places.slice(-1), ...places.slice(0, -1)] : places)]
-  if (walk.made.length === 0) walk.at = 0
-  walk.noneFrom.clear()
+  goOnWith(walk, fromLast ? [...places.slice(-1), ...places.slice(0, -1)] : places)
 }
 
 /** `ch 3, sc around First leg, sc in 3 ch, sc around`: behind the other piece the hook comes back to the edge that it left. */
@@ -130,7 +132,6 @@ export function toUnderside(walk: Walk, { sideOf, edge }: Target): boolean {
   const places = piece && !walk.setting.hangsWith.has(name) && !walk.outline?.stretches.some(({ rows }) => rows.some((row) => row.piece === name)) ? piece.foundation() : []
   if (places.length === 0) return false
   walk.onPiece = { name, copies: 1 }
-  walk.edge = [...walk.edge.slice(0, walk.at), ...places]
-  walk.noneFrom.clear()
+  goOnWith(walk, places)
   return true
 }

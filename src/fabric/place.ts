@@ -22,8 +22,6 @@ export interface Place {
   readonly joined?: boolean
   /** A turning or beginning chain that counts as this stitch. */
   readonly turning?: boolean
-  /** It was worked through both layers of what lies on one another. */
-  readonly through?: boolean
   /** A slip stitch that only carries the yarn along, or steps in at an edge. */
   readonly travel?: boolean
   /** Letter of the yarn that it was worked with, where the rows tell it. */

@@ -71,9 +71,9 @@ function copied(ring: Ring): Ring {
   return ring.map((spot) => ({ edge: spot.edge, row: row(spot.row), place: place(spot.place) }))
 }
 
-/** Places of the piece behind that stitches through both layers have used up: those that lie on what they were worked into. */
-export function usedBehind(front: Layer, made: readonly Place[], behind: Layer): readonly Place[] {
-  const into = new Set(made.flatMap((place) => (place.through && place.into) || []))
-  if (into.size === 0) return []
-  return spotsOf(front.outline.seenFromRight.parts).filter(({ place }) => into.has(place)).flatMap((spot) => mirror(spot, behind.rows[front.rows.indexOf(spot.row)]) ?? [])
+/** Places of the piece behind that lie on those of the piece in front that were worked through both layers. */
+export function usedBehind(front: Layer, through: readonly Place[], behind: Layer): readonly Place[] {
+  const worked = new Set(through)
+  if (worked.size === 0) return []
+  return spotsOf(front.outline.seenFromRight.parts).filter(({ place }) => worked.has(place)).flatMap((spot) => mirror(spot, behind.rows[front.rows.indexOf(spot.row)]) ?? [])
 }

@@ -39,6 +39,7 @@ export const spotsOf = (parts: readonly Part[]): Ring => parts.flatMap(({ edge, 
  */
 export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readonly SewnPiece[], seams: readonly ToldSeam[], ends = false): readonly (readonly Part[])[] {
   let rings: readonly Ring[] = outlines.map(spotsOf)
+  // Numbers of an edge are those of the whole edge, whatever seams have taken of it.
   const asWorked = rings
   const taken = new Map<string, number>()
   let sewn = false
@@ -70,10 +71,9 @@ function facing(pieces: readonly SewnPiece[], ridge: number): EdgeWords | undefi
 
 /** The places of a named edge, from its beginning as the rows were worked. */
 function runOf(rings: readonly Ring[], piece: SewnPiece, words: EdgeWords | 'ridge', index: number, taken: Map<string, number>, back: boolean): readonly Place[] {
-  const spots = rings.flat()
-  if (words === 'ridge') return spots.filter(({ row }) => piece.rows.includes(row)).map(({ place }) => place)
+  if (words === 'ridge') return rings.flat().filter(({ row }) => piece.rows.includes(row)).map(({ place }) => place)
   const edge = `${index} ${words.edge}`
-  const worked = placesNamed(spots, piece, words, rings)
+  const worked = placesNamed(rings, piece, words)
   const all = back ? worked.toReversed() : worked
   if (words.rows) return all
   const count = words.count !== undefined && words.count < all.length ? words.count : undefined
@@ -92,7 +92,8 @@ function untwisted([one, other]: ToldSeam, edge: EdgeWords | 'ridge', { rows }: 
   return ownEnds && isOf(edge, 'top') && first?.side !== undefined && last?.side !== undefined && first.side !== last.side
 }
 
-function placesNamed(spots: Ring, { rows, under }: SewnPiece, words: EdgeWords, rings: readonly Ring[]): readonly Place[] {
+function placesNamed(rings: readonly Ring[], { rows, under }: SewnPiece, words: EdgeWords): readonly Place[] {
+  const spots = rings.flat()
   const { edge, row: number, rows: range, under: heading } = words
   const own = heading === undefined ? rows : under(heading)
   const inOrder = (found: Ring, places: (row: LaidRow) => readonly Place[]): readonly Place[] => own.flatMap((row) => places(row).filter((place) => found.some((spot) => spot.place === place)))

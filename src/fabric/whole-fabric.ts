@@ -56,7 +56,7 @@ export class Fabrics {
     const last = this.own.length - 1
     for (const seam of seams) {
       const layers = seam[0].piece === last && seam[1].words === 'facing' ? this.layers(seam) : undefined
-      for (const place of layers ? usedBehind(layers.front, layers.joining.rows[0]?.fabric.made ?? [], layers.behind) : []) this.used.add(place)
+      for (const place of layers ? usedBehind(layers.front, layers.joining.rows[0]?.fabric.through ?? [], layers.behind) : []) this.used.add(place)
     }
   }
 

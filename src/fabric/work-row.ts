@@ -42,8 +42,8 @@ export interface RowTry {
   /** Why it cannot be counted, when it cannot. */
   readonly undecided?: NonNullable<Walk['undecided']>
   readonly next: Edge
-  /** All that the row made, slip stitches at its ends included, the places it left at its end, and those before its first one. */
-  readonly row: { readonly made: readonly Place[]; readonly left: readonly Place[]; readonly before: readonly Place[]; readonly turned: boolean }
+  /** All that the row made, slip stitches at its ends included, the places it left at its end, those before its first one, and those that were worked through both layers. */
+  readonly row: { readonly made: readonly Place[]; readonly left: readonly Place[]; readonly before: readonly Place[]; readonly through: readonly Place[]; readonly turned: boolean }
   /** It works in an older row, or along a piece, whose count is in doubt. */
   readonly onDoubt: boolean
   /** The older row in which it works. */
@@ -128,7 +128,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
     stated: walk.stated,
     ...(walk.undecided !== undefined && { undecided: walk.undecided }),
     next: { ...nextEdge(walk, setting, turned), ...(walk.carry && { carry: walk.carry }) },
-    row: { made: walk.made, left: walk.edge.slice(walk.at), before: walk.edge.slice(0, Math.max(0, walk.edge.findIndex((place) => walk.made[0]?.into === place))), turned },
+    row: { made: walk.made, left: walk.edge.slice(walk.at), before: walk.edge.slice(0, Math.max(0, walk.edge.findIndex((place) => walk.made[0]?.into === place))), through: [...walk.throughBoth], turned },
     lies: liesOn(walk),
     holds: walk.holds,
     ...(walk.onRow !== undefined && { onRow: walk.onRow }),

@@ -60,7 +60,7 @@ export interface WorkedRow {
   /** The row that it refers to and that is not there; `itself` when it refers to itself. */
   readonly missing?: string
   /** All that it made, in the order of making, and the places that it left: what edges are made of. */
-  readonly fabric: { readonly made: readonly Place[]; readonly left: readonly Place[]; readonly turned: boolean }
+  readonly fabric: { readonly made: readonly Place[]; readonly left: readonly Place[]; readonly through?: readonly Place[]; readonly turned: boolean }
 }
 
 export type Verdict = 'adds-up' | 'does-not' | 'cannot-tell'

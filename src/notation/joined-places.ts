@@ -1,8 +1,9 @@
+import { isEndOfRow } from './end-of-row.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, JoinedPlaces } from './syntax.ts'
-import type { Num, Target } from './target.ts'
+import type { Target } from './target.ts'
 
 /** `sl st in each of next 2 sts of Body` behind the stitches of a row, at its end: the row is joined there to an edge that it is worked sideways on to. Takes nothing. */
 export function joinedPlaces(reader: Reader, before: readonly Instruction[]): JoinedPlaces | undefined {
@@ -13,17 +14,18 @@ export function joinedPlaces(reader: Reader, before: readonly Instruction[]): Jo
   const ends = reader.done || /^[.;]$/.test(reader.word()) || reader.word() === ',' && reader.word(1) === 'turn'
   reader.at = at
   if (!target || piece === undefined || !ends) return undefined
-  const { walk, edge, thing, count = { values: [1], start: target.start, end: target.end }, ofRow, ofRows, hand } = target
-  if (walk === 'edge' && ofRow !== undefined) return { piece, edge: 'side', count, row: { values: [ofRow], start: target.start, end: target.end }, ...(hand && { hand }) }
-  if (walk === 'edge' && ofRows) return { piece, edge: 'side', count: asMany(ofRows), row: ofRows.first, ...(hand && { hand }) }
-  if (walk !== 'next' && walk !== 'first' && walk !== 'last') return undefined
-  const of = edge === 'underside' || thing?.kind === 'chain' ? 'underside' : thing?.kind === 'row-end' ? 'side' : thing?.kind === 'stitch' ? 'top' : undefined
-  return of && { piece, edge: of, count, ...(ofRows && { row: ofRows.first }), ...(hand && { hand }) }
+  const { walk, count = { values: [1], start: target.start, end: target.end }, ofRow, ofRows, hand } = target
+  const ofOne = walk === 'edge' && ofRow !== undefined
+  const edge = ofOne || walk === 'next' || walk === 'first' || walk === 'last' ? edgeOfPlaces(target) : undefined
+  const row = ofOne ? { values: [ofRow], start: target.start, end: target.end } : ofRows?.first
+  return edge && { piece, edge, count, ...(row && { row }), ...(hand && { hand }) }
 }
 
-/** As many as there are rows: `the row-ends of Rows 1 and 2`. */
-function asMany({ first, last }: NonNullable<Target['ofRows']>): Num {
-  return { ...first, values: first.values.map((value, index) => Math.abs((last.values[index] ?? last.values[0]!) - value) + 1) }
+/** The edge of a piece that places lie on, by what they are. */
+export function edgeOfPlaces(target: Target): JoinedPlaces['edge'] | undefined {
+  if (target.edge === 'underside' || target.thing?.kind === 'chain') return 'underside'
+  if (isEndOfRow(target) || target.thing?.kind === 'row-end') return 'side'
+  return target.thing?.kind === 'stitch' ? 'top' : undefined
 }
 
 /** The piece that the words end with which were taken from a token on: `the underside of each of next 2 ch of Body`. */
