@@ -40,12 +40,15 @@ function wrongIn(band: PieceFacts, joins: readonly Joined[], body: PieceFacts, p
   if (!band.sound || !body.sound || body.make > 1 || counts.length === 0 || counts.some((count) => count - below === least || start && count === inAll)) return undefined
   if (inAll < most && (leavesSome(band, joins[0]!, pieces) || edge === 'side' && isBordered(body, pieces))) return undefined
   const last = joins.at(-1)!
+  const room = most - below
+  const from = below > 0 ? ` from Row ${joins[0]!.row} on` : ''
+  const left = room - inAll
   return {
     code: 'band-joins-mismatch',
-    message: least > most ? `${band.name} is joined to ${counted(least, are)} of ${called} of ${body.name}, but it has ${most}` : `${band.name} is joined to ${inAll} of the ${counted(most, are)} of ${called} of ${body.name}, and nothing is said of the ${most - inAll === 1 ? 'one' : most - inAll} left`,
-    primary: { span: last.span, text: `${least > most ? least : inAll} of ${most}` },
+    message: least > room ? `${band.name} is joined to ${counted(least, are)} of ${called} of ${body.name}${from}, but it has ${room}${from && ' there'}` : `${band.name} is joined to ${inAll} of the ${counted(room, are)} of ${called} of ${body.name}${from}, and nothing is said of the ${left === 1 ? 'one' : left} left`,
+    primary: { span: last.span, text: `${least > room ? least : inAll} of ${room}` },
     secondary: [],
-    note: `${joins.length} of its rows are joined, to ${countsOf(joins)} each${start === 'on it' || start && taken < most ? ', and the place where the yarn is joined is taken for one' : ''}`,
+    note: `${joins.length} of its rows are joined, to ${countsOf(joins)} each${start === 'on it' || start && taken < room ? ', and the place where the yarn is joined is taken for one' : ''}`,
   }
 }
 

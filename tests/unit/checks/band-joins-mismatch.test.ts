@@ -77,3 +77,23 @@ test('a hem that goes on from one piece to the next is added up on each', () => 
   expect(told(hem('3'))).toEqual([])
   expect(told(hem('2'))).toEqual(['band-joins-mismatch: Hem is joined to 4 of the 5 chains of the underside of Back, and nothing is said of the one left'])
 })
+
+// Strip 1 has 12 rows. From Row 3 on there are 10: Rows 1, 3, 5, 7 and 9 are joined, to 2 each.
+test.each([
+  ['Rows 4-9: Rep Rows 2-3 3 times more.', []],
+  ['Rows 4-11: Rep Rows 2-3 4 times more.', ['band-joins-mismatch: Strip 2 is joined to 12 row-ends of a side of Strip 1 from Row 3 on, but it has 10 there']],
+  ['Rows 4-7: Rep Rows 2-3 2 times more.', ['band-joins-mismatch: Strip 2 is joined to 8 of the 10 row-ends of a side of Strip 1 from Row 3 on, and nothing is said of the 2 left']],
+])('from a named row on: %s', (rows, expected) => {
+  expect(told(`  - name: Strip 1
+    rows: |
+      Foundation: Ch 8.
+      Row 1 (RS): Sc in 2nd ch from hook and in each ch across. (7)
+      Rows 2-12: Ch 1, turn, sc in each st across. Fasten off. (7)
+  - name: Strip 2
+    rows: |
+      Foundation: Ch 6.
+      Row 1 (RS): Sc in 2nd ch from hook and in each ch across, sl st in each of the row-ends of Rows 3 and 4 of Strip 1. (5)
+      Row 2: Turn, skip the sl sts, sc in each of next 5 sts. (5)
+      Row 3: Ch 1, turn, sc in each of next 5 sts, sl st in each of next 2 row-ends of Strip 1. (5)
+      ${rows} Fasten off. (5)`)).toEqual(expected)
+})
