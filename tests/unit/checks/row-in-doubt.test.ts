@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest'
+import { checked } from './checked.ts'
+
+// A yoke of 4 rows over two panels of 6: the band along both has 4 + 6 = 10. All by hand.
+
+const panels = (band: string, yoke = 'Rows 8-10: Ch 1, turn, sc in each st across. Fasten off. (16)'): string => `  - name: Left panel
+    rows: |
+      Foundation: Ch 9.
+      Row 1 (RS): Sc in 2nd ch from hook and in each ch across. (8)
+      Rows 2-6: Ch 1, turn, sc in each st across. Fasten off. (8)
+  - name: Right panel
+    rows: |
+      Rows 1-6: As for Left panel.
+  - name: Yoke
+    on: Right panel
+    rows: |
+      Row 7 (RS): With RS facing, join yarn in first st of Row 6 of Right panel, ch 1, sc in each of the 8 sts of Right panel, sc in each of the 8 sts of Left panel. (16)
+      ${yoke}
+  - name: Band
+    on: Yoke
+    rows: |
+      Row 1 (RS): With RS facing, join yarn in the row-end of Row 10 of Yoke at the left-hand edge, ch 1, ${band}`
+
+const codes = (pieces: string): readonly string[] => checked(pieces).found.map(({ code }) => code)
+
+test('what comes out on a fabric in doubt is right', () => {
+  expect(codes(panels('sc in each of next 4 row-ends of Yoke, sc in each of next 6 row-ends of Left panel. (10)'))).toEqual([])
+})
+
+test.each([
+  'sc in each of next 3 row-ends of Yoke, sc in each of next 6 row-ends of Left panel. (10)',
+  'sc in each of next 4 row-ends of Yoke, sc in each of next 6 row-ends of Left panel. (11)',
+])('what does not is told as not counted: %s', (band) => {
+  expect(codes(panels(band))).toEqual(['row-not-checked'])
+})
+
+test('where the slip below is told, that is enough', () => {
+  expect(codes(panels('sc in each of next 3 row-ends of Yoke, sc in each of next 6 row-ends of Left panel. (10)', 'Rows 8-10: Ch 1, turn, sc in each st across. Fasten off. (15)'))).toEqual(['total-mismatch'])
+})
