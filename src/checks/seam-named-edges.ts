@@ -22,7 +22,7 @@ export function byNamedEdges(seam: SeamFacts, pieces: readonly PieceFacts[]): Se
   const nearest = said ?? pairs[0]
   if (!nearest || nearest.apart === 0 && (!seam.eases || pairs.length > 1)) return undefined
   const { a, b, apart } = nearest
-  const each = listOf([told(one, ours, a), told(other, theirs, b)])
+  const each = listOf([joined(one, ours, a), joined(other, theirs, b)])
   const places = [...where(one.piece, ours), ...where(other.piece, theirs)]
   if (apart > meantToMeet(Math.max(a, b))) {
     const whole = !seam.ease && !seam.within && parts.every(({ edge, piece }) => edge !== undefined && edge.edge !== 'any' && !piece.edge.round)
@@ -103,6 +103,12 @@ function rowsOff(one: Edge, other: Edge, eased: number): SeamWords['off'] {
   const side = ([{ name }, { are }, count]: Edge, against: number): readonly string[] => (are === 'row-end' ? [`${name} ${count}, ${count - against}`] : [])
   const more = one[2] > other[2] ? eased : -eased
   return [...side(one, other[2] + more), ...side(other, one[2] - more)]
+}
+
+/** Of a part of an edge so many are joined; a whole edge has so many. */
+function joined(part: Part, places: EdgePlaces, count: number): string {
+  const { piece, edge } = part
+  return edge?.part ? `${counted(count, places.are)} of the ${edgeNames[edge.edge]} of ${piece.name} ${count === 1 ? 'is' : 'are'} joined` : told(part, places, count)
 }
 
 function told({ piece: { name }, edge }: Part, { are }: EdgePlaces, count: number): string {
