@@ -5,6 +5,7 @@ import { unworked } from './parse-adjective.ts'
 import { takeBehindPiece } from './parse-behind.ts'
 import { takeLoop } from './parse-loop.ts'
 import { takeOfStep, takeRowOf, type Draft } from './parse-tail.ts'
+import { takeOfPiece } from './parse-piece-name.ts'
 import { chainWords, takeStitchName, takeThing } from './parse-thing.ts'
 import { takeWhereabouts } from './parse-where.ts'
 import { placeEnds } from './place-ends.ts'
@@ -139,6 +140,7 @@ export function nthToJoin(reader: Reader): Target | undefined {
     const first = reader.take('foundation|starting|beginning|base')
     const thing = takeThing(reader)
     const under = thing?.kind === 'chain' && (beneath || reader.take('of|on|along', 'the?', 'underside')) || first
+    if (thing?.kind === 'chain' && under) takeOfPiece(reader)
     const before = takeFromEdge(reader)
     const counted = thing?.kind === 'stitch' && !before && takesRowThenFrom(reader)
     const ofRow = before || free || counted || takesRowThenPiece(reader) ? takeRowNamed(reader, 'of|on|along|in', 'the?') : undefined
