@@ -2,6 +2,7 @@ import { inSize } from '../notation/target.ts'
 import { endsOf, type LaidRow } from './laid-row.ts'
 import { Outline } from './outline.ts'
 import type { FabricPart } from './parts.ts'
+import type { PieceRun } from './piece-run.ts'
 import type { RealRow } from './real-rows.ts'
 import { turnAfter } from './turns.ts'
 import type { State } from './work-piece.ts'
@@ -38,6 +39,11 @@ function closeInPart(outline: Outline, { items }: RealRow, size: number): void {
 /** A row that begins elsewhere leaves the part before it to wait. */
 export function endedParts({ anew }: RealRow, { onRow, lies }: RowTry, { parts, entry, edge, number }: State): readonly FabricPart[] {
   return entry && (anew || onRow !== undefined || lies.crossings) ? [...parts, { name: entry.heading ?? '', places: edge.places, number }] : parts
+}
+
+/** The parts that a piece ends in; the last one is that at whose end the hook stands. */
+export function partsAtEnd({ parts, entry, edge, number }: State): Pick<PieceRun, 'parts'> {
+  return parts.length > 0 && entry?.heading !== undefined ? { parts: [...parts, { name: entry.heading, places: edge.places, number }] } : {}
 }
 
 function calledBy({ entry: { label } }: RealRow): Pick<LaidRow, 'called'> {

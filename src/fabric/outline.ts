@@ -64,6 +64,11 @@ export class Outline extends RingOfNodes {
     this.inside = [...this.inside, ...openInFold(this.ring(), portions)]
   }
 
+  /** A round on this fabric, with an outline of its own, has enclosed openings: they lie inside this one as well. */
+  takeOpenings({ inside }: Outline): void {
+    this.inside = [...new Set([...this.inside, ...inside])]
+  }
+
   /** The places of parts in the order in which a row goes over them: the nearer way from one to the next, over no foundation. */
   inOrder(parts: readonly (readonly Place[])[]): readonly (readonly Place[])[] {
     const [first, second] = parts.map(([place]) => place && this.find(place))

@@ -43,7 +43,7 @@ export interface Joining {
 export function waitingParts({ edge, entry, parts, number }: Pick<State, 'edge' | 'entry' | 'parts' | 'number'>, { onFabric, pieceEdges }: Pick<PieceToWork, 'onFabric' | 'pieceEdges'>): readonly FabricPart[] {
   const pieces = [...(onFabric?.names ?? [])].flatMap((name) => ({ name, places: pieceEdges?.get(name)?.places ?? [] }))
   const others = pieces.filter(({ places }) => places[0] !== edge.places[0])
-  return [...others, ...parts, { name: entry?.heading ?? pieces.find((piece) => !others.includes(piece))?.name ?? '', places: edge.places, number }]
+  return [...others, ...parts, { name: entry?.heading ?? onFabric?.parts?.at(-1)?.name ?? pieces.find((piece) => !others.includes(piece))?.name ?? '', places: edge.places, number }]
 }
 
 /**

@@ -6,6 +6,7 @@ import type { Lexicon } from './lexicon.ts'
 import type { ReadingPoint } from './noted.ts'
 import type { OlderRow } from './older-row.ts'
 import type { Outline } from './outline.ts'
+import type { FabricPart } from './parts.ts'
 import type { Edge, FinishedEdge } from './place.ts'
 import type { OtherPieces, WrittenEntry } from './real-rows.ts'
 import type { Conventions } from './conventions.ts'
@@ -48,7 +49,7 @@ export interface PieceToWork {
    * the names of those pieces, and whether a row of any of them does not come out; how many rows it has, and the
    * number of its last one.
    */
-  readonly onFabric?: { readonly name?: string; readonly outline: Outline; readonly whole: readonly Outline[]; readonly sewn: () => readonly Outline[]; readonly names: ReadonlySet<string>; readonly copies?: number; readonly doubt: boolean; readonly rows: number; readonly below?: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean }
+  readonly onFabric?: { readonly name?: string; readonly outline: Outline; readonly whole: readonly Outline[]; readonly sewn: () => readonly Outline[]; readonly names: ReadonlySet<string>; readonly copies?: number; readonly doubt: boolean; readonly rows: number; readonly below?: number; readonly sound: boolean; readonly side?: 'RS' | 'WS'; readonly rowsBefore: ReadonlyMap<number, OlderRow>; readonly turnsAfter: boolean; readonly parts?: readonly FabricPart[] }
   /** Rows of which later pieces on this one take up what is left. */
   readonly takenUpLater?: ReadonlySet<number>
   /** Edges that the pieces before it ended with. */
@@ -79,6 +80,8 @@ export interface PieceRun {
   /** Its outline, and the rows that it laid itself. */
   readonly outline: Outline
   readonly laid: readonly Laid[]
+  /** Parts under headings that it ends in, such as straps, where there are more than one. */
+  readonly parts?: readonly FabricPart[]
   /** Index of the piece that it goes on from. */
   readonly on?: number
   /** Number of its last row. */

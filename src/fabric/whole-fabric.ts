@@ -43,6 +43,7 @@ export class Fabrics {
     if (!below || !start || run.laid.some(({ row }) => row.round) || !resume(below, start)) {
       const outline = run.outline.copy()
       this.wholes.push({ outline, ends: new Map(outline.mark && [[index, outline.mark]]) })
+      if (below) for (const one of [below.outline, this.own[on!]!.outline]) one.takeOpenings(outline)
       return
     }
     if (run.outline.isRing) below.unbordered ??= below.outline.copy()

@@ -6,7 +6,7 @@ import type { BorderEdge } from './border-edge.ts'
 import type { Held, HeldRun } from './held.ts'
 import type { OlderRow } from './older-row.ts'
 import { alongEdges, edgeFor, joinsAnew } from './edge-for.ts'
-import { endedParts, fabricAfter } from './fabric-after.ts'
+import { endedParts, fabricAfter, partsAtEnd } from './fabric-after.ts'
 import { joinedOf } from './joined-of.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { lookBack } from './look-back.ts'
@@ -87,12 +87,12 @@ export function workPiece(piece: PieceToWork): PieceRun {
   const rowsInAll = rowsBelow + rows.length
   const worked: WorkedRow[] = []
   const open = new Map<string, ReadingPoint>()
-  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: piece.startUnknown === true, others: piece.otherStarts ?? [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), base: piece.onFabric?.outline, parts: [], laid: [], side: piece.onFabric?.side, turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, stays: false, gap: false }
+  let state: State = { edge: piece.start ?? nothing, trust: piece.onFabric?.sound === false, unknown: piece.startUnknown === true, others: piece.otherStarts ?? [], before: undefined, kind: 'sc', change: 0, stated: {}, rowsBefore: new Map(piece.onFabric?.rowsBefore), outline: piece.onFabric?.outline.copy() ?? new Outline(), base: piece.onFabric?.outline, parts: piece.onFabric?.parts?.slice(0, -1) ?? [], laid: [], side: piece.onFabric?.side, turned: true, turnsAfter: piece.onFabric?.turnsAfter ?? false, stays: false, gap: false }
   let room = piece.room ?? mostStitches
   let slips = 0
   let border: BorderEdge | undefined
   let aroundHole: State | undefined
-  const runOf = () => ({ rows: worked, open: [...open.values()], edge: state.edge, outline: state.outline, laid: state.laid, ...(state.number !== undefined && { number: state.number }), ...(piece.on !== undefined && { on: piece.on }), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll })
+  const runOf = () => ({ rows: worked, open: [...open.values()], edge: state.edge, outline: state.outline, laid: state.laid, ...(state.number !== undefined && { number: state.number }), ...(piece.on !== undefined && { on: piece.on }), ...partsAtEnd(state), turnsAfter: state.turnsAfter, rowsBefore: state.rowsBefore, rowsInAll })
   try {
     for (const [index, row] of rows.entries()) {
       const flat = row.round && row.entry.headed === true && state.outline.flatRows > 0 ? { ...state, outline: state.outline.copy() } : undefined
