@@ -96,7 +96,11 @@ function alongOutline(walk: Walk, { target: said, start, end }: Start): void {
   // The row below may lie on the outline as any other, as the parts of a piece do whose shoulders are sewn.
   const asRowBelow = isBelow(walk, target) && target.walk !== 'edge' && !walk.edge.some((place) => isOfRow(walk, place, target))
   const isMeant = (place: Place): boolean => (target.ofRow === undefined && !isEndOfRow(target) || asRowBelow ? isThing(walk, place, target.thing) : isOfRow(walk, place, target))
-  const named = (place: Place): boolean => (atCorner && stepCorners.has(place) && target.ofRow === undefined || isMeant(place)) && (!atCorner || corners.has(place) || stepCorners.has(place))
+  const fits = (place: Place): boolean => (atCorner && stepCorners.has(place) && target.ofRow === undefined || isMeant(place)) && (!atCorner || corners.has(place) || stepCorners.has(place))
+  // `the row-end of Row 1` is that of the piece that this one goes on from, where it has one, and not of a tab beside it.
+  const isOwn = (place: Place): boolean => rowAt(walk.outline, place)?.piece === walk.setting.standsOn
+  const ownAlone = target.ofRow !== undefined && target.ofPiece === undefined && walk.edge.some((place) => isOwn(place) && fits(place))
+  const named = (place: Place): boolean => fits(place) && (!ownAlone || isOwn(place))
   const amongLast = fromEndOfRow(walk, target)
   const lastOfRow = amongLast >= 0 ? amongLast : target.walk === 'last' && target.ofRow !== undefined ? walk.edge.findIndex((place) => isLastOfRow(walk, place, target)) : -1
   const asWorked = lastOfRow < 0 && target.fromEnd === undefined && target.walk === 'last' && target.ofRow !== undefined ? lastAsWorked(walk, walk.edge.findLastIndex(named), named) : -1
