@@ -1,3 +1,4 @@
+import { listOf } from '../diagnostics/words.ts'
 import type { WorkedRow, WrittenRow } from '../fabric/worked-row.ts'
 import type { CheckedPattern, WorkedPiece } from '../pattern/checked-pattern.ts'
 import type { Pattern, Piece } from '../pattern/pattern.ts'
@@ -136,7 +137,7 @@ function partLine({ piece, manner, begins, notes, rows, terms }: PartHead): stri
   const alone = yarn !== undefined && rows.every((row) => row.yarns.every((named) => named.yarn === yarn))
   const way = manner === 'in a spiral' && /\bmarker\b/i.test(notes) ? 'in a spiral; move the marker up each round' : manner
   const sentences = [
-    piece.on === undefined ? `make ${piece.make}` : `${piece.make > 1 ? `make ${piece.make}; go` : 'goes'} on from ${piece.on}`,
+    piece.on === undefined ? `make ${piece.make}` : `${piece.make > 1 ? `make ${piece.make}; go` : 'goes'} on from ${listOf([piece.on, ...(piece.onAlso ?? [])])}`,
     alone ? `${way}, with ${yarn}` : way,
     alone && rest !== undefined ? rest : begins,
     `${terms} terms`,

@@ -121,6 +121,8 @@ export interface Piece {
   readonly symmetrical?: boolean
   /** The piece that it goes on from, on the same fabric. */
   readonly on?: string
+  /** Others that it goes over, where they are told. */
+  readonly onAlso?: readonly string[]
   readonly note?: string
   /** The text of the `|` block in the source, indentation included; the rows are read from the source itself. */
   readonly rows: Span

@@ -56,9 +56,11 @@ function onFindings(root: KeysEntry, values: PatternValues, written: ReadonlySet
   const placeOf = new Map(grids.map(({ name, last }) => [name, last] as const))
   values.pieces.forEach(({ name }, index) => placeOf.has(name) || placeOf.set(name, index))
   const gone = new Set<number>()
-  values.pieces.forEach(({ name, on }, index) => {
-    const span = all[index] && entryAt(all[index], ['on'])?.span
-    if (on === undefined || !span) return
+  values.pieces.forEach(({ name, on: told = [] }, index) => told.forEach((on, nth) => {
+    const entry = all[index] && entryAt(all[index], ['on'])
+    const listed = entry?.kind === 'list' ? entry : undefined
+    const span = (listed?.items[nth] ?? entry)?.span
+    if (!span) return
     const likely = placeOf.has(on) || written.has(on) ? on : meant(on, names)
     const at = likely === undefined ? undefined : placeOf.get(likely)
     if (!placeOf.has(on) && !written.has(on)) {
@@ -69,8 +71,8 @@ function onFindings(root: KeysEntry, values: PatternValues, written: ReadonlySet
       diagnostics.push(wrong(`${quoted(name)} goes on from ${quoted(on)}, which is worked after it`, { span, text: 'stands further down' }))
     }
     if (at === undefined || at >= index || gone.has(at)) gone.add(index)
-    else if (likely !== undefined && likely !== on) putText(all[index], 'on', likely, span)
-  })
+    else if (likely !== undefined && likely !== on) putText(listed ?? all[index], listed ? nth : 'on', likely, span)
+  }))
   for (const index of gone) leaveOut(pieces, index, all[index])
   return diagnostics
 }

@@ -3,7 +3,7 @@ import type { Source } from '../text/source.ts'
 import type { Span } from '../text/span.ts'
 import { easedIn } from './eased-in.ts'
 import { entryAt, placesOf, type KeysEntry, type Path } from './entry.ts'
-import type { Conventions, Gauge, Materials, Pattern, Seam, SpecialStitch } from './pattern.ts'
+import type { Conventions, Gauge, Materials, Pattern, Piece, Seam, SpecialStitch } from './pattern.ts'
 import { said } from './said.ts'
 import { partNames, seamPartBySize, namedEdges, type PartName } from './seam-edges.ts'
 import { slugOf } from './slug.ts'
@@ -40,8 +40,8 @@ export function toPattern(source: Source, { root, values, body }: {
     conventions: conventionsOf(values.conventions ?? {}, us),
     materials: values.materials && materialsOf(values.materials),
     stitches: (values.stitches ?? []).map((stitch, index) => specialStitchOf(stitch, us, spanOf('stitches', index))),
-    pieces: values.pieces.map(({ rows: _, ...piece }, index) => ({
-      ...said(piece),
+    pieces: values.pieces.map(({ rows: _, on: [on, ...others] = [], ...piece }, index) => ({
+      ...said(piece), ...onto(on, others),
       rows: spanOf('pieces', index, 'rows'),
       nameSpan: spanOf('pieces', index, 'name'),
     })),
@@ -58,6 +58,12 @@ export function toPattern(source: Source, { root, values, body }: {
     body,
     places: placesOf(root),
   })
+}
+
+/** `on: [Left panel, Middle panel]`: it begins on the first of them. */
+function onto(on: string | undefined, others: readonly string[]): Pick<Piece, 'on' | 'onAlso'> {
+  const also = [...new Set(others)].filter((name) => name !== on)
+  return { ...(on !== undefined && { on }), ...(also.length > 0 && { onAlso: also }) }
 }
 
 function seamOf({ join, grid, name, by, ease, ...seam }: NonNullable<PatternValues['seams']>[number], names: readonly string[], parted: readonly PartName[], span: Span): Seam {

@@ -125,6 +125,7 @@ describe('heads of parts', () => {
   test('copies and what a piece goes on from', () => {
     expect(partsOf([{ ...round, piece: { make: 2 } }])[0]!.line).toBe('Make 2. In joined rounds. US terms.')
     expect(partsOf([{ ...round, name: 'Edge' }, { ...round, piece: { on: 'Edge' } }])[1]!.line).toBe('Goes on from Edge. In joined rounds. US terms.')
+    expect(partsOf([{ ...round, name: 'Edge' }, { ...round, piece: { on: 'Edge', onAlso: ['Disc'] } }])[1]!.line).toBe('Goes on from Edge and Disc. In joined rounds. US terms.')
   })
 
   test('a yarn is said of the whole piece only when no row brings in another', () => {

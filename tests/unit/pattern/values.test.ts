@@ -103,6 +103,9 @@ describe('pieces', () => {
     ['one has no such shape', ['  - name: Rim', '    shape: round', '    rows: |', '      Rnd 1: x'], ['value-wrong 9:12-17'], ['Disc', 'Rim']],
     ['one is made no times', ['  - name: Rim', '    make: 0', '    rows: |', '      Rnd 1: x'], ['value-wrong 9:11-12'], ['Disc', 'Rim']],
     ['one has a key misspelt', ['  - name: Rim', '    makes: 2', '    rows: |', '      Rnd 1: x'], ['key-unknown 9:5-10'], ['Disc', 'Rim']],
+    ['one goes over two', ['  - name: Cord', '    rows: |', '      Rnd 1: x', '  - name: Rim', '    on: [Disc, Cord, Disc]', '    rows: |', '      Rnd 1: x'], [], ['Disc', 'Cord', 'Rim']],
+    ['one goes over two of which one is not there', ['  - name: Rim', '    on: [Disc, Base]', '    rows: |', '      Rnd 1: x'], ['value-wrong 9:16-20'], ['Disc']],
+    ['one goes over two of which one is misspelt', ['  - name: Rim', '    on: [disk]', '    rows: |', '      Rnd 1: x'], ['value-wrong 9:10-14'], ['Disc', 'Rim']],
     ['one goes on from another', ['  - name: Rim', '    on: Disc', '    rows: |', '      Rnd 1: x'], [], ['Disc', 'Rim']],
   ])('%s', (_, lines, places, left) => {
     const text = withPieces(...disc, ...lines)
