@@ -1,34 +1,37 @@
 import { inSize } from '../notation/target.ts'
 import { endsOf, type LaidRow } from './laid-row.ts'
 import { Outline } from './outline.ts'
+import { goesOver, overEnds } from './over-pieces.ts'
 import type { FabricPart } from './parts.ts'
 import type { PieceRun } from './piece-run.ts'
 import type { RealRow } from './real-rows.ts'
+import type { RowSetting } from './row-setting.ts'
 import { turnAfter } from './turns.ts'
 import type { State } from './work-piece.ts'
 import type { RowTry } from './work-row.ts'
 import { workedOverSlips } from './worked-over-slips.ts'
 
 /** A row that makes anything is laid on the fabric. The outline is the piece's own and grows with it. */
-export function fabricAfter(row: RealRow, tried: RowTry, { outline, base, laid, turned, edge, rowsBefore }: State, where: Pick<LaidRow, 'side' | 'piece'>, size: number): Pick<State, 'outline' | 'laid' | 'turned' | 'turnsAfter' | 'stays'> {
+export function fabricAfter(row: RealRow, tried: RowTry, { outline, base, laid, turned, edge, rowsBefore }: State, where: Pick<LaidRow, 'side' | 'piece'>, { size, pieces }: Pick<RowSetting, 'size' | 'pieces'>): Pick<State, 'outline' | 'laid' | 'turned' | 'turnsAfter' | 'stays'> {
   const said = turnAfter(row.items)
   const behind = { turnsAfter: said === true, stays: said === false }
   if (tried.row.made.length === 0) {
     closeInPart(outline, row, size)
     return { outline, laid, turned, ...behind }
   }
-  const lies: LaidRow = { name: row.label, ...where, ...(row.number !== undefined && { number: row.number }), ...calledBy(row), round: row.round, ...(!row.round && (tried.onRow === undefined ? edge.round : rowsBefore.get(tried.onRow)?.round) && { onRound: true }), ...(tried.tube && { tube: true }), ends: endsOf(tried.lies.places), ...tried.lies }
+  const over = tried.lies.legs && goesOver(tried.lies.legs, outline, (name) => pieces.get(name.toLowerCase())?.outline?.())
+  const lies: LaidRow = { name: row.label, ...where, ...(row.number !== undefined && { number: row.number }), ...calledBy(row), round: row.round, ...(!row.round && (tried.onRow === undefined ? edge.round : rowsBefore.get(tried.onRow)?.round) && { onRound: true }), ...(tried.tube && { tube: true }), ends: endsOf(tried.lies.places), ...tried.lies, ...(over && { goesOver: over, over: overEnds(over) }) }
   const after = { turned: tried.row.turned, ...behind }
-  const over = workedOverSlips(laid, tried.row.made)
-  if (!over) {
+  const again = workedOverSlips(laid, tried.row.made)
+  if (!again) {
     outline.lay(lies, turned)
     closeInPart(outline, row, size)
     return { outline, laid: [...laid, { row: lies, turned }], ...after }
   }
-  const again = base?.copy() ?? new Outline()
-  const all = [...over, { row: lies, turned }]
-  for (const one of all) again.lay(one.row, one.turned)
-  return { outline: again, laid: all, ...after }
+  const anew = base?.copy() ?? new Outline()
+  const all = [...again, { row: lies, turned }]
+  for (const one of all) anew.lay(one.row, one.turned)
+  return { outline: anew, laid: all, ...after }
 }
 
 /** `sew 8 row-ends, leave 7 row-ends open, sew 15` */

@@ -1,3 +1,4 @@
+import type { GoesOver } from './over-pieces.ts'
 import type { Crossing } from './parts.ts'
 import type { Place } from './place.ts'
 
@@ -36,6 +37,8 @@ export interface LaidRow {
   readonly closes?: boolean
   /** Where it goes over from one part of the fabric to another. */
   readonly crossings?: readonly Crossing[]
+  /** Where it goes over several fabrics: it holds them together. */
+  readonly goesOver?: GoesOver
 }
 
 /** One stretch of a fabric's outline, in the order of a walk along it. */

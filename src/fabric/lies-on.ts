@@ -1,4 +1,5 @@
 import type { LaidRow } from './laid-row.ts'
+import { legsOf, type Leg } from './over-pieces.ts'
 import { crossing } from './parts.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
@@ -7,6 +8,8 @@ import type { Walk } from './walk.ts'
 export interface Lies extends Pick<LaidRow, 'over' | 'places' | 'startChains' | 'endChains' | 'foundation' | 'base' | 'closes' | 'crossings' | 'withSlips'> {
   /** Of a flat row on a flat row below: stitches that it steps in by at its start, and leaves at its end. */
   readonly steps?: { readonly start: number; readonly end: number }
+  /** The pieces that it goes over, where these are more than one. */
+  readonly legs?: readonly Leg[]
 }
 
 /** The row as it lies when it is done. */
@@ -24,10 +27,11 @@ export function liesOn(walk: Walk): Lies {
     ...(stands && !walk.round && !walk.onRing && !walk.outline && walk.onRow === undefined && { steps: { start: from - prefixed, end: edge.length - appended - to - 1 } }),
     places: withoutSlips(walk),
     ...endsInSlips(walk),
+    ...(stands && legsOf(walk, to + 1).length > 1 && { legs: legsOf(walk, to + 1) }),
     ...(walk.closes && { closes: true }),
     ...(walk.crossings.length > 0 && { crossings: walk.round && first && last ? [...walk.crossings, crossing(walk, last, first)] : walk.crossings }),
     startChains: edge.slice(walk.firstChain, prefixed),
-    endChains: appended > 0 ? edge.slice(edge.length - appended) : basesAtEnd(walk),
+    endChains: appended > 0 ? edge.slice(edge.length - appended) : [...basesAtEnd(walk), ...cordAtEnd(walk)],
     foundation: foundationOf(walk),
     ...baseOf(walk, onChain),
   }
@@ -43,6 +47,12 @@ function baseOf({ round, made, foundation, edge, prefixed, firstChain }: Walk, o
 function basesAtEnd({ made, round }: Walk): readonly Place[] {
   const own = made.length - 1 - made.findLastIndex(({ into, kind }) => into !== undefined || kind === 'space' || kind === 'sl st')
   return round || own === made.length ? [] : made.slice(made.length - own).map(({ row }) => ({ kind: 'ch', row }))
+}
+
+/** `Ch 9, sc in the underside of each of the 15 ch`, and on the next row `sc in each of last 9 ch`: the chain hangs from the side where the row below began. */
+function cordAtEnd({ cord, edge, at, round, foundation, setting }: Walk): readonly Place[] {
+  const chains = cord > 0 && !round && !foundation && at >= edge.length ? edge.slice(-cord) : []
+  return chains.every(({ kind }) => kind === 'ch') ? chains.map(() => ({ kind: 'ch', row: setting.rowIndex })) : []
 }
 
 /** Slip stitches that only lead in or out are no part of what a row holds out. */

@@ -1,4 +1,5 @@
 import type { Target } from '../notation/target.ts'
+import { leaveLeg } from './over-pieces.ts'
 import { findNext } from './find-place.ts'
 import type { Walk } from './walk.ts'
 
@@ -15,7 +16,9 @@ export function toNextCopy(walk: Walk, target: Target, count: number): boolean {
   const worked = new Set(stretch.places)
   if (walk.made.filter(({ into }) => into !== undefined && worked.has(into)).length >= copies * count) return false
   for (const place of stretch.places) walk.taken.delete(place)
-  walk.at = walk.edge.indexOf(stretch.places[0]!)
+  const from = walk.edge.indexOf(stretch.places[0]!)
+  leaveLeg(walk, from)
+  walk.at = from
   return true
 }
 
@@ -28,7 +31,9 @@ function beginsAgain(walk: Walk, { thing }: Target, copies: number): boolean {
   if (copies < 2 || walk.round || thing?.kind !== 'row-end' || first?.kind !== 'row-end' || !alongUnderside(walk) || findNext(walk, walk.at, thing) < walk.edge.length) return false
   if (walk.made.filter(({ into }) => into === first).length >= copies) return false
   walk.taken.clear()
-  walk.at = walk.edge.indexOf(first)
+  const from = walk.edge.indexOf(first)
+  leaveLeg(walk, from)
+  walk.at = from
   return true
 }
 

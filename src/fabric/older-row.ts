@@ -1,6 +1,7 @@
 import type { Target } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import type { Place } from './place.ts'
+import { leaveLeg } from './over-pieces.ts'
 import type { Rest } from './work-items.ts'
 import type { Walk } from './walk.ts'
 
@@ -109,6 +110,7 @@ export function goToPiece(walk: Walk, { ofPiece, edge, thing }: Target, span: Sp
   if (copies > 0 && (walk.left > 0 || walk.bridge === 0 && copies >= (piece?.copies ?? 1))) return
   if (!piece) return walk.trouble({ kind: 'no-such-place', span, what: name })
   leaveForPiece(walk, span)
+  leaveLeg(walk)
   walk.onPiece = { name, copies: copies + 1 }
   if (walk.made.length === 0 && walk.bridge > 0) walk.own = walk.edge
   // `each of the 15 foundation ch of next Pennant`, where its last row has no chains.
@@ -131,6 +133,7 @@ export function toUnderside(walk: Walk, { sideOf, edge }: Target): boolean {
   const piece = edge === 'underside' && !walk.round && walk.outline && walk.made.at(-1)?.kind === 'space' && walk.onPiece?.name !== name ? walk.setting.pieces.get(name) : undefined
   const places = piece && !walk.setting.hangsWith.has(name) && !walk.outline?.stretches.some(({ rows }) => rows.some((row) => row.piece === name)) ? piece.foundation() : []
   if (places.length === 0) return false
+  leaveLeg(walk)
   walk.onPiece = { name, copies: 1 }
   goOnWith(walk, places)
   return true

@@ -1,4 +1,5 @@
 import { endsOf, type LaidRow, type Part, type Stretch } from './laid-row.ts'
+import type { Outline } from './outline.ts'
 import type { Crossing } from './parts.ts'
 import type { Place } from './place.ts'
 
@@ -41,3 +42,12 @@ export function withEndsOf(row: LaidRow, sides: readonly Stretch[]): readonly St
   if (sides.length < 2 || first?.edge !== 'row-ends' || last?.edge !== 'row-ends') return sides
   return [{ ...first, rows: [row, ...first.rows], places: [other, ...first.places] }, ...sides.slice(1, -1), { ...last, rows: [...last.rows, row], places: [...last.places, one] }]
 }
+
+/** The underside of a chain that leads over from one fabric to another. */
+export const isBridge = ({ edge, row, places }: Part): boolean => edge === 'underside' && row.goesOver?.legs.some(({ bridge }) => bridge.includes(places[0]!)) === true
+
+/** The side that the row has at an end of such a chain. */
+export const sideOfBridge = ({ row, places }: Part): Part => ({ edge: 'row-ends', row, places: [{ kind: 'row-end', row: places[0]!.row }] })
+
+/** The openings inside an outline; and itself as makers may go along it beside such chains. */
+export const openingsOf = (outline: Outline): readonly Outline[] => [...outline.openings, ...outline.withBridgeEnds]

@@ -1,8 +1,10 @@
 import { partsOf, withBase, type LaidRow, type Part, type Stretch } from './laid-row.ts'
 import { openInFold, type FoldedPortion } from './fold.ts'
-import { openingUnder, roundOpening, underChain, withEndsOf, type Opening } from './opening.ts'
-import { back, backwards, between, comesBefore, nearerWay, ringFrom, seamBetween, seenFromRight, stretchesOf, turnedOver, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
-import { RingOfNodes } from './ring-of-nodes.ts'
+import { isBridge, openingUnder, roundOpening, sideOfBridge, underChain, withEndsOf, type Opening } from './opening.ts'
+import { alike, type Likeness } from './likeness.ts'
+import { back, backwards, between, nearerWay, ringFrom, seenFromRight, stretchesOf, turnedOver, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
+import { RingOfSeams } from './ring-of-seams.ts'
+import type { GoesOver } from './over-pieces.ts'
 import type { Place } from './place.ts'
 
 /**
@@ -14,7 +16,7 @@ import type { Place } from './place.ts'
  *     ┌──┘         └──┐
  *     └───────────────┘   the underside of the foundation
  */
-export class Outline extends RingOfNodes {
+export class Outline extends RingOfSeams {
   private last: LaidRow | undefined
   /** Rows that are not rounds, and not yet enclosed by a round. */
   flatRows = 0
@@ -28,24 +30,23 @@ export class Outline extends RingOfNodes {
   openingWithEnds: readonly Stretch[] = []
   /** It is what sewing left open, or an opening. */
   isRing = false
-  private sewnOff: readonly (readonly Part[])[] = []
   /** Openings that lie inside it. */
   private inside: readonly Opening[] = []
 
-  /** The same outline, to go on with apart from this one. */
-  copy(): Outline {
+  /** The same outline, to go on with apart from this one; of other places, where these are told. */
+  copy({ placeFor, rowFor }: Likeness = alike): Outline {
     const copy = new Outline()
     copy.bottom = this.bottom
     copy.opening = this.opening
     copy.openingWithEnds = this.openingWithEnds
     copy.inside = this.inside
-    copy.base = this.base
+    copy.base = this.base && placeFor(this.base)
     copy.flatRows = this.flatRows
     copy.isRing = this.isRing
-    copy.last = this.last
-    for (const row of this.covered) copy.covered.add(row)
+    copy.last = this.last && rowFor(this.last)
+    for (const row of this.covered) copy.covered.add(rowFor(row))
     const along = (places: readonly Place[]): readonly Place[] => (this.way === 'next' ? places : places.toReversed())
-    copy.close(this.ring().map(({ edge, row, places }) => ({ edge, row, places: along(places) })))
+    copy.close(this.ring().map(({ edge, row, places }) => ({ edge, row: rowFor(row), places: along(places).map(placeFor) })))
     return copy
   }
 
@@ -108,51 +109,6 @@ export class Outline extends RingOfNodes {
     return this.find(place) !== undefined
   }
 
-  /** Two tops are sewn to one another. Between them the outline closes to rings of their own, such as a neck and an armhole; the hook's stays. */
-  sew(one: readonly Place[], other: readonly Place[]): void {
-    const [a, b] = [one, other].map(([place]) => (place ? this.find(place)?.node : undefined))
-    if (!a || !b || a === b || a === this.hook || b === this.hook) return
-    for (const node of [a, b]) this.forget(node)
-    const [afterA, afterB, beforeA, beforeB] = [a.next, b.next, a.before, b.before]
-    if (afterA !== b) this.note(seamBetween(beforeB, afterA, a))
-    if (afterB !== a) this.note(seamBetween(beforeA, afterB, b))
-    const own = new Set(this.ring())
-    this.sewnOff = [...this.sewnOff, ...[afterA, afterB].filter((node) => node !== a && node !== b && !own.has(node)).map(ringFrom)]
-  }
-
-  /**
-   * What meets when two fabrics are sewn to one another by their tops: two shoulders of a front, and of a back two as well or the two ends of
-   * one straight top. Seen from the right side the first of the one meets the last of the other.
-   */
-  meeting(ones: readonly (readonly Place[])[], others: readonly (readonly Place[])[]): readonly (readonly [readonly Place[], readonly Place[]])[] {
-    if (ones.length === 1 && others.length === 2) return this.meeting(others, ones)
-    const [first, last] = this.ordered(ones)
-    if (!first || !last) return ones.flatMap((one) => others.map((other) => [one, other] as const))
-    const ends = others.length === 2 ? this.ordered(others) : this.endsOf(others[0]!, first.length, last.length)
-    const [start, end] = ends
-    if (!start || !end) return []
-    const top = this.find(start[0]!)!.node
-    const begins = comesBefore(this.find(first[0]!)!.node, top, this.find(last[0]!)!.node) === true
-    return begins ? [[first, start], [last, end]] : [[first, end], [last, start]]
-  }
-
-  /** Two tops in the order of the ring, the nearer way from one to the other. */
-  private ordered([one = [], other = []]: readonly (readonly Place[])[]): readonly (readonly Place[])[] {
-    const [a, b] = [one, other].map(([place]) => (place ? this.find(place)?.node : undefined))
-    if (!a || !b || a === b) return []
-    return nearerWay(a, b, 'next') === 'next' ? [one, other] : [other, one]
-  }
-
-  /** The two ends of a top, with something between them. */
-  private endsOf(places: readonly Place[], first: number, last: number): readonly (readonly Place[])[] {
-    const top = places[0] && this.find(places[0])?.node
-    const length = top?.places.length ?? 0
-    if (!top || top === this.hook || first + last > length) return []
-    const ends = [top.places.slice(0, first), top.places.slice(length - last)]
-    this.partedAt(this.partedAt(top, first), length - first - last)
-    return ends
-  }
-
   /** The ring as it is seen from the right side, and where the hook stands on it. */
   get seenFromRight(): { readonly parts: readonly Part[]; readonly mark: Mark | undefined } {
     const nodes = (this.hook ? ringFrom(this.hook) : []) as readonly Node[]
@@ -165,14 +121,51 @@ export class Outline extends RingOfNodes {
     return this.ring().filter(({ edge, row }) => edge === 'top' && !this.covered.has(row))
   }
 
-  /** Another fabric lies beside this one, to be sewn to it; both are seen from the right side. */
+  /** Another fabric lies beside this one; both are seen from the same side. */
   beside(other: Outline): void {
     const { hook, way } = this
     const others = other.copy().ring()
-    this.close(seenFromRight(this.ring()) === seenFromRight(others) ? others : turnedOver(others))
+    this.close((this.rightWay === 'next') === seenFromRight(others) ? others : turnedOver(others))
     this.hook = hook
     this.way = way
     for (const row of other.covered) this.covered.add(row)
+  }
+
+  /** The way round in which a row of the right side goes. */
+  get rightWay(): Way {
+    return seenFromRight(this.ring()) ? this.way : back(this.way)
+  }
+
+  /** A row is going to lie over several fabrics, and holds them together: they become one ring, on which its places follow one another. */
+  private holdTogether({ legs, beside }: GoesOver, row: LaidRow): void {
+    for (const other of beside) {
+      if (other.ring().some(({ places }) => places.length > 0 && this.has(places[0]!))) continue
+      this.beside(other)
+      this.flatRows += other.flatRows
+      this.takeOpenings(other)
+    }
+    for (const [index, { places, bridge }] of legs.entries()) {
+      const from = legs[index - 1]?.places.at(-1)
+      if (!from) continue
+      const way = this.wayOf(legs[index - 1]!.places) ?? this.wayOf(places) ?? (row.side === 'WS' ? back(this.rightWay) : this.rightWay)
+      this.splice(from, places[0]!, way, bridge.length > 0 ? { edge: 'underside', row, places: way === 'next' ? bridge.toReversed() : bridge } : undefined)
+    }
+  }
+
+  /** The same where makers also work into the sides of the row beside the chains that lead over from one fabric to another (common practice, no source); none without such chains. */
+  get withBridgeEnds(): readonly Outline[] {
+    const copy = this.copy()
+    const parts = copy.ring().flatMap((part) => (isBridge(part) ? [sideOfBridge(part), part, sideOfBridge(part)] : [part]))
+    if (parts.length === copy.ring().length) return []
+    copy.byRow.clear()
+    copy.close(parts)
+    return [copy]
+  }
+
+  /** Which way places follow one another; undefined where one place alone does not tell. */
+  private wayOf(places: readonly Place[]): Way | undefined {
+    const [from, second] = [places[0], places[1]].map((place) => place && this.find(place))
+    return from && second ? wayTo(from, second, this.way) : undefined
   }
 
   /** The rings that seams have closed off from the one at which the hook stands: a neck beside the shoulders. */
@@ -192,6 +185,7 @@ export class Outline extends RingOfNodes {
   /** Puts a row on. */
   lay(row: LaidRow, turned: boolean): void {
     if (row.round) return this.layRound(row)
+    if (row.goesOver) this.holdTogether(row.goesOver, row)
     if (this.opened && row.over && this.opening.some(({ places }) => places.includes(row.over!.first))) this.goRoundOpening()
     if (!row.closes) this.flatRows += 1
     if (!this.hook) {

@@ -1,5 +1,6 @@
 import type { Chain } from '../notation/syntax.ts'
 import type { Held } from './held.ts'
+import type { Outline } from './outline.ts'
 import type { BorderEdge } from './border-edge.ts'
 
 /** Anything that a hook can go into. Places are never changed once they are made, so that rows can share them. */
@@ -65,6 +66,8 @@ export interface FinishedEdge {
   readonly places: readonly Place[]
   /** Undersides of its foundation. */
   readonly foundation: () => readonly Place[]
+  /** The outline of all that it hangs together with. */
+  readonly outline?: () => Outline
   readonly copies: number
   /** All its rows came out. */
   readonly sound: boolean

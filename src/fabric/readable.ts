@@ -62,3 +62,8 @@ export function atRowsEnd(row: RowToWork, setting: RowSetting): RowToWork {
   const leaves = everyReading(row, setting).usual?.leaves ?? 0
   return leaves > 0 ? { ...row, edge: { ...row.edge, places: row.edge.places.slice(leaves) } } : row
 }
+
+/** Whether a row makes anything, and is no needlework on what is there. */
+export function workedAnything(items: readonly Instruction[]): boolean {
+  return items.some((item) => item.node !== 'aside' && item.node !== 'unreadable' && item.node !== 'turn' && item.node !== 'join')
+}

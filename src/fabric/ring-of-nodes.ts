@@ -77,7 +77,35 @@ export class RingOfNodes {
     this.forget(node)
     this.note(ahead)
     this.note(behind)
+    if (this.hook === node) this.hook = ahead
     return behind
+  }
+
+  /** Two rings become one: from one place the way goes on to another, and behind what lies beyond that back over a bridge. */
+  protected splice(from: Place, to: Place, way: Way, bridge: Part | undefined): void {
+    const [start, end] = [this.endingAt(from, way), this.endingAt(to, back(way))]
+    if (!start || !end || start[way] === end) return
+    const [behindStart, beforeEnd] = [start[way], end[back(way)]]
+    const link = (one: Node, other: Node): void => {
+      one[way] = other
+      other[back(way)] = one
+    }
+    link(start, end)
+    const over = bridge && ({ ...bridge } as Node)
+    if (!over) return link(beforeEnd, behindStart)
+    this.note(over)
+    link(beforeEnd, over)
+    link(over, behindStart)
+  }
+
+  /** The stretch that ends at a place on the way, parted from what lies beyond. */
+  private endingAt(place: Place, way: Way): Node | undefined {
+    const spot = this.find(place)
+    if (!spot) return undefined
+    const count = way === 'next' ? spot.at + 1 : spot.at
+    if (count === 0 || count === spot.node.places.length) return spot.node
+    const behind = this.partedAt(spot.node, count)
+    return way === 'next' ? behind.before : behind
   }
 
   /** Takes out all from one spot to another and gives the neighbours on either side, in the direction of the way. */

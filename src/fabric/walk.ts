@@ -62,6 +62,9 @@ export class Walk {
   readonly neighbours: NotedNeighbour[] = []
   /** The piece whose edge is worked now, and how many copies of it were taken so far. */
   onPiece: { readonly name: string; readonly copies: number } | undefined
+  /** The pieces that were gone over, each with its places and the chains behind it, and the index at which those of this one begin. */
+  readonly legs: { readonly piece?: string; readonly places: readonly Place[]; readonly chainsBehind: number }[] = []
+  legFrom = 0
   /** The part that the hook is on, and where it went over from one to another. */
   onPart: string | undefined
   readonly crossings: Crossing[] = []
@@ -130,6 +133,8 @@ export class Walk {
   prefixed = 0
   /** Places that the row itself put behind the edge (chains at its end that are worked into). */
   appended = 0
+  /** Of a chain with which the row below began, before its first stitch: how many it has. */
+  readonly cord: number
   /** Index of the place where a flat row was joined anew. */
   begunAt = 0
   /** The row has worked into spaces: then stitches may be passed over at its end. */
@@ -152,6 +157,8 @@ export class Walk {
     this.closedInFirst = edge.closedInFirst === true
     this.turnedRound = edge.turnedRound === true
     this.slipsBehind = edge.slips ?? 0
+    const last = edge.places.at(-1)
+    this.cord = last?.kind === 'space' && last.group === undefined ? (last.chains ?? 0) : 0
   }
 
   /** Which way to read what can be read in `words.length` ways. The first is the usual one. */

@@ -1,6 +1,7 @@
 import { withBase, type LaidRow, type Part } from './laid-row.ts'
 import { Outline } from './outline.ts'
-import type { Mark } from './outline-ring.ts'
+import { back, type Mark } from './outline-ring.ts'
+import type { GoesOver } from './over-pieces.ts'
 import type { PieceRun } from './piece-run.ts'
 import { isSpace, type Edge, type Place } from './place.ts'
 import { sewnLayers, usedBehind, type Layer } from './sewn-layers.ts'
@@ -19,8 +20,9 @@ export type Seam = readonly [number, number]
 interface Whole {
   readonly outline: Outline
   readonly ends: Map<number, Mark>
-  /** As it was before a border went over its seams: other borders may meet the same seams. */
+  /** As it was before a border went over its seams: other borders may meet the same seams. And the index of that border. */
   unbordered?: Outline
+  borderedFrom?: number
 }
 
 /**
@@ -46,10 +48,34 @@ export class Fabrics {
       if (below) for (const one of [below.outline, this.own[on!]!.outline]) one.takeOpenings(outline)
       return
     }
-    if (run.outline.isRing) below.unbordered ??= below.outline.copy()
-    for (const { row, turned } of run.laid) below.outline.lay(row, turned)
+    if (run.outline.isRing && !below.unbordered) {
+      below.unbordered = below.outline.copy()
+      below.borderedFrom = index
+    }
+    for (const { row, turned } of run.laid) {
+      if (row.goesOver) this.holdTogether(below, row.goesOver)
+      below.outline.lay(row, turned)
+    }
     this.wholes.push(below)
     if (below.outline.mark) below.ends.set(index, below.outline.mark)
+  }
+
+  /** What a row goes over is one fabric with the piece that it was begun on. */
+  private holdTogether(below: Whole, { legs }: GoesOver): void {
+    for (const { places } of legs) {
+      const other = this.wholes.find((whole) => whole !== below && whole?.outline.has(places[0]!))
+      if (!other) continue
+      const [here, there] = [below.outline.rightWay, other.outline.rightWay]
+      for (const [index, mark] of other.ends) {
+        below.ends.set(index, { ...mark, way: mark.way === there ? here : back(here) })
+        this.wholes[index] = below
+      }
+    }
+  }
+
+  /** The outline of all that hangs together with a piece. */
+  wholeOf(index: number): Outline {
+    return this.wholes[index]!.outline
   }
 
   /** A row of the piece that was taken up last goes through both layers: what it used of the piece behind is free no more. */
@@ -131,7 +157,23 @@ export class Fabrics {
         marks.some((mark) => mark.place === end?.place && outline.resume(mark))
         return outline
       })
-    })]
+    }), ...this.withBorders(reached, pieces, here)]
+  }
+
+  /** What seams leave open, with all borders that have gone along it since; and where such borders are sewn to one another, what that leaves. */
+  private withBorders(reached: readonly number[], pieces: readonly SewnPiece[], seams: readonly ToldSeam[]): readonly Outline[] {
+    const isBorder = (index: number): boolean => index >= (this.wholes[index]?.borderedFrom ?? Number.POSITIVE_INFINITY)
+    const borders = reached.filter(isBorder).toSorted((a, b) => a - b)
+    if (borders.length === 0) return []
+    const wholes = [...new Set(reached.flatMap((index) => this.wholes[index] ?? []))]
+    const ofBorders = seams.filter((seam) => seam.some(({ piece }) => isBorder(piece)))
+    const sewn = sewnRings(wholes.map(({ outline, unbordered = outline }) => unbordered.seenFromRight.parts), pieces, seams.filter((seam) => !ofBorders.includes(seam)))
+    const rings = sewn.map((parts) => Outline.round(parts))
+    for (const { row, turned } of borders.flatMap((index) => this.own[index]!.laid)) {
+      const { over } = row
+      if (over && !row.round) rings.find((ring) => ring.has(over.first) && ring.has(over.last))?.lay(row, turned)
+    }
+    return [...rings, ...sewnRings(rings.map((ring) => ring.seenFromRight.parts), pieces, ofBorders).map((parts) => Outline.round(parts))]
   }
 
   /** Of a seam that is a row through both layers: the piece whose row it is, the piece in front that this goes on from, and the one behind. */

@@ -26,7 +26,7 @@ export function workChain(walk: Walk, item: Chain, rest: Rest): void {
   }
   const starts = rest.group === undefined && !walk.begun
   if (starts && !walk.chain && entersItsOwnChain(rest.items)) return addAtStart(walk, count)
-  if (starts && (isCord(walk, count) || isLoop(rest.items, count))) return walk.makeChains(count, undefined)
+  if (starts && (!item.counts && isCord(walk, count, rest.items) || isLoop(rest.items, count))) return walk.makeChains(count, undefined)
   if (starts) return beginRow(walk, item, count, rest)
   if (beforeTurn(rest.items) || endsFlatRow(walk, rest)) {
     walk.carry = item
@@ -158,10 +158,16 @@ function liesOverSkipped(walk: Walk, count: number, items: readonly Instruction[
 
 /**
  * `Ch 40, sc in next 37 sts, ch 41.` of a flat row: a cord on either side of it. No turning chain with the space beside it is so long (common
- * practice, no source); and before the first stitch on another piece nothing was turned.
+ * practice, no source); and before the first stitch on another piece nothing was turned, least of all for single crochet along an underside.
  */
-function isCord(walk: Walk, count: number): boolean {
-  return !walk.round && !walk.chain && count > (walk.setting.standsOn === undefined ? 2 * tallest : tallest)
+function isCord(walk: Walk, count: number, items: readonly Instruction[]): boolean {
+  const longest = walk.setting.standsOn === undefined ? 2 * tallest : scAlongUnderside(items) ? 2 : tallest
+  return !walk.round && !walk.chain && count > longest
+}
+
+function scAlongUnderside(items: readonly Instruction[]): boolean {
+  const next = items.find(({ node }) => node !== 'aside')
+  return next?.node === 'work' && next.stitch === 'sc' && next.target?.edge === 'underside'
 }
 
 /** `Ch 12 for the hanging loop, sl st in same st.`: nothing stands beside the chain that it could turn for, but what is worked round it at once. */

@@ -124,19 +124,19 @@ function workAll(written: readonly PieceToWork[], { tops: seams, told: inWords }
   const told = [...inWords]
   const wrong = new Set<WrittenEntry>()
   let room = pieces[0]?.room ?? mostStitches
-  for (const piece of pieces) {
+  for (const [index, piece] of pieces.entries()) {
     const below = piece.on === undefined ? undefined : runs[piece.on]
     const others: OtherPieces = (name) => rows.get(name.toLowerCase())
     rows.set(piece.name.toLowerCase(), realRows(piece.entries, piece.size, piece.sizeNames, 100_000, others))
     const hanging = below ? fabrics.hangingWith(piece.on!) : []
-    const onFabric = below && { ...(pieces[piece.on!]!.make !== undefined && { copies: pieces[piece.on!]!.make! }), name: pieces[piece.on!]!.name.toLowerCase(), outline: below.outline, ...seenFrom(fabrics, piece.on!, { tops: seams, told }), names: new Set(hanging.map((index) => pieces[index]!.name.toLowerCase())), doubt: [...hanging, ...fabrics.sewnTo(piece.on!, seams), ...fabrics.reachedFrom(piece.on!, told)].some((index) => !runs[index]!.sound || runs[index]!.gap), rows: below.rowsInAll, ...(below.number !== undefined && { below: below.number }), sound: below.sound, rowsBefore: below.rowsBefore, turnsAfter: below.turnsAfter, ...(below.side && { side: below.side }), ...(below.parts && { parts: below.parts }) }
+    const onFabric = below && { ...(pieces[piece.on!]!.make !== undefined && { copies: pieces[piece.on!]!.make! }), name: pieces[piece.on!]!.name.toLowerCase(), outline: below.outline, ...seenFrom(fabrics, piece.on!, { tops: seams, told }), names: new Set(hanging.map((one) => pieces[one]!.name.toLowerCase())), doubt: [...hanging, ...fabrics.sewnTo(piece.on!, seams), ...fabrics.reachedFrom(piece.on!, told)].some((one) => !runs[one]!.sound || runs[one]!.gap), rows: below.rowsInAll, ...(below.number !== undefined && { below: below.number }), sound: below.sound, rowsBefore: below.rowsBefore, turnsAfter: below.turnsAfter, ...(below.side && { side: below.side }), ...(below.parts && { parts: below.parts }) }
     const run = workPiece({ ...piece, takenUpLater: takenUpLater(piece, pieces), others, held, wrong, pieceEdges: new Map(pieceEdges), readings, room, joinedStarts: (wants: number) => joinedEdges(runs, pieces, piece, wants), ...(piece.onGrid && beginOnGrid(runs, piece.onGrid)), ...(below && beginOn(below, fabrics.beside(piece.on!), piece, pieces)), ...(onFabric && { onFabric }) })
     room = Math.max(0, room - run.stitches)
     runs.push(run)
     fabrics.add(run, piece.on)
     fabrics.useUp(told)
     told.push(...grownSeam(runs, onTheirOwn[runs.length - 1]!, (name) => pieces.findIndex((one) => one.name.toLowerCase() === name.toLowerCase())))
-    pieceEdges.set(piece.name.toLowerCase(), { places: run.edge.places, foundation: () => undersideOf(run), copies: piece.make ?? 1, sound: run.sound })
+    pieceEdges.set(piece.name.toLowerCase(), { places: run.edge.places, foundation: () => undersideOf(run), outline: () => fabrics.wholeOf(index), copies: piece.make ?? 1, sound: run.sound })
   }
   return Object.assign(runs, { held })
 }

@@ -1,4 +1,3 @@
-import type { Instruction } from '../notation/syntax.ts'
 import { saysOf } from './compare-total.ts'
 import { nothing, type Edge, type Place } from './place.ts'
 import { bySaying, saidCount, type OtherEdge } from './after-slip.ts'
@@ -12,6 +11,7 @@ import { mirroredBack, mirroredEdge } from './mirrored.ts'
 import { lookBack } from './look-back.ts'
 import { goesRoundHole } from './around-hole.ts'
 import { Outline } from './outline.ts'
+import { openingsOf } from './opening.ts'
 import { joiningParts, waitingParts, type FabricPart } from './parts.ts'
 import type { PieceRun, PieceToWork } from './piece-run.ts'
 import { realRows, type RealRow, type WrittenEntry } from './real-rows.ts'
@@ -31,7 +31,7 @@ import type { RowToWork, RowTry } from './work-row.ts'
 import { mainKind } from './what-was-made.ts'
 import { withItsTotal } from './total-or-work.ts'
 import { sideOf } from './turns.ts'
-import { atRowsEnd, everyReading, unreadIn, withoutQuiet, type Readings } from './readable.ts'
+import { atRowsEnd, everyReading, unreadIn, withoutQuiet, workedAnything, type Readings } from './readable.ts'
 import type { Laid } from './whole-fabric.ts'
 import type { Trouble, Verdict, WorkedRow } from './worked-row.ts'
 
@@ -187,7 +187,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const onSeam = best.comesOut && first && worksSewnPlaces(best, sewn)
   const apart = best.comesOut && !onSeam || !first && (joins || row.entry.headed !== true) ? undefined : elsewhere(sewn(), toWork, setting, (outline) => edgeFor(row, { ...fabric, held: [], outline, sewn: true }))
   if (apart) return stepOn(apart)
-  const openings = best.comesOut && !leavesSide(best) || joins ? [] : (whole[0] ?? state.outline).openings
+  const openings = best.comesOut && !leavesSide(best) || joins ? [] : openingsOf(whole[0] ?? state.outline)
   const inside = elsewhere(openings, toWork, setting, edgeOn) ?? (best.comesOut || inDoubt || sewnBefore(piece.entries, row.entry) || closedToTube(toWork, setting, state.edge) ? undefined : nearest([...openings, ...(edge.held || !first ? [] : [...whole, ...sewn()])], toWork, setting, best, edgeOn))
   if (inside) return stepOn(inside)
   // `24 chains along the opening, 6 row-ends of the flap`, `in each hdc and in each underarm ch around`: it does not go along what waits.
@@ -238,10 +238,12 @@ function step(row: RealRow, tried: RowTry, toWork: RowToWork, setting: RowSettin
   remember(state, row, tried)
   const border = tried.border ?? toWork.edge.outline
   const side = sideOf(row, state, tried.row.turned, border)
+  const fabric = fabricAfter(row, tried, state, { ...(side && { side }), piece: setting.piece }, setting)
+  const apart = tried.onPiece !== undefined && tried.onPiece.toLowerCase() !== setting.standsOn && !fabric.laid.at(-1)?.row.goesOver
   const after: State = {
     side,
-    gap: state.gap || !tried.comesOut || !row.round && tried.onPiece !== undefined && tried.onPiece.toLowerCase() !== setting.standsOn || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
-    rowsBefore: state.rowsBefore, parts: endedParts(row, tried, state), ...fabricAfter(row, tried, state, { ...(side && { side }), piece: setting.piece }, setting.size),
+    gap: state.gap || !tried.comesOut || !row.round && apart || row.number !== undefined && row.number !== 1 && state.number !== undefined && !row.anew && row.number !== state.number + 1,
+    rowsBefore: state.rowsBefore, parts: endedParts(row, tried, state), ...fabric,
     joinedBelow: worked.joined?.count, base: state.base, edge: tried.next, entry: row.entry, ...(row.number !== undefined && { number: row.number }), yarn: tried.yarn, stated: Object.keys(tried.stated).length > 0 ? { ...state.stated, ...tried.stated } : state.stated, unknown: false, trust: onTrust(tried, state), doubt: state.trust ? state.doubt : row.entry, before: tried.makes, change: tried.makes - (toWork.before ?? tried.makes), kind: mainKind(tried.made, setting),
     others: tried.comesOut ? lookBack(toWork, setting, tried) : bySaying(tried, says),
   }
@@ -263,10 +265,6 @@ function remember({ rowsBefore: rows, number }: State, row: RealRow, tried: RowT
 function onTrust(tried: RowTry, state: State): boolean {
   if (!tried.comesOut) return !(tried.troubles.length === 0 && tried.comparison.totalAgrees) || tried.comparison.kindSlip?.sort === 'space'
   return state.trust && saidCount(tried.comparison.says) === undefined
-}
-
-function workedAnything(items: readonly Instruction[]): boolean {
-  return items.some((item) => item.node !== 'aside' && item.node !== 'unreadable' && item.node !== 'turn' && item.node !== 'join')
 }
 
 /** Words that may say where cannot be read: what the rest of the row comes to is told with them. */

@@ -106,7 +106,9 @@ function edgesSewn(pattern: Pattern, size: number): readonly ToldSeam[] {
   const told = pattern.seams.flatMap(({ join, grid, edges }): readonly ToldSeam[] => {
     const [one, other] = edges?.[size] ?? edges?.[0] ?? []
     const [first, second] = join.map((name) => pattern.pieces.findIndex((piece) => piece.name === name))
-    if (grid || !edges || join.length !== 2 || first === undefined || second === undefined || first < 0 || second < 0) return []
+    // Two bands without a word more meet with their last rows.
+    const bands = [first, second].every((index) => pattern.pieces[index ?? -1]?.on !== undefined)
+    if (grid || !edges && !bands || join.length !== 2 || first === undefined || second === undefined || first < 0 || second < 0) return []
     return [[{ piece: first, words: one ?? { edge: 'top' } }, { piece: second, words: other ?? { edge: 'top' } }]]
   })
   // Tops that are sewn from end to end are met as they are, where both stand on one piece.
