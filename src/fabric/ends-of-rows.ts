@@ -68,3 +68,12 @@ export function isOfAnother(walk: Walk, { sideOf }: Target, index: number): bool
   const piece = sideOf === undefined || !place ? undefined : rowAt(walk.outline, place)?.piece
   return piece !== undefined && piece !== sideOf!.toLowerCase() && walk.setting.sidesNamed.has(piece) && walk.setting.sidesNamed.has(sideOf!.toLowerCase())
 }
+
+/** `next 3 row-ends of Yoke, next 6 row-ends of Left panel` where the yoke has 4 on this side: the last of them is passed, and that is told. */
+export function pastAnother(walk: Walk, target: Target, index: number): number {
+  const before = walk.edge[walk.at - 1]
+  const stretch = before && walk.taken.has(before) ? walk.outline?.stretchOf.get(before) : undefined
+  if (!stretch || !isOfAnother(walk, target, index)) return index
+  const ahead = stretch.places.findIndex((place) => walk.edge.indexOf(place) > index && !isOfAnother(walk, target, walk.edge.indexOf(place)))
+  return ahead < 0 ? index : walk.edge.indexOf(stretch.places[ahead]!)
+}

@@ -4,7 +4,7 @@ import type { Span } from '../text/span.ts'
 import { findNext, hasSpaces, indexBefore, isOnlyOneLeft, isThing } from './find-place.ts'
 import { endOfEdge, endOfRowEnds, isLastOfRow, toNthOfStep, lastOfEdge, leftBefore, onNamedRow, onEdgeOfStitches, evenly, firstOnOutline, intoCorner, rowEndsPassed } from './along-outline.ts'
 import { inPairs } from './both-layers.ts'
-import { goToEndsOf, heldToRows, intoEndOfRow, isOfAnother } from './ends-of-rows.ts'
+import { goToEndsOf, heldToRows, intoEndOfRow, isOfAnother, pastAnother } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow, toUnderside } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
 import { goToPart } from './parts.ts'
@@ -134,7 +134,7 @@ function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number,
   for (let pass = 0; pass < passes; pass += 1) {
     if (target.thing?.kind === 'chain' || count > 1 && eachChain(walk, target.thing)) openChains(walk)
     const from = walk.at
-    const index = findNext(walk, walk.at, target.thing)
+    const index = pass === 0 ? pastAnother(walk, target, findNext(walk, walk.at, target.thing)) : findNext(walk, walk.at, target.thing)
     if (target.thing?.kind === 'join' && !joinAhead(walk, index)) return edgeRunsOut(walk, target, span, count, pass)
     if (pass === 0) onNamedRow(walk, target, index, span)
     if (pass === 0 && (toUnderside(walk, target) || toNextCopy(walk, target, count))) return next(walk, target, span, rest, count, work, over)
