@@ -193,9 +193,11 @@ export function expectEdge(walk: Walk, named: EdgeName | undefined, span: Span):
 }
 
 /** `each of the 32 sts of Row 6`: they are the top of that row, and not the chains of the foundation; `the 14 skipped sts of Row 6` are no top of a row on it. */
-export function onNamedRow(walk: Walk, { ofRow, thing, held, ofPiece }: Target, index: number, span: Span): void {
+export function onNamedRow(walk: Walk, { ofRow, thing, held, ofPiece, edge }: Target, index: number, span: Span): void {
   const place = walk.edge[index]
   const stretch = place && walk.outline?.stretchOf.get(place)
+  // `sc in 10 sts across top`
+  if (edge === 'top' && thing?.kind === 'stitch' && stretch?.edge === 'underside' && !/\b(?:at (?:the )?top|uppermost|upside down)\b/.test(walk.said)) walk.trouble({ kind: 'other-edge', span, named: 'top', next: 'underside' })
   if (ofRow === undefined || thing?.kind !== 'stitch' || !stretch) return
   if (stretch.edge === 'underside') walk.trouble({ kind: 'other-edge', span, named: 'top', next: 'underside' })
   const number = stretch.rows[0]?.number

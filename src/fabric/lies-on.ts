@@ -79,8 +79,10 @@ function endsInSlips({ edge, made, begunAt, at, prefixed, setting, round, outlin
 const isSlip = ({ kind }: Place): boolean => kind === 'sl st'
 
 /** Slip stitches at the start pass places by; the one that the first stitch stands on is covered. */
-function coveredFrom({ made, edge, begunAt, setting }: Walk): number {
+function coveredFrom({ made, edge, begunAt, setting, outline, taken }: Walk): number {
   if (setting.slipFabric || setting.slipsFasten) return begunAt
+  // `join yarn at the right end of Row 6, sc in each of 24 sts`: the row-end is where the yarn comes in, and is not worked into.
+  if (outline && edge[begunAt]?.kind === 'row-end' && !taken.has(edge[begunAt])) return edge.findIndex((place, at) => at >= begunAt && taken.has(place))
   const stitch = made.findIndex((place) => !isSlip(place))
   const slip = stitch > 0 ? made[stitch - 1]!.into : undefined
   if (!slip) return begunAt

@@ -142,7 +142,7 @@ function asItLies(walk: Walk, target: Target): Target {
   const on = target.walk === 'edge' ? standsOn(walk, target) : undefined
   if (on === 'a side') {
     const { hand: _, ...either } = target
-    return either
+    return walk.choose('hand-meant', ['either end of the row may be meant', 'left and right are as the row was worked']) === 1 ? target : either
   }
   if (on === undefined && !/\b(?:at (?:the )?top|uppermost|upside down)\b/.test(walk.said)) return target
   const hand = target.hand === 'left' ? 'right' : 'left'

@@ -23,7 +23,8 @@ export function takeOpening(reader: Reader): string | undefined {
       reader.take('of|at|along|across|over|in', 'the?')
     }
     reader.take(`${sides}?`, `${sides}?`)
-    if (reader.take(openings, 'ch|chain|chains|opening|hole|gap|edge|sts?')) {
+    // `in the underarm seam`: no chain over stitches, but what two edges have become.
+    if (reader.take(openings, 'ch|chain|chains|opening|hole|gap|edge|sts?') && !/^(?:seam|seams|join|joins)$/.test(reader.word())) {
       // `the second opening of Row 5`: a row of no more than one such place needs no number.
       takeRowNamed(reader, 'of|in|on', 'the?')
       return wordsFrom(reader, at)

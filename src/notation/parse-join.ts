@@ -141,7 +141,7 @@ const handed = /^(?:-|hand|side|edge|end|corner|)$/
 
 /** After `join`: `with sl st`, `in first sc`, `to top of ch-3`, `being careful not to twist`. */
 function joinTail(reader: Reader) {
-  reader.take('yarn|thread|strand|wool|cotton|rnd|round') || reader.take('ball|skein', 'of?', 'yarn|thread?')
+  reader.take('the|a?', 'contrast|contrasting|main|new|second|other|next', 'yarn|thread|strand|wool|cotton|color|colour') || reader.take('yarn|thread|strand|wool|cotton|rnd|round') || reader.take('ball|skein', 'of?', 'yarn|thread?')
   reader.take('with|using|by', 'a|an?', 'sl|ss|slst|standing?', '-?', 'st?')
   reader.take('yarn|thread|wool|cotton')
   reader.take('with?', 'rs|ws', 'facing', ',?') || reader.take('with?', 'the?', 'right|wrong', 'side', 'facing', ',?')

@@ -109,7 +109,7 @@ function leaving(reader: Reader): readonly Leave[] | undefined {
     while (reader.peek()?.kind === 'word' && !/^(unworked|free|unused)$/.test(reader.word()) && reader.at - tail < 6) reader.at += 1
     if (!/^(unworked|free|unused)$/.test(reader.word())) reader.at = tail
   }
-  if ((thing || count || named) && (reader.take('unworked|free|unused|behind') || reader.take('rem|remaining', 'unworked?') || named && reader.take('for', 'later|now') || reader.take('out', 'of', 'the|this', 'row'))) {
+  if ((thing || count || named) && (reader.take('unworked|free|unused|behind|open') || reader.take('rem|remaining', 'unworked?') || named && reader.take('for', 'later|now') || reader.take('out', 'of', 'the|this', 'row'))) {
     takeOfOlder(reader)
     takeAtEnd(reader)
     const before = ahead ?? takeBeside(reader, 'before')

@@ -16,7 +16,7 @@ export function takePieceName(reader: Reader): string | undefined {
 /** `right front neck`, `back neckline edge`: a piece, or a part of its edge. */
 export function takePieceOrPart(reader: Reader): string | undefined {
   const name = takePieceName(reader)
-  if (name !== undefined) reader.take('neck|neckline|armhole|shoulder', 'edge|line|opening?') || reader.take('top|bottom|side|tip|point|edge')
+  if (name !== undefined) reader.take('neck|neckline|armhole|shoulder', 'edge|line|opening?') || reader.take('top|bottom|side|tip|point|edge|vent|slit')
   return name
 }
 

@@ -47,7 +47,7 @@ export function parseSkip(reader: Reader): readonly Instruction[] | undefined {
   let count: Num | undefined
   for (;;) {
     if (reader.take('the') || reader.take('over') || reader.take('of') || reader.take('next|foll|following') || numberAhead(reader, 1) !== undefined && reader.take('all|another')) continue
-    if (reader.take('first|1st|same')) from = 'first'
+    if (reader.take('first|1st|same') || numberAhead(reader, 3) !== undefined && reader.take('right', '-?', 'hand')) from = 'first'
     else if (reader.take('last')) from = 'last'
     else if (reader.take('centre|center|middle|held') && (count || numberAhead(reader) !== undefined)) continue
     else if (!count && numberAhead(reader) !== undefined && reader.word(1) !== '-') count = takeNumber(reader)

@@ -101,6 +101,8 @@ function tail(reader: Reader, draft: Draft): void {
     const ofPiece = takePieceOrPart(reader)
     if (ofPiece !== undefined) draft.ofPiece = ofPiece
     else reader.at = piece
+    // `first ch of Back foundation`
+    if (ofPiece !== undefined && draft.thing?.kind === 'chain' && reader.take('foundation', 'edge|row|ch|chain?')) draft.edge = 'underside'
     // `13 sc of Log 1 Row 7`
     const ofRow = ofPiece === undefined || draft.ofRow !== undefined ? undefined : takeRowNamed(reader, ',?')
     if (ofRow !== undefined) draft.ofRow = ofRow

@@ -1,5 +1,6 @@
 import { takeBetween } from './between-parts.ts'
 import { numberAhead } from './numbers.ts'
+import { unworked } from './parse-adjective.ts'
 import { motifWord } from './motif-words.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeTip } from './parse-reach.ts'
@@ -24,6 +25,8 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
   if (asForPiece(reader)) return true
   // `in each of the 8 row ends above`
   if (isTold(last) && /^[,;.(]?$/.test(reader.word(1)) && reader.take('above')) return true
+  // `14 row-ends down to left-over sts`: as far as what comes next.
+  if (isTold(last) && reader.take('down|up|along|on?', 'to', 'the?', `${unworked}|skipped|left`, '-?', 'over?', 'sts|stitches|st|stitch') && placeEnds(reader)) return true
   // `sc in first 14 sts only`
   if (isTold(last) && reader.take('only|alone')) return true
   // `5 dc in next st to make a shell`, `3 sc in next st for corner`
@@ -37,7 +40,7 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
   reader.at += 1
   // `between the two straps`
   if (between && numberAhead(reader, 1) === 2) reader.at += 2
-  while (!reader.done && (isQuiet(reader) || isOneEnd(reader) || isRoundEnd(reader) || (isTold(last) || isDecrease(last)) && isItsEnd(reader) || isTimed(last) && isEndOfPart(reader))) reader.at += 1
+  while (!reader.done && (isQuiet(reader) || isOneEnd(reader) || isRoundEnd(reader) || (isTold(last) || isDecrease(last)) && isItsEnd(reader) || (isTimed(last) || isTold(last)) && isEndOfPart(reader))) reader.at += 1
   const ends = reader.done || /^([,.;:()[\]]|and|then|while)$/.test(reader.word())
   if (ends && reader.at - at > 1 && reader.at - at < 9) return true
   reader.at = at
@@ -61,8 +64,8 @@ const isRoundEnd = (reader: Reader): boolean => reader.word() === 'end' && /^(?:
 /** `5 sc at its end`, `each of 5 sts at end of First Strap`: so many stitches are told, and where they lie. */
 const isItsEnd = (reader: Reader): boolean => /^ends?$/.test(reader.word()) && /^(at|on|the)$/.test(reader.word(-1)) && /^([,.;:)]|of|)$/.test(reader.word(1))
 
-/** `[…] 2 times up the end of the strap` */
-const isEndOfPart = (reader: Reader): boolean => reader.word() === 'end' && /^(?:the|its)$/.test(reader.word(-1)) && reader.word(1) === 'of' && !/^(?:the|this|each)?(?:row|rnd|round|rows)$/.test(reader.word(2) + reader.word(3))
+/** `[…] 2 times up the end of the strap`, `10 row-ends down end of left arm` */
+const isEndOfPart = (reader: Reader): boolean => reader.word() === 'end' && /^(?:the|its|down|up|along|over)$/.test(reader.word(-1)) && reader.word(1) === 'of' && !/^(?:the|this|each)?(?:row|rnd|round|rows)$/.test(reader.word(2) + reader.word(3))
 
 const isTimed = (item: Instruction | undefined): boolean => item?.node === 'repeat' && item.times.kind === 'in-all'
 

@@ -10,10 +10,13 @@ export function takeSeamPlace(reader: Reader): boolean {
   reader.take('the?', 'end', 'of')
   if (reader.take('the?', 'joining', 'row|seam|edge?') && placeEnds(reader)) return true
   reader.at = at
-  reader.take('the?', 'end', 'of')
+  reader.take('the?', 'end|top|bottom|foot|base|head', 'of')
   reader.take('the')
+  const { at: kind } = reader
   while (/^(?:side|back|front|shoulder|underarm|centre|center|joining|neck|left|right|thumb|first|second|next|other|same|inner|-|hand)$/.test(reader.word()) && (reader.word(1) !== 'of' || /^(?:first|second)$/.test(reader.word()))) reader.at += 1
-  if (reader.take('seam|seams')) {
+  // `in side join`: of the sides, and no round.
+  const joined = reader.all.slice(kind, reader.at).some(({ text }) => /^(?:side|back|front|shoulder|underarm|centre|center)$/i.test(text))
+  if (reader.take('seam|seams') || joined && reader.take('join|joins')) {
     const { at: end } = reader
     if (!reader.take('at|on', 'the', 'upper|lower|top|bottom|other|near|far|first|second', 'end|edge|side', 'of?', 'the?', `${holes}?`)) reader.at = end
     if (placeEnds(reader)) return true

@@ -5,7 +5,7 @@ export type LeftState = 'sure' | 'may-be'
 
 const linking = new Set(['that', 'which', 'are', 'is', 'were', 'was', 'be', 'being', 'stay', 'stays', 'will', 'should', 'have', 'been', 'still', 'now', 'then', 'all', 'yet', 'not', 'never', 'unstitched'])
 const remaining = new Set(['left', 'remain', 'remains', 'remaining', 'rem', 'waiting', 'over'])
-const free = new Set(['unworked', 'free', 'unused', 'untouched', 'undone', 'unmade', 'behind', 'skipped', 'missed'])
+const free = new Set(['unworked', 'free', 'unused', 'untouched', 'undone', 'unmade', 'behind', 'skipped', 'missed', 'open'])
 
 /** Takes `left unworked`, `are not worked`, `remain and are left unworked`, `that are left stay unworked`, `over`: what is said of stitches that a row leaves. */
 export function takeLeft(reader: Reader): LeftState | undefined {
