@@ -271,7 +271,8 @@ function isRowMeant(walk: Walk, row: Stretch['rows'][number] | undefined, { ofRo
   if (rowCalled === undefined) return row.number === ofRow
   if (rowCalled === '') return true
   if (/^(?:last|final|top) row$/.test(rowCalled)) return walk.outline!.stretches.some(({ edge, rows }) => edge === 'top' && rows[0] === row)
-  return row.called === rowCalled || rowCalled === 'first row' && row.number === 1
+  // `end of joining row`, `the row-end of Closing row`: of the piece of that name.
+  return row.called === rowCalled || row.piece === rowCalled || `${row.piece} row` === rowCalled || rowCalled === 'first row' && row.number === 1
 }
 
 /** Whether a place is a row-end of the row that is named. */

@@ -49,7 +49,8 @@ function runAlong(ring: Ring, first: Place, second: Place, last: Place): Ring {
 
 /** The place of the other piece's like row that lies on this one: the other end, or as far from the other side. */
 function mirror({ edge, row, place }: Spot, like: LaidRow | undefined): Place | undefined {
-  const of = (one: LaidRow): readonly Place[] => (edge === 'row-ends' ? (one.ends ?? []) : edge === 'underside' ? one.foundation : one.places)
+  const under = ({ foundation, startChains, endChains }: LaidRow): readonly Place[] => (row.foundation.includes(place) ? foundation : [...startChains, ...endChains])
+  const of = (one: LaidRow): readonly Place[] => (edge === 'row-ends' ? (one.ends ?? []) : edge === 'underside' ? under(one) : one.places)
   const places = of(row)
   return like && of(like).length === places.length ? of(like)[places.length - 1 - places.indexOf(place)] : undefined
 }

@@ -46,7 +46,7 @@ export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readon
   for (const seam of seams) {
     const free: ReadonlySet<Place> = new Set(rings.flat().map(({ place }) => place))
     const [one, other] = seam.map(({ piece, words }) => {
-      const edge = words === 'facing' ? facing(pieces, seam[0].piece) : words
+      const edge = words === 'facing' ? facing(pieces, seam, free, asWorked) : words
       return pieces[piece] && edge && edge !== 'copy' ? runOf(asWorked, pieces[piece], edge, piece, taken, untwisted(seam, edge, pieces[piece])).filter((place) => free.has(place)) : []
     })
     const after = one && other && one.length > 0 && other.length > 0 ? sewnAt(rings, one, other, ends && seam[0].words === 'ridge') : undefined
@@ -58,13 +58,15 @@ export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readon
 }
 
 /** What lies on the left side of a piece, both held together, is the right side of the other, row on row; top lies on top, and underside on underside. */
-function facing(pieces: readonly SewnPiece[], ridge: number): EdgeWords | undefined {
+function facing(pieces: readonly SewnPiece[], [{ piece: ridge }, { piece: behind }]: ToldSeam, free: ReadonlySet<Place>, rings: readonly Ring[]): EdgeWords | undefined {
   const over = pieces[ridge]?.rows[0]?.over
   const rows = pieces.flatMap((piece) => piece.rows)
   const ownerOf = (place: Place): LaidRow | undefined => rows.find(({ ends, foundation, places }) => ends?.includes(place) === true || foundation.includes(place) || places.includes(place))
   const [first, last] = over ? [ownerOf(over.first), ownerOf(over.last)] : []
   if (!over || !first || !last) return undefined
   if (over.first.kind !== 'row-end') return { edge: first.foundation.includes(over.first) ? 'bottom' : 'top' }
+  // Round a panel from end to end of one row: a strip lies there with a whole side, as a gusset does, and with its other side on the next panel.
+  if (first === last && over.last.kind === 'row-end' && over.first !== over.last) return (['left', 'right'] as const).map((edge) => ({ edge })).find((edge) => pieces[behind] && placesNamed(rings, pieces[behind], edge).some((place) => free.has(place)))
   const [from, to] = [first.number ?? 0, last.number ?? 0].toSorted((a, b) => a - b)
   return { edge: handOf(first, over.first) === 'left' ? 'right' : 'left', part: true, rows: [from!, to!] }
 }

@@ -1,13 +1,13 @@
 import { textOf } from '../text/source.ts'
 import type { EdgeWords, NamedEdge } from '../fabric/named-edges.ts'
-import type { EdgeUse } from '../fabric/worked-row.ts'
+import type { EdgeUse, WorkedRow } from '../fabric/worked-row.ts'
 import type { Span } from '../text/span.ts'
 import type { ToldSeam } from '../fabric/sewn-rings.ts'
 import type { WorkedPiece } from './checked-pattern.ts'
 import type { Pattern, Piece, Seam } from './pattern.ts'
 
-const laid = /\b(?:lay|lays|laid|place|put|hold|pin|set)\b[^.]*\b(?:on|upon|over|against|behind|together|and|with)\b/i
-const throughBoth = /\bthrough (?:both|the two|two|all)\b|\bboth (?:layers|pieces|thicknesses)\b/i
+const laid = /\b(?:lay|lays|laid|place|put|hold|pin|set)\b[^.]*\b(?:on|upon|over|against|behind|together|tog|and|with)\b|\b(?:ws|rs|(?:wrong|right) sides?) (?:tog|together|touching)\b/i
+const throughBoth = /\b(?:through|thru) (?:both|the two|two|all)\b|\bboth (?:layers|pieces|thicknesses)\b/i
 
 /**
  * `Lay front on back, wrong sides touching. Every stitch of Rnd 1 goes through both.`: a round on two pieces at once is a seam of them, told in
@@ -36,9 +36,22 @@ export function layersWorked({ pieces, source }: Pattern, worked: readonly Worke
     const laid = row.along.flatMap((use) => laidWhole(use, piece, two, first))
     // Either side of a pocket is told once.
     const once = new Map(laid.map((edges) => [JSON.stringify(edges), edges])).values()
+    const strip = roundPanel(row) ? two.find((one) => one.name !== piece.on && isAsLong(first.find((other) => other.piece === one), row.makes)) : undefined
+    if (strip) return [{ join: [piece.name, strip.name], edges: [[{ edge: 'top' }, { edge: 'side' }]], within: true, span: row.written.text }]
     return [...[...whole].map((edge) => [{ edge }, { edge }]), ...once].map((edges) => ({ ...seam, edges: [edges] }))
   })
 }
+
+/** Up to one end of a row from the other, over whole edges, with a stitch in each place: what lies behind is a strip, as a gusset is, and not of the same shape. */
+function roundPanel({ along = [], makes }: WorkedRow): boolean {
+  const worked = along.filter(({ worksOver }) => worksOver > 0)
+  return worked.length > 2 && worked[0]?.edge === 'row-ends' && worked.at(-1)?.edge === 'row-ends' && worked.every(({ offers, worksOver }) => offers === worksOver) && worked.reduce((sum, { worksOver }) => sum + worksOver, 0) === makes
+}
+
+/** Rows that a strip may be too long or too short by, and still be meant for what it lies on (common practice, no source). */
+const off = 3
+
+const isAsLong = (strip: WorkedPiece | undefined, places: number): boolean => strip?.edges.some((one) => one.edge === 'row-ends' && Math.abs(one.places - places) <= off) === true
 
 /** A smaller piece that lies on an edge, as a pocket does, is worked through from end to end: as many places as it has there. */
 function laidWhole({ edge, offers, through = 0 }: EdgeUse, { on }: Piece, two: readonly Piece[], worked: readonly WorkedPiece[]): readonly (readonly EdgeWords[])[] {
@@ -73,6 +86,9 @@ const names: Readonly<Record<EdgeUse['edge'], NamedEdge>> = { top: 'top', step: 
 
 /** The pieces that words lay on one another: by their names, or where there are but two, as `the halves`. */
 function joined(piece: Piece, words: string, pieces: readonly Piece[]): readonly Piece[] {
+  // `on: [Front, Gusset]`
+  const told = pieces.filter(({ name }) => name === piece.on || piece.onAlso?.includes(name))
+  if (told.length === 2) return told
   const base = pieces.filter((one) => one.name !== piece.name && one.on === undefined)
   return base.length === 2 && /\b(?:halves|pieces|panels|strips|sides)\b(?! (?:facing|together|out|in|inside|touching))/i.test(words) ? base : byName(piece, words, pieces)
 }
