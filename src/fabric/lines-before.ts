@@ -1,4 +1,5 @@
 import type { ReadRow } from '../notation/parse-row.ts'
+import type { RowsEntry } from '../notation/split-rows.ts'
 
 /** `Hold the two pieces with wrong sides together.`, `With RS facing, join yarn in the corner sp.` on a line of its own, without a label: the row under it begins so. */
 export function worksNothing({ items, totals, reference, stripes }: ReadRow): boolean {
@@ -10,4 +11,10 @@ export function beginsNext({ items, totals, reference }: ReadRow, next: ReadRow 
   const told = items.filter(({ node }) => node !== 'aside')
   const first = next?.items.find(({ node }) => node !== 'aside' && node !== 'turn')
   return told.length === 2 && told[0]!.node === 'start' && told[1]!.node === 'chain' && totals.length === 0 && !reference && first?.node === 'work' && first.target?.walk === 'from-hook'
+}
+
+/** `Second side: With RS facing, skip 6 sts of Row 14, join yarn in next st.` over `Row 15: Ch 1, sc in same st`: a heading, and how the row under it begins. */
+export function isLead({ label }: Extract<RowsEntry, { kind: 'row' }>, { items, totals, reference, stripes }: ReadRow, next: RowsEntry | undefined): boolean {
+  const begins = items.some(({ node }) => node === 'start') && items.every(({ node }) => node === 'aside' || node === 'skip' || node === 'start')
+  return label?.word === 'unsaid' && label.numbers.length === 0 && begins && totals.length === 0 && !reference && !stripes && next?.kind === 'row' && (next.label?.numbers.length ?? 0) > 0
 }

@@ -16,7 +16,7 @@ import { endsWith, planRows, rowsInTurn, type PlannedRow } from './plan-rows.ts'
 import { withBracketTimes } from './bracket-times.ts'
 import { sideFacing } from './side-facing.ts'
 import { shiftedRows } from './shifted-rows.ts'
-import { beginsNext, worksNothing } from './lines-before.ts'
+import { beginsNext, isLead, worksNothing } from './lines-before.ts'
 import { ofPart, underHeading } from './under-heading.ts'
 import { yarnAtEnd, type YarnAtEnd } from './yarn-at-end.ts'
 
@@ -41,6 +41,8 @@ export interface Remark {
   readonly span: Span
   /** How many written rows stand before it. */
   readonly after: number
+  /** Of `Second side: With RS facing, skip 6 sts, join yarn in next st.` the words that head the rows behind it. */
+  readonly heading?: Span
 }
 
 /** Reads a piece's block of rows. */
@@ -56,7 +58,11 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
   const reads = parts.map((part) => (part.kind === 'row' ? readRow(text, part.text.start, part.text.end, words, part.label?.counted) : undefined))
   for (const [at, part] of parts.entries()) {
     const read = reads[at]
-    if (part.kind === 'row' && read && !part.label && beginsNext(read, reads[at + 1])) held = [...held, ...read.items]
+    const lead = part.kind === 'row' && read && isLead(part, read, parts[at + 1]) ? part.label : undefined
+    if (lead) {
+      remarks.push({ span: part.span, after: entries.length, heading: { start: lead.start, end: lead.end } })
+      held = [...held, ...read!.items]
+    } else if (part.kind === 'row' && read && !part.label && beginsNext(read, reads[at + 1])) held = [...held, ...read.items]
     else if (part.kind === 'between' || !read || !part.label && worksNothing(read)) {
       remarks.push({ span: part.span, after: entries.length })
       held = [...held, ...(read?.items ?? []).filter(({ node }) => node === 'aside')]
@@ -80,7 +86,8 @@ function opened(entry: WrittenEntry, opening: Opening | undefined): WrittenEntry
 /** Headings that a row may call a part by: a few words, and no sentence. */
 function headingsIn(text: string, parts: readonly RowsEntry[]): readonly string[] {
   return parts.flatMap((part, index) => {
-    const name = part.kind === 'row' ? (part.label?.part ?? '') : parts[index + 1]?.kind === 'row' ? partName(text.slice(part.span.start, part.span.end)) : ''
+    const alone = part.kind === 'row' && part.label?.word === 'unsaid' && part.label.numbers.length === 0 ? partName(part.label.name) : ''
+    const name = part.kind === 'row' ? (part.label?.part ?? alone) : parts[index + 1]?.kind === 'row' ? partName(text.slice(part.span.start, part.span.end)) : ''
     return /^(?:front|back|left|right|cent(?:re|er)|middle|\p{L}+(?: [\p{L}\d]+){1,3})$/u.test(name) ? [name] : []
   })
 }
@@ -100,7 +107,8 @@ function partOf(label: RowLabel | undefined, above: WrittenEntry | undefined, re
 function headingOf(text: string, remarks: readonly Remark[], before: number): Pick<WrittenEntry, 'headed' | 'heading'> {
   const last = remarks.at(-1)
   if (!last) return {}
-  return { heading: text.slice(last.span.start, last.span.end).replace(/\s*[:.]$/, '').toLowerCase(), ...(last.after === before && { headed: true }) }
+  const { start, end } = last.heading ?? last.span
+  return { heading: text.slice(start, end).replace(/\s*[:.]$/, '').toLowerCase(), ...(last.after === before && { headed: true }) }
 }
 
 /** One row that is really worked: a range gives as many as it has rows. */

@@ -74,4 +74,4 @@ function fillThere(reader: Reader, before: readonly Instruction[]): boolean {
   return false
 }
 
-const takeThere = (reader: Reader): boolean => reader.take('at|in|on', 'each|every|the|all?', 'of?', 'the?', inwards, 'corner|corners')
+const takeThere = (reader: Reader): boolean => reader.take('at|in|on', 'each|every|the|all?', 'of?', 'the?', inwards, 'neck|armhole|shoulder|step|underarm?', 'corner|corners')

@@ -20,7 +20,7 @@ export function takeInnerCorner(reader: Reader): Target | undefined {
   if (lastAndFirst(reader) || meeting(reader)) {
     const each = reader.take('each|every|all|any', 'of?', 'the?')
     const count = takeNumber(reader)
-    if (reader.take(inwards, 'corner|corners')) {
+    if (reader.take(inwards, 'neck|armhole|shoulder|step|underarm?', 'corner|corners')) {
       const one = !each && !count && reader.word(-1) === 'corner'
       legsTold(reader)
       return { walk: one ? 'next' : 'each', ...(count && { count }), thing: { kind: 'stitch', where: 'inner' }, start, end: reader.end }

@@ -27,6 +27,8 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
   if (isTold(last) && /^[,;.(]?$/.test(reader.word(1)) && reader.take('above')) return true
   // `14 row-ends down to left-over sts`: as far as what comes next.
   if (isTold(last) && reader.take('down|up|along|on?', 'to', 'the?', `${unworked}|skipped|left`, '-?', 'over?', 'sts|stitches|st|stitch') && placeEnds(reader)) return true
+  // `8 row-ends down [Rows 20-13]`
+  if (isTold(last) && /^[[(]$/.test(reader.word(1)) && reader.take('down|up|along')) return true
   // `sc in first 14 sts only`
   if (isTold(last) && reader.take('only|alone')) return true
   // `5 dc in next st to make a shell`, `3 sc in next st for corner`
