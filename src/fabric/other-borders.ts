@@ -36,7 +36,9 @@ function otherBorders(toWork: RowToWork, outline: Outline, { round, sewn, laidOn
   const unturned = namesFirstEdge(items) ? [{ edge: made(outline.walk(!turned), !turned), words: 'the edge that is named comes next, whether the work is turned or not' }] : []
   const anew = begunAnew(toWork)
   const closed = round && sewn && (alongEdges(items) || onFoundation(items)) ? closedEdges(outline.walk(turned)).flatMap((rest) => (anew ? turnsOf(rest) : [rest])).map((rest) => ({ edge: made(rest, turned), words: 'an edge that the round does not reach is folded or sewn together' })) : []
-  if (!anew) return [...onBases, ...ring, ...closed, ...unturned]
+  const points = withoutPoints(outline.walk(turned))
+  const besidePoints = points ? (anew ? turnsOf(points) : [points]).map((begun) => ({ edge: made(begun, turned), words: 'the row of a point has no sides that are worked' })) : []
+  if (!anew) return [...onBases, ...ring, ...closed, ...unturned, ...besidePoints]
   // Where the words say which side faces, the work goes along the edge in one direction only.
   const ways = border.faced ? [turned] : [turned, !turned]
   const startsOn = (walkOf: (way: boolean) => readonly Stretch[], adds: readonly Place[]): readonly OtherBorder[] => ways.flatMap((way) => {
@@ -47,7 +49,17 @@ function otherBorders(toWork: RowToWork, outline: Outline, { round, sewn, laidOn
   const starts = [...startsOn((way) => outline.walk(way), []), ...(bases.length > 0 ? startsOn((way) => based(outline.walk(way)), bases) : [])]
   const heel = outline.opened ? [turned, !turned].map((way) => ({ edge: made(sidesUp(outline.walk(way)), way), words: 'the edge that the piece began with is folded and sewn together' })) : []
   const withEnds = turnsOf(outline.opened ? outline.openingWithEnds : []).map((begun) => ({ edge: made(begun, turned), words: 'the round that closes the opening has an end on either side of it' }))
-  return [...onBases, ...ring, ...starts, ...heel, ...withEnds, ...closed]
+  return [...onBases, ...ring, ...starts, ...heel, ...withEnds, ...closed, ...besidePoints]
+}
+
+/** At a point of one stitch makers work into that stitch and into the sides of the row, or into the stitch alone (common practice, no source); nothing where there is no point. */
+function withoutPoints(stretches: readonly Stretch[]): readonly Stretch[] | undefined {
+  const points = new Set(stretches.flatMap(({ edge, rows, places }) => (edge === 'top' && places.length === 1 ? rows : [])))
+  if (points.size === 0) return undefined
+  return stretches.map((stretch) => {
+    const stays = stretch.rows.map((row) => stretch.edge !== 'row-ends' || !points.has(row))
+    return stays.every(Boolean) || stretch.rows.length !== stretch.places.length ? stretch : { ...stretch, rows: stretch.rows.filter((_, index) => stays[index]), places: stretch.places.filter((_, index) => stays[index]), seams: [] }
+  })
 }
 
 /** A side that goes on from a bag to its flap, or over a seam: where the rows are numbered anew, at a seam and where another piece is laid on it another row may begin. */

@@ -8,16 +8,32 @@ const lies = /^(?:together|matching|matched|meeting|level|even|aligned|flush|tou
 
 /**
  * How pieces lie for what follows, as a clause of its own that tells no number: `corners matching`, `foundation edges together`, `foundation to foundation`,
- * `with all edges level`, `matching corners`, `side edges meeting at the back`.
+ * `with all edges level`, `matching corners`, `side edges meeting at the back`, `Front and Back wrong sides together`.
  */
 export function takeHowItLies(reader: Reader): boolean {
   const { at } = reader
   const begins = at === 0 || /^[,.;:()]$/.test(reader.word(-1)) || reader.word(-1) === 'and'
   reader.take('with|so', 'that?')
-  if (begins && (reader.take('matching|aligning|lining', 'up?') && takeParts(reader) || takeParts(reader) && takeState(reader)) && placeEnds(reader)) return true
+  if (begins && (reader.take('matching|aligning|lining', 'up?') && takeParts(reader) || takePiecesTogether(reader) || takeParts(reader) && takeState(reader)) && placeEnds(reader)) return true
   reader.at = at
   return false
 }
+
+/** `Front and Back wrong sides together` */
+function takePiecesTogether(reader: Reader): boolean {
+  const { at } = reader
+  let pieces = 0
+  while (takePieceName(reader) !== undefined || isCalled(reader) && (reader.at += 1) > 0) {
+    pieces += 1
+    reader.take('and|&|,')
+  }
+  if (pieces > 1 && (reader.take('with?', 'ws|rs') || reader.take('with?', 'wrong|right', 'sides')) && reader.take('together|tog|touching|facing')) return true
+  reader.at = at
+  return false
+}
+
+/** A name that the rows gave to what they made: `Face` of two blocks that were sewn. */
+const isCalled = (reader: Reader): boolean => /^\p{Lu}\p{Ll}+$/u.test(reader.peek()?.text ?? '') && /^(?:and|&|,|ws|rs|wrong|right|with)$/.test(reader.word(1)) && reader.vocabulary.stitchAt([reader.word()]) === undefined
 
 /** `the foundation edges`, `both long sides`, `corners` */
 function takeParts(reader: Reader): boolean {

@@ -10,7 +10,15 @@ export function takeAdded(reader: Reader): void {
   const { at } = reader
   if (reader.take('that|which', 'bridge|span|cross', 'them|these|it|the?', 'opening|gap|hole?') && placeEnds(reader, ...goesOn)) return
   reader.at = at
-  if (reader.take('of|on|from', 'the|that?', 'separate|spare|added|extra|new', 'ch|chain') && placeEnds(reader, ...goesOn)) return
+  if (reader.take('of|on|from', 'the|that?', 'separate|spare|added|extra|new', 'ch|chain')) {
+    const { at: chain } = reader
+    // `at underside of added ch of Row 7`
+    if (takeRowNamed(reader, 'of|at|on|in') === undefined) reader.at = chain
+    if (placeEnds(reader, ...goesOn)) return
+  }
+  reader.at = at
+  // `at underside of Row 12 added ch`
+  if (takeRowNamed(reader, 'of|at|on') !== undefined && reader.take('added|extra|spare|separate|extension', 'ch|chain|chs|chains') && placeEnds(reader, ...goesOn)) return
   reader.at = at
   const clause = reader.take('that|which', 'were|was|you?')
   const made = reader.take('added|made|worked|chained|used|left') || clause && reader.take('begin|begins|began|start|started|lengthen|extend|extended')

@@ -24,6 +24,6 @@ export const unworked = 'unworked|free|unused|leftover'
 /** `5 unworked sts`, `4 slip-stitched sts`, `6 added ch`: how they came to lie there. */
 export function takeState(reader: Reader): 'slipped' | undefined {
   if (/^(?:unworked|free|slip|sl|ss|st|stitch)$/.test(reader.word(1))) reader.take('outermost|outer|innermost|inner|nearest')
-  if (reader.take(`${unworked}|added|extra|extension`) || reader.take('left', '-?', 'over')) return undefined
+  if (reader.take(`${unworked}|added|extra|extension|spare|separate`) || reader.take('left', '-?', 'over')) return undefined
   return reader.take('slipped') || reader.take('slip|sl|ss', '-?', 'stitched') ? 'slipped' : undefined
 }

@@ -12,6 +12,7 @@ export interface Opening {
 
 const sentence = /[^.!]+(?:\.(?!\s|$)[^.!]+)*/g
 const prefix = /^notes?\s*:/i
+const chainNamed = /^\s*(?:spare|separate) ch(?:ain)?\s*:/i
 const places = new Set<Instruction['node']>(['skip', 'start', 'aside', 'turn'])
 
 /**
@@ -22,7 +23,7 @@ export function parseJoinNote(text: string, start: number, end: number, vocabula
   const from = start + (prefix.exec(text.slice(start, end))?.[0].length ?? 0)
   for (const { 0: words, index } of text.slice(from, end).matchAll(sentence)) {
     if (!/\b(?:re)?(?:join|attach)/i.test(words)) continue
-    const { items, reference, sizeLists } = parseRow(text, from + index, from + index + words.length, vocabulary)
+    const { items, reference, sizeLists } = parseRow(text, from + index + (chainNamed.exec(words)?.[0].length ?? 0), from + index + words.length, vocabulary)
     const last = items.findLastIndex(({ node }) => node === 'start')
     const taken = items.slice(0, last + 1)
     if (!reference && makesSeparateChain(items)) return { items, sizeLists }

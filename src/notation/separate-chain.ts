@@ -1,7 +1,7 @@
 import type { Instruction } from './syntax.ts'
 
-const separate = /\b(?:separate|spare|extra|another|new|second|short) (?:length|strand|ball|piece|end|bit|oddment)\b/
-const ended = /\b(?:fasten(?:ed)? off|cut|break|end off|set aside|leave it)\b/
+const separate = /\b(?:separate|spare|extra|another|new|second|2nd|short) (?:length|strand|ball|piece|end|bit|oddment)\b/
+const ended = /\b(?:fasten(?:ed)? off|fo|cut|break|end off|set aside|leave it)\b/
 
 /** `Join with sl st in first st of Row 12`: a slip stitch that only fastens the strand. */
 const joins = (item: Instruction): boolean => item.node === 'start' || item.node === 'join' || item.node === 'work' && item.stitch === 'sl st'
