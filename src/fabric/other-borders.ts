@@ -59,7 +59,7 @@ function withoutPoints(stretches: readonly Stretch[]): readonly Stretch[] | unde
   return stretches.map((stretch) => {
     const stays = stretch.rows.map((row) => stretch.edge !== 'row-ends' || !points.has(row))
     return stays.every(Boolean) || stretch.rows.length !== stretch.places.length ? stretch : { ...stretch, rows: stretch.rows.filter((_, index) => stays[index]), places: stretch.places.filter((_, index) => stays[index]), seams: [] }
-  })
+  }).filter(({ places }) => places.length > 0)
 }
 
 /** A side that goes on from a bag to its flap, or over a seam: where the rows are numbered anew, at a seam and where another piece is laid on it another row may begin. */
