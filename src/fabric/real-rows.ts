@@ -16,6 +16,7 @@ import { endsWith, planRows, rowsInTurn, type PlannedRow } from './plan-rows.ts'
 import { withBracketTimes } from './bracket-times.ts'
 import { sideFacing } from './side-facing.ts'
 import { shiftedRows } from './shifted-rows.ts'
+import { turnedOn } from './turns.ts'
 import { beginsNext, isLead, worksNothing } from './lines-before.ts'
 import { ofPart, underHeading } from './under-heading.ts'
 import { yarnAtEnd, type YarnAtEnd } from './yarn-at-end.ts'
@@ -162,7 +163,7 @@ export function realRows(entries: readonly WrittenEntry[], size: number, sizeNam
     round = isRound(entry, source, round || closesRing(entry, entries[entries.indexOf(entry) + 1]))
     const side = planned.index === 0 ? sideFacing(entry) : undefined
     const row: RealRow = {
-      entry, ...source, items: source.items.filter((item) => isSaidOf(item, planned)), round, last: planned.last, index: planned.index,
+      entry, ...source, items: turnedOn(source.items.filter((item) => isSaidOf(item, planned)), planned.last), round, last: planned.last, index: planned.index,
       label: number === undefined ? (source.label ?? entry.label?.name ?? startName(entry, rows)) : `${prefixOf(entry.label, round)} ${number}`,
       ...(number !== undefined && { number }), ...(planned.index === 0 && starts.has(entry) && { anew: true }), ...(side && { side }),
       ...(entry.opening && planned.index === 0 && !source.mirrored && { opening: entry.opening }),

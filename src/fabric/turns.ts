@@ -16,6 +16,11 @@ export function turnAfter(items: readonly Instruction[]): boolean | undefined {
   return last?.node === 'turn' && items.length > 1 ? last.turns : undefined
 }
 
+/** `Rows 15-18: Ch 1, turn, sc in each st across. Do not turn.`: that is said of the last of them. */
+export function turnedOn(items: readonly Instruction[], last: boolean): readonly Instruction[] {
+  return !last && items.some((item) => item.node === 'turn' && item.turns) ? items.filter((item) => item.node !== 'turn' || item.turns) : items
+}
+
 /**
  * The side that faces the maker while a row is worked: as it says, or from the row before once one was said. Flat rows are turned unless
  * words before this one or behind that one say not; a border as it meets its outline; a round is `turned` or not.
