@@ -29,7 +29,7 @@ export function easedWords(seam: SeamFacts, size: number, apart: number, each: s
 export const easedBy = ({ eases }: SeamFacts, size: number): number | undefined => eases?.[size] ?? eases?.at(-1)
 
 /** What a named edge is called. */
-export const edgeNames: Readonly<Record<NamedEdge, string>> = { top: 'top', bottom: 'lower edge', left: 'left side', right: 'right side', side: 'side', added: 'added chains', any: 'edge', all: 'edge' }
+export const edgeNames: Readonly<Record<NamedEdge, string>> = { top: 'top', bottom: 'lower edge', left: 'left side', right: 'right side', side: 'side', added: 'added chains', stepped: 'stepped edge', any: 'edge', all: 'edge' }
 
 /** The edges that a seam names, in one size. */
 export const edgesInSize = ({ edges }: SeamFacts, size: number): readonly (EdgeWords | undefined)[] => edges?.[size] ?? edges?.[0] ?? []

@@ -1,7 +1,7 @@
 import type { SeamEdge, Section } from './piece-edges.ts'
 
-/** An edge of a piece as a person names it, with the right side up. `added`: the underside of chains that were added at an end of a row; `any`: named, but by a word that tells no side of it; `all`: all round. */
-export type NamedEdge = 'top' | 'bottom' | 'left' | 'right' | 'side' | 'added' | 'any' | 'all'
+/** An edge of a piece as a person names it, with the right side up. `added`: the underside of chains that were added at an end of a row; `stepped`: from the first step of a stair to the end of the top; `any`: named, but by a word that tells no side of it; `all`: all round. */
+export type NamedEdge = 'top' | 'bottom' | 'left' | 'right' | 'side' | 'added' | 'stepped' | 'any' | 'all'
 
 /** An edge as a seam tells it. */
 export interface EdgeWords {
@@ -51,6 +51,7 @@ export function placesOfEdge(edge: SeamEdge, { edge: named, row }: Partial<EdgeW
     return { counts: edge.based ? [...new Set(counts.flatMap((count) => [count, count + 1]))] : counts, are: 'stitch' }
   }
   if (named === 'added') return { counts: choices([of('underside')]), are: 'stitch' }
+  if (named === 'stepped') return { counts: stairs(sections).map(sum), are: 'stitch' }
   if (named === 'any' || named === 'all') return { counts: choices([sections]), are: 'stitch' }
   const [left, right] = sidesOf(sections)
   const sides = !edge.sided || edge.inParts || named === 'side' ? [left, right] : [named === 'left' ? left : right]
@@ -62,6 +63,16 @@ export function placesOfEdge(edge: SeamEdge, { edge: named, row }: Partial<EdgeW
 const withoutSteps = (side: readonly Section[]): readonly Section[] => side.filter(({ edge }) => edge === 'row-ends')
 
 const sum = (sections: readonly Section[]): number => sections.reduce((all, { stitches }) => all + stitches, 0)
+
+/** The stairs of a piece, with the top that they lead to: from the first step on one side of the top, or up to the last on the other. Sections begin with the top. */
+function stairs(sections: readonly Section[]): readonly (readonly Section[])[] {
+  const under = sections.findIndex(({ edge }) => edge === 'underside')
+  if (under < 0 || sections[0]?.edge !== 'top') return []
+  const [down, up] = [sections.slice(0, under), [...sections.slice(under + 1), sections[0]]]
+  const last = down.findLastIndex(({ edge }) => edge === 'step')
+  const first = up.findIndex(({ edge }) => edge === 'step')
+  return [...(last < 0 ? [] : [down.slice(0, last + 1)]), ...(first < 0 ? [] : [up.slice(first)])]
+}
 
 /** One stretch alone, or all of them. */
 function choices(groups: readonly (readonly Section[])[]): readonly number[] {

@@ -107,6 +107,7 @@ function placesNamed(rings: readonly Ring[], { rows, under }: SewnPiece, words: 
   }
   if (edge === 'bottom') return inOrder(spots.filter((spot) => spot.edge === 'underside'), ({ foundation }) => foundation)
   if (edge === 'added') return addedChains(spots, own, words)
+  if (edge === 'stepped') return stair(rings, own)
   if (edge !== 'top') return []
   const tops = spots.filter((spot) => spot.edge === 'top')
   const named = number === undefined ? own.findLast((row) => tops.some((spot) => spot.row === row)) : own.findLast((row) => row.number === number)
@@ -128,6 +129,19 @@ function outerSide(rings: readonly Ring[], rows: readonly LaidRow[], side: 'left
   const up = [...way.slice(from + 1), ...way.slice(0, from)].filter((spot) => !isUnder(spot))
   const end = up.findIndex((spot) => spot.edge === 'row-ends' && isOwn(spot) && handOf(spot.row, spot.place) !== side)
   return end < 0 ? up : up.slice(0, end)
+}
+
+/** From the first step of a stair to the end of the top that it leads to; nothing where both sides have steps. */
+function stair(rings: readonly Ring[], rows: readonly LaidRow[]): readonly Place[] {
+  const isOwn = ({ row }: Spot): boolean => rows.includes(row)
+  const ring = rings.find((one) => one.some((spot) => spot.edge === 'underside' && isOwn(spot))) ?? []
+  const under = ring.findLastIndex((spot) => spot.edge === 'underside' && isOwn(spot))
+  const up = [...ring.slice(under + 1), ...ring.slice(0, under)]
+  const tops = up.flatMap((spot, index) => (spot.edge === 'top' && isOwn(spot) ? [index] : []))
+  const top = tops.filter((index) => up[index]!.row === rows.at(-1))
+  const [first, last] = [tops[0], tops.at(-1)]
+  if (first === undefined || last === undefined || top.length === 0 || top[0] !== first && top.at(-1) !== last) return []
+  return up.slice(first, last + 1).map(({ place }) => place)
 }
 
 /** The chains at an end of a row are made by the row before it, or beside it; those at its start come first where the words leave it open. */

@@ -11,14 +11,14 @@ export interface SeamPart {
 
 /** Words that tell which edge is meant, the first that is there. */
 const edges: readonly (readonly [RegExp, NamedEdge])[] = [
-  [/\ball (?:(?:four|4|three|3|the) )*(?:sides|edges|round|around)\b/i, 'all'],
+  [/\ball (?:(?:four|4|three|3|the) )*(?:sides|edges|round|around)\b/i, 'all'], [/^(?!.*\b(?:left|right|top|bottom|underside|rows?)\b).*\b(?:stepped|steps|stairs?)\b/i, 'stepped'],
   [/\b(?:top|upper|last row|final row|shoulders?)\b/i, 'top'], [/\b(?:bottom|underside|lower|foundation|beginning|starting|hem)\b/i, 'bottom'],
   [/\bleft\b/i, 'left'], [/\bright\b/i, 'right'], [/\b(?:sides?|row-? ?ends?|ends of (?:the )?rows)\b/i, 'side'],
   [/\b(?:rounds?|rnds?|border|edging|(?:outer|outside|whole|entire) edge|all \d+)\b/i, 'all'], [/\brow \d+(?! to)\b/i, 'top'],
 ]
 
 /** Words that a place on a piece is told in; anything else is a name. */
-const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|ch|sts?|stitch(?:es)?|f?sc|f?h?dc|f?htr|fd?tr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|unworked|separate|added|remaining|rem|skipped|missed|waiting|held|unused|\d+)$/i
+const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|chs?|sleeves?|arms?|wings?|sts?|stitch(?:es)?|f?sc|f?h?dc|f?htr|fd?tr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|steps|stairs?|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|unworked|separate|added|remaining|rem|skipped|missed|waiting|held|unused|\d+)$/i
 
 const stitches = '(?:sts?|stitch(?:es)?|f?sc|f?h?dc|f?htr|fd?tr|d?tr)'
 
@@ -144,7 +144,7 @@ function edgeOf(words: string): EdgeWords {
 /** `underside of the 5 ch of the separate chain`, `underside of the first 6 ch of Row 5`, `underside of the added ch at the left`: chains that were added at an end of a row, and no edge of the piece from end to end. */
 function addedChains(words: string): EdgeWords | undefined {
   const row = /\b(?:rows?|rnds?|rounds?) (\d+)/i.exec(words)
-  if (!/\bundersides?\b/i.test(words) || !/\b(?:separate|added)\b/i.test(words) && (row === null || Number(row[1]) === 1)) return undefined
+  if (!/\bundersides?\b/i.test(words) || !/\b(?:separate|added|sleeves?|arms?|wings?)\b/i.test(words) && (row === null || Number(row[1]) === 1)) return undefined
   const count = /\b(\d+) (?:(?:added|extra|separate) )?(?:ch|chains?|sts?|fsc|fh?dc|fhtr|fd?tr)\b/i.exec(words)
   const hand = /\b(left|right)\b/i.exec(words)?.[1]?.toLowerCase() as 'left' | 'right' | undefined
   return { edge: 'added', ...(row && { row: Number(row[1]) }), ...(count && { count: Number(count[1]) }), ...(hand && { hand }), ...(/\bseparate\b/i.test(words) && { separate: true }) }
