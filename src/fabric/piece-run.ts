@@ -17,6 +17,8 @@ import type { YarnAtEnd } from './yarn-at-end.ts'
 /** A piece as it is handed to be worked. */
 export interface PieceToWork {
   readonly name: string
+  /** Of another copy of a piece: the name by which words call both. */
+  readonly called?: string
   readonly entries: readonly WrittenEntry[]
   readonly lexicon: Lexicon
   readonly size: number

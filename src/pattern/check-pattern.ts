@@ -11,11 +11,12 @@ import { countReferences } from '../measures/count-references.ts'
 import { textOf, type Source } from '../text/source.ts'
 import type { CheckedPattern, WorkedPiece } from './checked-pattern.ts'
 import { layersSaid, layersSewn, layersWorked } from './layers-said.ts'
-import type { Pattern } from './pattern.ts'
+import type { Pattern, Piece } from './pattern.ts'
 import { acceptWarnings } from './accept-warnings.ts'
 import { prosePlaces } from './prose-places.ts'
 import { readPattern } from './read-pattern.ts'
 import { withTriedHints } from './try-hints.ts'
+import { ofThePattern, withCopies } from './with-copies.ts'
 import { saidConventions } from './said-conventions.ts'
 import { senseFindings } from './sense/sense-findings.ts'
 
@@ -32,7 +33,23 @@ export function checkPattern(source: Source): CheckedPattern {
 export function checkOnce(source: Source): CheckedPattern {
   const { pattern, diagnostics } = readPattern(source)
   if (!pattern) return { source, pieces: [], diagnostics }
-  const { pieces, facts, waiting, undecided, split, words, remarks } = workAll(pattern)
+  const usual = findAll(pattern)
+  // Copies that are told apart may be sewn to one another: each has edges of its own then.
+  const copies = usual.found.some(isOfFabric) ? withCopies(pattern) : undefined
+  const apart = copies && findAll(copies)
+  const { pieces, facts, remarks, found } = apart && apart.found.length < usual.found.length ? ofOriginal(pattern, apart) : usual
+  const all = [...diagnostics, ...found, ...referencesNotFound(pattern, pieces), ...senseFindings({ pattern, pieces, facts, remarks, told: [...diagnostics, ...found] })]
+  const parted = acceptWarnings(pattern, pieces, all)
+  return { source, pattern, pieces, ...parted, diagnostics: inOrder(parted.diagnostics) }
+}
+
+/** Findings that may come of a fabric that is not as it is thought to be. */
+const isOfFabric = ({ code }: Diagnostic): boolean => /^(?:row-overruns|place-missing|places-left-over|row-ends-passed|edge-not-next|row-not-checked)$/.test(code)
+
+function findAll(pattern: Pattern) {
+  const { source } = pattern
+  const worked = workAll(pattern)
+  const { pieces, facts, waiting, undecided, split, words, remarks } = worked
   const yarns = pattern.materials?.yarns.flatMap(({ letter }, index) => {
     const span = pattern.places.get(`materials.yarns.${index}.letter`)
     return letter !== undefined && span ? [{ letter, span }] : []
@@ -41,9 +58,17 @@ export function checkOnce(source: Source): CheckedPattern {
   const termsSpan = pattern.places.get('terms')
   const prose = [...prosePlaces(pattern), ...remarks.map(({ span }) => span)]
   const found = runChecks({ source, pieces: facts, lexicon: words, yarns, defined, undecided, split, waiting, definitions: legsDefined(pattern), prose, ...(termsSpan && { termsSpan }), seams: [...pattern.seams, ...layersSaid(pattern, remarks), ...layersWorked(pattern, pieces)].map(({ ease, ...seam }) => ({ ...seam, ease: ease === true })) }, pattern.sizes)
-  const all = [...diagnostics, ...found, ...referencesNotFound(pattern, pieces), ...senseFindings({ pattern, pieces, facts, remarks, told: [...diagnostics, ...found] })]
-  const parted = acceptWarnings(pattern, pieces, all)
-  return { source, pattern, pieces, ...parted, diagnostics: inOrder(parted.diagnostics) }
+  return { ...worked, found: ofThePattern(found, pattern) }
+}
+
+/** What was found with copies as pieces of their own, of the pattern's pieces alone. */
+function ofOriginal(pattern: Pattern, found: ReturnType<typeof findAll>): ReturnType<typeof findAll> {
+  const own = (name: string): Piece | undefined => pattern.pieces.find((piece) => piece.name === name)
+  const pieces = found.pieces.flatMap((worked) => {
+    const piece = own(worked.piece.name)
+    return piece ? [{ ...worked, piece }] : []
+  })
+  return { ...found, pieces, facts: found.facts.filter(({ name }) => own(name)) }
 }
 
 function workAll(pattern: Pattern) {
@@ -63,7 +88,7 @@ function workAll(pattern: Pattern) {
     const together = workInConventions(read.map(({ piece, entries, yarnAtEnd }) => {
       const on = pattern.pieces.findIndex(({ name }) => name === piece.on)
       const grid = pattern.seams.find((seam) => seam.grid && seam.name === piece.on)
-      return { name: piece.name, make: piece.make, entries, ...(yarnAtEnd && { yarnAtEnd }), sewn, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }), ...(grid?.grid && piece.on !== undefined && on < 0 && { onGrid: { ...grid.grid, pieces: indexesOf(pattern, grid.join) } }) }
+      return { name: piece.name, ...(piece.copyOf !== undefined && { called: piece.copyOf }), make: piece.make, entries, ...(yarnAtEnd && { yarnAtEnd }), sewn, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }), ...(grid?.grid && piece.on !== undefined && on < 0 && { onGrid: { ...grid.grid, pieces: indexesOf(pattern, grid.join) } }) }
     }), { tops: seamsBetween(pattern), told: edgesSewn(pattern, size) })
     if (split.length === 0) split = together.split
     waiting.push(...stillWaiting(together.held, pattern).map(({ places, span }) => ({ size, stitches: places.length, span })))

@@ -123,6 +123,8 @@ export interface Piece {
   readonly on?: string
   /** Others that it goes over, where they are told. */
   readonly onAlso?: readonly string[]
+  /** It is another copy of the piece of that name. */
+  readonly copyOf?: string
   readonly note?: string
   /** The text of the `|` block in the source, indentation included; the rows are read from the source itself. */
   readonly rows: Span

@@ -1,0 +1,48 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts'
+import type { Pattern, Piece, Seam } from './pattern.ts'
+
+/** More copies than these are motifs, which are told by a grid. */
+const most = 6
+
+/**
+ * The same pattern with every copy of a piece as a piece of its own, so that each has its own edges: two side strips of a runner, four panels of a hat. The
+ * first keeps the name. Undefined where no copies are sewn or worked on.
+ */
+export function withCopies(pattern: Pattern): Pattern | undefined {
+  const several = pattern.pieces.filter(({ name, make }) => make > 1 && make <= most && (pattern.seams.some(({ join }) => join.includes(name)) || pattern.pieces.some(({ on, onAlso }) => on === name || onAlso?.includes(name))))
+  if (several.length === 0 || pattern.seams.length === 0) return undefined
+  const pieces = pattern.pieces.flatMap((piece) => (several.includes(piece) ? copiesOf(piece) : [piece]))
+  return { ...pattern, pieces, seams: seamsOfCopies(pattern.seams, new Map(several.map(({ name, make }) => [name, make] as const))) }
+}
+
+const nameOf = (piece: string, copy: number): string => (copy === 0 ? piece : `${piece} (${copy + 1})`)
+
+function copiesOf(piece: Piece): readonly Piece[] {
+  return Array.from({ length: piece.make }, (_, copy) => ({ ...piece, make: 1, name: nameOf(piece.name, copy), ...(copy > 0 && { copyOf: piece.name }) }))
+}
+
+/** A seam after another takes the next copy; one of a piece to itself is of each copy to the next, round to the first. */
+function seamsOfCopies(seams: readonly Seam[], several: ReadonlyMap<string, number>): readonly Seam[] {
+  const used = new Map<string, number>()
+  const next = (name: string): string => {
+    const make = several.get(name)
+    if (make === undefined) return name
+    const copy = used.get(name) ?? 0
+    used.set(name, copy + 1)
+    return nameOf(name, copy % make)
+  }
+  return seams.flatMap((seam): readonly Seam[] => {
+    const [one, other] = seam.join
+    const make = one !== undefined && one === other && seam.join.length === 2 ? several.get(one) : undefined
+    if (make === undefined || one === undefined) return [{ ...seam, join: seam.join.map(next) }]
+    return Array.from({ length: make }, (_, copy) => ({ ...seam, join: [nameOf(one, copy), nameOf(one, (copy + 1) % make)] }))
+  })
+}
+
+/** What is found, in the names that the pattern has, and once of all copies. */
+export function ofThePattern(found: readonly Diagnostic[], { pieces }: Pattern): readonly Diagnostic[] {
+  const copies = pieces.filter(({ copyOf }) => copyOf !== undefined)
+  const named = (text: string): string => copies.reduce((words, { name, copyOf }) => words.replaceAll(name, copyOf!), text)
+  const told = found.map((diagnostic) => ({ ...diagnostic, message: named(diagnostic.message), ...(diagnostic.note !== undefined && { note: named(diagnostic.note) }) }))
+  return [...new Map(told.map((diagnostic) => [`${diagnostic.code} ${diagnostic.primary.span.start} ${diagnostic.message}`, diagnostic])).values()]
+}
