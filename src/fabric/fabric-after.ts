@@ -4,6 +4,7 @@ import { Outline } from './outline.ts'
 import { goesOver, overEnds } from './over-pieces.ts'
 import type { FabricPart } from './parts.ts'
 import type { PieceRun } from './piece-run.ts'
+import type { FinishedEdge } from './place.ts'
 import type { RealRow } from './real-rows.ts'
 import type { RowSetting } from './row-setting.ts'
 import { turnAfter } from './turns.ts'
@@ -19,7 +20,7 @@ export function fabricAfter(row: RealRow, tried: RowTry, { outline, base, laid, 
     closeInPart(outline, row, size)
     return { outline, laid, turned, ...behind }
   }
-  const over = tried.lies.legs && goesOver(tried.lies.legs, outline, (name) => pieces.get(name.toLowerCase())?.outline?.())
+  const over = tried.lies.legs && goesOver(tried.lies.legs, outline, (name) => outlinesOf(pieces.get(name.toLowerCase())))
   const lies: LaidRow = { name: row.label, ...where, ...(row.number !== undefined && { number: row.number }), ...calledBy(row), round: row.round, ...(!row.round && (tried.onRow === undefined ? edge.round : rowsBefore.get(tried.onRow)?.round) && { onRound: true }), ...(tried.tube && { tube: true }), ends: endsOf(tried.lies.places), ...tried.lies, ...(over && { goesOver: over, over: overEnds(over) }) }
   const after = { turned: tried.row.turned, ...behind }
   const again = workedOverSlips(laid, tried.row.made)
@@ -47,6 +48,10 @@ export function endedParts({ anew }: RealRow, { onRow, lies }: RowTry, { parts, 
 /** The parts that a piece ends in; the last one is that at whose end the hook stands. */
 export function partsAtEnd({ parts, entry, edge, number }: State): Pick<PieceRun, 'parts'> {
   return parts.length > 0 && entry?.heading !== undefined ? { parts: [...parts, { name: entry.heading, places: edge.places, number }] } : {}
+}
+
+function outlinesOf(edge: FinishedEdge | undefined): readonly Outline[] {
+  return [edge, ...(edge?.others ?? [])].flatMap((one) => one?.outline?.() ?? [])
 }
 
 function calledBy({ entry: { label } }: RealRow): Pick<LaidRow, 'called'> {

@@ -111,11 +111,13 @@ export function goToPiece(walk: Walk, { ofPiece, edge, thing }: Target, span: Sp
   if (!piece) return walk.trouble({ kind: 'no-such-place', span, what: name })
   leaveForPiece(walk, span)
   leaveLeg(walk)
+  const been = walk.legs.filter((leg) => (leg.piece?.toLowerCase() ?? walk.setting.standsOn) === name.toLowerCase()).length
+  const there = piece.others?.[been - 1] ?? piece
   walk.onPiece = { name, copies: copies + 1 }
   if (walk.made.length === 0 && walk.bridge > 0) walk.own = walk.edge
   // `each of the 15 foundation ch of next Pennant`, where its last row has no chains.
   const under = edge === 'underside' || thing?.kind === 'chain' && piece.places.every(({ kind }) => kind !== 'ch' && kind !== 'space')
-  const places = under ? piece.foundation() : piece.places
+  const places = under ? there.foundation() : there.places
   goOnWith(walk, fromLast ? [...places.slice(-1), ...places.slice(0, -1)] : places)
 }
 

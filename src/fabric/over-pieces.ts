@@ -38,13 +38,13 @@ export function legsOf(walk: Walk, to: number): readonly Leg[] {
 }
 
 /** How a row holds together what it goes over; where that is not known, undefined. Every copy of a piece is a fabric of its own. */
-export function goesOver(legs: readonly Leg[], own: Outline, outlineOf: (piece: string) => Outline | undefined): GoesOver | undefined {
+export function goesOver(legs: readonly Leg[], own: Outline, outlinesOf: (piece: string) => readonly Outline[]): GoesOver | undefined {
   const beside: Outline[] = []
   const taken = new Set<Place>()
   const over: Leg[] = []
   for (const leg of legs) {
     const [first, last] = [leg.places[0]!, leg.places.at(-1)!]
-    const at = [own, ...beside, ...(leg.piece === undefined ? [] : [outlineOf(leg.piece) ?? []].flat())].find((outline) => outline.has(first) && outline.has(last))
+    const at = [own, ...beside, ...(leg.piece === undefined ? [] : outlinesOf(leg.piece))].find((outline) => outline.has(first) && outline.has(last))
     if (!at) return undefined
     if (!taken.has(first)) {
       over.push(leg)

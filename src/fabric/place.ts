@@ -68,6 +68,8 @@ export interface FinishedEdge {
   readonly foundation: () => readonly Place[]
   /** The outline of all that it hangs together with. */
   readonly outline?: () => Outline
+  /** Those of its other copies, where these are told apart. */
+  readonly others?: readonly FinishedEdge[]
   readonly copies: number
   /** All its rows came out. */
   readonly sound: boolean

@@ -136,7 +136,10 @@ function workAll(written: readonly PieceToWork[], { tops: seams, told: inWords }
     fabrics.add(run, piece.on)
     fabrics.useUp(told)
     told.push(...grownSeam(runs, onTheirOwn[runs.length - 1]!, (name) => pieces.findIndex((one) => one.name.toLowerCase() === name.toLowerCase())))
-    pieceEdges.set(piece.name.toLowerCase(), { places: run.edge.places, foundation: () => undersideOf(run), outline: () => fabrics.wholeOf(index), copies: piece.make ?? 1, sound: run.sound })
+    const edge: FinishedEdge = { places: run.edge.places, foundation: () => undersideOf(run), outline: () => fabrics.wholeOf(index), copies: piece.make ?? 1, sound: run.sound }
+    const first = piece.called === undefined ? undefined : pieceEdges.get(piece.called.toLowerCase())
+    if (first) pieceEdges.set(piece.called!.toLowerCase(), { ...first, copies: first.copies + 1, others: [...(first.others ?? []), edge] })
+    else pieceEdges.set(piece.name.toLowerCase(), edge)
   }
   return Object.assign(runs, { held })
 }

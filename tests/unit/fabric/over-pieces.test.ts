@@ -31,7 +31,7 @@ const words = (stretches: readonly Stretch[]): string => stretches.map(({ edge, 
 const [a, b, bridge] = [places('a', 4), places('b', 3), places('c', 3)]
 
 function yoke(own: Outline, other: Outline): Outline {
-  const over = goesOver([{ piece: 'right', places: a, bridge: [] }, { piece: 'left', places: b, bridge }], own, (name) => (name === 'left' ? other : undefined))!
+  const over = goesOver([{ piece: 'right', places: a, bridge: [] }, { piece: 'left', places: b, bridge }], own, (name) => (name === 'left' ? [other] : []))!
   const all = own.copy()
   all.lay(row(places('y', 7), [], { goesOver: over, over: overEnds(over) }), true)
   return all
@@ -57,13 +57,13 @@ describe('a row over two pieces and a chain between them', () => {
   })
 
   test('is not known where a piece is not', () => {
-    expect(goesOver([{ places: a, bridge: [] }, { piece: 'sleeve', places: b, bridge }], right, () => undefined)).toBeUndefined()
+    expect(goesOver([{ places: a, bridge: [] }, { piece: 'sleeve', places: b, bridge }], right, () => [])).toBeUndefined()
   })
 })
 
 test('two copies of one piece have places of their own', () => {
   const one = fabric(row(a, places('z', 4)))
-  const over = goesOver([{ places: a, bridge: [] }, { places: a, bridge: [] }], one, () => undefined)!
+  const over = goesOver([{ places: a, bridge: [] }, { places: a, bridge: [] }], one, () => [])!
   one.lay(row(places('y', 8), [], { goesOver: over, over: overEnds(over) }), true)
   // 4 + 4 below; each copy has two ends, of which two meet under the row, and the row two.
   expect(words(one.walk(false))).toBe('ends y a | underside z4 z3 z2 z1 | ends a a | underside z4 z3 z2 z1 | ends a y | top y1 y2 y3 y4 y5 y6 y7 y8')
