@@ -47,12 +47,17 @@ function runAlong(ring: Ring, first: Place, second: Place, last: Place): Ring {
   return Array.from({ length: steps(start, end) + 1 }, (_, index) => ring[(start + index) % ring.length]!)
 }
 
-/** The place of the other piece's like row that lies on this one: the other end, or as far from the other side. */
+/**
+ * The place of the other piece's like row that lies on this one: the other end, or as far from the other side; of a row that was worked with the other
+ * side facing, as that of a left half beside a right one, it is as far from the same side.
+ */
 function mirror({ edge, row, place }: Spot, like: LaidRow | undefined): Place | undefined {
   const under = ({ foundation, startChains, endChains }: LaidRow): readonly Place[] => (row.foundation.includes(place) ? foundation : [...startChains, ...endChains])
   const of = (one: LaidRow): readonly Place[] => (edge === 'row-ends' ? (one.ends ?? []) : edge === 'underside' ? under(one) : one.places)
   const places = of(row)
-  return like && of(like).length === places.length ? of(like)[places.length - 1 - places.indexOf(place)] : undefined
+  const at = places.indexOf(place)
+  const turned = row.side !== undefined && like?.side !== undefined && row.side !== like.side
+  return like && of(like).length === places.length ? of(like)[turned ? at : places.length - 1 - at] : undefined
 }
 
 /** The same places once more, as those of another piece. */

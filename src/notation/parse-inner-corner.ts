@@ -67,14 +67,14 @@ function twoEdges(reader: Reader): boolean {
 }
 
 /** Words in which the two stitches at an inner corner are told; none of them counts more than those. */
-const telling = /^(?:over|across|using|taking|in|where|with|the|that|this|those|which|it|there|last|final|first|next|other|before|after|of|on|from|at|along|and|either|each|both|side|sides|edge|edges|row|row-ends?|-|end|ends|step|steps|meet|meets|belonging|to|inner|inside|inward|corner|one|st|sts|stitch|stitches)$/
+const telling = /^(?:over|across|using|taking|in|where|with|the|that|this|those|which|it|there|last|final|first|next|other|before|after|of|on|from|at|along|and|either|each|both|side|sides|edge|edges|row|row-ends?|-|end|ends|step|steps|meet|meets|belonging|to|inner|inside|inward|corner|unworked|unused|free|skipped|one|st|sts|stitch|stitches)$/
 
 /** Between brackets or dashes a comma may stand for `and`. */
 function* legWords(reader: Reader, comma?: boolean): Generator<string> {
   for (let ahead = 0; reader.at + ahead < reader.limit; ahead += 1) {
     const word = comma && reader.word(ahead) === ',' ? 'and' : reader.word(ahead)
     const number = numberAhead(reader, ahead)
-    if (number === undefined ? !telling.test(word) && reader.vocabulary.stitchAt([word]) === undefined : number > 2) return
+    if (number === undefined ? !telling.test(word) && reader.vocabulary.stitchAt([word]) === undefined : number > 2 && !/^(?:row|rnd|round)$/.test(reader.word(ahead - 1))) return
     yield word
   }
 }

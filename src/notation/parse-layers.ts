@@ -38,7 +38,7 @@ function throughTwoEdges(reader: Reader): boolean {
 /** `through both layers again`, `into both pieces together`, `through both`, `through Front and Back each time`. */
 function throughBoth(reader: Reader): boolean {
   const { at } = reader
-  if (reader.take('through|into|in|under', 'both') || reader.take('through|into', 'the?', 'two|2') || reader.take('picking', 'up', 'both') || reader.take('taking|catching', 'both')) {
+  if (reader.take('through|into|in|under', 'both|all') || reader.take('through|into', 'the?', 'two|2') || reader.take('picking', 'up', 'both') || reader.take('taking|catching', 'both')) {
     if (reader.take(layers)) {
       everyTime(reader)
       return true

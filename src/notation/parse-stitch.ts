@@ -17,7 +17,7 @@ import { takeLoop } from './parse-loop.ts'
 import { takeTarget } from './parse-target.ts'
 import { over } from './parse-over.ts'
 import { takeName } from './parse-stitch-name.ts'
-import { throughLayers, throughParts } from './parse-through.ts'
+import { takeWayThrough, throughLayers, throughParts } from './parse-through.ts'
 import { inColour } from './parse-yarn.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, Repeat, Work } from './syntax.ts'
@@ -236,6 +236,7 @@ function takeAfterName(reader: Reader, draft: Draft): void {
   // `sl st in next sc, which is the center of the first corner`
   if (target?.thing?.kind === 'stitch' && !target.count && /^(next|same|first)$/.test(target.walk)) takeItsCorner(reader)
   if (target?.thing?.where === 'corner' && target.walk === 'each') takeCornersListed(reader, target.count)
+  takeWayThrough(reader)
   if (throughLayers(reader) || layers) draft.layers = true
   throughParts(reader)
   // `dc to centre ch-2 sp` ends before it; `sl st to first sc` goes into it.

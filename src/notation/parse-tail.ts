@@ -5,7 +5,7 @@ import { alongEdge } from './parse-edge.ts'
 import { takeOpening } from './parse-held.ts'
 import { takeLoop } from './parse-loop.ts'
 import { partAhead, withPart } from './parse-part.ts'
-import { takeOfPiece, takePieceOrPart } from './parse-piece-name.ts'
+import { takeOfPiece, takePieceName, takePieceOrPart } from './parse-piece-name.ts'
 import { takeKeepBack, takeToEnd, takeUntilMade } from './parse-reach.ts'
 import { takeThing } from './parse-thing.ts'
 import { placeEnds } from './place-ends.ts'
@@ -115,6 +115,13 @@ function tail(reader: Reader, draft: Draft): void {
     return
   }
   if (takeIncluded(reader, draft) || takeUntil(reader, draft)) return
+  // `sc in each sc across the back wall`: by the name of the piece.
+  const { at: whole } = reader
+  if (draft.walk === 'each' && reader.take('across|along|over') && takePieceName(reader) !== undefined && placeEnds(reader)) {
+    draft.toEnd = true
+    return
+  }
+  reader.at = whole
   // `dc in each dc across front`: a part of the piece ends where the next thing is named.
   if (draft.walk === 'each' && reader.take('across|along|over', 'the?', 'left|right|first|second?', 'front|back|sleeve|body|yoke|shoulder|panel')) {
     draft.until = { kind: 'space' }

@@ -17,6 +17,7 @@ export function takeSeamPlace(reader: Reader): boolean {
   // `in side join`: of the sides, and no round.
   const joined = reader.all.slice(kind, reader.at).some(({ text }) => /^(?:side|back|front|shoulder|underarm|centre|center)$/i.test(text))
   if (reader.take('seam|seams') || joined && reader.take('join|joins')) {
+    reader.take('above|below|beneath|beyond')
     const { at: end } = reader
     if (!reader.take('at|on', 'the', 'upper|lower|top|bottom|other|near|far|first|second', 'end|edge|side', 'of?', 'the?', `${holes}?`)) reader.at = end
     if (placeEnds(reader)) return true
