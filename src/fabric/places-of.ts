@@ -12,7 +12,7 @@ import { intoOwnSpace } from './own-space.ts'
 import { nothingNeeded } from './passed-runs.ts'
 import { isSpace, isStitch } from './place.ts'
 import { chainsPassed, joinAhead, leaveBegunSpace, tellSkipped } from './skipped-places.ts'
-import { below, everyNth, fromHook, gaps, lastOf, lastSpace, layers, nth, ring, skipped, take } from './special-places.ts'
+import { below, chainAhead, everyNth, fromHook, gaps, lastOf, lastSpace, layers, nth, ring, skipped, spaceFromBelow, take } from './special-places.ts'
 import { toNextCopy } from './next-copy.ts'
 import { startsAtSpace } from './starts-at-space.ts'
 import type { Walk } from './walk.ts'
@@ -40,6 +40,8 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (target.ofRow !== undefined && !onOutline(walk, target)) goToRow(walk, target, span)
   // `2 sc in first loop` along an underside: the loops below its stitches. `in each free loop` of an older row: its stitches.
   if (walk.outline && target.thing?.kind === 'space' && target.thing.chains === undefined && target.thing.where === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'chain' } }, span, rest, work, over, spikes)
+  const fromBelow = spaceFromBelow(walk, target, span)
+  if (fromBelow) return placesOf(walk, fromBelow, span, rest, work, over, spikes)
   if (walk.onRow !== undefined && target.thing?.kind === 'space' && target.thing.chains === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'stitch' } }, span, rest, work, over, spikes)
   if (target.thing?.kind === 'gap' && target.thing.where === 'corner') betweenGroups(walk)
   // `8 dc into loop` of a magic loop.
@@ -116,12 +118,6 @@ function ofHeld(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkIn
     return next(walk, { ...plain, walk: 'next' }, span, rest, ends - walk.at, work, over)
   }
   next(walk, { ...plain, walk: 'next' }, span, rest, count, work, over)
-}
-
-function chainAhead(walk: Walk): number {
-  let index = walk.at
-  while (walk.edge[index]?.kind === 'ch') index += 1
-  return index - walk.at
 }
 
 function next(walk: Walk, target: Target, span: Span, rest: Rest, count: number, work: WorkInto, over: number): void {

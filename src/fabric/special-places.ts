@@ -1,4 +1,4 @@
-import type { Target, Thing } from '../notation/target.ts'
+import { inSize, type Target, type Thing } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { findNext, isThing } from './find-place.ts'
 import { openChains } from './open-chains.ts'
@@ -129,4 +129,17 @@ export function lastOf(walk: Walk, index: number, over: number): number {
   let at = index
   for (let more = 1; more < over; more += 1) at = findNext(walk, at + 1, undefined)
   return at + 1
+}
+
+/** How many chains come next. */
+export function chainAhead(walk: Walk): number {
+  let index = walk.at
+  while (walk.edge[index]?.kind === 'ch') index += 1
+  return index - walk.at
+}
+
+/** `2 sc in ch-2 sp` from below, as at the upper end of a slit: round the chain, whose places are used up by it. */
+export function spaceFromBelow(walk: Walk, { thing }: Target, { start, end }: Span): Target | undefined {
+  const chains = walk.outline && thing?.kind === 'space' && thing.chains ? inSize(thing.chains, walk.setting.size) : 0
+  return chains > 0 && chainAhead(walk) === chains ? { walk: 'next', thing: { kind: 'chain' }, together: true, count: { values: [chains], start, end }, start, end } : undefined
 }

@@ -1,5 +1,6 @@
 import type { Skip } from '../notation/syntax.ts'
 import { inSize, type Thing } from '../notation/target.ts'
+import { rowAt } from './border-edge.ts'
 import { findNext, isThing } from './find-place.ts'
 import { goToRow } from './older-row.ts'
 import { openChains } from './open-chains.ts'
@@ -65,6 +66,8 @@ function skip(walk: Walk, item: Skip): void {
   walk.skipped = []
   walk.skips = true
   if (item.after) goBehind(walk, item.after)
+  const behind = behindSewn(walk, item)
+  if (behind !== undefined) return begin(walk, behind, walk.round)
   if (item.ofRow !== undefined) goToRow(walk, { walk: 'next', ofRow: item.ofRow, start: item.start, end: item.end }, item)
   if (item.counts?.stitch !== undefined) {
     const stitch = item.counts.stitch === 'this' ? walk.setting.base : item.counts.stitch
@@ -91,6 +94,16 @@ function skip(walk: Walk, item: Skip): void {
     return
   }
   pass(walk, item, item.thing, takesBase(walk) ? count - 1 : count)
+}
+
+/** `skip first 5 sts of Row 24 of Back, join yarn in next st` round a neck: those are sewn to a shoulder and no places of it. The index of the next one. */
+function behindSewn(walk: Walk, { ofRow, count, from }: Skip): number | undefined {
+  if (!walk.outline || ofRow === undefined || from !== 'first' || walk.made.length > 0 || walk.setting.sewn !== true) return undefined
+  const [at, next] = walk.edge.flatMap((place, index) => (rowAt(walk.outline, place)?.number === ofRow && walk.outline!.stretchOf.get(place)?.edge !== 'row-ends' ? [index] : []))
+  if (at === undefined || next === undefined) return undefined
+  const { places } = rowAt(walk.outline, walk.edge[at]!)!
+  const [first, second] = [places.indexOf(walk.edge[at]!), places.indexOf(walk.edge[next]!)]
+  return (first < second ? first : places.length - 1 - first) === inSize(count, walk.setting.size) ? at : undefined
 }
 
 /** `skip 7 sc after the top right corner`: which corner of the border lies there, it does not tell. */

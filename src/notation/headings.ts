@@ -11,6 +11,9 @@ const done = /(?:[.)\]}>:!]|\b\d+ ?[\p{L}-]+|[-–—=→] ?\d+)$/u
 /** `First drop`, `Left mark`: with such a word before it a noun of two meanings is a part. */
 const ofSeveral = /^(?:first|second|third|fourth|left|right|upper|lower)[ -]\p{L}+$/iu
 
+/** What is done next, in a word. */
+const alone = /^(?:joining|assembly|assembling|finishing|making up|shaping|closing|working even|dividing)$/i
+
 export interface Around {
   /** The text of the row above, where the line would go on with it. */
   readonly above?: string | undefined
@@ -22,6 +25,7 @@ export interface Around {
 export function isHeading(line: string, { above, labelled }: Around): boolean {
   if (!words.test(line) || line.split(/\s+/).length > 8 || instructions.test(line) || /\d/.test(line.replace(/\b\d+(?=[:.,]?$|,)/g, ''))) return false
   if (line.endsWith(':')) return labelled || above === undefined || !inPassing.test(line) && done.test(above)
+  if (labelled && alone.test(line) && (above === undefined || done.test(above))) return true
   if (ofSeveral.test(line) && labelled && (above === undefined || done.test(above))) return true
   if (inPassing.test(line) || above !== undefined && !done.test(above)) return false
   if (line.endsWith('.')) return labelled && parts.test(line)
