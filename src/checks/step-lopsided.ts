@@ -31,13 +31,13 @@ function ofWholePiece({ name, symmetrical, edge }: PieceFacts): readonly Diagnos
   }]
 }
 
-function inRows({ source, rows }: PieceFacts, others: readonly PieceFacts[]): readonly Diagnostic[] {
+function inRows({ source, rows, fabric }: PieceFacts, others: readonly PieceFacts[]): readonly Diagnostic[] {
   const told = new Set<number>()
   const next = nextPairs(rows)
   return rows.flatMap((row, index) => {
     if (others.some((other) => other.rows.some((mirrored) => isMirrored(row, mirrored)))) return []
     const pair = ofOneRow(row) ?? (next.has(row) ? undefined : ofTwoRows(rows[index - 1], row))
-    if (!pair || told.has(row.written.span.start)) return []
+    if (!pair || told.has(row.written.span.start) || others.some((other) => other.fabric === fabric && goesOver(other, rows.slice(Math.max(0, index - 2), index)))) return []
     told.add(row.written.span.start)
     return [{
       code: 'step-lopsided' as const,
@@ -46,6 +46,12 @@ function inRows({ source, rows }: PieceFacts, others: readonly PieceFacts[]): re
       secondary: pair.other ? [{ span: withoutStop(source, pair.other.written.text), text: pair.there }] : [],
     }]
   })
+}
+
+/** A border with a total of its own works over both steps and comes out: they were counted as they are. */
+function goesOver({ rows }: PieceFacts, below: readonly WorkedRow[]): boolean {
+  const labels = new Set(below.map(({ label }) => label))
+  return rows.some(({ says, verdict, along = [] }) => says !== undefined && verdict === 'adds-up' && along.filter((use) => use.edge === 'step' && use.rows.some((row) => labels.has(row)) && use.offers > 0 && use.worksOver === use.offers).length > 1)
 }
 
 /** Where another piece has the same steps the other way round, as a back to its front, both are meant as they are. */
