@@ -1,8 +1,11 @@
 import { motifWord } from './motif-words.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
+import { takePieceName } from './parse-piece-name.ts'
+import { rowEnds } from './parse-row-ends.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeTarget } from './parse-target.ts'
 import { takeThing } from './parse-thing.ts'
+import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 import type { Target } from './target.ts'
@@ -24,13 +27,33 @@ export function parseAgain(reader: Reader, before: readonly Instruction[]): read
   const of = and && reader.word() === 'of' && /^(each|every|next)$/.test(reader.word(1))
   const placed = /^(in|into|on)$/.test(reader.word()) || of || and && /^(next|each|every|last|first|foll|following)$/.test(reader.word())
   if (of) reader.at += 1
-  const target = placed ? takeTarget(reader) : and && last.target?.walk === 'each' ? takeEachSpace(reader) : and && spacesCounted(reader, last) ? takeCountedSpaces(reader) : and && isOnePlace(last.target) ? takeRest(reader) : undefined
+  const listed = /^(?:,|and)$/.test(reader.word(-1)) && last.node === 'work' && last.target?.eachOf === true ? takeListed(reader) : undefined
+  const target = listed ?? (placed ? takeTarget(reader) : and && last.target?.walk === 'each' ? takeEachSpace(reader) : and && spacesCounted(reader, last) ? takeCountedSpaces(reader) : and && isOnePlace(last.target) ? takeRest(reader) : undefined)
   if (!target || target.thing === undefined && target.walk === 'next' && target.loop !== undefined || startsWork(reader)) {
     reader.at = at
     return undefined
   }
   const { counts: _, ...same } = last.node === 'work' ? last : { ...last, counts: undefined }
   return [{ ...same, target, start, end: reader.end } as Instruction]
+}
+
+/** `sc in each of the 3 row-ends of Top band, the 20 row-ends of Left strip and the 3 row-ends of Bottom band` */
+function takeListed(reader: Reader): Target | undefined {
+  const { at, start } = reader
+  reader.take('and')
+  if (reader.take('the') && numberAhead(reader) !== undefined) {
+    const ends = rowEnds(reader, start, false)
+    if (ends?.count && placeEnds(reader)) return { ...ends, walk: 'next', eachOf: true }
+    if (ends) reader.at = at
+    else {
+      const count = takeNumber(reader)
+      const thing = takeThing(reader)
+      const ofPiece = thing && reader.take('of|on') ? takePieceName(reader) : undefined
+      if (count && thing?.kind === 'stitch' && ofPiece !== undefined && placeEnds(reader)) return { walk: 'next', count, thing, eachOf: true, ofPiece, start, end: reader.end }
+    }
+  }
+  reader.at = at
+  return undefined
 }
 
 /** `sc in 2nd ch from hook and across`, `in same st and to the end` */
