@@ -20,7 +20,7 @@ export function fabricAfter(row: RealRow, tried: RowTry, { outline, base, laid, 
     closeInPart(outline, row, size)
     return { outline, laid, turned, ...behind }
   }
-  const over = tried.lies.legs && goesOver(tried.lies.legs, outline, (name) => outlinesOf(pieces.get(name.toLowerCase())))
+  const over = tried.lies.legs && goesOver(tried.lies.legs, outline, (name) => outlinesOf(pieces.get(name.toLowerCase())), where.side)
   const lies: LaidRow = { name: row.label, ...where, ...(row.number !== undefined && { number: row.number }), ...calledBy(row), round: row.round, ...(!row.round && (tried.onRow === undefined ? edge.round : rowsBefore.get(tried.onRow)?.round) && { onRound: true }), ...(tried.tube && { tube: true }), ends: endsOf(tried.lies.places), ...tried.lies, ...(over && { goesOver: over, over: overEnds(over) }) }
   const after = { turned: tried.row.turned, ...behind }
   const again = workedOverSlips(laid, tried.row.made)

@@ -129,10 +129,10 @@ export function backToOwn(walk: Walk, { ofPiece }: Target): void {
   walk.noneFrom.clear()
 }
 
-/** `ch 4, sc in the underside of each of the 18 ch of Second half`: a flat row goes over a chain to a piece that hangs together with nothing so far. */
+/** `ch 4, sc in the underside of each of the 18 ch of Second half`: a flat row goes over, by a chain or without one, to a piece that hangs together with nothing so far. */
 export function toUnderside(walk: Walk, { sideOf, edge }: Target): boolean {
   const name = sideOf?.toLowerCase() ?? ''
-  const piece = edge === 'underside' && !walk.round && walk.outline && walk.made.at(-1)?.kind === 'space' && walk.onPiece?.name !== name ? walk.setting.pieces.get(name) : undefined
+  const piece = edge === 'underside' && !walk.round && walk.outline && walk.made.length > 0 && walk.onPiece?.name !== name ? walk.setting.pieces.get(name) : undefined
   const places = piece && !walk.setting.hangsWith.has(name) && !walk.outline?.stretches.some(({ rows }) => rows.some((row) => row.piece === name)) ? piece.foundation() : []
   if (places.length === 0) return false
   leaveLeg(walk)

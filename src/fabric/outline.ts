@@ -136,6 +136,12 @@ export class Outline extends RingOfSeams {
     return seenFromRight(this.ring()) ? this.way : back(this.way)
   }
 
+  /** Whether places follow one another as a row of the right side goes; undefined where one place alone does not tell. */
+  runsRight(places: readonly Place[]): boolean | undefined {
+    const way = this.wayOf(places)
+    return way && way === this.rightWay
+  }
+
   /** A row is going to lie over several fabrics, and holds them together: they become one ring, on which its places follow one another. */
   private holdTogether({ legs, beside }: GoesOver, row: LaidRow): void {
     for (const other of beside) {

@@ -1,3 +1,4 @@
+import type { LaidRow } from './laid-row.ts'
 import type { Outline } from './outline.ts'
 import type { Place } from './place.ts'
 import { likeness } from './likeness.ts'
@@ -37,21 +38,28 @@ export function legsOf(walk: Walk, to: number): readonly Leg[] {
   return all.map(({ chainsBehind: _, ...leg }, index) => ({ ...leg, bridge: Array.from({ length: all[index - 1]?.chainsBehind ?? 0 }, (): Place => ({ kind: 'ch', row: walk.setting.rowIndex })) }))
 }
 
-/** How a row holds together what it goes over; where that is not known, undefined. Every copy of a piece is a fabric of its own. */
-export function goesOver(legs: readonly Leg[], own: Outline, outlinesOf: (piece: string) => readonly Outline[]): GoesOver | undefined {
+/**
+ * How a row holds together what it goes over; where that is not known, undefined. Every copy of a piece is a fabric of its own. A row of the right side
+ * goes over all of them from right to left, whichever way their last rows were worked.
+ */
+export function goesOver(legs: readonly Leg[], own: Outline, outlinesOf: (piece: string) => readonly Outline[], side: LaidRow['side']): GoesOver | undefined {
   const beside: Outline[] = []
   const taken = new Set<Place>()
   const over: Leg[] = []
+  let toRight = side === undefined ? undefined : side === 'RS'
   for (const leg of legs) {
     const [first, last] = [leg.places[0]!, leg.places.at(-1)!]
     const at = [own, ...beside, ...(leg.piece === undefined ? [] : outlinesOf(leg.piece))].find((outline) => outline.has(first) && outline.has(last))
     if (!at) return undefined
+    const runs = at.runsRight(leg.places)
+    toRight ??= runs
+    const places = runs === undefined || runs === toRight ? leg.places : leg.places.toReversed()
     if (!taken.has(first)) {
-      over.push(leg)
+      over.push({ ...leg, places })
       if (at !== own && !beside.includes(at)) beside.push(at)
     } else {
       const { outline, placeFor } = likeness(at)
-      over.push({ ...leg, places: leg.places.map(placeFor) })
+      over.push({ ...leg, places: places.map(placeFor) })
       beside.push(outline)
     }
     for (const place of leg.places) taken.add(place)

@@ -140,13 +140,14 @@ function fromEndOfRow(walk: Walk, target: Target): number {
 function asItLies(walk: Walk, target: Target): Target {
   if (!target.hand) return target
   const on = target.walk === 'edge' ? standsOn(walk, target) : undefined
+  const other = { ...target, hand: target.hand === 'left' ? 'right' : 'left' } as const
   if (on === 'a side') {
     const { hand: _, ...either } = target
-    return walk.choose('hand-meant', ['either end of the row may be meant', 'left and right are as the row was worked']) === 1 ? target : either
+    const meant = walk.choose('hand-meant', ['either end of the row may be meant', 'left and right are as the row was worked', 'left and right are as the piece lies now'])
+    return meant === 0 ? either : meant === 1 ? target : other
   }
   if (on === undefined && !/\b(?:at (?:the )?top|uppermost|upside down)\b/.test(walk.said)) return target
-  const hand = target.hand === 'left' ? 'right' : 'left'
-  return walk.choose('hand-meant', ['left and right are as the row was worked', 'left and right are as the piece lies now']) === 1 ? { ...target, hand } : target
+  return walk.choose('hand-meant', ['left and right are as the row was worked', 'left and right are as the piece lies now']) === 1 ? other : target
 }
 
 /** What the rows that are meant stand on, row by row down; nothing where that is a foundation of their own, and they lie as they were worked. */
@@ -157,7 +158,7 @@ function standsOn({ outline }: Walk, { ofRow, ofPiece }: Target): 'a side' | 'a 
     const { over } = row
     if (row.foundation.length > 0 || !over) return undefined
     if ([over.first, over.last].some(({ kind }) => kind === 'row-end')) return 'a side'
-    if (rows.some(({ foundation }) => foundation.includes(over.first))) return 'a foundation'
+    if (rows.some(({ foundation }) => foundation.includes(over.first) || foundation.includes(over.last))) return 'a foundation'
     const below: LaidRow | undefined = rows.find(({ places }) => places.includes(over.first))
     // Of a piece that is sewn in part the rows below may be gone from this outline.
     if (!below) return row.onRound ? 'a round' : undefined

@@ -30,8 +30,8 @@ const words = (stretches: readonly Stretch[]): string => stretches.map(({ edge, 
 
 const [a, b, bridge] = [places('a', 4), places('b', 3), places('c', 3)]
 
-function yoke(own: Outline, other: Outline): Outline {
-  const over = goesOver([{ piece: 'right', places: a, bridge: [] }, { piece: 'left', places: b, bridge }], own, (name) => (name === 'left' ? [other] : []))!
+function yoke(own: Outline, other: Outline, left = b): Outline {
+  const over = goesOver([{ piece: 'right', places: a, bridge: [] }, { piece: 'left', places: left, bridge }], own, (name) => (name === 'left' ? [other] : []), 'RS')!
   const all = own.copy()
   all.lay(row(places('y', 7), [], { goesOver: over, over: overEnds(over) }), true)
   return all
@@ -43,6 +43,10 @@ describe('a row over two pieces and a chain between them', () => {
 
   test('holds them together', () => {
     expect(words(yoke(right, fabric(row(b, places('x', 3)))).walk(false))).toBe(round)
+  })
+
+  test('whichever way its last row was worked', () => {
+    expect(words(yoke(right, fabric(row(b.toReversed(), places('x', 3).toReversed(), { side: 'WS', name: 'b' })), b.toReversed()).walk(false))).toBe(round)
   })
 
   test('whichever way the other one was worked', () => {
@@ -57,13 +61,13 @@ describe('a row over two pieces and a chain between them', () => {
   })
 
   test('is not known where a piece is not', () => {
-    expect(goesOver([{ places: a, bridge: [] }, { piece: 'sleeve', places: b, bridge }], right, () => [])).toBeUndefined()
+    expect(goesOver([{ places: a, bridge: [] }, { piece: 'sleeve', places: b, bridge }], right, () => [], 'RS')).toBeUndefined()
   })
 })
 
 test('two copies of one piece have places of their own', () => {
   const one = fabric(row(a, places('z', 4)))
-  const over = goesOver([{ places: a, bridge: [] }, { places: a, bridge: [] }], one, () => [])!
+  const over = goesOver([{ places: a, bridge: [] }, { places: a, bridge: [] }], one, () => [], 'RS')!
   one.lay(row(places('y', 8), [], { goesOver: over, over: overEnds(over) }), true)
   // 4 + 4 below; each copy has two ends, of which two meet under the row, and the row two.
   expect(words(one.walk(false))).toBe('ends y a | underside z4 z3 z2 z1 | ends a a | underside z4 z3 z2 z1 | ends a y | top y1 y2 y3 y4 y5 y6 y7 y8')
