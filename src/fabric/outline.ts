@@ -50,6 +50,13 @@ export class Outline extends RingOfSeams {
     return copy
   }
 
+  /** A copy, the hook where it stood at a mark of this outline: the copy may run the other way round. */
+  copyAt(mark: Mark | undefined): Outline {
+    const copy = this.copy()
+    if (mark) copy.resume({ ...mark, way: this.way === 'next' ? mark.way : back(mark.way) })
+    return copy
+  }
+
   /** Whether a tube has an opening below its first round. */
   get opened(): boolean {
     return this.flatRows === 0 && this.opening.length > 0
@@ -131,17 +138,6 @@ export class Outline extends RingOfSeams {
     for (const row of other.covered) this.covered.add(row)
   }
 
-  /** The way round in which a row of the right side goes. */
-  get rightWay(): Way {
-    return seenFromRight(this.ring()) ? this.way : back(this.way)
-  }
-
-  /** Whether places follow one another as a row of the right side goes; undefined where one place alone does not tell. */
-  runsRight(places: readonly Place[]): boolean | undefined {
-    const way = this.wayOf(places)
-    return way && way === this.rightWay
-  }
-
   /** A row is going to lie over several fabrics, and holds them together: they become one ring, on which its places follow one another. */
   private holdTogether({ legs, beside }: GoesOver, row: LaidRow): void {
     for (const other of beside) {
@@ -166,12 +162,6 @@ export class Outline extends RingOfSeams {
     copy.byRow.clear()
     copy.close(parts)
     return [copy]
-  }
-
-  /** Which way places follow one another; undefined where one place alone does not tell. */
-  private wayOf(places: readonly Place[]): Way | undefined {
-    const [from, second] = [places[0], places[1]].map((place) => place && this.find(place))
-    return from && second ? wayTo(from, second, this.way) : undefined
   }
 
   /** The rings that seams have closed off from the one at which the hook stands: a neck beside the shoulders. */

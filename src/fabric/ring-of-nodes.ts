@@ -1,5 +1,5 @@
 import type { LaidRow, Part } from './laid-row.ts'
-import { back, type Node, type Spot, type Way } from './outline-ring.ts'
+import { back, seenFromRight, wayTo, type Node, type Spot, type Way } from './outline-ring.ts'
 import type { Place } from './place.ts'
 
 /** The stretches of an outline as a ring of nodes, found by their places; the hook stands at one of them. */
@@ -145,5 +145,22 @@ export class RingOfNodes {
       return [only, only]
     }
     return [start ?? outerStart ?? end, end ?? outerEnd ?? start]
+  }
+
+  /** The way round in which a row of the right side goes. */
+  get rightWay(): Way {
+    return seenFromRight(this.ring()) ? this.way : back(this.way)
+  }
+
+  /** Whether places follow one another as a row of the right side goes; undefined where one place alone does not tell. */
+  runsRight(places: readonly Place[]): boolean | undefined {
+    const way = this.wayOf(places)
+    return way && way === this.rightWay
+  }
+
+  /** Which way places follow one another; undefined where one place alone does not tell. */
+  protected wayOf(places: readonly Place[]): Way | undefined {
+    const [from, second] = [places[0], places[1]].map((place) => place && this.find(place))
+    return from && second ? wayTo(from, second, this.way) : undefined
   }
 }

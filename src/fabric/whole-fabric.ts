@@ -147,7 +147,7 @@ export class Fabrics {
     // A border over seams has an outline of its own, at whose end the hook stands.
     const bordered = reached.toReversed().flatMap((index) => this.own[index] ?? []).filter(({ outline }) => outline.isRing && !outline.empty).map(({ outline }) => outline.copy())
     return [...betweenLayers, ...bordered, ...stages.flatMap((outlines) => {
-      const seen = outlines.map((outline) => outline.copy()).map((outline) => (end && outline.resume(end), outline.seenFromRight))
+      const seen = outlines.map((outline) => outline.copyAt(end).seenFromRight)
       const marks = seen.flatMap(({ mark }) => mark ?? [])
       const parts = seen.map((one) => one.parts)
       const ways = parts.some((some) => some.some(({ row }) => row.base)) ? [parts, parts.map((some) => some.map(onBase))] : [parts]

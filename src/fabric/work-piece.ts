@@ -184,7 +184,7 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
   const inDoubt = state.gap || piece.onFabric?.doubt === true && state.entry === undefined
   const best = usual.comesOut ? usual : (others[0] ?? usual)
   if (together && (!best.comesOut || leavesSide(best))) return stepOn(together)
-  const onSeam = best.comesOut && first && worksSewnPlaces(best, sewn)
+  const onSeam = best.comesOut && first && (worksSewnPlaces(best, sewn) || edge.outline !== undefined && best.lies.legs !== undefined)
   const apart = best.comesOut && !onSeam || !first && (joins || row.entry.headed !== true) ? undefined : elsewhere(sewn(), toWork, setting, (outline) => edgeFor(row, { ...fabric, held: [], outline, sewn: true }))
   if (apart) return stepOn(apart)
   const openings = best.comesOut && !leavesSide(best) || joins ? [] : openingsOf(whole[0] ?? state.outline)
