@@ -4,7 +4,8 @@ import { parseJoinNote, type Opening } from '../notation/parse-join-note.ts'
 import type { ReadRow } from '../notation/parse-row.ts'
 import type { RowReference } from '../notation/row-reference.ts'
 import { readRow } from '../notation/rows-read.ts'
-import { splitRows, type RowsEntry } from '../notation/split-rows.ts'
+import { chainAtFarEnd, separateAtEnd } from '../notation/separate-chain.ts'
+import { splitRows } from '../notation/split-rows.ts'
 import type { Instruction } from '../notation/syntax.ts'
 import { inSize } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
@@ -16,6 +17,7 @@ import { endsWith, planRows, rowsInTurn, type PlannedRow } from './plan-rows.ts'
 import { withBracketTimes } from './bracket-times.ts'
 import { sideFacing } from './side-facing.ts'
 import { shiftedRows } from './shifted-rows.ts'
+import { headingOf, headingsIn, partOf } from './row-headings.ts'
 import { turnedOn } from './turns.ts'
 import { beginsNext, isLead, worksNothing } from './lines-before.ts'
 import { ofPart, underHeading } from './under-heading.ts'
@@ -68,8 +70,9 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
       remarks.push({ span: part.span, after: entries.length })
       held = [...held, ...(read?.items ?? []).filter(({ node }) => node === 'aside')]
     } else {
-      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...partOf(part.label, entries.at(-1), remarks.some(({ after }) => after === entries.length)), ...(part.label && { label: part.label }), read: held.length > 0 ? { ...read, items: [...held, ...read.items] } : read, span: part.span, text: part.text }
-      held = []
+      const { own, next } = separateAtEnd(read.items)
+      const entry: WrittenEntry = { ...headingOf(text, remarks, entries.length), ...partOf(part.label, entries.at(-1), remarks.some(({ after }) => after === entries.length)), ...(part.label && { label: part.label }), read: held.length + next.length > 0 ? { ...read, items: chainAtFarEnd([...held, ...own]) } : read, span: part.span, text: part.text }
+      held = next
       const above = remarks.filter(({ after }) => after === entries.length)
       entries.push(opened(entry, above.map(({ span }) => parseJoinNote(text, span.start, span.end, words)).findLast((opening) => opening !== undefined)))
     }
@@ -82,34 +85,6 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
 function opened(entry: WrittenEntry, opening: Opening | undefined): WrittenEntry {
   if (!opening || tellsItsBeginning(entry.read.items)) return entry
   return { ...entry, opening: opening.items, read: { ...entry.read, sizeLists: [...entry.read.sizeLists, ...opening.sizeLists] } }
-}
-
-/** Headings that a row may call a part by: a few words, and no sentence. */
-function headingsIn(text: string, parts: readonly RowsEntry[]): readonly string[] {
-  return parts.flatMap((part, index) => {
-    const alone = part.kind === 'row' && part.label?.word === 'unsaid' && part.label.numbers.length === 0 ? partName(part.label.name) : ''
-    const name = part.kind === 'row' ? (part.label?.part ?? alone) : parts[index + 1]?.kind === 'row' ? partName(text.slice(part.span.start, part.span.end)) : ''
-    return /^(?:front|back|left|right|cent(?:re|er)|middle|\p{L}+(?: [\p{L}\d]+){1,3})$/u.test(name) ? [name] : []
-  })
-}
-
-/** A heading's words, without what only makes it one: `Note: FIRST SHOULDER.` */
-function partName(heading: string): string {
-  return heading.toLowerCase().replace(/^notes?\s*:\s*/, '').replace(/\s*\(.*?\)/, '').replace(/\s*[:.]$/, '')
-}
-
-/** `First side, row 1:`: the part stands in the label, its first row is headed by it, and the rows behind that have no heading of their own belong to it. */
-function partOf(label: RowLabel | undefined, above: WrittenEntry | undefined, remarked: boolean): Pick<WrittenEntry, 'headed' | 'heading' | 'ofPart'> {
-  const goesOn = label?.part === undefined && !remarked ? above?.ofPart : undefined
-  if (label?.part === undefined) return goesOn === undefined ? {} : { heading: goesOn, ofPart: goesOn }
-  return { heading: label.part, ofPart: label.part, ...(label.part !== above?.label?.part && { headed: true }) }
-}
-
-function headingOf(text: string, remarks: readonly Remark[], before: number): Pick<WrittenEntry, 'headed' | 'heading'> {
-  const last = remarks.at(-1)
-  if (!last) return {}
-  const { start, end } = last.heading ?? last.span
-  return { heading: text.slice(start, end).replace(/\s*[:.]$/, '').toLowerCase(), ...(last.after === before && { headed: true }) }
 }
 
 /** One row that is really worked: a range gives as many as it has rows. */

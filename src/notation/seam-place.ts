@@ -25,7 +25,7 @@ export function takeSeamPlace(reader: Reader): boolean {
   reader.at = at
   reader.take('the')
   reader.take('other|upper|lower|top|bottom|first|second|far|near|one')
-  if (reader.take('side|end|corner|top|bottom|edge|foot|base', 'of', 'the|this', 'thumb|hand|neck|button?', '-?', holes) && placeEnds(reader)) return true
+  if (reader.take('side|end|corner|top|bottom|edge|foot|base', 'of', 'the|this?', 'thumb|hand|neck|button?', '-?', holes) && placeEnds(reader)) return true
   reader.at = at
   return false
 }

@@ -29,3 +29,15 @@ export function chainAtFarEnd(items: readonly Instruction[]): readonly Instructi
   if (!plain || !worksBefore) return items
   return [...made.filter(({ node }) => node === 'aside'), ...items.slice(end + 1, into), items[chain]!, ...items.slice(into)]
 }
+
+/**
+ * `Sc in each sc across. With a spare length of yarn, join with a sl st in the first sc of this row, ch 5, and fasten off. With the working yarn, ch 6 and
+ * turn.`: the spare chain is one of the next row, which works along it.
+ */
+export function separateAtEnd(items: readonly Instruction[]): { readonly own: readonly Instruction[]; readonly next: readonly Instruction[] } {
+  const from = items.findIndex((item) => item.node === 'aside' && separate.test(item.words ?? ''))
+  const worked = items.findLastIndex(({ node }) => node === 'work' || node === 'group' || node === 'repeat')
+  const end = items.findIndex((item, index) => index > from && item.node === 'aside' && ended.test(item.words ?? ''))
+  if (from < 0 || worked < 0 || worked > from && !joins(items[worked]!) || items.slice(0, from).every(({ node }) => node !== 'work' && node !== 'group' && node !== 'repeat') || end < 0 || !makesSeparateChain(items.slice(from, end + 1))) return { own: items, next: [] }
+  return { own: [...items.slice(0, from), ...items.slice(end + 1)], next: items.slice(from, end + 1) }
+}
