@@ -38,6 +38,8 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   if (doing.from === 'nothing' || beginsOnNothing(walk, item)) return fromNothing(walk, item, doing)
   if (item.target?.tiles) return alongTiles(walk, item, doing)
   if (item.target?.walk === 'edge' && !isEndOfRow(item.target)) return workAlongEdge(walk, item, doing, rest)
+  // `12 sc along the First patch`, where its side comes next
+  if (walk.outline && item.count && item.target?.ofPiece !== undefined && item.target.walk === 'each' && item.target.toEnd && !item.target.thing && walk.edge[walk.at]?.kind === 'row-end') return workAlongEdge(walk, { ...item, target: { walk: 'edge', edge: 'side', evenly: true, start: item.target.start, end: item.target.end } }, doing, rest)
   if (item.target?.rate && item.target.count && item.count) tellRateOf(walk, item, item.target.rate, inSize(item.target.count, walk.setting.size))
   takeWithChain(walk, item)
   const target = targetOf(walk, item)

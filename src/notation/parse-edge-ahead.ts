@@ -1,6 +1,6 @@
 import { numberAhead } from './numbers.ts'
 import { takeEdgeName, undersideNamed } from './parse-edge.ts'
-import { takeOfPiece } from './parse-piece-name.ts'
+import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { takeWayAlong, takeWholeWay } from './parse-way.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
@@ -24,6 +24,10 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   reader.take('go|going|come|coming|move|moving|carry|carrying', 'on?')
   const way = reader.take('along|across|down|up|on|over|around|round|under') || reader.word(1) === 'both' && reader.take('through')
   const along = way && (reader.take('along|across|over|on') || true)
+  const { at: piece } = reader
+  // `Over the First strap, work 3 sc in the first sc`
+  if (begins && way && takePieceName(reader) !== undefined && reader.word() === ',') return [{ node: 'aside', start, end: reader.end }]
+  reader.at = piece
   const named = along ? (stitchesOfRow(reader) ?? edgeNamed(reader)) : (intoUnderside(reader) ?? (begins ? headed(reader) : undefined))
   if (named) takeWholeWay(reader)
   if (named) reader.take('only')

@@ -58,6 +58,8 @@ export function oneInEach(reader: Reader, from: number, count: Num | undefined, 
 export function inAllAlong(reader: Reader, from: number, count: Num | undefined, target: Target): Target {
   const words = reader.all.slice(from, reader.at).map(({ text }) => text.toLowerCase())
   const along = /^(?:along|across|down|up|over|in|into)$/.test(words[0] ?? '') && !words.some((word) => /^(?:each|every|all)$/.test(word))
+  // `12 sc along the 8 rows of First patch`: all of them along so many row-ends.
+  if (along && count && target.walk === 'next' && target.thing?.kind === 'row-end' && !target.thing.rows && target.count && !target.eachOf && target.count.values.join() !== count.values.join() && Math.min(...count.values) > mostInOne) return { ...target, evenly: true }
   if (!along || !count || Math.min(...count.values) <= mostInOne || target.walk !== 'each' || target.thing?.kind !== 'row-end' || target.thing.rows) return target
   return { walk: 'edge', edge: 'side', start: target.start, end: target.end }
 }
