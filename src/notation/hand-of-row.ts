@@ -1,4 +1,5 @@
 import { takeOneRow } from './parse-one-row.ts'
+import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Target } from './target.ts'
 
@@ -7,7 +8,8 @@ export function handedStitch(reader: Reader): Target | undefined {
   const { at, start } = reader
   reader.take('in|into|to|at', 'the?')
   const hand = (['left', 'right'] as const).find((side) => reader.take(side, '-?', 'hand'))
-  const row = hand && reader.take('end|corner|top|last|first?', 'st|stitch', 'of') ? takeOneRow(reader) : undefined
+  if (hand) reader.take('end|corner|top|last|first')
+  const row = hand && (reader.take('st|stitch') || takeStitchName(reader) !== undefined) && reader.take('of') ? takeOneRow(reader) : undefined
   if (row) return { walk: 'next', thing: { kind: 'stitch' }, hand: hand!, ...row, start, end: reader.end }
   reader.at = at
   return undefined

@@ -134,7 +134,7 @@ function ofNamed(reader: Reader): boolean {
 
 const firstChain = 'foundation|starting|beginning|beg|initial|original|base'
 /** Chains that are made later: at the end of a row, or for a part. */
-const laterChain = 'added|extra|additional|new|extension|strap|tab|tie|sleeve|arm|stair|step|thumb|other|second'
+const laterChain = 'added|extra|additional|new|extension|strap|tab|tie|sleeve|arm|stair|step|thumb|other|second|spare|separate'
 
 /** `the underside of the foundation chain`, `free loops of foundation ch`, `the base of the chain`, `the chain edge`, `the foundation`. */
 export function undersideNamed(reader: Reader): boolean {
@@ -158,6 +158,10 @@ export function undersideNamed(reader: Reader): boolean {
   const { at: below } = reader
   if (reader.take('underside|underneath|bottom|base|foot|lower', 'edge|side?') && (takeRowNamed(reader, 'of|from', 'the?') === 1 || reader.take('of|from', 'the?', 'fsc|fdc|fhdc|ftr', 'sts|stitches|row?'))) return true
   reader.at = below
+  // `the underside of the Row 7 chain`: chains that were added there.
+  const { at: ofRow } = reader
+  if (reader.take('underside', 'of', 'the?') && takeRowNamed(reader) !== undefined && reader.take('ch|chain|chains')) return true
+  reader.at = ofRow
   if (reader.take('base|bottom|foot|underside|underneath|back', 'of', 'the|this|that|those|these?', `${firstChain}|${laterChain}?`, 'stair|step|thumb|sleeve?', 'ch|chain|chs|chains|row|foundation', 'edge?')) return true
   if (reader.take('foundation') && (reader.done || /^[,.:;()]$/.test(reader.word()) || numberAhead(reader) !== undefined || /^(work|working|make|with)$/.test(reader.word()))) return true
   reader.at = at

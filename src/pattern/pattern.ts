@@ -134,6 +134,10 @@ export interface Piece {
 export interface Seam {
   /** Names of pieces. */
   readonly join: readonly string[]
+  /** Of each piece which of its copies is told, from 0. */
+  readonly copies?: readonly (number | undefined)[]
+  /** The words of an edge are not understood: how the pieces lie is not known. */
+  readonly unread?: true
   /** By size, or once for all of them: of each piece the edge that is named. Left out where none is. */
   readonly edges?: readonly (readonly (EdgeWords | undefined)[])[]
   /** Motifs side by side, and below one another. */

@@ -18,7 +18,7 @@ const edges: readonly (readonly [RegExp, NamedEdge])[] = [
 ]
 
 /** Words that a place on a piece is told in; anything else is a name. */
-const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|chs?|sleeves?|arms?|wings?|sts?|stitch(?:es)?|f?sc|f?h?dc|f?htr|fd?tr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|steps|stairs?|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|unworked|separate|added|remaining|rem|skipped|missed|waiting|held|unused|\d+)$/i
+const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|chs?|sleeves?|arms?|wings?|sts?|stitch(?:es)?|f?sc|f?h?dc|f?htr|fd?tr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|second|third|fourth|2nd|3rd|4th|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|steps|stairs?|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|unworked|separate|added|remaining|rem|skipped|missed|waiting|held|unused|\d+)$/i
 
 const stitches = '(?:sts?|stitch(?:es)?|f?sc|f?h?dc|f?htr|fd?tr|d?tr)'
 
@@ -148,4 +148,14 @@ function addedChains(words: string): EdgeWords | undefined {
   const count = /\b(\d+) (?:(?:added|extra|separate) )?(?:ch|chains?|sts?|fsc|fh?dc|fhtr|fd?tr)\b/i.exec(words)
   const hand = /\b(left|right)\b/i.exec(words)?.[1]?.toLowerCase() as 'left' | 'right' | undefined
   return { edge: 'added', ...(row && { row: Number(row[1]) }), ...(count && { count: Number(count[1]) }), ...(hand && { hand }), ...(/\bseparate\b/i.test(words) && { separate: true }) }
+}
+
+const nth = ['first|1st', 'second|2nd|other', 'third|3rd', 'fourth|4th', 'fifth|5th', 'sixth|6th']
+
+/** `left side of second Side`: which copy of the piece is meant, from 0; undefined where none is told. */
+export function copyTold(text: string, piece: string): number | undefined {
+  const at = placeOf(piece, text)
+  const before = at < 0 ? '' : text.slice(0, at).toLowerCase()
+  const found = nth.findIndex((words) => new RegExp(String.raw`\b(?:${words}) $`).test(before))
+  return found < 0 ? undefined : found
 }

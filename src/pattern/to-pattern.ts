@@ -5,7 +5,7 @@ import { easedIn } from './eased-in.ts'
 import { entryAt, placesOf, type KeysEntry, type Path } from './entry.ts'
 import type { Conventions, Gauge, Materials, Pattern, Piece, Seam, SpecialStitch } from './pattern.ts'
 import { said } from './said.ts'
-import { partNames, seamPartBySize, namedEdges, type PartName } from './seam-edges.ts'
+import { copyTold, partNames, seamPartBySize, namedEdges, type PartName } from './seam-edges.ts'
 import { slugOf } from './slug.ts'
 import { usWord } from './stitch-words.ts'
 import type { PatternValues } from './schema/pattern.ts'
@@ -67,12 +67,16 @@ function onto(on: string | undefined, others: readonly string[]): Pick<Piece, 'o
 }
 
 function seamOf({ join, grid, name, by, ease, ...seam }: NonNullable<PatternValues['seams']>[number], names: readonly string[], parted: readonly PartName[], span: Span): Seam {
-  const parts = namedEdges(join, names, parted).map((text) => seamPartBySize(text, names, parted))
+  const texts = namedEdges(join, names, parted)
+  const parts = texts.map((text) => seamPartBySize(text, names, parted))
+  const copies = texts.map((text, index) => copyTold(text, parts[index]![0]!.piece))
   const sizes = Math.max(...parts.map(({ length }) => length))
   // `whip stitch, easing in the fullness` says it as well.
   const eased = ease ?? (by !== undefined && /\beas(?:e|ed|ing)\b/i.test(by) ? true : undefined)
   return said({
     join: parts.map(([first]) => first!.piece),
+    copies: copies.some((copy) => copy !== undefined) ? copies : undefined,
+    unread: parts.some(([first]) => first!.unread) ? true as const : undefined,
     edges: parts.some(([first]) => first!.edge) ? Array.from({ length: sizes }, (_, size) => parts.map((part) => (part[size] ?? part[0]!).edge)) : undefined,
     grid, name, by, sides: seam['wrong-sides'] ?? seam['right-sides'], ease: eased, eases: eased && by !== undefined ? easedIn(by) : undefined, span,
   })

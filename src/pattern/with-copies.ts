@@ -24,17 +24,18 @@ function copiesOf(piece: Piece): readonly Piece[] {
 /** A seam after another takes the next copy; one of a piece to itself is of each copy to the next, round to the first. */
 function seamsOfCopies(seams: readonly Seam[], several: ReadonlyMap<string, number>): readonly Seam[] {
   const used = new Map<string, number>()
-  const next = (name: string): string => {
+  const next = (name: string, told: number | undefined): string => {
     const make = several.get(name)
     if (make === undefined) return name
+    if (told !== undefined) return nameOf(name, told % make)
     const copy = used.get(name) ?? 0
     used.set(name, copy + 1)
     return nameOf(name, copy % make)
   }
   return seams.flatMap((seam): readonly Seam[] => {
     const [one, other] = seam.join
-    const make = one !== undefined && one === other && seam.join.length === 2 ? several.get(one) : undefined
-    if (make === undefined || one === undefined) return [{ ...seam, join: seam.join.map(next) }]
+    const make = one !== undefined && one === other && seam.join.length === 2 && !seam.copies ? several.get(one) : undefined
+    if (make === undefined || one === undefined) return [{ ...seam, join: seam.join.map((name, index) => next(name, seam.copies?.[index])) }]
     return Array.from({ length: make }, (_, copy) => ({ ...seam, join: [nameOf(one, copy), nameOf(one, (copy + 1) % make)] }))
   })
 }
