@@ -37,6 +37,8 @@ export interface PieceToWork {
   readonly yarnAtEnd?: YarnAtEnd
   /** The pattern tells of folding or sewing: an edge may be closed that no row works along. */
   readonly sewn?: boolean
+  /** A seam of it is told in words that are not understood: how it lies then is not known. */
+  readonly seamUnread?: boolean
   /** Of a border through two pieces: the last row of the smaller one, that lies on the other. */
   readonly laidOn?: number
   /** How many of it are made. */

@@ -88,7 +88,7 @@ function workAll(pattern: Pattern) {
     const together = workInConventions(read.map(({ piece, entries, yarnAtEnd }) => {
       const on = pattern.pieces.findIndex(({ name }) => name === piece.on)
       const grid = pattern.seams.find((seam) => seam.grid && seam.name === piece.on)
-      return { name: piece.name, ...(piece.copyOf !== undefined && { called: piece.copyOf }), make: piece.make, entries, ...(yarnAtEnd && { yarnAtEnd }), sewn, lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }), ...(grid?.grid && piece.on !== undefined && on < 0 && { onGrid: { ...grid.grid, pieces: indexesOf(pattern, grid.join) } }) }
+      return { name: piece.name, ...(piece.copyOf !== undefined && { called: piece.copyOf }), make: piece.make, entries, ...(yarnAtEnd && { yarnAtEnd }), sewn, ...(pattern.seams.some(({ unread, join }) => unread && join.includes(piece.name)) && { seamUnread: true }), lexicon: words, size, sizeNames: sizes, conventions, readings: new Map(), ...(on >= 0 && { on }), ...(grid?.grid && piece.on !== undefined && on < 0 && { onGrid: { ...grid.grid, pieces: indexesOf(pattern, grid.join) } }) }
     }), { tops: seamsBetween(pattern), told: edgesSewn(pattern, size) })
     if (split.length === 0) split = together.split
     waiting.push(...stillWaiting(together.held, pattern).map(({ places, span }) => ({ size, stitches: places.length, span })))

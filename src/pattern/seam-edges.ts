@@ -154,8 +154,7 @@ const nth = ['first|1st', 'second|2nd|other', 'third|3rd', 'fourth|4th', 'fifth|
 
 /** `left side of second Side`: which copy of the piece is meant, from 0; undefined where none is told. */
 export function copyTold(text: string, piece: string): number | undefined {
-  const at = placeOf(piece, text)
-  const before = at < 0 ? '' : text.slice(0, at).toLowerCase()
-  const found = nth.findIndex((words) => new RegExp(String.raw`\b(?:${words}) $`).test(before))
+  const name = piece.replace(/[^\p{L}\d ]/gu, '.')
+  const found = nth.findIndex((words) => new RegExp(String.raw`\b(?:${words}) ${name}(?!\p{L})`, 'iu').test(text))
   return found < 0 ? undefined : found
 }
