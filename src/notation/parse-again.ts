@@ -27,7 +27,7 @@ export function parseAgain(reader: Reader, before: readonly Instruction[]): read
   const of = and && reader.word() === 'of' && /^(each|every|next)$/.test(reader.word(1))
   const placed = /^(in|into|on)$/.test(reader.word()) || of || and && /^(next|each|every|last|first|foll|following)$/.test(reader.word())
   if (of) reader.at += 1
-  const listed = /^(?:,|and)$/.test(reader.word(-1)) && last.node === 'work' && last.target?.eachOf === true ? takeListed(reader) : undefined
+  const listed = /^(?:,|and)$/.test(reader.word(-1)) && last.node === 'work' && (last.target?.eachOf === true || last.target?.thing?.kind === 'row-end' && last.target.count && !last.count) ? takeListed(reader) : undefined
   const target = listed ?? (placed ? takeTarget(reader) : and && last.target?.walk === 'each' ? takeEachSpace(reader) : and && spacesCounted(reader, last) ? takeCountedSpaces(reader) : and && isOnePlace(last.target) ? takeRest(reader) : undefined)
   if (!target || target.thing === undefined && target.walk === 'next' && target.loop !== undefined || startsWork(reader)) {
     reader.at = at
@@ -41,11 +41,12 @@ export function parseAgain(reader: Reader, before: readonly Instruction[]): read
 function takeListed(reader: Reader): Target | undefined {
   const { at, start } = reader
   reader.take('and')
-  if (reader.take('the') && numberAhead(reader) !== undefined) {
+  const the = reader.take('the')
+  if (numberAhead(reader) !== undefined) {
     const ends = rowEnds(reader, start, false)
     if (ends?.count && placeEnds(reader)) return { ...ends, walk: 'next', eachOf: true }
     if (ends) reader.at = at
-    else {
+    else if (the) {
       const count = takeNumber(reader)
       const thing = takeThing(reader)
       const ofPiece = thing && reader.take('of|on') ? takePieceName(reader) : undefined

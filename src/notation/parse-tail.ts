@@ -77,6 +77,8 @@ function tail(reader: Reader, draft: Draft): void {
   takeMade(reader, draft)
   if (draft.loop === undefined) takeLoop(reader, draft)
   takeRowOf(reader, draft)
+  // `first ch of the Row 15 chain`
+  if (draft.thing?.kind === 'chain' && draft.ofRow !== undefined && /^(?:row|rnd|round|\d+)$/.test(reader.word(-1))) reader.take('ch|chain')
   // `in each sc across Row 10 of first shoulder`
   const across = draft.ofRow === undefined && draft.thing?.kind === 'stitch' ? takeRowNamed(reader, 'across|along|over', 'the?') : undefined
   if (across !== undefined) draft.ofRow = across
