@@ -82,8 +82,9 @@ function entersPiece(items: readonly Instruction[]): boolean {
 /** `Ch 4, join to Leg 1`: the chain lies between two pieces. */
 function joinsPiece(items: readonly Instruction[], walk: Walk, count: number): boolean {
   const next = items.find((item) => item.node !== 'aside')
-  // `Ch 3, sc in each of 15 sts of first leg`: the join goes without saying; one chain is a turning chain. Along an outline the piece lies on the way.
-  if (count > 1 && next?.node === 'work' && next.target?.ofPiece !== undefined && walk.made.length === 0 && !walk.outline) return true
+  // `Ch 3, sc in each of 15 sts of first leg`: the join goes without saying; one chain is a turning chain. Along an outline the piece lies on the way,
+  // and on the piece that the row stands on nothing is joined.
+  if (count > 1 && next?.node === 'work' && next.target?.ofPiece !== undefined && next.target.ofPiece.toLowerCase() !== walk.setting.standsOn && walk.made.length === 0 && !walk.outline) return true
   // A motif that is fastened to a space of the one beside it goes on round itself.
   return next?.node === 'join' && next.piece === true && next.neighbour?.space !== true
 }

@@ -106,8 +106,18 @@ function alongOutline(walk: Walk, { target: said, start, end }: Start): void {
   const asWorked = lastOfRow < 0 && target.fromEnd === undefined && target.walk === 'last' && target.ofRow !== undefined ? lastAsWorked(walk, walk.edge.findLastIndex(named), named) : -1
   const index = asWorked >= 0 ? asWorked : lastOfRow >= 0 ? lastOfRow : target.walk === 'last' || target.hand === 'left' && target.walk === 'next' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? indexBehind(walk, target.after) : 0) && named(place))
   // A row that begins in the middle of an edge may come back to what lies before it.
-  if (index >= 0) begin(walk, passing(walk, index, target), walk.round || (target.passing ?? 0) > 0)
+  if (index >= 0) begin(walk, nthOfRow(walk, index, target) ?? passing(walk, index, target), walk.round || (target.passing ?? 0) > 0)
   else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${isEndOfRow(target) ? 'the end' : 'a stitch'} of ${rowNamed(target)}` })
+}
+
+/** `in 6th st of Row 19`, of which the first five are sewn to a shoulder: counted along the whole row, and not along what is open. */
+function nthOfRow(walk: Walk, index: number, { passing: places = 0, ofRow, ofLeft }: Target): number | undefined {
+  const all = places > 0 && ofRow !== undefined && !ofLeft ? rowAt(walk.outline, walk.edge[index]!)?.places : undefined
+  if (!all) return undefined
+  const [first, second] = [all.indexOf(walk.edge[index]!), all.indexOf(walk.edge[index + 1]!)]
+  const found = walk.edge.indexOf((second >= 0 && second < first ? all.toReversed() : all)[places]!)
+  if (found < 0 || found === passing(walk, index, { walk: 'next', passing: places, start: 0, end: 0 })) return undefined
+  return walk.choose('nth-of-row', ['the stitch is counted among those that are open', 'the stitch is counted along the whole row']) === 1 ? found : undefined
 }
 
 /** `in last unworked st of Row 6` of a row that was worked the other way: the one that is met first. -1 where it is the last either way, or taken so. */
