@@ -22,12 +22,13 @@ export function liesOn(walk: Walk): Lies {
   // What both layers are worked of is covered from end to end, and the places behind it with it.
   const last = (to === edge.length - 1 ? walk.behind.at(-1) : undefined) ?? edge[to]
   const stands = !onChain && first !== undefined && last !== undefined && first.kind !== 'ring' && to >= from
+  const legs = stands ? legsOf(walk, to + 1) : []
   return {
     ...(stands && { over: { first, second: edge[Math.min(from + 1, to)]!, beforeLast: edge[Math.max(to - 1, from)]!, last } }),
     ...(stands && !walk.round && !walk.onRing && !walk.outline && walk.onRow === undefined && { steps: { start: from - prefixed, end: edge.length - appended - to - 1 } }),
     places: withoutSlips(walk),
     ...endsInSlips(walk),
-    ...(stands && legsOf(walk, to + 1).length > 1 && { legs: legsOf(walk, to + 1) }),
+    ...(legs.length > 1 && { legs }),
     ...(walk.closes && { closes: true }),
     ...(walk.crossings.length > 0 && { crossings: walk.round && first && last ? [...walk.crossings, crossing(walk, last, first)] : walk.crossings }),
     startChains: edge.slice(walk.firstChain, prefixed),

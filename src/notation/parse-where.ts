@@ -27,6 +27,8 @@ export function takeWhere(reader: Reader, last: Instruction | undefined): boolea
   if (isTold(last) && /^[,;.(]?$/.test(reader.word(1)) && reader.take('above')) return true
   // `14 row-ends down to left-over sts`: as far as what comes next.
   if (isTold(last) && reader.take('down|up|along|on?', 'to', 'the?', `${unworked}|skipped|left`, '-?', 'over?', 'sts|stitches|st|stitch') && placeEnds(reader)) return true
+  // `5 row-ends down the side edge again`, `down the side edge, down again`
+  if (isTold(last) && reader.take('up|down|back?', 'again')) return true
   // `8 row-ends down [Rows 20-13]`
   if (isTold(last) && /^[[(]$/.test(reader.word(1)) && reader.take('down|up|along')) return true
   // `sc in first 14 sts only`

@@ -43,6 +43,7 @@ function seamsOfCopies(seams: readonly Seam[], several: ReadonlyMap<string, numb
 /** What is found, in the names that the pattern has, and once of all copies. */
 export function ofThePattern(found: readonly Diagnostic[], { pieces }: Pattern): readonly Diagnostic[] {
   const copies = pieces.filter(({ copyOf }) => copyOf !== undefined)
+  if (copies.length === 0) return found
   const named = (text: string): string => copies.reduce((words, { name, copyOf }) => words.replaceAll(name, copyOf!), text)
   const told = found.map((diagnostic) => ({ ...diagnostic, message: named(diagnostic.message), ...(diagnostic.note !== undefined && { note: named(diagnostic.note) }) }))
   return [...new Map(told.map((diagnostic) => [`${diagnostic.code} ${diagnostic.primary.span.start} ${diagnostic.message}`, diagnostic])).values()]
