@@ -1,5 +1,4 @@
 import type { LaidRow } from './laid-row.ts'
-import type { Outline } from './outline.ts'
 import type { Place } from './place.ts'
 
 /** What stands for a place and for a row in an outline that is like another. */
@@ -11,8 +10,8 @@ export interface Likeness {
 /** Every one for itself. */
 export const alike: Likeness = { placeFor: (place) => place, rowFor: (row) => row }
 
-/** The outline of another copy of a piece: as this one, of places of its own. */
-export function likeness(of: Outline): { readonly outline: Outline; readonly placeFor: (place: Place) => Place } {
+/** Places and rows of another copy of a piece: as those of this one, each made once. */
+export function likeness(): Likeness {
   const places = new Map<Place, Place>()
   const rows = new Map<LaidRow, LaidRow>()
   const placeFor = (place: Place): Place => {
@@ -36,5 +35,5 @@ export function likeness(of: Outline): { readonly outline: Outline; readonly pla
     rows.set(row, copy)
     return copy
   }
-  return { outline: of.copy({ placeFor, rowFor }), placeFor }
+  return { placeFor, rowFor }
 }

@@ -3,6 +3,7 @@ import type { Outline } from './outline.ts'
 import type { Place } from './place.ts'
 import { likeness } from './likeness.ts'
 import type { Lies } from './lies-on.ts'
+import { underLastChain } from './parts.ts'
 import type { Walk } from './walk.ts'
 
 /** One of the pieces that a row goes over: its places in the order of the row, and the underside of the chain that led to it. */
@@ -22,9 +23,7 @@ export interface GoesOver {
 /** The row goes on along another piece, or another copy, whose places begin at an index of the edge. */
 export function leaveLeg(walk: Walk, from = walk.at): void {
   const places = walk.made.length === 0 ? [] : walk.edge.slice(legBegins(walk), walk.at)
-  const tail = walk.made.at(-1)
-  const chains = tail?.kind === 'space' && tail.group === undefined ? (tail.chains ?? 0) : 0
-  if (places.length > 0) walk.legs.push({ ...(walk.onPiece && { piece: walk.onPiece.name }), places, chainsBehind: chains })
+  if (places.length > 0) walk.legs.push({ ...(walk.onPiece && { piece: walk.onPiece.name }), places, behind: underLastChain(walk) })
   walk.legFrom = places.length > 0 ? from : 0
 }
 
@@ -33,9 +32,9 @@ const legBegins = ({ legs, legFrom, begunAt }: Walk): number => (legs.length ===
 /** The pieces that a flat row has gone over, where these are more than one. */
 export function legsOf(walk: Walk, to: number): readonly Leg[] {
   if (walk.legs.length === 0 || walk.round) return []
-  const all = [...walk.legs, { ...(walk.onPiece && { piece: walk.onPiece.name }), places: walk.edge.slice(legBegins(walk), to), chainsBehind: 0 }]
+  const all = [...walk.legs, { ...(walk.onPiece && { piece: walk.onPiece.name }), places: walk.edge.slice(legBegins(walk), to), behind: [] }]
   if (all.some(({ places }) => places.length === 0)) return []
-  return all.map(({ chainsBehind: _, ...leg }, index) => ({ ...leg, bridge: Array.from({ length: all[index - 1]?.chainsBehind ?? 0 }, (): Place => ({ kind: 'ch', row: walk.setting.rowIndex })) }))
+  return all.map(({ behind: _, ...leg }, index) => ({ ...leg, bridge: all[index - 1]?.behind ?? [] }))
 }
 
 /**
@@ -58,9 +57,9 @@ export function goesOver(legs: readonly Leg[], own: Outline, outlinesOf: (piece:
       over.push({ ...leg, places })
       if (at !== own && !beside.includes(at)) beside.push(at)
     } else {
-      const { outline, placeFor } = likeness(at)
-      over.push({ ...leg, places: places.map(placeFor) })
-      beside.push(outline)
+      const copy = likeness()
+      over.push({ ...leg, places: places.map(copy.placeFor) })
+      beside.push(at.copy(copy))
     }
     for (const place of leg.places) taken.add(place)
   }

@@ -197,8 +197,11 @@ export function goToPart(walk: Walk, key: string, span: Span): void {
 }
 
 /** From one place over to another, along the chain that was made last. */
-export function crossing({ made, setting }: Walk, from: Place, to: Place): Crossing {
+export const crossing = (walk: Walk, from: Place, to: Place): Crossing => ({ from, to, bridge: underLastChain(walk) })
+
+/** Undersides of the chain that was made last; none where a stitch was. */
+export function underLastChain({ made, setting }: Walk): readonly Place[] {
   const tail = made.at(-1)
   const chains = tail?.kind === 'space' && tail.group === undefined ? (tail.chains ?? 0) : 0
-  return { from, to, bridge: Array.from({ length: chains }, () => ({ kind: 'ch', row: setting.rowIndex })) }
+  return Array.from({ length: chains }, () => ({ kind: 'ch', row: setting.rowIndex }))
 }

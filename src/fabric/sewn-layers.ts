@@ -1,5 +1,6 @@
 import { Outline } from './outline.ts'
 import type { LaidRow } from './laid-row.ts'
+import { likeness } from './likeness.ts'
 import type { Place } from './place.ts'
 import { begunBehind, partsOfRing, spotsOf, type Ring, type Spot } from './sewn-rings.ts'
 
@@ -62,19 +63,8 @@ function mirror({ edge, row, place }: Spot, like: LaidRow | undefined): Place | 
 
 /** The same places once more, as those of another piece. */
 function copied(ring: Ring): Ring {
-  const places = new Map<Place, Place>()
-  const place = (of: Place): Place => {
-    const known = places.get(of) ?? { ...of }
-    places.set(of, known)
-    return known
-  }
-  const rows = new Map<LaidRow, LaidRow>()
-  const row = (of: LaidRow): LaidRow => {
-    const known = rows.get(of) ?? { ...of, places: of.places.map(place), foundation: of.foundation.map(place), startChains: of.startChains.map(place), endChains: of.endChains.map(place), ...(of.ends && { ends: [place(of.ends[0]), place(of.ends[1])] }) }
-    rows.set(of, known)
-    return known
-  }
-  return ring.map((spot) => ({ edge: spot.edge, row: row(spot.row), place: place(spot.place) }))
+  const { placeFor, rowFor } = likeness()
+  return ring.map(({ edge, row, place }) => ({ edge, row: rowFor(row), place: placeFor(place) }))
 }
 
 /** Places of the piece behind that lie on those of the piece in front that were worked through both layers. */

@@ -119,25 +119,25 @@ function placesNamed(rings: readonly Ring[], { rows, under }: SewnPiece, words: 
  * comes next. The walls of the slit are no side of the piece.
  */
 function outerSide(rings: readonly Ring[], rows: readonly LaidRow[], side: 'left' | 'right'): Ring {
-  const isOwn = (spot: Spot | undefined): boolean => spot !== undefined && rows.includes(spot.row)
-  const isUnder = (spot: Spot): boolean => spot.edge === 'underside' && isOwn(spot) && spot.row.foundation.includes(spot.place)
-  const ring = rings.find((one) => one.some(isUnder))
-  if (!ring) return []
+  const all = aboveFoundation(rings, rows)
   // Seen from the right side the left side comes before the underside, and the right side behind it.
-  const way = side === 'left' ? ring.toReversed() : ring
-  const from = way.findLastIndex(isUnder)
-  const up = [...way.slice(from + 1), ...way.slice(0, from)].filter((spot) => !isUnder(spot))
-  const end = up.findIndex((spot) => spot.edge === 'row-ends' && isOwn(spot) && handOf(spot.row, spot.place) !== side)
+  const up = side === 'left' ? all.toReversed() : all
+  const end = up.findIndex((spot) => spot.edge === 'row-ends' && rows.includes(spot.row) && handOf(spot.row, spot.place) !== side)
   return end < 0 ? up : up.slice(0, end)
+}
+
+/** What an outline has beside a piece's foundation, from the end of that on; nothing where no outline has it. */
+function aboveFoundation(rings: readonly Ring[], rows: readonly LaidRow[]): Ring {
+  const isUnder = ({ edge, row, place }: Spot): boolean => edge === 'underside' && rows.includes(row) && row.foundation.includes(place)
+  const ring = rings.find((one) => one.some(isUnder)) ?? []
+  const from = ring.findLastIndex(isUnder)
+  return [...ring.slice(from + 1), ...ring.slice(0, Math.max(from, 0))].filter((spot) => !isUnder(spot))
 }
 
 /** From the first step of a stair to the end of the top that it leads to; nothing where both sides have steps. */
 function stair(rings: readonly Ring[], rows: readonly LaidRow[]): readonly Place[] {
-  const isOwn = ({ row }: Spot): boolean => rows.includes(row)
-  const ring = rings.find((one) => one.some((spot) => spot.edge === 'underside' && isOwn(spot))) ?? []
-  const under = ring.findLastIndex((spot) => spot.edge === 'underside' && isOwn(spot))
-  const up = [...ring.slice(under + 1), ...ring.slice(0, under)]
-  const tops = up.flatMap((spot, index) => (spot.edge === 'top' && isOwn(spot) ? [index] : []))
+  const up = aboveFoundation(rings, rows)
+  const tops = up.flatMap((spot, index) => (spot.edge === 'top' && rows.includes(spot.row) ? [index] : []))
   const top = tops.filter((index) => up[index]!.row === rows.at(-1))
   const [first, last] = [tops[0], tops.at(-1)]
   if (first === undefined || last === undefined || top.length === 0 || top[0] !== first && top.at(-1) !== last) return []

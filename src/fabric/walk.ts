@@ -62,8 +62,8 @@ export class Walk {
   readonly neighbours: NotedNeighbour[] = []
   /** The piece whose edge is worked now, and how many copies of it were taken so far. */
   onPiece: { readonly name: string; readonly copies: number } | undefined
-  /** The pieces that were gone over, each with its places and the chains behind it, and the index at which those of this one begin. */
-  readonly legs: { readonly piece?: string; readonly places: readonly Place[]; readonly chainsBehind: number }[] = []
+  /** The pieces that were gone over, each with its places and the underside of the chain behind it, and the index at which those of this one begin. */
+  readonly legs: { readonly piece?: string; readonly places: readonly Place[]; readonly behind: readonly Place[] }[] = []
   legFrom = 0
   /** The part that the hook is on, and where it went over from one to another. */
   onPart: string | undefined

@@ -1,21 +1,14 @@
 import { expect, test } from 'vitest'
 import { checked } from './checked.ts'
+import { twoPanels } from './two-panels.ts'
 
 // Two panels of 8 by 6 sewn side to side: a round has 16 + 6 + 16 + 6 = 44. By hand.
-const panels = (seam: string, top = 16): readonly string[] => checked(`  - name: Left panel
-    rows: |
-      Foundation: Ch 9.
-      Row 1 (RS): Sc in 2nd ch from hook and in each ch across. (8)
-      Rows 2-6: Ch 1, turn, sc in each st across. Fasten off. (8)
-  - name: Right panel
-    rows: |
-      Rows 1-6: As for Left panel.
-  - name: Border
+const panels = (seam: string, top = 16): readonly string[] => checked(twoPanels(`  - name: Border
     on: Right panel
     rows: |
       Rnd 1 (RS): With RS facing, join yarn at the upper right-hand corner of Right panel, ch 1, sc in each of next ${top} sts, sc in each of next 6 row-ends, sc in the underside of each of next 16 ch, sc in each of next 6 row-ends, join with sl st in first sc. Fasten off. (${28 + top})
 seams:
-  - { join: [${seam} of Left panel, left side of Right panel], by: whip stitch }`).found.map(({ code }) => code)
+  - { join: [${seam} of Left panel, left side of Right panel], by: whip stitch }`)).found.map(({ code }) => code)
 
 test('a border over a seam that is understood is held to what it leaves open', () => {
   expect(panels('right side')).toEqual([])
