@@ -197,11 +197,11 @@ export function onNamedRow(walk: Walk, { ofRow, thing, held, ofPiece, edge }: Ta
   const place = walk.edge[index]
   const stretch = place && walk.outline?.stretchOf.get(place)
   // `sc in 10 sts across top`
-  if (edge === 'top' && thing?.kind === 'stitch' && stretch?.edge === 'underside' && !/\b(?:at (?:the )?top|uppermost|upside down)\b/.test(walk.said)) walk.trouble({ kind: 'other-edge', span, named: 'top', next: 'underside' })
-  if (ofRow === undefined || thing?.kind !== 'stitch' || !stretch) return
+  const acrossTop = edge === 'top' && !/\b(?:at (?:the )?top|uppermost|upside down)\b/.test(walk.said)
+  if (ofRow === undefined && !acrossTop || thing?.kind !== 'stitch' || !stretch) return
   if (stretch.edge === 'underside') walk.trouble({ kind: 'other-edge', span, named: 'top', next: 'underside' })
   const number = stretch.rows[0]?.number
-  if (held !== undefined && ofPiece === undefined && stretch.edge === 'top' && number !== undefined && number > ofRow) walk.trouble({ kind: 'no-such-place', span, what: `a stitch that waits on row ${ofRow}` })
+  if (held !== undefined && ofPiece === undefined && stretch.edge === 'top' && number !== undefined && ofRow !== undefined && number > ofRow) walk.trouble({ kind: 'no-such-place', span, what: `a stitch that waits on row ${ofRow}` })
 }
 
 /** Which edge the places from an index on belong to, the height of a step apart. */

@@ -74,6 +74,6 @@ export function pastAnother(walk: Walk, target: Target, index: number): number {
   const before = walk.edge[walk.at - 1]
   const stretch = before && walk.taken.has(before) ? walk.outline?.stretchOf.get(before) : undefined
   if (!stretch || !isOfAnother(walk, target, index)) return index
-  const ahead = stretch.places.findIndex((place) => walk.edge.indexOf(place) > index && !isOfAnother(walk, target, walk.edge.indexOf(place)))
-  return ahead < 0 ? index : walk.edge.indexOf(stretch.places[ahead]!)
+  const ahead = walk.edge.findIndex((place, at) => at > index && walk.outline?.stretchOf.get(place) === stretch && !isOfAnother(walk, target, at))
+  return ahead < 0 ? index : ahead
 }

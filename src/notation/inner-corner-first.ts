@@ -4,7 +4,7 @@ import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
 import type { Num } from './target.ts'
-import { inwards } from './which-corner.ts'
+import { takeInwardCorner } from './which-corner.ts'
 
 const verbs = 'work|working|make|making'
 const sts = 'st|sts|stitch|stitches'
@@ -66,7 +66,7 @@ function takeLead(reader: Reader): Inner | undefined {
 function takeInner(reader: Reader): Inner | undefined {
   const each = reader.take('each|every|all', 'of?', 'the?')
   const count = takeNumber(reader)
-  return reader.take(inwards, 'neck|armhole|shoulder|step|underarm?', 'corner|corners') ? { each: each || count !== undefined || reader.word(-1) === 'corners', ...(count && { count }) } : undefined
+  return takeInwardCorner(reader) ? { each: each || count !== undefined || reader.word(-1) === 'corners', ...(count && { count }) } : undefined
 }
 
 /** `1 sc2tog`, `sc the last st of the row-ends and the first st of the step together`, `the next 2 sc together` */

@@ -3,7 +3,7 @@ import { isQuiet } from './parse-remark.ts'
 import { takeStitchName, takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction } from './syntax.ts'
-import { inwards } from './which-corner.ts'
+import { inwards, takeInwardCorner } from './which-corner.ts'
 
 const inner = new RegExp(`^(?:${inwards})$`)
 /** Words that tell of a place that it is worked as if it were none. */
@@ -74,4 +74,4 @@ function fillThere(reader: Reader, before: readonly Instruction[]): boolean {
   return false
 }
 
-const takeThere = (reader: Reader): boolean => reader.take('at|in|on', 'each|every|the|all?', 'of?', 'the?', inwards, 'neck|armhole|shoulder|step|underarm?', 'corner|corners')
+const takeThere = (reader: Reader): boolean => reader.take('at|in|on', 'each|every|the|all?', 'of?', 'the?') && takeInwardCorner(reader)

@@ -3,7 +3,7 @@ import { takeStitchName } from './parse-thing.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import type { Target } from './target.ts'
-import { inwards } from './which-corner.ts'
+import { takeInwardCorner } from './which-corner.ts'
 
 const stitch = 'st|sts|stitch|stitches|one'
 
@@ -20,7 +20,7 @@ export function takeInnerCorner(reader: Reader): Target | undefined {
   if (lastAndFirst(reader) || meeting(reader)) {
     const each = reader.take('each|every|all|any', 'of?', 'the?')
     const count = takeNumber(reader)
-    if (reader.take(inwards, 'neck|armhole|shoulder|step|underarm?', 'corner|corners')) {
+    if (takeInwardCorner(reader)) {
       const one = !each && !count && reader.word(-1) === 'corner'
       legsTold(reader)
       return { walk: one ? 'next' : 'each', ...(count && { count }), thing: { kind: 'stitch', where: 'inner' }, start, end: reader.end }

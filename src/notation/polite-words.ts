@@ -22,12 +22,12 @@ const stressing: readonly (readonly [RegExp, RegExp])[] = [
 ]
 
 /** Words that are read as another. */
-const readAs: Readonly<Record<string, string>> = { your: 'the', its: 'the', rd: 'rnd', rds: 'rnds', mid: 'middle', ea: 'each' }
+const readAs: Readonly<Record<string, string>> = { your: 'the', its: 'the' }
 
 /** `in 1st ch`, `1st 4 unworked sc`: read as `first`. */
 const isFirst = (all: readonly Token[], at: number): boolean => all[at]?.kind === 'ordinal' && all[at]!.value === 1 && (all[at + 1]?.kind === 'number' || /^(?:sts?|stitch(?:es)?|chs?|chains?|foundation|s[cl]|ss|[hdt]+[cr]|unworked|free|row)$/i.test(all[at + 1]?.text ?? '') && /^(?:in|into|the|sk|skip|miss)$/i.test(all[at - 1]?.text ?? ''))
 
-/** The tokens of a row without them; `w/` is read as `with`, `your` and `its` are read as `the`, `Rd 4` as `Rnd 4`, `every single ch` as `every ch`. */
+/** The tokens of a row without them; `w/` is read as `with`, `your` and `its` are read as `the`, `every single ch` as `every ch`. */
 export function withoutPoliteWords(all: readonly Token[]): readonly Token[] {
   const out: Token[] = []
   const wordAt = (at: number): string => all[at]?.text.toLowerCase() ?? ''

@@ -1,5 +1,5 @@
 import type { EdgeWords, NamedEdge } from '../fabric/named-edges.ts'
-import { tens, teens, units } from '../notation/number-words.ts'
+import { ordinals, tens, teens, units } from '../notation/number-words.ts'
 
 /** What a seam joins: a piece, or an edge of it that is named. */
 export interface SeamPart {
@@ -150,11 +150,12 @@ function addedChains(words: string): EdgeWords | undefined {
   return { edge: 'added', ...(row && { row: Number(row[1]) }), ...(count && { count: Number(count[1]) }), ...(hand && { hand }), ...(/\bseparate\b/i.test(words) && { separate: true }) }
 }
 
-const nth = ['first|1st', 'second|2nd|other', 'third|3rd', 'fourth|4th', 'fifth|5th', 'sixth|6th']
-
 /** `left side of second Side`: which copy of the piece is meant, from 0; undefined where none is told. */
 export function copyTold(text: string, piece: string): number | undefined {
-  const name = piece.replace(/[^\p{L}\d ]/gu, '.')
-  const found = nth.findIndex((words) => new RegExp(String.raw`\b(?:${words}) ${name}(?!\p{L})`, 'iu').test(text))
-  return found < 0 ? undefined : found
+  const before = new RegExp(String.raw`\b(\d|\p{L}+)(?:st|nd|rd|th)? ${piece.replace(/[^\p{L}\d ]/gu, '.')}(?!\p{L})`, 'giu')
+  const told = [...text.matchAll(before)].flatMap(([, word = '']) => copies[word.toLowerCase()] ?? (Number(word) || []))
+  return told[0] === undefined ? undefined : told[0] - 1
 }
+
+/** Words for a copy of a piece; the other one is the second. */
+const copies: Readonly<Record<string, number>> = { ...ordinals, first: 1, other: 2 }
