@@ -157,12 +157,14 @@ function beginOn({ edge }: PieceRun, beside: readonly Edge[], piece: PieceToWork
   const others = beside.map((run) => ({ edge: run, words: 'the row begins beside the piece that is worked on the same row' }))
   const [first] = piece.entries
   const more = pieces.slice(pieces.indexOf(piece) + 1).some(({ on, entries }) => on === piece.on && entries[0] && joinedAbove(entries[0]) && !alongEdges(wordsOf(entries[0])))
+  // `in the next free sc of Row 4 of Band`, of which there are several: each leaves the rest to the next.
+  const next = first && joinsInLeft(wordsOf(first)) && pieces.slice(pieces.indexOf(piece) + 1).some(({ on, entries }) => on === piece.on && entries[0] && joinsInLeft(wordsOf(entries[0])))
   // `skip 18 sts after the first flap`: the words tell how many lie between.
   if (others.length > 0 && first && beginsBehind(wordsOf(first))) return { start: others[0]!.edge, otherStarts: others.slice(1) }
   if (others.length > 0 && first && skipsFirst(wordsOf(first))) return { start: others[0]!.edge, otherStarts: [...others.slice(1), { edge, words: 'the stitches are counted from the beginning of the row' }] }
-  if (others.length > 0 && first && joinsInLeft(wordsOf(first))) return { start: others[0]!.edge, otherStarts: [...others.slice(1), { edge, words: 'what is left is told by where it lies on the row' }] }
+  if (others.length > 0 && first && joinsInLeft(wordsOf(first))) return { start: others[0]!.edge, otherStarts: [...others.slice(1), { edge, words: 'what is left is told by where it lies on the row' }], ...(next && { beside: 'next' }) }
   if (others.length > 0 && first && joinedAbove(first)) return { start: others[0]!.edge, otherStarts: others.slice(1), beside: more ? 'next' : 'last' }
-  return { start: edge, otherStarts: others }
+  return { start: edge, otherStarts: others, ...(next && { beside: 'next' }) }
 }
 
 /** `Second shoulder: skip next 16 sts of row 23`: a row on row 23 that turns early leaves them for it. */

@@ -3,10 +3,16 @@ import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 
 const goesOn = ['across', 'along', 'around']
-const whence = 'before|for|after|at|by|in|on|under|below|beneath|to|from'
+const whence = 'before|for|after|at|by|in|on|under|below|beneath|to|from|of'
 
 /** Takes how chains came to lie where they are: `that bridge them`, `added before Row 4`, `that were made at the end of Row 3`, `that begin Row 5`, `under Row 5`, `of the step`. */
-export function takeAdded(reader: Reader): void {
+export function takeAdded(reader: Reader): boolean {
+  const { at } = reader
+  takeWhence(reader)
+  return reader.at > at
+}
+
+function takeWhence(reader: Reader): void {
   const { at } = reader
   if (reader.take('that|which', 'bridge|span|cross', 'them|these|it|the?', 'opening|gap|hole?') && placeEnds(reader, ...goesOn)) return
   reader.at = at

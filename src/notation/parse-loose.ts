@@ -164,7 +164,7 @@ function toClauseEnd(reader: Reader): void {
   let depth = 0
   while (!reader.done) {
     const word = reader.word()
-    if (depth === 0 && /^[,;.)\]}]$/.test(word)) break
+    if (depth === 0 && (/^[,;.)\]}]$/.test(word) || reader.depth > 0 && reader.peek()!.kind === 'mark')) break
     if (/^[([{]$/.test(word)) depth += 1
     if (/^[)\]}]$/.test(word)) depth -= 1
     reader.at += 1

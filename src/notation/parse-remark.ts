@@ -44,6 +44,8 @@ export function takeRemark(reader: Reader): boolean {
   let words = 0
   for (; !reader.done && !/^[,;.:!?()[\]{}]$/.test(reader.word()); reader.at += 1) {
     const token = reader.peek()!
+    // `…, sc in 2 row-ends of the edging*`: the star behind it ends what is repeated.
+    if (words > 0 && reader.depth > 0 && token.kind === 'mark') break
     if (numberAhead(reader) !== undefined || token.kind === 'ordinal' || isPlaceByNumber(reader) || token.kind === 'mark' || telling.test(reader.word()) || resembles(reader)) {
       reader.at = at
       return false

@@ -1,7 +1,9 @@
 import { parseEnding } from './parse-ending.ts'
+import { numberAhead } from './numbers.ts'
 import { takeWayAlong } from './parse-way.ts'
 import { deepest, parseItems, skipSeparators } from './parse-items.ts'
 import { takeTimes } from './parse-times.ts'
+import { placeEnds } from './place-ends.ts'
 import { Reader } from './reader.ts'
 import type { Instruction, Repeat, Times } from './syntax.ts'
 
@@ -151,12 +153,24 @@ function comesBackTo(reader: Reader, mark: string): boolean {
   return false
 }
 
+/** `on the second pennant`, `along the other end`, or nothing: what stood between the stars comes once more. */
+function takeOnce(reader: Reader): Times | undefined {
+  const { at } = reader
+  const span = { start: reader.start, end: reader.end }
+  if (reader.take('on|over|across|along|around|for|at|up|down', 'the?', 'next|other|second|third|fourth|fifth|sixth|2nd|3rd|4th|5th|6th|last|final|opposite|remaining')) {
+    while (reader.peek()?.kind === 'word' && numberAhead(reader) === undefined && reader.at - at < 6) reader.at += 1
+    if (placeEnds(reader)) return { kind: 'in-all', count: { values: [1], ...span } }
+  }
+  reader.at = at
+  return undefined
+}
+
 /** `rep from * to * once` away from its stars. */
 function againFromStars(reader: Reader): Repeat | undefined {
   const { at, start } = reader
   const from = takeRepeatFrom(reader)
   const items = from && from.to === from.from ? reader.starred.get(from.from) : undefined
-  const times = items && takeTimes(reader)
+  const times = items && (takeOnce(reader) ?? takeTimes(reader))
   if (items && times && 'count' in times) {
     const unit = { start, end: reader.end }
     return { node: 'repeat', items, times: { kind: 'in-all', count: times.count }, unit, body: bodyOf(items, unit), ...unit }

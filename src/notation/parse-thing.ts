@@ -139,11 +139,13 @@ function severalKinds(reader: Reader): Thing | undefined {
 function outermostStitch(reader: Reader): Thing | undefined {
   const { at } = reader
   const outer = reader.take('outer|outermost')
+  const farthest = outer && reader.word(-1) === 'outermost'
   // `3 sc in outermost`, `3 sc in the outer one`
   if (outer && (reader.take('one') || true) && placeEnds(reader)) return { kind: 'stitch', where: 'corner' }
   const thing = outer || reader.take('edge|end') ? thingHere(reader) : undefined
   const ofStep = /^(of|on)$/.test(reader.word()) && [1, 2].some((ahead) => /^(step|row|rnd|round)$/.test(reader.word(ahead)))
-  if (thing?.kind === 'stitch' && (ofStep || outer && thing.stitch === 'sl st')) return { ...thing, where: 'corner' }
+  const stepTold = farthest && thing?.kind === 'stitch' && (placeEnds(reader) || reader.take('of|on', 'the|each', 'other|first|second|left|right|same?', 'shoulder|step|arm|side|ledge|wing'))
+  if (thing?.kind === 'stitch' && (ofStep || stepTold || outer && thing.stitch === 'sl st')) return { ...thing, where: 'corner' }
   reader.at = at
   return undefined
 }

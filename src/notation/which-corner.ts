@@ -4,8 +4,11 @@ import type { Reader } from './reader.ts'
 export const outwards = 'outer|outside|outermost|outward|projecting'
 export const inwards = 'inner|inside|inward|internal|concave'
 
-/** Takes `inner corner`, `inner neck corners`. */
-export const takeInwardCorner = (reader: Reader): boolean => reader.take(inwards, 'neck|armhole|shoulder|step|underarm?', 'corner|corners')
+/** Openings and steps, whose corners turn inwards. */
+export const hollows = 'neck|neckline|armhole|shoulder|step|underarm'
+
+/** Takes `inner corner`, `inner neck corners`, `neck corners`. */
+export const takeInwardCorner = (reader: Reader): boolean => reader.take(inwards, `${hollows}?`, 'corner|corners') || reader.take(hollows, 'corner|corners')
 
 /** Takes which of the corners: `outer` ones jut out, and all of those are meant; `top`, `lower left-hand`, `foundation` tells where some of them lie. */
 export function takeWhichCorner(reader: Reader): 'outer' | 'some' | undefined {

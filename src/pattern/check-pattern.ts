@@ -16,7 +16,7 @@ import { acceptWarnings } from './accept-warnings.ts'
 import { prosePlaces } from './prose-places.ts'
 import { readPattern } from './read-pattern.ts'
 import { withTriedHints } from './try-hints.ts'
-import { ofThePattern, withCopies } from './with-copies.ts'
+import { besideOneAnother, ofThePattern, withCopies } from './with-copies.ts'
 import { saidConventions } from './said-conventions.ts'
 import { senseFindings } from './sense/sense-findings.ts'
 
@@ -33,14 +33,20 @@ export function checkPattern(source: Source): CheckedPattern {
 export function checkOnce(source: Source): CheckedPattern {
   const { pattern, diagnostics } = readPattern(source)
   if (!pattern) return { source, pieces: [], diagnostics }
-  const usual = findAll(pattern)
-  // Copies that are told apart may be sewn to one another: each has edges of its own then.
-  const copies = usual.found.some(isOfFabric) ? withCopies(pattern) : undefined
-  const apart = copies && findAll(copies)
-  const { pieces, facts, remarks, found } = apart && apart.found.length < usual.found.length ? ofOriginal(pattern, apart) : usual
+  const { pieces, facts, remarks, found } = findInCopies(pattern)
   const all = [...diagnostics, ...found, ...referencesNotFound(pattern, pieces), ...senseFindings({ pattern, pieces, facts, remarks, told: [...diagnostics, ...found] })]
   const parted = acceptWarnings(pattern, pieces, all)
   return { source, pattern, pieces, ...parted, diagnostics: inOrder(parted.diagnostics) }
+}
+
+/** Copies that are told apart may be sewn to one another: each has edges of its own then. Where each begins beside the one before they must be told apart. */
+function findInCopies(pattern: Pattern): ReturnType<typeof findAll> {
+  const beside = pattern.pieces.some((piece) => besideOneAnother(pattern, piece)) ? withCopies(pattern) : undefined
+  if (beside) return ofOriginal(pattern, findAll(beside))
+  const usual = findAll(pattern)
+  const copies = usual.found.some(isOfFabric) ? withCopies(pattern) : undefined
+  const apart = copies && findAll(copies)
+  return apart && apart.found.length < usual.found.length ? ofOriginal(pattern, apart) : usual
 }
 
 /** Findings that may come of a fabric that is not as it is thought to be. */

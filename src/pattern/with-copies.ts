@@ -2,18 +2,24 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts'
 import type { Pattern, Piece, Seam } from './pattern.ts'
 
 /** More copies than these are motifs, which are told by a grid. */
-const most = 6
+const most = 12
 
 /**
  * The same pattern with every copy of a piece as a piece of its own, so that each has its own edges: two side strips of a runner, four panels of a hat. The
- * first keeps the name. Undefined where no copies are sewn or worked on.
+ * first keeps the name. Undefined where no copies are sewn, worked on or worked beside one another.
  */
 export function withCopies(pattern: Pattern): Pattern | undefined {
-  const several = pattern.pieces.filter(({ name, make }) => make > 1 && make <= most && (pattern.seams.some(({ join }) => join.includes(name)) || pattern.pieces.some(({ on, onAlso }) => on === name || onAlso?.includes(name))))
-  if (several.length === 0 || pattern.seams.length === 0) return undefined
+  const several = pattern.pieces.filter((piece) => piece.make > 1 && piece.make <= most && (besideOneAnother(pattern, piece) || isUsed(pattern, piece)))
+  if (several.length === 0 || pattern.seams.length === 0 && !several.some((piece) => besideOneAnother(pattern, piece))) return undefined
   const pieces = pattern.pieces.flatMap((piece) => (several.includes(piece) ? copiesOf(piece) : [piece]))
   return { ...pattern, pieces, seams: seamsOfCopies(pattern.seams, new Map(several.map(({ name, make }) => [name, make] as const))) }
 }
+
+/** `in the next free sc of Band`: each copy begins where the one before it has ended. */
+export const besideOneAnother = ({ source }: Pattern, { rows, on, make }: Piece): boolean => make > 1 && on !== undefined && /\bnext (?:free|unworked|unused)\b/i.test(source.text.slice(rows.start, rows.end))
+
+/** It is sewn, or another piece is worked on it. */
+const isUsed = ({ pieces, seams }: Pattern, { name }: Piece): boolean => seams.some(({ join }) => join.includes(name)) || pieces.some(({ on, onAlso }) => on === name || onAlso?.includes(name))
 
 const nameOf = (piece: string, copy: number): string => (copy === 0 ? piece : `${piece} (${copy + 1})`)
 
