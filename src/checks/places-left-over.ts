@@ -10,11 +10,22 @@ export function placesLeftOver({ source, row, below }: RowFacts): Diagnostic | u
   const trouble = row.troubles.find((found) => found.kind === 'left-over')
   if (!trouble || row.troubles.some(({ kind }) => kind === 'overrun' || kind === 'does-not-divide')) return undefined
   const left = counted(trouble.count, 'stitch')
-  if (trouble.said !== undefined) {
+  const { said, named } = trouble
+  if (named) {
+    const all = named.count + trouble.count
     return {
       code: 'places-left-over',
-      message: `${rowName(row)} says that ${trouble.said} ${trouble.said === 1 ? 'is' : 'are'} left, but ${trouble.count} ${trouble.count === 1 ? 'is' : 'are'}`,
-      primary: { span: trouble.span, text: `says ${trouble.said}, leaves ${trouble.count}` },
+      message: `${rowName(row)} names ${counted(named.count, named.what)} of ${belowName(below)}, but there are ${all}`,
+      primary: { span: trouble.span, text: `names ${named.count} of ${all}` },
+      secondary: [],
+      tally: tallyOf(source, row),
+    }
+  }
+  if (said !== undefined) {
+    return {
+      code: 'places-left-over',
+      message: `${rowName(row)} says that ${said} ${said === 1 ? 'is' : 'are'} left, but ${trouble.count} ${trouble.count === 1 ? 'is' : 'are'}`,
+      primary: { span: trouble.span, text: `says ${said}, leaves ${trouble.count}` },
       secondary: [],
       tally: tallyOf(source, row),
     }

@@ -168,8 +168,9 @@ export function workEachByKind(walk: Walk, { instructions, between, limit: said 
   for (const item of instructions) {
     const wants = item.target?.count && inSize(item.target.count, walk.setting.size)
     const offers = used.get(item) ?? 0
-    if (wants !== undefined && wants > offers) walk.trouble({ kind: 'overrun', span: item, wants, offers, what: 'corner' })
-    if (wants !== undefined && wants < offers) walk.trouble({ kind: 'left-over', span: item, count: offers - wants })
+    const what = isInnerOf(item) ? 'inner corner' : isCornerOf(item) ? 'corner' : 'chain space'
+    if (wants !== undefined && wants > offers) walk.trouble({ kind: 'overrun', span: item, wants, offers, what })
+    if (wants !== undefined && wants < offers) walk.trouble({ kind: 'left-over', span: item, count: offers - wants, named: { count: wants, what } })
     if (!used.has(item)) walk.trouble({ kind: 'no-such-place', span: item, what: isInnerOf(item) ? 'an inner corner' : item.target?.thing?.kind === 'space' ? 'a chain space' : 'a stitch of that name' })
   }
 }

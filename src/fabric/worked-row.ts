@@ -144,7 +144,7 @@ export interface Gap {
 /** Something that did not come out, as a fact with numbers. */
 export type Trouble =
   | { readonly kind: 'overrun'; readonly span: Span; readonly wants: number; readonly offers: number; readonly what?: string }
-  | { readonly kind: 'left-over'; readonly span: Span; readonly count: number; readonly said?: number }
+  | { readonly kind: 'left-over'; readonly span: Span; readonly count: number; readonly said?: number; readonly named?: { readonly count: number; readonly what: string } }
   | { readonly kind: 'does-not-divide'; readonly span: Span; readonly room: number; readonly each: number; readonly before: number; readonly after: number }
   | { readonly kind: 'no-such-place'; readonly span: Span; readonly what: string }
   | { readonly kind: 'row-ends-passed'; readonly span: Span; readonly count: number; readonly gap?: Gap }

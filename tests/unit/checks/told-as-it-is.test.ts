@@ -48,6 +48,21 @@ each([
     rows: |
       Rnd 1 (RS): With right side facing, join yarn in stitch at right-hand end of Row 10 of Cover, ch 1, sc in each of 20 sts of Row 10, sc in each of 4 row-ends of Left Flap, 3 sc in first st across end of Left Flap, sc in each of next 8 sts, 3 sc in last st, sc in each of 4 row-ends of Left Flap, sc in underside of each of 20 foundation ch, sc in each of 4 row-ends of Right Flap, 3 sc in first st across end of Right Flap, sc in each of next 8 sts, 3 sc in last st, sc in each of 4 row-ends of Right Flap, join with sl st in first sc. (84 sc)`)
 
+// A square of 6 by 6: 6 + 6 + 6 + 6 places and two more in each of four corners = 32; of the next round four corners again, 32 + 8 = 40.
+each([
+  ['each of the 4 corners', 'each of the 3 corners', 'places-left-over: round 2 names 3 corners of round 1, but there are 4'],
+  ['each of the 4 corners', 'each of the 5 corners', 'row-overruns: round 2 asks for 5 corners here, and only 4 corners are left'],
+], `  - name: Square
+    rows: |
+      Foundation: Ch 7.
+      Row 1 (RS): Sc in 2nd ch from hook and in each ch across. (6)
+      Rows 2-6: Ch 1, turn, sc in each st across. Fasten off after Row 6. (6)
+  - name: Border
+    on: Square
+    rows: |
+      Rnd 1 (RS): With RS facing, join yarn in first st of Row 6, ch 1, 3 sc in same st, sc in next 4 sts, 3 sc in last st, sc in each of 6 row-ends, 3 sc in first ch, sc in next 4 ch, 3 sc in last ch, sc in each of 6 row-ends, join with sl st in first sc. (32)
+      Rnd 2: Ch 1, sc in each sc around, working 3 sc in the center sc of each of the 4 corners, join with sl st in first sc. Fasten off. (40)`)
+
 // 20 - 2 = 18, if the words mean two decreases; without them the row has 20.
 test('where words cannot be read, what the rest comes to is told with them', () => {
   const text = '---\ntitle: Case\nterms: US\nconventions: { turning-chains: { sc: not counted } }\npieces:\n  - name: Case\n    rows: |\n      Row 1: Ch 21, sc in 2nd ch from hook and in each ch across. (20)\n      Row 2: Ch 1, turn, sc in each sc, shaping both ends neatly. (18)\n---\n'
