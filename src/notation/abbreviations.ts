@@ -4,7 +4,7 @@ import type { Token } from './tokens.ts'
 /** Words that magazines shorten to save lines; none of a stitch. Common practice, no source. */
 const spelled: Readonly<Record<string, string>> = {
   unwkd: 'unworked', unwrkd: 'unworked', wkg: 'working', wrkg: 'working', wk: 'work', wrk: 'work', wkd: 'worked', wrkd: 'worked', fdn: 'foundation', fnd: 'foundation', fndn: 'foundation', ctr: 'center', cntr: 'center', cnr: 'corner', cnrs: 'corners', crnr: 'corner', crnrs: 'corners',
-  skd: 'skipped', skpd: 'skipped', opp: 'opposite', lwr: 'lower', upr: 'upper', btm: 'bottom', btw: 'between', betw: 'between', thru: 'through', sep: 'separate', jn: 'join', jng: 'joining', jnd: 'joined', lng: 'long', ea: 'each', rd: 'rnd', rds: 'rnds', mid: 'middle', shldr: 'shoulder', shldrs: 'shoulders',
+  skd: 'skipped', skpd: 'skipped', opp: 'opposite', lwr: 'lower', upr: 'upper', btm: 'bottom', btw: 'between', betw: 'between', thru: 'through', sep: 'separate', jn: 'join', jng: 'joining', jnd: 'joined', lng: 'long', ea: 'each', rd: 'rnd', rds: 'rnds', mid: 'middle', shldr: 'shoulder', shldrs: 'shoulders', fr: 'from',
 }
 
 /** Shortened words as they are spelled out; not one that the pattern calls a stitch by, or a piece. `5x` behind a bracket is five times. */

@@ -163,6 +163,9 @@ const sideAndCount = /^\s*[([]\s*(RS|WS)\s*[;,]\s*\d+\s+\p{L}[^()[\]{}:]*[)\]](?
 /** `Row 15, second shoulder:`: the part behind the number. */
 const partBehind = /^\s*(?:,|\s[-–—])\s*((?!(?:rs|ws|right|wrong|size|sizes|incl|inclusive)\b)\p{L}[\p{L}’'-]*(?: [\p{L}’'-]+){0,3})(?=\s*:)/iu
 
+/** `Row 11 (second point):`: the part in brackets. */
+const partInBrackets = /^\s*\(((?:first|second|third|fourth|fifth|left|right|other|last) (?!sides?\b|rows?\b|rounds?\b|rnds?\b|inc|dec|colou?r|time)\p{L}+)\)(?=\s*:)/iu
+
 /** What may stand between the number and the text: `(RS)`, `[WS]`, `(4 rnds)`, `(14 sc)`, and the sign that ends the label. */
 function labelTail(text: string, from: number, start: number): { readonly at: number; readonly bad: boolean; readonly facts: Pick<RowLabel, 'side' | 'rowsSaid' | 'counted' | 'onlySizes' | 'part'> } {
   let at = from
@@ -177,7 +180,7 @@ function labelTail(text: string, from: number, start: number): { readonly at: nu
       at += inclusive[0].length
       continue
     }
-    const part = inclusive || sizes || facts.part !== undefined ? null : partBehind.exec(text.slice(at))
+    const part = inclusive || sizes || facts.part !== undefined ? null : (partBehind.exec(text.slice(at)) ?? partInBrackets.exec(text.slice(at)))
     if (part) {
       facts.part = part[1]!.toLowerCase()
       at += part[0].length

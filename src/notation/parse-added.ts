@@ -1,3 +1,4 @@
+import { numberAhead } from './numbers.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
@@ -12,6 +13,13 @@ export function takeAdded(reader: Reader): boolean {
   return reader.at > at
 }
 
+/** `of Row 10 eave`: what the designer calls them. */
+function takeCalled(reader: Reader): boolean {
+  const isName = reader.peek()?.kind === 'word' && numberAhead(reader) === undefined && reader.vocabulary.stitchAt([reader.word()]) === undefined && !/^(?:in|on|of|and|to|at|across|along|around)$/.test(reader.word())
+  if (isName) reader.at += 1
+  return isName
+}
+
 function takeWhence(reader: Reader): void {
   const { at } = reader
   if (reader.take('that|which', 'bridge|span|cross', 'them|these|it|the?', 'opening|gap|hole?') && placeEnds(reader, ...goesOn)) return
@@ -24,7 +32,7 @@ function takeWhence(reader: Reader): void {
   }
   reader.at = at
   // `at underside of Row 12 added ch`
-  if (takeRowNamed(reader, 'of|at|on') !== undefined && reader.take('added|extra|spare|separate|extension', 'ch|chain|chs|chains') && placeEnds(reader, ...goesOn)) return
+  if (takeRowNamed(reader, 'of|at|on') !== undefined && (reader.take('added|extra|spare|separate|extension?', 'ch|chain|chs|chains') || takeCalled(reader)) && placeEnds(reader, ...goesOn)) return
   reader.at = at
   const clause = reader.take('that|which', 'were|was|you?')
   const made = reader.take('added|made|worked|chained|used|left') || clause && reader.take('begin|begins|began|start|started|lengthen|extend|extended')

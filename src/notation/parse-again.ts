@@ -16,11 +16,12 @@ import type { Target } from './target.ts'
  */
 export function parseAgain(reader: Reader, before: readonly Instruction[]): readonly Instruction[] | undefined {
   // `(those 2 skipped chains don't count!) and in every ch along`
-  const last = reader.word(-1) === 'and' && reader.word(-2) === ')' ? before.findLast(({ node }) => node !== 'aside') : before.at(-1)
+  const layers = isLayersBetween(reader, before)
+  const last = layers ? before.at(-2) : reader.word(-1) === 'and' && reader.word(-2) === ')' ? before.findLast(({ node }) => node !== 'aside') : before.at(-1)
   const counted = sameStitch(reader, before)
   if (counted) return [counted]
   if (last?.node !== 'work' && last?.node !== 'group') return undefined
-  const and = reader.word(-1) === 'and'
+  const and = layers || reader.word(-1) === 'and'
   const at = reader.at
   const start = reader.start
   // `in the back loop of the same stitch and of each stitch around`
@@ -35,6 +36,13 @@ export function parseAgain(reader: Reader, before: readonly Instruction[]): read
   }
   const { counts: _, ...same } = last.node === 'work' ? last : { ...last, counts: undefined }
   return [{ ...same, target, start, end: reader.end } as Instruction]
+}
+
+/** `sc in same sc and, through both layers, in each of next 73 sc` */
+export function isLayersBetween(reader: Reader, before: readonly Instruction[]): boolean {
+  const layers = before.at(-1)
+  const from = layers?.node === 'start' && layers.target.walk === 'layers' ? reader.all.findIndex(({ start }) => start === layers.start) : -1
+  return from > 1 && reader.word(-1) === ',' && reader.all[from - 1]!.text === ',' && /^and$/i.test(reader.all[from - 2]!.text)
 }
 
 /** `sc in each of the 3 row-ends of Top band, the 20 row-ends of Left strip and the 3 row-ends of Bottom band` */

@@ -68,6 +68,8 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
 /** `(1 sc per row)`, `(2 for each dc row)`, `(1 sc in the end of each of Rows 14 to 1)`: how the stitches before lie along the edge. */
 function isRate(inBracket: readonly Token[]): boolean {
   const inside = wordsOf(inBracket)
+  // `(1 row-end of Gusset to every st)`: one to one is what both layers take anyway.
+  if (/^(?:1|one) (?:st|stitch|ch|row(?: -)? end) of .+ (?:to|for|with|per) (?:each|every|1|one) (?:st|stitch|ch|row(?: -)? end)(?: of .+)?$/.test(inside)) return true
   return /^(?:that is |about |working )?\d+ .*\b(?:per|each|every)\b(?: \w+)? (?:rows?|row - ends?|row ends?)$/.test(inside) || /^(?:1|one) \w+ (?:in|into) each (?:row(?: -)? end|row)(?: and (?:(?:1|one) \w+ )?(?:in |into )?each st(?:itch)? of (?:the |both |all )?(?:the )?(?:\w+ )?(?:steps?|stairs?))?$/.test(inside) || /^\d+ \w+ (?:in|into) (?:the )?(?:ends?|sides?) of .*\brows?\b/.test(inside)
 }
 

@@ -1,4 +1,5 @@
 import { numberAhead } from './numbers.ts'
+import { isLayersBetween } from './parse-again.ts'
 import { isMirrored } from './parse-all-in.ts'
 import { parseItems } from './parse-items.ts'
 import { takeToEnd } from './parse-reach.ts'
@@ -15,9 +16,10 @@ export function inPlace(reader: Reader, before: readonly Instruction[]): readonl
   const start = reader.start
   const at = reader.at
   // `Attach yarn, RS facing, at the outermost of the 6 sts left in Row 3`
-  const told = before.findLast((item) => item.node !== 'aside' || !/\bfacing\b/.test(item.words ?? ''))
+  const told = before.findLast((item) => !(item.node === 'start' && item.target.walk === 'layers') && (item.node !== 'aside' || !/\bfacing\b/.test(item.words ?? '')))
   const joins = told?.node === 'aside' && /\b(?:re)?(?:join|attach)/.test(told.words ?? '')
   if (!/^(in|into|working)$/.test(reader.word()) && !(joins && /^(?:at|to)$/.test(reader.word()))) return undefined
+  if (isLayersBetween(reader, before)) return undefined
   const target = takeTarget(reader)
   // `Join yarn at the opposite corner, in the end of the edging;`: where the row begins, told once more.
   if (target && joins && (reader.done || /^[;.,]$/.test(reader.word()))) return [{ node: 'start', target, start, end: reader.end }]
@@ -41,11 +43,12 @@ export function inPlace(reader: Reader, before: readonly Instruction[]): readonl
     reader.at += 1
     const items = parseItems(reader, (inner) => inner.word() === open)
     reader.take(open)
-    // `and in each of next 5 sts (4 sts left unworked)`: nothing is worked in the bracket.
+    // `and in each of next 5 sts (4 sts left unworked)`, `and in each of next 2 ch (eave)`: nothing is worked in the bracket.
     const stitch = before.at(-1)
-    if (stitch?.node === 'work' && items.every(({ node }) => node === 'leave' || node === 'aside' || node === 'turn')) {
+    const quiet = items.filter((item) => item.node === 'unreadable' && item.why === 'quiet')
+    if (stitch?.node === 'work' && items.every((item) => item.node === 'leave' || item.node === 'aside' || item.node === 'turn' || quiet.includes(item))) {
       const { counts: _, over: __, joins: ___, ...same } = stitch
-      return [{ ...same, target, start, end: reader.end }, ...items]
+      return [{ ...same, target, start, end: reader.end }, ...items.map((item): Instruction => (quiet.includes(item) ? { node: 'aside', start: item.start, end: item.end } : item))]
     }
     takeToEnd(reader)
     return [{ node: 'group', items, target, start, end: reader.end }]

@@ -84,6 +84,8 @@ export function parseLeave(reader: Reader): readonly Instruction[] | undefined {
   return leave && [{ ...leave, ...(sum && { sum }) }]
 }
 
+const isFree = /^(?:unworked|free|unused|open)$/
+
 function leaving(reader: Reader): readonly Leave[] | undefined {
   const { at, start } = reader
   if (!reader.take('leave|leaving')) return undefined
@@ -105,9 +107,9 @@ function leaving(reader: Reader): readonly Leave[] | undefined {
   takeAtEnd(reader)
   // `leave remaining sts of top edge unworked`
   const { at: tail } = reader
-  if (reader.take('of|on', 'the?')) {
-    while (reader.peek()?.kind === 'word' && !/^(unworked|free|unused)$/.test(reader.word()) && reader.at - tail < 6) reader.at += 1
-    if (!/^(unworked|free|unused)$/.test(reader.word())) reader.at = tail
+  if (reader.take('of|on|between|along|at', 'the?', 'two|2?')) {
+    while (reader.peek()?.kind === 'word' && !isFree.test(reader.word()) && reader.at - tail < 7) reader.at += 1
+    if (!isFree.test(reader.word())) reader.at = tail
   }
   if ((thing || count || named) && (reader.take('unworked|free|unused|behind|open') || reader.take('rem|remaining', 'unworked?') || named && reader.take('for', 'later|now') || reader.take('out', 'of', 'the|this', 'row'))) {
     takeOfOlder(reader)

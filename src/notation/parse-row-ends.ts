@@ -1,7 +1,7 @@
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeEdgeName } from './parse-edge.ts'
 import { takeOneRow } from './parse-one-row.ts'
-import { takePieceName } from './parse-piece-name.ts'
+import { takePieceName, takePieceOrPart } from './parse-piece-name.ts'
 import { takeRate } from './parse-rate.ts'
 import { takeToEnd } from './parse-reach.ts'
 import { takeOfStep } from './parse-tail.ts'
@@ -95,7 +95,7 @@ export function takeSide(reader: Reader): string | undefined {
   if (reader.take('(') && takeStitchName(reader) !== undefined && reader.take('rows|row', 'only?', ')')) return undefined
   reader.at = at
   // A piece may be called like an edge: `of Stair Edging`.
-  const piece = reader.take('of|on|from|along') ? takePieceName(reader) : undefined
+  const piece = reader.take('of|on|from|along') ? takePieceOrPart(reader) : undefined
   if (piece !== undefined && placeEnds(reader, 'through')) return piece
   reader.at = at
   if (reader.take('along|across|down|up|on|of|around') && !takeEdgeName(reader) && (takePieceName(reader) === undefined || reader.word() === 'edge')) reader.at = at
@@ -111,7 +111,8 @@ function endsCounted(reader: Reader): Named | undefined {
   // `30 dc row-ends` are told by their number; `each dc row-end` only by its stitch.
   const stitch = takeStitchName(reader)
   const rows = stitch !== undefined && how.each && !how.count ? { rows: [stitch] } : {}
-  if (reader.take('row', '-?', 'end|ends') || reader.take('row', 'edge|edges|side|sides')) {
+  // `each of the 7 upper row-ends`
+  if (reader.take('upper|lower|left|right?', '-?', 'hand?', 'row', '-?', 'end|ends') || reader.take('row', 'edge|edges|side|sides')) {
     // `the row-end`, `row end of the back`: one.
     const one = !how.count && !how.each && reader.word(-1) === 'end' && (reader.all[at]?.text.toLowerCase() === 'the' || ofOnePlace(reader)) ? { values: [1], start: reader.end, end: reader.end } : undefined
     // `the other row ends`: all of them.

@@ -163,6 +163,9 @@ function upToTurningChain(reader: Reader): Draft['keepBack'] {
 /** `across the bottom`, `around`, `to next corner`: as far as an edge goes. */
 function takeReach(reader: Reader, draft: Draft): void {
   const { at } = reader
+  // `in any sc along an edge`: one as well as another.
+  if (reader.take('along|on|of', 'a|an|any|one', 'long|short|straight|outer?', 'edge|side') && placeEnds(reader)) return
+  reader.at = at
   const edge = alongEdge(reader, reader.start)
   if (edge?.walk === 'edge' && edge.edge) {
     // `across the bottom`, `along the top edge`
@@ -204,6 +207,9 @@ function takeFoundation(reader: Reader): void {
   if (reader.take('of', 'both', 'foundations|chains')) return
   const side = reader.take('of|along|on|at', 'the?', 'underside|bottom|other|opposite', 'edge|side?')
   const { at: tail } = reader
+  // `along the underside of the Row 15 chain`
+  if (side && reader.take('of', 'the?') && takeRowNamed(reader) !== undefined && reader.take('ch|chain|chs')) return
+  reader.at = tail
   const chain = reader.take('of', 'the?', 'foundation|beginning|beg|starting|base?', 'ch|chain|chs') || reader.take('of', 'the?', 'foundation', 'edge|row?')
   if (!chain) reader.at = side ? tail : at
 }

@@ -7,7 +7,7 @@ import { takeRowNamed } from './row-named.ts'
 const nouns = 'corner|corners|end|edge|side|top|bottom|base|tip|point|start|beginning|foundation|step|neck|neckline|slit|slot|opening|shoulder|hem|armhole|underarm|waist|cuff|row|ch|chain'
 const noun = new RegExp(`^(?:${nouns}|shaping|line)$`)
 /** Words that stand between them. */
-const between = /^(?:the|its|of|at|left|right|hand|upper|lower|topmost|bottommost|front|back|outer|inner|first|last|final|next|other|opposite|far|near|long|short|starting|center|centre|middle|inside|outside|side|-|’|'|’s|'s)$/
+const between = /^(?:the|its|of|at|left|right|hand|upper|lower|topmost|bottommost|front|back|outer|inner|first|last|final|next|other|opposite|far|near|long|short|starting|center|centre|middle|inside|outside|side|spare|added|separate|-|’|'|’s|'s)$/
 
 /** `to`, `up to`, `all the way back down to`, `, stopping at`, `as far as`, `until you reach` */
 export function takeWayTo(reader: Reader): boolean {

@@ -37,7 +37,7 @@ export function layersWorked({ pieces, source }: Pattern, worked: readonly Worke
     // Either side of a pocket is told once.
     const once = new Map(laid.map((edges) => [JSON.stringify(edges), edges])).values()
     const strip = roundPanel(row) ? two.find((one) => one.name !== piece.on && isAsLong(first.find((other) => other.piece === one), row.makes)) : undefined
-    if (strip) return [{ join: [piece.name, strip.name], edges: [[{ edge: 'top' }, { edge: 'side' }]], within: true, span: row.written.text }]
+    if (strip) return [{ join: [piece.name, strip.name], edges: [[{ edge: 'top' }, { edge: 'side', ...countTold(textOf(source, piece.rows), strip.name) }]], within: true, span: row.written.text }]
     return [...[...whole].map((edge) => [{ edge }, { edge }]), ...once].map((edges) => ({ ...seam, edges: [edges] }))
   })
 }
@@ -46,6 +46,12 @@ export function layersWorked({ pieces, source }: Pattern, worked: readonly Worke
 function roundPanel({ along = [], makes }: WorkedRow): boolean {
   const worked = along.filter(({ worksOver }) => worksOver > 0)
   return worked.length > 2 && worked[0]?.edge === 'row-ends' && worked.at(-1)?.edge === 'row-ends' && worked.every(({ offers, worksOver }) => offers === worksOver) && worked.reduce((sum, { worksOver }) => sum + worksOver, 0) === makes
+}
+
+/** `[28 row-ends of Gusset]`: how many are said of it. */
+function countTold(words: string, name: string): { readonly count?: number } {
+  const [, count] = new RegExp(String.raw`\b(\d+) row[- ]?ends of (?:the )?${asWords(name)}(?!\p{L})`, 'iu').exec(words) ?? []
+  return count === undefined ? {} : { count: Number(count) }
 }
 
 /** Rows that a strip may be too long or too short by, and still be meant for what it lies on (common practice, no source). */
@@ -108,4 +114,7 @@ function isNamed({ name }: Piece, words: string, pieces: readonly Piece[]): bool
 
 const lastWord = (name: string): string => name.toLowerCase().split(/\s+/).at(-1)!
 
-const has = (words: string, name: string): boolean => new RegExp(String.raw`(?<!\p{L})${name.replace(/[^\p{L}\d ]/gu, '.')}(?!\p{L})`, 'iu').test(words)
+const has = (words: string, name: string): boolean => new RegExp(String.raw`(?<!\p{L})${asWords(name)}(?!\p{L})`, 'iu').test(words)
+
+/** A name as it is looked for, whatever its signs. */
+const asWords = (name: string): string => name.replace(/[^\p{L}\d ]/gu, '.')
