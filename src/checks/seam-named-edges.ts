@@ -112,7 +112,7 @@ function joined(part: Part, places: EdgePlaces, count: number): string {
 }
 
 function told({ piece: { name }, edge }: Part, { are }: EdgePlaces, count: number): string {
-  return `${edge === undefined ? name : `the ${edgeNames[edge.edge]} of ${edge.under === undefined ? '' : `the ${edge.under} of `}${name}`} ${edge?.edge === 'added' ? 'have' : 'has'} ${counted(count, are)}`
+  return `${edge === undefined ? name : `the ${edgeNames[edge.edge]} of ${edge.under === undefined ? '' : `the ${edge.under} of `}${name}${edge.below ? ' below the armhole' : ''}`} ${edge?.edge === 'added' ? 'have' : 'has'} ${counted(count, are)}`
 }
 
 /** Row-ends are as many as the rows; stitches are those of the last row's total. */

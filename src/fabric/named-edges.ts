@@ -14,6 +14,10 @@ export interface EdgeWords {
   readonly at?: 'first' | 'last' | 'next'
   /** Of a side: the first and the last of the rows whose ends are meant. */
   readonly rows?: readonly [number, number]
+  /** Of a side: only as far as its first step, as below an armhole. */
+  readonly below?: true
+  /** The left side and the right side. */
+  readonly both?: true
   /** Of the stitches of one row: its number. */
   readonly row?: number
   /** Of added chains: the end of the row at which they lie, and that they were a separate chain. */
@@ -34,7 +38,7 @@ export interface EdgePlaces {
 }
 
 /** The places of an edge by its name; without one those that the last row or round made. None where the piece does not tell. */
-export function placesOfEdge(edge: SeamEdge, { edge: named, row }: Partial<EdgeWords> = {}): EdgePlaces {
+export function placesOfEdge(edge: SeamEdge, { edge: named, row, below }: Partial<EdgeWords> = {}): EdgePlaces {
   if (edge.round && named === 'added') return { counts: [], are: 'stitch' }
   if (named === 'bottom' && edge.foot.chains > 0) return { counts: [edge.foot.chains], are: 'stitch' }
   if ((named === 'left' || named === 'right' || named === 'side') && edge.foot.rows > 0) return { counts: [edge.foot.rows], are: 'row-end' }
@@ -55,12 +59,16 @@ export function placesOfEdge(edge: SeamEdge, { edge: named, row }: Partial<EdgeW
   if (named === 'any' || named === 'all') return { counts: choices([sections]), are: 'stitch' }
   const [left, right] = sidesOf(sections)
   const sides = !edge.sided || edge.inParts || named === 'side' ? [left, right] : [named === 'left' ? left : right]
+  if (below) return { counts: [...new Set(sides.flatMap((side) => belowSteps(side, side === left)))], are: 'row-end' }
   const counts = choices(sides.flatMap((side) => [side, withoutSteps(side)]))
   const [side, ...others] = sides
   return { counts, are: 'row-end', ...(side!.length > 1 && others.length === 0 && { stepped: { stretches: side!.length, counts: [sum(withoutSteps(side!)), sum(side!)] } }) }
 }
 
 const withoutSteps = (side: readonly Section[]): readonly Section[] => side.filter(({ edge }) => edge === 'row-ends')
+
+/** Row-ends of a side from the underside up to its first step. The left side comes before the underside, the right one behind it. */
+const belowSteps = (side: readonly Section[], isLeft: boolean): readonly number[] => [isLeft ? side.at(-1) : side[0]].flatMap((section) => (section?.edge === 'row-ends' ? [section.stitches] : []))
 
 const sum = (sections: readonly Section[]): number => sections.reduce((all, { stitches }) => all + stitches, 0)
 

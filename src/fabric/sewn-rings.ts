@@ -45,16 +45,35 @@ export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readon
   let sewn = false
   for (const seam of seams) {
     const free: ReadonlySet<Place> = new Set(rings.flat().map(({ place }) => place))
-    const [one, other] = seam.map(({ piece, words }) => {
+    const runs = seam.map(({ piece, words }) => {
       const edge = words === 'facing' ? facing(pieces, seam, free, asWorked) : words
       return pieces[piece] && edge && edge !== 'copy' ? runOf(asWorked, pieces[piece], edge, piece, taken, untwisted(seam, edge, pieces[piece])).filter((place) => free.has(place)) : []
     })
-    const after = one && other && one.length > 0 && other.length > 0 ? sewnAt(rings, one, other, ends && seam[0].words === 'ridge') : undefined
-    if (!after) continue
-    rings = after
-    sewn = true
+    for (const [one, other] of shoulders(asWorked, pieces, seam) ?? [runs]) {
+      const after = one && other && one.length > 0 && other.length > 0 ? sewnAt(rings, one, other, ends && seam[0].words === 'ridge') : undefined
+      if (!after) continue
+      rings = after
+      sewn = true
+    }
   }
   return sewn ? rings.map(partsOfRing) : []
+}
+
+/** `shoulders of Front` to `shoulders of Back`, where both end in two: the right one of either meets the left one of the other. */
+function shoulders(rings: readonly Ring[], pieces: readonly SewnPiece[], seam: ToldSeam): readonly (readonly (readonly Place[])[])[] | undefined {
+  const [[right, left] = [], [otherRight, otherLeft] = []] = seam.map(({ piece, words }) => {
+    const told = typeof words !== 'string' && words.edge === 'top' && words.part === true && words.count === undefined && words.under === undefined
+    return told && pieces[piece] ? topsOf(rings, pieces[piece].rows) : []
+  })
+  return right && left && otherRight && otherLeft ? [[right, otherLeft], [left, otherRight]] : undefined
+}
+
+/** The tops in which a piece ends, from the right one on as seen from the right side; none where they are not two. */
+function topsOf(rings: readonly Ring[], rows: readonly LaidRow[]): readonly (readonly Place[])[] {
+  const tops = partsOfRing(aboveFoundation(rings, rows)).filter(({ edge, row }) => edge === 'top' && rows.includes(row))
+  const last = Math.max(...tops.map(({ row }) => row.number ?? 0))
+  const ends = tops.filter(({ row }) => row.number === last)
+  return ends.length === 2 ? ends.map(({ places }) => places) : []
 }
 
 /** What lies on the left side of a piece, both held together, is the right side of the other, row on row; top lies on top, and underside on underside. */
@@ -99,6 +118,7 @@ function placesNamed(rings: readonly Ring[], { rows, under }: SewnPiece, words: 
   const { edge, row: number, rows: range, under: heading } = words
   const own = heading === undefined ? rows : under(heading)
   const inOrder = (found: Ring, places: (row: LaidRow) => readonly Place[]): readonly Place[] => own.flatMap((row) => places(row).filter((place) => found.some((spot) => spot.place === place)))
+  if ((edge === 'left' || edge === 'right') && words.below) return belowSteps(rings, rows, edge)
   if (edge === 'left' || edge === 'right') {
     const isMeant = ({ number: of = -1 }: LaidRow): boolean => range === undefined || of >= range[0] && of <= range[1]
     const outer = heading === undefined ? outerSide(rings, rows, edge) : []
@@ -124,6 +144,14 @@ function outerSide(rings: readonly Ring[], rows: readonly LaidRow[], side: 'left
   const up = side === 'left' ? all.toReversed() : all
   const end = up.findIndex((spot) => spot.edge === 'row-ends' && rows.includes(spot.row) && handOf(spot.row, spot.place) !== side)
   return end < 0 ? up : up.slice(0, end)
+}
+
+/** The side of a piece from the underside of its foundation up to its first step, from the bottom. */
+function belowSteps(rings: readonly Ring[], rows: readonly LaidRow[], side: 'left' | 'right'): readonly Place[] {
+  const all = aboveFoundation(rings, rows)
+  const up = side === 'left' ? all.toReversed() : all
+  const end = up.findIndex((spot) => spot.edge !== 'row-ends')
+  return (end < 0 ? up : up.slice(0, end)).map(({ place }) => place)
 }
 
 /** What an outline has beside a piece's foundation, from the end of that on; nothing where no outline has it. */

@@ -140,12 +140,19 @@ function edgesSewn(pattern: Pattern, size: number): readonly ToldSeam[] {
     // Two bands without a word more meet with their last rows.
     const bands = [first, second].every((index) => pattern.pieces[index ?? -1]?.on !== undefined)
     if (grid || !edges && !bands || join.length !== 2 || first === undefined || second === undefined || first < 0 || second < 0) return []
-    return [[{ piece: first, words: one ?? { edge: 'top' } }, { piece: second, words: other ?? { edge: 'top' } }]]
+    return eachSide({ piece: first, words: one ?? { edge: 'top' } }, { piece: second, words: other ?? { edge: 'top' } })
   })
   // Tops that are sewn from end to end are met as they are, where both stand on one piece.
   const base = ({ piece }: ToldSeam[number]): string => firstOf(pattern, pattern.pieces[piece]!.name)
   const whole = told.every((seam) => base(seam[0]) === base(seam[1]) && seam.every(({ words }) => typeof words !== 'string' && words.edge === 'top' && !words.part && words.under === undefined))
   return [...(whole ? [] : told), ...layersSewn(pattern)]
+}
+
+/** `sides of Front` to `sides of Back`: the left one of either meets the right one of the other. */
+function eachSide(one: ToldSeam[number], other: ToldSeam[number]): readonly ToldSeam[] {
+  const side = ({ piece, words }: ToldSeam[number], edge: 'left' | 'right'): ToldSeam[number] => ({ piece, words: typeof words === 'string' ? words : { ...words, edge } })
+  const both = [one, other].every(({ words }) => typeof words !== 'string' && words.both)
+  return both ? [[side(one, 'left'), side(other, 'right')], [side(one, 'right'), side(other, 'left')]] : [[one, other]]
 }
 
 function indexesOf({ pieces }: Pattern, names: readonly string[]): readonly number[] {

@@ -18,7 +18,7 @@ const edges: readonly (readonly [RegExp, NamedEdge])[] = [
 ]
 
 /** Words that a place on a piece is told in; anything else is a name. */
-const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|chs?|sleeves?|arms?|wings?|sts?|stitch(?:es)?|f?sc|f?h?dc|f?htr|fd?tr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|second|third|fourth|2nd|3rd|4th|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|steps|stairs?|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|unworked|separate|added|remaining|rem|skipped|missed|waiting|held|unused|\d+)$/i
+const told = /^(?:the|its|an?|of|at|on|in|to|from|along|and|all|both|each|either|every|one|other|two|four|round|around|whole|entire|edges?|sides?|ends?|rows?|rnds?|rounds?|row-ends?|chains?|chs?|sleeves?|arms?|wings?|sts?|stitch(?:es)?|f?sc|f?h?dc|f?htr|fd?tr|d?tr|loops?|tops?|bottom|upper|lower|last|final|first|second|third|fourth|2nd|3rd|4th|next|following|foundation|beginning|starting|hem|left|right|hand|left-hand|right-hand|left-side|right-side|long|short|outer|outermost|outside|inner|innermost|side-edge|seam|selvedges?|selvages?|vertical|horizontal|straight|sloped|slanted|curved|shaped|stepped|steps|stairs?|raw|open|free|neck|armhole|shoulders?|underside|border|edging|corners?|middle|cent(?:re|er)|central|half|part|except|but|for|inclusive|only|worked|unworked|separate|added|remaining|rem|skipped|missed|waiting|held|unused|below|beneath|under|armholes?|underarms?|\d+)$/i
 
 const stitches = '(?:sts?|stitch(?:es)?|f?sc|f?h?dc|f?htr|fd?tr|d?tr)'
 
@@ -123,10 +123,14 @@ function inDigits(words: string): string {
   return words.replace(new RegExp(String.raw`\b([a-z]+)(?= ${stitches}\b)`, 'gi'), (word) => String({ ...units, ...teens, ...tens }[word.toLowerCase()] ?? word))
 }
 
+/** `sides of Front below the armholes`, `left side of Back up to the underarm` */
+const tellsBelow = /\b(?:below|beneath|under|to) (?:the |its )?(?:armholes?|underarms?)\b/i
+
 function edgeOf(words: string): EdgeWords {
   const added = addedChains(words)
   if (added) return added
   const edge = edges.find(([form]) => form.test(words))?.[1] ?? 'any'
+  if (/^(?:left|right|side)$/.test(edge) && tellsBelow.test(words)) return { edge, below: true, ...(/\bsides\b/i.test(words) && edge === 'side' && { both: true }) }
   const left = /\b(?:except|but)(?: for)?(?: the)?(?: (?:cent(?:re|er)|middle|central|first|last))? (\d+)/i.exec(words)
   const rows = /\b(?:rows?|rnds?|rounds?) (\d+)(?: to (?:row )?(\d+))?/i.exec(words)
   const [from, to] = [Number(rows?.[1]), Number(rows?.[2])].toSorted((a, b) => a - b)
