@@ -103,7 +103,7 @@ export function goesOnAlong({ items }: Rest, name: string): boolean {
 export function goToPiece(walk: Walk, { ofPiece, edge, thing }: Target, span: Span, fromLast = false): void {
   const name = ofPiece!
   // `the 20 unworked sts of the leg` that this piece stands on: they lie on the way along the outline.
-  if (walk.outline && walk.setting.hangsWith.has(name.toLowerCase())) return
+  if (walk.outline && walk.setting.hangsWith.has(name.toLowerCase()) || walk.ofPieces.has(name.toLowerCase())) return
   const piece = walk.setting.pieces.get(name.toLowerCase())
   // Where a piece is made several times, the next copy comes when the one before is used up.
   const copies = walk.onPiece?.name === name ? walk.onPiece.copies : 0

@@ -59,6 +59,8 @@ export interface Edge {
   readonly turnedRound?: boolean
   /** Slip stitches that are no places and lie behind its last one: the row below began with them. */
   readonly slips?: number
+  /** Of an edge all round borders that are sewn to one another: the names of their pieces, in small letters. */
+  readonly ofPieces?: ReadonlySet<string>
 }
 
 /** What a piece that is finished holds out to others, and how many of it there are. */

@@ -1,3 +1,4 @@
+import { sideOfBorder } from './border-sides.ts'
 import { endsOf, handOf, type LaidRow, type Part } from './laid-row.ts'
 import type { EdgeWords } from './named-edges.ts'
 import type { Place } from './place.ts'
@@ -20,6 +21,14 @@ export interface SewnPiece {
   under(heading: string): readonly LaidRow[]
 }
 
+/** What a seam takes of the edges that are sewn. */
+export interface HowSewn {
+  /** The ends of a row through both layers are places. */
+  readonly ends?: boolean
+  /** The side of a border is sewn with the centres of its corners. */
+  readonly centres?: boolean
+}
+
 /** One place of an outline. */
 export interface Spot {
   readonly edge: Part['edge']
@@ -37,7 +46,7 @@ export const spotsOf = (parts: readonly Part[]): Ring => parts.flatMap(({ edge, 
  * such as the neck and the hem of a tube. All outlines are seen from the right side, and a seam lies where each of its runs has been; of a row through
  * both layers, where its ends are to be places, these.
  */
-export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readonly SewnPiece[], seams: readonly ToldSeam[], ends = false): readonly (readonly Part[])[] {
+export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readonly SewnPiece[], seams: readonly ToldSeam[], { ends = false, centres = true }: HowSewn = {}): readonly (readonly Part[])[] {
   let rings: readonly Ring[] = outlines.map(spotsOf)
   // Numbers of an edge are those of the whole edge, whatever seams have taken of it.
   const asWorked = rings
@@ -47,7 +56,7 @@ export function sewnRings(outlines: readonly (readonly Part[])[], pieces: readon
     const free: ReadonlySet<Place> = new Set(rings.flat().map(({ place }) => place))
     const runs = seam.map(({ piece, words }) => {
       const edge = words === 'facing' ? facing(pieces, seam, free, asWorked) : words
-      return pieces[piece] && edge && edge !== 'copy' ? runOf(asWorked, pieces[piece], edge, piece, taken, untwisted(seam, edge, pieces[piece])).filter((place) => free.has(place)) : []
+      return pieces[piece] && edge && edge !== 'copy' ? runOf(asWorked, pieces, { piece, words: edge }, { taken, centres, back: untwisted(seam, edge, pieces[piece]) }).filter((place) => free.has(place)) : []
     })
     for (const [one, other] of shoulders(asWorked, pieces, seam) ?? [runs]) {
       const after = one && other && one.length > 0 && other.length > 0 ? sewnAt(rings, one, other, ends && seam[0].words === 'ridge') : undefined
@@ -85,16 +94,16 @@ function facing(pieces: readonly SewnPiece[], [{ piece: ridge }, { piece: behind
   if (!over || !first || !last) return undefined
   if (over.first.kind !== 'row-end') return { edge: first.foundation.includes(over.first) ? 'bottom' : 'top' }
   // Round a panel from end to end of one row: a strip lies there with a whole side, as a gusset does, and with its other side on the next panel.
-  if (first === last && over.last.kind === 'row-end' && over.first !== over.last) return (['left', 'right'] as const).map((edge) => ({ edge })).find((edge) => pieces[behind] && placesNamed(rings, pieces[behind], edge).some((place) => free.has(place)))
+  if (first === last && over.last.kind === 'row-end' && over.first !== over.last) return (['left', 'right'] as const).map((edge) => ({ edge })).find((edge) => pieces[behind] && placesNamed(rings, pieces, behind, edge).some((place) => free.has(place)))
   const [from, to] = [first.number ?? 0, last.number ?? 0].toSorted((a, b) => a - b)
   return { edge: handOf(first, over.first) === 'left' ? 'right' : 'left', part: true, rows: [from!, to!] }
 }
 
 /** The places of a named edge, from its beginning as the rows were worked. */
-function runOf(rings: readonly Ring[], piece: SewnPiece, words: EdgeWords | 'ridge', index: number, taken: Map<string, number>, back: boolean): readonly Place[] {
-  if (words === 'ridge') return rings.flat().filter(({ row }) => piece.rows.includes(row)).map(({ place }) => place)
-  const edge = `${index} ${words.edge}`
-  const worked = placesNamed(rings, piece, words)
+function runOf(rings: readonly Ring[], pieces: readonly SewnPiece[], { piece, words }: { readonly piece: number; readonly words: EdgeWords | 'ridge' }, { taken, centres, back }: { readonly taken: Map<string, number>; readonly centres: boolean; readonly back: boolean }): readonly Place[] {
+  if (words === 'ridge') return rings.flat().filter(({ row }) => pieces[piece]!.rows.includes(row)).map(({ place }) => place)
+  const edge = `${piece} ${words.edge}`
+  const worked = placesNamed(rings, pieces, piece, words, centres)
   const all = back ? worked.toReversed() : worked
   if (words.rows) return all
   const count = words.count !== undefined && words.count < all.length ? words.count : undefined
@@ -113,9 +122,12 @@ function untwisted([one, other]: ToldSeam, edge: EdgeWords | 'ridge', { rows }: 
   return ownEnds && isOf(edge, 'top') && first?.side !== undefined && last?.side !== undefined && first.side !== last.side
 }
 
-function placesNamed(rings: readonly Ring[], { rows, under }: SewnPiece, words: EdgeWords): readonly Place[] {
+function placesNamed(rings: readonly Ring[], pieces: readonly SewnPiece[], piece: number, words: EdgeWords, centres = true): readonly Place[] {
   const spots = rings.flat()
+  const { rows, under } = pieces[piece]!
   const { edge, row: number, rows: range, under: heading } = words
+  const border = rows.at(-1)?.round === true && range === undefined && number === undefined ? sideOfBorder(rows.at(-1)!.places, pieces.map((one) => one.rows), edge, centres) : undefined
+  if (border) return border
   const own = heading === undefined ? rows : under(heading)
   const inOrder = (found: Ring, places: (row: LaidRow) => readonly Place[]): readonly Place[] => own.flatMap((row) => places(row).filter((place) => found.some((spot) => spot.place === place)))
   if ((edge === 'left' || edge === 'right') && words.below) return belowSteps(rings, rows, edge)

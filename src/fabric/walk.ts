@@ -96,6 +96,8 @@ export class Walk {
   /** It was closed by a slip stitch said to go into the first chain. */
   closedInFirst = false
   readonly turnedRound: boolean
+  /** Pieces whose edges the row goes along in any case, in small letters. */
+  readonly ofPieces: ReadonlySet<string>
   readonly slipsBehind: number
   /** One chain of the circle was used up by its join. */
   shortened = false
@@ -157,6 +159,7 @@ export class Walk {
     this.closedInFirst = edge.closedInFirst === true
     this.turnedRound = edge.turnedRound === true
     this.slipsBehind = edge.slips ?? 0
+    this.ofPieces = edge.ofPieces ?? new Set()
     const last = edge.places.at(-1)
     this.cord = last?.kind === 'space' && last.group === undefined ? (last.chains ?? 0) : 0
   }

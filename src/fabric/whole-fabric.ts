@@ -1,8 +1,10 @@
 import type { EdgeWords } from './named-edges.ts'
 import { withBase, type LaidRow, type Part } from './laid-row.ts'
 import { Outline } from './outline.ts'
+import { roundBorders } from './border-sides.ts'
 import { back, type Mark } from './outline-ring.ts'
 import type { GoesOver } from './over-pieces.ts'
+import type { JoinedEdge } from './outer-sides.ts'
 import type { PieceRun } from './piece-run.ts'
 import { isSpace, type Edge, type Place } from './place.ts'
 import { sewnLayers, usedBehind, type Layer } from './sewn-layers.ts'
@@ -152,7 +154,7 @@ export class Fabrics {
       const marks = seen.flatMap(({ mark }) => mark ?? [])
       const parts = seen.map((one) => one.parts)
       const ways = parts.some((some) => some.some(({ row }) => row.base)) ? [parts, parts.map((some) => some.map(onBase))] : [parts]
-      return ways.flatMap((way) => [...sewnRings(way, pieces, here), ...(here.some(([{ words }]) => words === 'ridge') ? sewnRings(way, pieces, here, true) : []), ...(here.some(isOfSides) ? sewnRings(way, pieces, here.map(belowTheSteps)) : [])]).map((ring) => {
+      return ways.flatMap((way) => [...sewnRings(way, pieces, here), ...(here.some(([{ words }]) => words === 'ridge') ? sewnRings(way, pieces, here, { ends: true }) : []), ...(here.some(isOfSides) ? sewnRings(way, pieces, here.map(belowTheSteps)) : [])]).map((ring) => {
         const outline = Outline.round(ring)
         // A border that joins no yarn goes on from where the hook stands.
         marks.some((mark) => mark.place === end?.place && outline.resume(mark))
@@ -175,6 +177,16 @@ export class Fabrics {
       if (over && !row.round) rings.find((ring) => ring.has(over.first) && ring.has(over.last))?.lay(row, turned)
     }
     return [...rings, ...sewnRings(rings.map((ring) => ring.seenFromRight.parts), pieces, ofBorders).map((parts) => Outline.round(parts))]
+  }
+
+  /** What is left open of borders that go round pieces and are sewn side to side, from each of their corners on. */
+  sewnBorders(on: number | undefined, seams: readonly ToldSeam[]): readonly JoinedEdge[] {
+    if (on === undefined || !this.own[on]?.laid.at(-1)?.row.round) return []
+    const reached = this.reachedFrom(on, seams)
+    const here = seams.filter((seam) => seam.every(({ piece, words }) => reached.includes(piece) && typeof words !== 'string'))
+    const outlines = [...new Set(reached.flatMap((index) => this.wholes[index] ?? []))].map(({ outline }) => outline.seenFromRight.parts)
+    const pieces = this.own.map((run): SewnPiece => ({ rows: run.laid.map(({ row }) => row), under: () => [] }))
+    return [true, false].flatMap((centres) => sewnRings(outlines, pieces, here, { centres })).flatMap(roundBorders)
   }
 
   /** Of a seam that is a row through both layers: the piece whose row it is, the piece in front that this goes on from, and the one behind. */

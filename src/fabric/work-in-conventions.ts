@@ -4,8 +4,9 @@ import type { PieceRun, PieceToWork } from './piece-run.ts'
 import { alongEdges } from './edge-for.ts'
 import type { Held } from './held.ts'
 import { grownApart, grownSeam } from './grown-seams.ts'
-import { gridEdges, type JoinedGrid } from './joined-grid.ts'
+import { gridEdges, type JoinedGrid, type JoinedStarts } from './joined-grid.ts'
 import { joinedEdges } from './joined-motifs.ts'
+import type { JoinedEdge } from './outer-sides.ts'
 import { Outline } from './outline.ts'
 import { rowsNamed } from './part-starts.ts'
 import { beginsBehind, joinsInLeft, joinedAbove, skipsFirst, wordsOf } from './joined-above.ts'
@@ -130,7 +131,7 @@ function workAll(written: readonly PieceToWork[], { tops: seams, told: inWords }
     rows.set(piece.name.toLowerCase(), realRows(piece.entries, piece.size, piece.sizeNames, 100_000, others))
     const hanging = below ? fabrics.hangingWith(piece.on!) : []
     const onFabric = below && { ...(pieces[piece.on!]!.make !== undefined && { copies: pieces[piece.on!]!.make! }), name: pieces[piece.on!]!.name.toLowerCase(), outline: below.outline, ...seenFrom(fabrics, piece.on!, { tops: seams, told }), names: new Set(hanging.map((one) => (pieces[one]!.called ?? pieces[one]!.name).toLowerCase())), doubt: [...hanging, ...fabrics.sewnTo(piece.on!, seams), ...fabrics.reachedFrom(piece.on!, told)].some((one) => !runs[one]!.sound || runs[one]!.gap || pieces[one]!.seamUnread), rows: below.rowsInAll, ...(below.number !== undefined && { below: below.number }), sound: below.sound, rowsBefore: below.rowsBefore, turnsAfter: below.turnsAfter, ...(below.side && { side: below.side }), ...(below.parts && { parts: below.parts }) }
-    const run = workPiece({ ...piece, takenUpLater: takenUpLater(piece, pieces), others, held, wrong, pieceEdges: new Map(pieceEdges), readings, room, joinedStarts: (wants: number) => joinedEdges(runs, pieces, piece, wants), ...(piece.onGrid && beginOnGrid(runs, piece.onGrid)), ...(below && beginOn(below, fabrics.beside(piece.on!), piece, pieces)), ...(onFabric && { onFabric }) })
+    const run = workPiece({ ...piece, takenUpLater: takenUpLater(piece, pieces), others, held, wrong, pieceEdges: new Map(pieceEdges), readings, room, joinedStarts: (wants: number) => withSewn(joinedEdges(runs, pieces, piece, wants), fabrics.sewnBorders(piece.on, told)), ...(piece.onGrid && beginOnGrid(runs, piece.onGrid)), ...(below && beginOn(below, fabrics.beside(piece.on!), piece, pieces)), ...(onFabric && { onFabric }) })
     room = Math.max(0, room - run.stitches)
     runs.push(run)
     fabrics.add(run, piece.on)
@@ -143,6 +144,9 @@ function workAll(written: readonly PieceToWork[], { tops: seams, told: inWords }
   }
   return Object.assign(runs, { held })
 }
+
+/** Borders that are sewn as seams tell, before motifs in the ways that they may lie. */
+const withSewn = (joined: JoinedStarts, sewn: readonly JoinedEdge[]): JoinedStarts => (sewn.length > 0 ? { ...joined, edges: [...sewn, ...joined.edges] } : joined)
 
 /** What hangs together with a piece, and what is left open of it when it is sewn. */
 function seenFrom(fabrics: Fabrics, on: number, { tops, told }: Seams): { readonly whole: readonly Outline[]; readonly sewn: () => readonly Outline[] } {
