@@ -9,6 +9,15 @@ export function beforeInnerCorners(edge: readonly Place[]): ReadonlySet<Place> {
   return found
 }
 
+/** The last places before a decrease that lies in an inner corner. Worked over a stitch of either side, it stands on both. */
+export function beforeDecreases(edge: readonly Place[]): ReadonlySet<Place> {
+  const corners = beforeInnerCorners(edge)
+  return new Set(edge.filter((place, index) => {
+    const [decrease, behind] = [edge[index + 1], edge[index + 2]]
+    return decrease !== undefined && behind !== undefined && /\dtog$/.test(decrease.kind) && (corners.has(place) || corners.has(decrease))
+  }))
+}
+
 /**
  * Whether the edge turns inwards between two places that lie beside one another, or between what their rounds were worked into:
  *

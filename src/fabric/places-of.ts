@@ -171,7 +171,8 @@ function each(walk: Walk, said: Target, span: Span, rest: Rest, work: WorkInto, 
   for (;;) {
     const { at: passed } = walk
     const index = findNext(walk, passed, thing)
-    if (index >= limit) break
+    // A row that has run out stands behind its edge, where nothing comes next.
+    if (index >= limit || index < passed) break
     if (over > 1 && lastOf(walk, index, over) > limit) {
       walk.trouble({ kind: 'does-not-divide', span, room: limit - from, each: over, before: from, after: walk.edge.length - limit })
       break

@@ -157,8 +157,8 @@ export function workEachByKind(walk: Walk, { instructions, between, limit: said 
     const inside: readonly Instruction[] = item.node === 'group' ? item.items : [bare as Work]
     if (item.node === 'group' || (item.count?.values[0] ?? 1) > 1) inOnePlace(walk, inside, index)
     else single(walk, inside, index)
-    // The two that meet are worked together.
-    if (isInnerOf(item)) walk.take(index += 1, item)
+    // The two that meet are worked together, or three.
+    if (isInnerOf(item)) for (let more = item.target?.thing?.again ? 2 : 1; more > 0; more -= 1) walk.take(index += 1, item)
   }
   const fill = instructions.find(isLooseFill)
   if (fill) loosen(walk, [filled.length, ...sumsOf(walk, filled)], fill)

@@ -13,10 +13,22 @@ const lies = /^(?:together|matching|matched|meeting|level|even|aligned|flush|tou
 export function takeHowItLies(reader: Reader): boolean {
   const { at } = reader
   const begins = at === 0 || /^[,.;:()]$/.test(reader.word(-1)) || reader.word(-1) === 'and'
+  if (begins && takeSewnUp(reader)) return true
+  reader.at = at
   reader.take('with|so', 'that?')
   if (begins && (reader.take('matching|aligning|lining', 'up?') && takeParts(reader) || takePiecesTogether(reader) || takeParts(reader) && takeState(reader)) && placeEnds(reader)) return true
   reader.at = at
   return false
+}
+
+/** `The blocks sewn end to end and RS facing`, `The walls sewn into a box and RS facing`: what has been done, and which side is seen. */
+function takeSewnUp(reader: Reader): boolean {
+  reader.take('with?', 'the|all|both')
+  for (let words = 0; words < 4 && reader.peek()?.kind === 'word' && !/^(?:sewn|joined|seamed)$/.test(reader.word()); words += 1) reader.at += 1
+  if (!reader.take('sewn|joined|seamed', 'up|together|flat?')) return false
+  if (!reader.take('end|side|edge', 'to|by', 'end|side|edge')) reader.take('into|to', 'a|an|one', 'box|tube|ring|strip|square|row|bag|sleeve|circle|round|piece|length|cushion|cover')
+  reader.take('and|with?', 'with?', 'the?', 'rs|right|ws|wrong|outside', 'side?', 'facing|out|outwards|up', 'you|up?')
+  return placeEnds(reader) && reader.word() !== '('
 }
 
 /** `Front and Back wrong sides together` */

@@ -3,7 +3,7 @@ import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 
-const goesOn = ['across', 'along', 'around']
+const goesOn = ['across', 'along', 'around', 'work', 'working', 'make']
 const whence = 'before|for|after|at|by|in|on|under|below|beneath|to|from|of'
 
 /** Takes how chains came to lie where they are: `that bridge them`, `added before Row 4`, `that were made at the end of Row 3`, `that begin Row 5`, `under Row 5`, `of the step`. */

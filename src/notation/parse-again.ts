@@ -1,5 +1,6 @@
 import { motifWord } from './motif-words.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
+import { edgeAhead } from './parse-edge-ahead.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { rowEnds } from './parse-row-ends.ts'
 import { takeToEnd } from './parse-reach.ts'
@@ -26,6 +27,7 @@ export function parseAgain(reader: Reader, before: readonly Instruction[]): read
   const start = reader.start
   // `in the back loop of the same stitch and of each stitch around`
   const of = and && reader.word() === 'of' && /^(each|every|next)$/.test(reader.word(1))
+  if (edgeHeadsNext(reader)) return undefined
   const placed = /^(in|into|on)$/.test(reader.word()) || of || and && /^(next|each|every|last|first|foll|following)$/.test(reader.word())
   if (of) reader.at += 1
   const listed = /^(?:,|and)$/.test(reader.word(-1)) && last.node === 'work' && (last.target?.eachOf === true || last.target?.thing?.kind === 'row-end' && last.target.count && !last.count) ? takeListed(reader) : undefined
@@ -36,6 +38,16 @@ export function parseAgain(reader: Reader, before: readonly Instruction[]): read
   }
   const { counts: _, ...same } = last.node === 'work' ? last : { ...last, counts: undefined }
   return [{ ...same, target, start, end: reader.end } as Instruction]
+}
+
+/** `sc in each of 7 row-ends; on the foundation, 3 sc in first ch`: an edge, and behind its comma what is worked there. */
+function edgeHeadsNext(reader: Reader): boolean {
+  const { at } = reader
+  const heads = /^[;,]$/.test(reader.word(-1)) && reader.word() === 'on' && edgeAhead(reader) !== undefined
+  const stitch = numberAhead(reader, 1) === undefined ? 1 : 2
+  const worked = heads && /^[,:]$/.test(reader.word()) && reader.vocabulary.stitchAt([reader.word(stitch), reader.word(stitch + 1)]) !== undefined
+  reader.at = at
+  return worked
 }
 
 /** `sc in same sc and, through both layers, in each of next 73 sc` */

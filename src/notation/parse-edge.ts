@@ -162,10 +162,20 @@ export function undersideNamed(reader: Reader): boolean {
   const { at: ofRow } = reader
   if (reader.take('underside', 'of', 'the?') && takeRowNamed(reader) !== undefined && reader.take('ch|chain|chains')) return true
   reader.at = ofRow
+  // `along the added ch of Row 4`
+  if (reader.take('added|extra|additional', 'ch|chs|chain|chains')) {
+    takeAdded(reader)
+    return true
+  }
+  reader.at = ofRow
   // `the underside of the chains added in Row 6`
   if (reader.take('underside|underneath|base|bottom', 'of', 'the|those', 'ch|chs|chain|chains') && takeAdded(reader)) return true
   reader.at = ofRow
-  if (reader.take('base|bottom|foot|underside|underneath|back', 'of', 'the|this|that|those|these?', `${firstChain}|${laterChain}?`, 'stair|step|thumb|sleeve?', 'ch|chain|chs|chains|row|foundation', 'edge?')) return true
+  if (reader.take('base|bottom|foot|underside|underneath|back', 'of', 'the|this|that|those|these?', `${firstChain}|${laterChain}?`, 'stair|step|thumb|sleeve?', 'ch|chain|chs|chains|row|foundation', 'edge?')) {
+    // `the underside of the added ch of Row 8`
+    takeAdded(reader)
+    return true
+  }
   if (reader.take('foundation') && (reader.done || /^[,.:;()]$/.test(reader.word()) || numberAhead(reader) !== undefined || /^(work|working|make|with)$/.test(reader.word()))) return true
   reader.at = at
   reader.take('the|each')

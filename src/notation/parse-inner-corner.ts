@@ -13,17 +13,20 @@ const stitch = 'st|sts|stitch|stitches|one'
  *   over the 2 sc that meet at each of the 4 inner corners   at each inner corner   over the 2 sts on either side of the inner corner
  *   over the last sc before and the first sc after each inner corner
  *   over last st of row-ends and first st of step   where the row-ends meet the step
+ *
+ * `again`: three are worked together, where two of the round below were already.
  */
-export function takeInnerCorner(reader: Reader): Target | undefined {
+export function takeInnerCorner(reader: Reader, again = false): Target | undefined {
   const { at, start } = reader
-  if (twoEdges(reader)) return { walk: 'next', thing: { kind: 'stitch', where: 'inner' }, start, end: reader.end }
-  if (lastAndFirst(reader) || meeting(reader)) {
+  const thing = { kind: 'stitch', where: 'inner', ...(again && { again }) } as const
+  if (!again && twoEdges(reader)) return { walk: 'next', thing, start, end: reader.end }
+  if (!again && lastAndFirst(reader) || meeting(reader, again ? '3' : '2')) {
     const each = reader.take('each|every|all|any', 'of?', 'the?')
     const count = takeNumber(reader)
     if (takeInwardCorner(reader)) {
       const one = !each && !count && reader.word(-1) === 'corner'
       legsTold(reader)
-      return { walk: one ? 'next' : 'each', ...(count && { count }), thing: { kind: 'stitch', where: 'inner' }, start, end: reader.end }
+      return { walk: one ? 'next' : 'each', ...(count && { count }), thing, start, end: reader.end }
     }
   }
   reader.at = at
@@ -39,9 +42,9 @@ function lastAndFirst(reader: Reader): boolean {
 }
 
 /** `over the 2 sc that meet at`, `over 2 sts on either side of`, `at` */
-function meeting(reader: Reader): boolean {
+function meeting(reader: Reader, sts: '2' | '3'): boolean {
   const { at } = reader
-  const pair = reader.take('over|across|using|through|in|with?', 'the?') && takeNumber(reader)?.values.join() === '2' && takesStitch(reader)
+  const pair = reader.take('over|across|using|through|in|with?', 'the?') && takeNumber(reader)?.values.join() === sts && takesStitch(reader)
   if (!pair) reader.at = at
   reader.take('that|which|where|meeting?', 'they?', 'meet|are|lie|come|form|make?', 'together?')
   const met = reader.take('at|in|on|over|across|around|into', 'the?') || /^(?:form|make)$/.test(reader.word(-1)) && (reader.take('the') || true)

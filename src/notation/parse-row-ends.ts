@@ -98,9 +98,17 @@ export function takeSide(reader: Reader): string | undefined {
   const piece = reader.take('of|on|from|along') ? takePieceOrPart(reader) : undefined
   if (piece !== undefined && placeEnds(reader, 'through')) return piece
   reader.at = at
+  // `down the cake end`: what the designer calls it.
+  if (reader.take('along|across|down|up', 'the') && isPlaceWord(reader) && /^(?:end|edge|side)$/.test(reader.word(1)) && placeEndsBehind(reader, 2)) {
+    reader.at += 2
+    return undefined
+  }
+  reader.at = at
   if (reader.take('along|across|down|up|on|of|around') && !takeEdgeName(reader) && (takePieceName(reader) === undefined || reader.word() === 'edge')) reader.at = at
   return undefined
 }
+
+const placeEndsBehind = (reader: Reader, ahead: number): boolean => /^(?:[,.;:()[\]]|)$/.test(reader.word(ahead))
 
 /** `each of next 10 row-ends`, `30 dc row-ends`, `next row-end`. */
 function endsCounted(reader: Reader): Named | undefined {
@@ -111,8 +119,8 @@ function endsCounted(reader: Reader): Named | undefined {
   // `30 dc row-ends` are told by their number; `each dc row-end` only by its stitch.
   const stitch = takeStitchName(reader)
   const rows = stitch !== undefined && how.each && !how.count ? { rows: [stitch] } : {}
-  // `each of the 7 upper row-ends`
-  if (reader.take('upper|lower|left|right?', '-?', 'hand?', 'row', '-?', 'end|ends') || reader.take('row', 'edge|edges|side|sides')) {
+  // `each of the 7 upper row-ends`, `the border row-end`
+  if (reader.take('upper|lower|left|right|border|edging|band|trim?', '-?', 'hand?', 'row', '-?', 'end|ends') || reader.take('row', 'edge|edges|side|sides')) {
     // `the row-end`, `row end of the back`: one.
     const one = !how.count && !how.each && reader.word(-1) === 'end' && (reader.all[at]?.text.toLowerCase() === 'the' || ofOnePlace(reader)) ? { values: [1], start: reader.end, end: reader.end } : undefined
     // `the other row ends`: all of them.

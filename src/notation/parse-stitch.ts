@@ -214,7 +214,7 @@ function takeAfterName(reader: Reader, draft: Draft): void {
       delete draft.count
     }
   }
-  const inner = /2tog$|^dec$/.test(draft.stitch ?? '') && !draft.target ? takeInnerCorner(reader) : undefined
+  const inner = /[23]tog$|^dec$/.test(draft.stitch ?? '') && !draft.target ? takeInnerCorner(reader, draft.stitch!.endsWith('3tog')) : undefined
   if (inner) draft.target = inner
   else over(reader, draft)
   inColour(reader, draft)

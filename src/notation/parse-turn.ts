@@ -21,7 +21,7 @@ function turnedByHand(reader: Reader, before: readonly Instruction[]): readonly 
   const { at, start } = reader
   if (reader.take(hands)) {
     const plain = /^turn/.test(reader.word(-1))
-    const thing = reader.take('the|this?', things)
+    const thing = reader.take('the|this?', things) || takeThingSo(reader)
     const manner = takeManner(reader) || !thing && takeCorner(reader)
     const way = wayAhead(reader) || manner && reader.take('and', 'work|go', 'along|down|up|across', 'the?', 'side|edge|row', '-?', 'ends|edge?')
     if (manner || way || thing && !plain && (reader.done || /^[,;.:]$/.test(reader.word()))) {
@@ -40,6 +40,13 @@ function takeCorner(reader: Reader): boolean {
   return true
 }
 
+/** `the pad so that`: whatever it is called. */
+function takeThingSo(reader: Reader): boolean {
+  const called = /^(?:the|this)$/.test(reader.word()) && reader.peek(1)?.kind === 'word' && reader.word(2) === 'so'
+  if (called) reader.at += 2
+  return called
+}
+
 /** `on its side`, `by a quarter turn`, `upside down`, `so that the chain is on top`. */
 function takeManner(reader: Reader): boolean {
   if (reader.take('on', 'its|the?', 'side|end|edge') || reader.take('sideways|endways|upside', 'down?') || reader.take('the', 'other', 'way', 'up|round|around?')) return true
@@ -47,8 +54,8 @@ function takeManner(reader: Reader): boolean {
   if (reader.take('by?', 'a?', 'quarter|90|180', '°|degrees?', 'turn?', 'clockwise|counterclockwise|anticlockwise?')) return true
   reader.at = at
   reader.take('round|around')
-  if (reader.take('so', 'that?', 'the', 'foundation|starting|beginning|chain|bottom|edge|ch|top|side|long|short|left|right|row|ends')) {
-    while (!reader.done && !/^[,;.:)]$/.test(reader.word())) reader.at += 1
+  if (reader.take('so', 'that?', 'the', 'foundation|foundations|starting|beginning|chain|chains|bottom|edge|edges|ch|top|side|long|short|left|right|row|ends')) {
+    while (!reader.done && !/^[,;.:)]$/.test(reader.word()) && !(reader.word() === 'and' && /^(?:re)?(?:join|attach)$/.test(reader.word(1)))) reader.at += 1
     return true
   }
   reader.at = at

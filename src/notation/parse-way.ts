@@ -4,7 +4,7 @@ import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
 
 /** Words for places of a piece that a row along its edges begins or ends at. */
-const nouns = 'corner|corners|end|edge|side|top|bottom|base|tip|point|start|beginning|foundation|step|neck|neckline|slit|slot|opening|shoulder|hem|armhole|underarm|waist|cuff|row|ch|chain'
+const nouns = 'corner|corners|end|edge|side|top|bottom|base|tip|point|start|beginning|foundation|step|neck|neckline|slit|slot|opening|shoulder|hem|armhole|underarm|waist|cuff|row|ch|chain|underside'
 const noun = new RegExp(`^(?:${nouns}|shaping|line)$`)
 /** Words that stand between them. */
 const between = /^(?:the|its|of|at|left|right|hand|upper|lower|topmost|bottommost|front|back|outer|inner|first|last|final|next|other|opposite|far|near|long|short|starting|center|centre|middle|inside|outside|side|spare|added|separate|-|’|'|’s|'s)$/

@@ -19,6 +19,8 @@ export interface Thing {
   readonly chains?: Num
   /** `corner`, `side`: which spaces or stitches are meant; `inner`: the last stitch before an inner corner. */
   readonly where?: 'corner' | 'side' | 'inner'
+  /** Of an inner corner: the decrease that lies in it already, and a stitch on either side. */
+  readonly again?: true
   /** `2 lower corners`: those that lie there; others may lie elsewhere. */
   readonly some?: boolean
   /** Of a row-end: US words of the stitches that its row may end with; \`sh\` for a row of shells. */
