@@ -42,13 +42,14 @@ function begunSide(walk: Walk, from: number): boolean {
 const plainlyASide = 3
 const plainlyAStep = 2
 
-/** A flat row that stops one place before its edge or a step ends was counted one short: so near the end nobody stops without saying so. */
-export function stopsOneShort(walk: Walk, span: Span): void {
+/** A flat row that stops one place before its edge or a step ends was counted one short: so near the end nobody stops without saying so. One that says it goes as far as that works all of it. */
+export function stopsShort(walk: Walk, span: Span, wholeWay: boolean): void {
   const [worked, left, beyond] = [walk.edge[walk.at - 1], walk.edge[walk.at], walk.edge[walk.at + 1]]
   const stretch = left && walk.outline?.stretchOf.get(left)
   if (!worked || !left || !stretch || walk.outline!.stretchOf.get(worked) !== stretch) return
   const places = straightPart(stretch, left)
   const side = places.filter((place) => walk.taken.has(place)).length
+  if (wholeWay) return walk.trouble({ kind: 'row-ends-passed', span, count: places.length - places.indexOf(left) })
   if ((side < (stretch.edge === 'step' ? plainlyAStep : plainlyASide) || walk.outline!.risers.has(left)) && !tookSuchASide(walk, stretch) || side !== places.length - 1 || beyond && places.includes(beyond)) return
   walk.trouble({ kind: left.kind === 'row-end' ? 'row-ends-passed' : 'left-over', span, count: 1 })
 }

@@ -4,7 +4,7 @@ import type { Instruction } from '../notation/syntax.ts'
 import { inSize } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { edgesUsed, gapIn } from './edges-used.ts'
-import { passedInSilence, passedOver, stopsOneShort } from './along-outline.ts'
+import { passedInSilence, passedOver, stopsShort } from './along-outline.ts'
 import { compareTotal, withJoin, saysOf, type Comparison, type Made } from './compare-total.ts'
 import { isSpace, isStitch, type Edge, type Place } from './place.ts'
 import { closesItsStep, leavesSlips, liesOn, withoutTravel, type Lies } from './lies-on.ts'
@@ -97,7 +97,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   if (left > 1 && setting.beginsPart && setting.hangsWith.size > 0 && !setting.round && items.some((item) => item.node === 'start' && (item.target.passing ?? 0) > 0)) walk.leaves = true
   if ((setting.beside || setting.takenUpLater) && !setting.round) walk.leaves = true
   if (walk.outline && !setting.round) {
-    if (!walk.leaves && !endsEvenly(items)) stopsOneShort(walk, lastSpan(items, text))
+    if (!walk.leaves && !endsEvenly(items)) stopsShort(walk, lastSpan(items, text), goesWholeWay(items))
     walk.leaves = true
   }
   if (left > 0 && !walk.leaves) walk.trouble({ kind: 'left-over', span: lastSpan(items, text), count: left })
@@ -151,6 +151,12 @@ function onlyLoop(items: readonly Instruction[]): boolean {
 function endsEvenly(items: readonly Instruction[]): boolean {
   const last = items.findLast((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')
   return last?.node === 'work' && (last.target?.evenly === true || last.about === true)
+}
+
+/** `…, sc in each of 3 row-ends up to the top`: it says how far it goes. */
+function goesWholeWay(items: readonly Instruction[]): boolean {
+  const last = items.findLast((item) => item.node === 'work' || item.node === 'group' || item.node === 'repeat')
+  return last?.node === 'work' && last.target?.wholeWay === true
 }
 
 function lastSpan(items: readonly Instruction[], text: RowText): { readonly start: number; readonly end: number } {

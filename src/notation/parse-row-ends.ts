@@ -51,14 +51,16 @@ export function rowEnds(reader: Reader, start: number, evenly: boolean): Target 
   const rate = evenly || !count && !named.each && reader.word() === '(' ? takeRate(reader) : undefined
   if (!rate) perRow(reader)
   const upTo = takeUpToRow(reader)
+  const { at: way } = reader
   if (!upTo) takeWholeWay(reader)
+  const wholeWay = reader.at > way
   const toEnd = takeToEnd(reader)
   if (toEnd) takeWholeWay(reader)
   // `2 sc evenly along the row-ends`: 2 in all.
   if (rate && !evenly) return { walk: 'edge', edge: 'side', rate, start, end: reader.end }
   if (evenly && !count) return { walk: 'edge', edge: 'side', evenly: true, ...(rate && { rate }), start, end: reader.end }
   const around = toEnd && /^(around|round)$/.test(reader.word(-1))
-  return { walk: count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end', ...(rows && { rows }) }, ...(ofRows && { ofRows }), ...(sideOf !== undefined && { sideOf }), ...(upTo && { upTo }), ...(evenly && { evenly: true }), ...(rate && { rate }), ...(around && { toEnd }), start, end: reader.end }
+  return { walk: count ? 'next' : 'each', ...(count && { count }), ...(count && each && { eachOf: true }), thing: { kind: 'row-end', ...(rows && { rows }) }, ...(ofRows && { ofRows }), ...(sideOf !== undefined && { sideOf }), ...(upTo && { upTo }), ...(evenly && { evenly: true }), ...(rate && { rate }), ...(around && { toEnd }), ...(wholeWay && { wholeWay }), start, end: reader.end }
 }
 
 /** `down to Row 1`, `back up to Row 7 of First strap`, `as far as the hem row`: the row that they end with. */

@@ -104,6 +104,8 @@ export interface Target extends Span {
   readonly ofPiece?: string
   /** `of second shoulder`: a part of the same piece that was worked apart; in these words. */
   readonly ofPart?: string
+  /** `4 row-ends up to the top`: as far as their side goes. */
+  readonly wholeWay?: true
   /** `9 row-ends of Left front`, `the underside of each of the 18 ch of Second half`: the piece that they are of. */
   readonly sideOf?: string
   /** `5 lps held tog`: all of them are one place. */
