@@ -59,6 +59,16 @@ export function comesBefore(from: Node, one: Node, other: Node): boolean | undef
   return undefined
 }
 
+/** Whether going on from one stretch the other is met. */
+export function onOneRing(from: Node, to: Node): boolean {
+  const met = new Set<Node>()
+  for (let node = from; !met.has(node); node = node.next) {
+    if (node === to) return true
+    met.add(node)
+  }
+  return false
+}
+
 /** The parts of the ring that a node lies in. */
 export function ringFrom(first: Node): readonly Part[] {
   const parts: Part[] = []

@@ -2,7 +2,7 @@ import { partsOf, withBase, type LaidRow, type Part, type Stretch } from './laid
 import { openInFold, type FoldedPortion } from './fold.ts'
 import { isBridge, openingUnder, roundOpening, sideOfBridge, underChain, withEndsOf, type Opening } from './opening.ts'
 import { alike, type Likeness } from './likeness.ts'
-import { back, backwards, between, nearerWay, ringFrom, seenFromRight, stretchesOf, turnedOver, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
+import { back, backwards, between, type Mark, nearerWay, type Node, onOneRing, ringFrom, seenFromRight, type Spot, stretchesOf, turnedOver, type Way, wayTo } from './outline-ring.ts'
 import { RingOfSeams } from './ring-of-seams.ts'
 import type { GoesOver } from './over-pieces.ts'
 import type { Place } from './place.ts'
@@ -270,7 +270,8 @@ export class Outline extends RingOfSeams {
     const from = this.find(over.first) ?? (all && this.find(all.first))
     const to = this.find(over.last) ?? (all && this.find(all.last))
     const second = this.find(over.first) && this.find(over.second)
-    if (!from || !to) return undefined
+    // A row that does not come out may begin on one fabric and end on another that nothing holds to it.
+    if (!from || !to || !onOneRing(from.node, to.node)) return undefined
     return { from, to, way: second ? wayTo(from, second, usual) : usual }
   }
 

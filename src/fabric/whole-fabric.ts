@@ -26,6 +26,8 @@ interface Whole {
   /** As it was before a border went over its seams: other borders may meet the same seams. And the index of that border. */
   unbordered?: Outline
   borderedFrom?: number
+  /** The fabrics that it was before a row held them together: seams may join them as well. */
+  apart?: Outline[]
 }
 
 /**
@@ -65,9 +67,11 @@ export class Fabrics {
 
   /** What a row goes over is one fabric with the piece that it was begun on. */
   private holdTogether(below: Whole, { legs }: GoesOver): void {
+    below.apart ??= [below.outline.copy()]
     for (const { places } of legs) {
       const other = this.wholes.find((whole) => whole !== below && whole?.outline.has(places[0]!))
       if (!other) continue
+      below.apart.push(...(other.apart ?? [other.outline.copy()]))
       const [here, there] = [below.outline.rightWay, other.outline.rightWay]
       for (const [index, mark] of other.ends) {
         below.ends.set(index, { ...mark, way: mark.way === there ? here : back(here) })
@@ -139,7 +143,7 @@ export class Fabrics {
     const pieces = this.own.map((run): SewnPiece => ({ rows: run.laid.map(({ row }) => row), under: (heading) => rowsUnder(run, heading) }))
     const here = seams.filter((seam) => seam.every(({ piece }) => reached.includes(piece)))
     const end = this.wholes[on]?.ends.get(on)
-    const stages = [wholes.map(({ outline }) => outline), ...(wholes.some(({ unbordered }) => unbordered) ? [wholes.map(({ outline, unbordered }) => unbordered ?? outline)] : [])]
+    const stages = [wholes.map(({ outline }) => outline), ...(wholes.some(({ unbordered }) => unbordered) ? [wholes.map(({ outline, unbordered }) => unbordered ?? outline)] : []), ...(wholes.some(({ apart }) => apart) ? [wholes.flatMap(({ outline, apart }) => apart ?? [outline])] : [])]
     const betweenLayers = here.flatMap((seam) => {
       const layers = this.layers(seam)
       const held = layers ? sewnLayers(layers.front, layers.joining.laid.map(({ row }) => row), layers.behind) : []
@@ -154,7 +158,7 @@ export class Fabrics {
       const marks = seen.flatMap(({ mark }) => mark ?? [])
       const parts = seen.map((one) => one.parts)
       const ways = parts.some((some) => some.some(({ row }) => row.base)) ? [parts, parts.map((some) => some.map(onBase))] : [parts]
-      return ways.flatMap((way) => [...sewnRings(way, pieces, here), ...(here.some(([{ words }]) => words === 'ridge') ? sewnRings(way, pieces, here, { ends: true }) : []), ...(here.some(isOfSides) ? sewnRings(way, pieces, here.map(belowTheSteps)) : [])]).map((ring) => {
+      return ways.flatMap((way) => [...sewnRings(way, pieces, here), ...(here.some(([{ words }]) => words === 'ridge') ? sewnRings(way, pieces, here, { ends: true }) : []), ...(here.some(isOfSides) ? sewnRings(way, pieces, here.map(belowTheSteps)) : []), ...(here.some(tellsChains) ? sewnRings(way, pieces, here.map(chainsAsMade)) : [])]).map((ring) => {
         const outline = Outline.round(ring)
         // A border that joins no yarn goes on from where the hook stands.
         marks.some((mark) => mark.place === end?.place && outline.resume(mark))
@@ -262,6 +266,16 @@ const isWholeSide = ({ edge, rows, count, part, under, below }: EdgeWords): bool
 function belowTheSteps(seam: ToldSeam): ToldSeam {
   const below = (edge: SewnEdge): SewnEdge => (typeof edge.words === 'string' ? edge : { ...edge, words: { ...edge.words, below: true } })
   return isOfSides(seam) ? [below(seam[0]), below(seam[1])] : seam
+}
+
+const isOfChains = (words: SewnEdge['words']): words is EdgeWords => typeof words !== 'string' && words.edge === 'bottom' && (words.at === 'first' || words.at === 'last')
+
+const tellsChains = (seam: ToldSeam): boolean => seam.some(({ words }) => isOfChains(words))
+
+/** `last 6 ch of foundation of Back`: the first row begins where the chain ends, so that its last chains as they were made are the first as they are worked. */
+function chainsAsMade(seam: ToldSeam): ToldSeam {
+  const turned = (edge: SewnEdge): SewnEdge => (isOfChains(edge.words) ? { ...edge, words: { ...edge.words, at: edge.words.at === 'first' ? 'last' : 'first' } } : edge)
+  return [turned(seam[0]), turned(seam[1])]
 }
 
 /** An underside with the chain under a counted turning chain. */

@@ -42,10 +42,18 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   if (walk.outline && item.count && item.target?.ofPiece !== undefined && item.target.walk === 'each' && item.target.toEnd && !item.target.thing && walk.edge[walk.at]?.kind === 'row-end') return workAlongEdge(walk, { ...item, target: { walk: 'edge', edge: 'side', evenly: true, start: item.target.start, end: item.target.end } }, doing, rest)
   if (item.target?.rate && item.target.count && item.count) tellRateOf(walk, item, item.target.rate, inSize(item.target.count, walk.setting.size))
   takeWithChain(walk, item)
-  const target = targetOf(walk, item)
+  const target = targetOf(walk, fewInAll(walk, item))
   const each = target.each
   const loop = item.loop ?? walk.setting.loop
   placesOf(walk, target.target, item, rest, (index) => (target.target.evenly ? spreadAlong : intoPlace)(walk, doing, each, index, loop, rest.group), doing.over, walk.setting.lexicon.stitch(item.stitch)?.into === 'below' || /^spike|^sc$/.test(item.stitch))
+}
+
+/** `3 sc in the row-ends of Right band`, which has three: one in each. */
+function fewInAll(walk: Walk, item: Work): Work {
+  const { count, target } = item
+  if (!count || !target?.fewInAll || walk.choose('few-row-ends', ['so many go into each row-end', 'so many are all of them along the row-ends']) === 0) return item
+  const { count: _, ...one } = item
+  return { ...one, target: { ...target, walk: 'next', count, eachOf: true } }
 }
 
 /** `dc in each of next 50 sts, last dc in top of tch`, where the fiftieth stands there and nothing is left. */

@@ -41,7 +41,8 @@ const mostInOne = 3
 /** `8 sc along the unworked sts of Row 6`, `14 sc along Row 8`, `6 sc down the row-ends of Rows 12-7`, `sc 6 in row-ends`, `4 sc along the underside of the ch-4`: without `each` so many are one in each. Undefined where they are not. */
 export function oneInEach(reader: Reader, from: number, count: Num | undefined, target: Target): Target | undefined {
   const words = reader.all.slice(from, reader.at).map(({ text }) => text.toLowerCase())
-  if (!count || Math.min(...count.values) <= mostInOne || !/^(?:along|across|down|up|over|in|into)$/.test(words[0] ?? '') || words.some((word) => /^(?:each|every|all|ea|any)$/.test(word))) return undefined
+  const asMany = count && target.ofRows !== undefined && target.count?.values.join() === count.values.join()
+  if (!count || Math.min(...count.values) <= mostInOne && !asMany || !/^(?:along|across|down|up|over|in|into)$/.test(words[0] ?? '') || words.some((word) => /^(?:each|every|all|ea|any)$/.test(word))) return undefined
   if (target.thing?.kind === 'chain' && target.edge === 'underside' && target.count?.values.join() === count.values.join()) return { ...target, eachOf: true }
   const row = /^(?:row|rnd|round)$/.test(words[1] ?? '')
   const several = row || target.ofRows !== undefined || words.some((word) => /^(?:sts|stitches|ends|[a-z]+cs)$/.test(word))
@@ -60,6 +61,8 @@ export function inAllAlong(reader: Reader, from: number, count: Num | undefined,
   const along = /^(?:along|across|down|up|over|in|into)$/.test(words[0] ?? '') && !words.some((word) => /^(?:each|every|all)$/.test(word))
   // `12 sc along the 8 rows of First patch`: all of them along so many row-ends.
   if (along && count && target.walk === 'next' && target.thing?.kind === 'row-end' && !target.thing.rows && target.count && !target.eachOf && target.count.values.join() !== count.values.join() && Math.min(...count.values) > mostInOne) return { ...target, evenly: true }
-  if (!along || !count || Math.min(...count.values) <= mostInOne || target.walk !== 'each' || target.thing?.kind !== 'row-end' || target.thing.rows) return target
+  if (!along || !count || target.walk !== 'each' || target.thing?.kind !== 'row-end' || target.thing.rows) return target
+  // `3 sc in the row-ends of Right band`: so few may go into each of them as well.
+  if (Math.min(...count.values) <= mostInOne) return { ...target, fewInAll: true }
   return { walk: 'edge', edge: 'side', start: target.start, end: target.end }
 }

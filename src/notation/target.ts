@@ -104,6 +104,8 @@ export interface Target extends Span {
   readonly ofPiece?: string
   /** `of second shoulder`: a part of the same piece that was worked apart; in these words. */
   readonly ofPart?: string
+  /** `3 sc in the row-ends`: so many in each, or in all of them. */
+  readonly fewInAll?: true
   /** `4 row-ends up to the top`: as far as their side goes. */
   readonly wholeWay?: true
   /** `9 row-ends of Left front`, `the underside of each of the 18 ch of Second half`: the piece that they are of. */
