@@ -27,7 +27,7 @@ export function edgeFor(row: RealRow, { edge, outline, turnsAfter, held, piece, 
   if (edge.formsRing) return namesChains(row.items) ? edge : { places: [{ kind: 'ring', row: 0 }], round: true, chain: false }
   const border = row.round && !edge.round && outline.flatRows > 1 && edge.places.length > 0
   const atOpening = outline.opened && alongEdges(row.items)
-  if (!atOpening && (edge.round || row.round) && outline.bottom.length > 0 && onFoundation(row.items) && !hasSpaces(edge.places)) return { places: outline.bottom, round: row.round, chain: false }
+  if (!atOpening && (edge.round || row.round) && outline.bottom.length > 0 && onFoundation(row.items) && (!hasSpaces(edge.places) || joinsUnder(row.items))) return { places: outline.bottom, round: row.round, chain: false }
   if (outline.flatRows === 0 && !outline.opened || !border && !sewn && !alongEdges(row.items) && !(onFoundation(row.items) && !edge.round && !edge.chain && !hasSpaces(edge.places))) return edge
   const said = turnBefore(row.items)
   const faced = said === undefined ? toFace(row, outline.side) : undefined
@@ -61,6 +61,12 @@ function namesChains(items: readonly Instruction[]): boolean {
 /** `Join yarn in first foundation ch`, `in the underside of each ch`: a chain where the last row has none. */
 export function onFoundation(items: readonly Instruction[]): boolean {
   return items.some((item) => item.node === 'start' && (item.target.thing?.kind === 'chain' || item.target.walk === 'other-side') || (item.node === 'work' || item.node === 'group') && item.target?.edge === 'underside')
+}
+
+/** `Join yarn in the underside of first ch, sc in the underside of each of the 32 ch`: of no row that is named, and so of the first, be there spaces of chains on the last round or not. */
+function joinsUnder(items: readonly Instruction[]): boolean {
+  const under = items.filter((item) => (item.node === 'work' || item.node === 'group') && item.target?.edge === 'underside' && item.target.ofRow === undefined && item.target.held === undefined)
+  return under.length > 0 && items.some((item) => item.node === 'start' && item.target.edge === 'underside' && item.target.ofRow === undefined)
 }
 
 /** Whether instructions name the edges of the fabric: row-ends, a side, the underside of the foundation. */
