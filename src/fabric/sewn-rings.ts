@@ -202,16 +202,16 @@ function sewnAt(rings: readonly Ring[], one: readonly Place[], other: readonly P
   if (!a || !b) return undefined
   const others = rings.filter((ring) => ring !== a && ring !== b)
   const first = begunBehind(a, one)
+  const [after, before] = withEnds ? endsOfRidge(a, one, first) : [seamOf(one, a), seamOf(other, b)]
   if (a !== b) {
-    const [after, before] = withEnds ? endsOfRidge(a, one, first) : [seamOf(one, a), seamOf(other, b)]
     return [...others, [...after, ...first, ...before, ...begunBehind(b, other)]]
   }
   const ends = other.map((place) => first.findIndex((spot) => spot.place === place))
   const [from, to] = [Math.min(...ends), Math.max(...ends)]
   // The other run must lie on what is left behind the first.
   if (from < 0) return undefined
-  const left = [first.slice(0, from), first.slice(to + 1)].filter((ring) => ring.length > 0)
-  return [...others, ...left.map((ring, index) => [...ring, ...seamOf(index === 0 ? other : one, a)])]
+  const left = [[...first.slice(0, from), ...(from > 0 ? after : [])], [...first.slice(to + 1), ...(to + 1 < first.length ? before : [])]]
+  return [...others, ...left.filter((ring) => ring.length > 0)]
 }
 
 /** The ends of rows through both layers, behind the run that they are and before it. */

@@ -1,6 +1,8 @@
 import type { Work } from '../notation/syntax.ts'
 import { corner, inSize, type EdgeName, type Target } from '../notation/target.ts'
 import { endOfEdge, expectEdge, leftBefore, startOfNext } from './along-outline.ts'
+import { rowAt } from './border-edge.ts'
+import { isOfAnother } from './ends-of-rows.ts'
 import { shiftSteps } from './tally.ts'
 import { findNext, isThing } from './find-place.ts'
 import type { Place } from './place.ts'
@@ -37,7 +39,8 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
   const from = walk.outline ? Math.min(walk.end, startOf(walk, target.edge)) : walk.at
   leftBefore(walk, from, item)
   walk.at = from
-  const end = target.motif && !walk.outline ? endOfMotif(walk, from) : !walk.outline || target.edge === 'all' ? walk.end : endOfEdge(walk, rest)
+  const end = endOfPiece(walk, target, from, target.motif && !walk.outline ? endOfMotif(walk, from) : !walk.outline || target.edge === 'all' ? walk.end : endOfEdge(walk, rest))
+  if (isOfAnother(walk, target, from)) walk.trouble({ kind: 'no-such-place', span: item, what: `a row-end of ${target.sideOf}` })
   for (let index = from; index < end; index += 1) walk.take(index, item)
   const places = walk.edge.slice(from, end)
   if (places.length === 0) walk.trouble({ kind: 'no-such-place', span: item, what: 'an edge' })
@@ -54,6 +57,16 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
 function isPartOfRound(walk: Walk, { count, target }: Work, rest: Rest): boolean {
   return walk.round && !walk.outline && count !== undefined && target?.motif !== true && !target?.evenly && target?.ofRow === undefined && target?.ofPiece === undefined
     && inSize(count, walk.setting.size) < walk.left && (rest.quiet === true || rest.items.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat'))
+}
+
+/** `18 sc up the row-ends of First length`, to which others are sewn: as far as those of that piece go. */
+function endOfPiece(walk: Walk, { sideOf }: Target, from: number, end: number): number {
+  const piece = sideOf?.toLowerCase()
+  const pieceAt = (index: number): string | undefined => rowAt(walk.outline, walk.edge[index]!)?.piece
+  if (piece === undefined || from >= end || pieceAt(from) !== piece) return end
+  let index = from
+  while (index < end && pieceAt(index) === piece) index += 1
+  return index
 }
 
 /** Where the side of the motif ends that the hook stands at: at a corner, or where the next motif is joined. */

@@ -20,6 +20,7 @@ import { beginsBehind, joinedAbove, rejoinsFartherOn, withOpening } from './join
 import { onRowThatLeft } from './left-of-row.ts'
 import { itemsOf, textFor, withoutOwnName, writtenOf } from './row-content.ts'
 import { settingOf } from './row-setting.ts'
+import { withRidgeStart } from './ridge-start.ts'
 import { mostStitches, TooLarge } from './limits.ts'
 import { closedToTube, onRound } from './closed-to-tube.ts'
 import { sewnBefore } from './sewn.ts'
@@ -82,7 +83,7 @@ export interface State {
 
 /** Works all rows of a piece in one size, in one set of conventions. */
 export function workPiece(piece: PieceToWork): PieceRun {
-  const rows = realRows(piece.entries, piece.size, piece.sizeNames, 100_000, piece.others).map(withOpening)
+  const rows = realRows(piece.entries, piece.size, piece.sizeNames, 100_000, piece.others).map((row) => withRidgeStart(withOpening(row), piece.onFabric?.name))
   const rowsBelow = piece.onFabric?.rows ?? 0
   const rowsInAll = rowsBelow + rows.length
   const worked: WorkedRow[] = []

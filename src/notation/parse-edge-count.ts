@@ -64,5 +64,5 @@ export function inAllAlong(reader: Reader, from: number, count: Num | undefined,
   if (!along || !count || target.walk !== 'each' || target.thing?.kind !== 'row-end' || target.thing.rows) return target
   // `3 sc in the row-ends of Right band`: so few may go into each of them as well.
   if (Math.min(...count.values) <= mostInOne) return { ...target, fewInAll: true }
-  return { walk: 'edge', edge: 'side', start: target.start, end: target.end }
+  return { walk: 'edge', edge: 'side', ...(target.sideOf !== undefined && { sideOf: target.sideOf }), start: target.start, end: target.end }
 }

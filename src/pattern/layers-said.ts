@@ -77,8 +77,18 @@ export function layersSewn({ pieces, source }: Pattern): readonly ToldSeam[] {
     const other = laidTogether(piece, words, pieces, joined)?.find(({ name }) => name !== piece.on)
     const copies = pieces.findIndex(({ name, make }) => name === piece.on && make === 2)
     if (!other && copies >= 0 && laid.test(words) && throughBoth.test(words)) return [[{ piece: index, words: 'ridge' }, { piece: copies, words: 'copy' }]]
-    return other ? [[{ piece: index, words: 'ridge' }, { piece: pieces.indexOf(other), words: 'facing' }]] : []
+    return other ? [[{ piece: index, words: 'ridge' }, { piece: pieces.indexOf(other), words: edgeAgainst(words, piece.on!, other.name) ?? 'facing' }]] : []
   })
+}
+
+/** `top of Bridge against the foundation of Far flap`: what lies behind, where it is not the like edge of the other piece. */
+function edgeAgainst(words: string, on: string, other: string): EdgeWords | undefined {
+  const edgeOf = (name: string): 'top' | 'bottom' | undefined => {
+    const [, told] = new RegExp(String.raw`\b(top|foundation)(?: edge)? of (?:the )?${asWords(name)}(?!\p{L})`, 'iu').exec(words) ?? []
+    return told === undefined ? undefined : told.toLowerCase() === 'top' ? 'top' : 'bottom'
+  }
+  const [one, behind] = [edgeOf(on), edgeOf(other)]
+  return one && behind && one !== behind ? { edge: behind } : undefined
 }
 
 /** The piece that one goes on from and another, where words lay them on one another and go through both. */
