@@ -115,6 +115,8 @@ export function goToPiece(walk: Walk, { ofPiece, edge, thing }: Target, span: Sp
   const there = piece.others?.[been - 1] ?? piece
   walk.onPiece = { name, copies: copies + 1 }
   if (walk.made.length === 0 && walk.bridge > 0) walk.own = walk.edge
+  // Where the yarn was joined was told of the edge that the row leaves.
+  if (walk.made.length === 0) walk.begunAt = 0
   // `each of the 15 foundation ch of next Pennant`, where its last row has no chains.
   const under = edge === 'underside' || thing?.kind === 'chain' && piece.places.every(({ kind }) => kind !== 'ch' && kind !== 'space')
   const places = under ? there.foundation() : there.places
