@@ -70,7 +70,7 @@ export function isOfAnother(walk: Walk, { sideOf }: Target, index: number): bool
   const piece = sideOf === undefined || !place ? undefined : rowAt(walk.outline, place)?.piece
   const told = sideOf?.toLowerCase() ?? ''
   if (piece === undefined || piece === told) return false
-  return walk.setting.sidesNamed.has(piece) && walk.setting.sidesNamed.has(told) || walk.setting.pieces.has(told) && !isOnOutline(walk, told)
+  return walk.setting.sidesNamed.has(piece) && walk.setting.sidesNamed.has(told) || !walk.setting.copied && walk.setting.pieces.has(told) && !isOnOutline(walk, told)
 }
 
 /** `next 3 row-ends of Yoke, next 6 row-ends of Left panel` where the yoke has 4 on this side: the last of them is passed, and that is told. */

@@ -36,6 +36,8 @@ export interface RowSetting {
   readonly beginsPart?: boolean
   /** The pattern tells of folding or sewing: an edge may be closed that no row works along. Of a piece that is laid on this one the last row, beside which a border may begin. */
   readonly sewn?: boolean; readonly laidOn?: number; readonly copies?: number
+  /** It is worked as a row of another piece: the pieces that it names are those of that one. */
+  readonly copied?: boolean
   /** Its shaping is reversed: it is worked over the edge from the other end. */
   readonly mirrored?: boolean
   /** Stitches that may still be made. */
@@ -74,7 +76,7 @@ export function settingOf(piece: PieceToWork, row: RealRow, index: number, state
     ...(piece.laidOn !== undefined && { laidOn: piece.laidOn }),
     ...(piece.onFabric?.name !== undefined && state.entry === undefined && { standsOn: piece.onFabric.name }),
     ...(state.joinedBelow !== undefined && { joinedBelow: state.joinedBelow }),
-    ...(piece.beside && state.entry === undefined && { beside: piece.beside }),
+    ...(row.copies && { copied: true }), ...(piece.beside && state.entry === undefined && { beside: piece.beside }),
   }
 }
 
