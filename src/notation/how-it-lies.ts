@@ -2,7 +2,7 @@ import { takePieceName } from './parse-piece-name.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 
-const part = 'edge|edges|corner|corners|foundation|foundations|side|sides|top|tops|bottom|bottoms|end|ends|fold|folds|tip|tips|point|points|seam|seams|rows|stitches|sts|neck|hem|layers|pieces|row-ends|motif|motifs|square|squares|hexagon|hexagons|half|halves|shoulder|shoulders|opening|piece|work|chain|chains'
+const part = 'edge|edges|corner|corners|foundation|foundations|side|sides|top|tops|bottom|bottoms|end|ends|fold|folds|tip|tips|point|points|seam|seams|rows|stitches|sts|neck|hem|layers|pieces|row-ends|motif|motifs|square|squares|hexagon|hexagons|half|halves|shoulder|shoulders|opening|piece|work|chain|chains|slant|slants|slope|slopes|steps|stairs|curves'
 const which = 'the|their|its|both|all|two|four|wrong|right|ws|rs|foundation|side|top|bottom|lower|upper|long|short|straight|left|hand|outer|inner|cast|starting|last|first|row|-|of|and|front|back|other|one'
 const lies = /^(?:together|matching|matched|meeting|level|even|aligned|flush|touching|uppermost|outermost|innermost|up|below|above|underneath|inside|outside|outwards|inwards|facing)$/
 

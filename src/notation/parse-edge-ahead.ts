@@ -26,7 +26,7 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   const along = way && (reader.take('along|across|over|on') || true)
   const { at: piece } = reader
   // `Over the First strap, work 3 sc in the first sc`
-  if (begins && way && takePieceName(reader) !== undefined && reader.word() === ',') return [{ node: 'aside', start, end: reader.end }]
+  if (begins && way && takePieceName(reader) !== undefined && (reader.word() === ',' || stitchAhead(reader))) return [{ node: 'aside', start, end: reader.end }]
   reader.at = piece
   const named = along ? (stitchesOfRow(reader) ?? edgeNamed(reader)) : (intoUnderside(reader) ?? (begins ? headed(reader) : undefined))
   if (named) takeWholeWay(reader)
@@ -46,6 +46,9 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   if (!begins || !name) return [{ node: 'aside', start, end: reader.end }]
   return [{ node: 'start', target: { walk: 'edge', edge: name, ...(from?.ofRow !== undefined && { ofRow: from.ofRow }), start, end: reader.end }, start, end: reader.end }]
 }
+
+/** `on Close half sc in ends of Rows 1 and 2`: what is worked there follows at once. */
+const stitchAhead = (reader: Reader): boolean => reader.vocabulary.stitchAt([reader.word(numberAhead(reader) === undefined ? 0 : 1)]) !== undefined
 
 /** `(3 sc in first sc, sc in next 18 sc, 3 sc in last sc) across top`: the edge behind what is worked along it. */
 export function edgeBehind(reader: Reader): Start | undefined {

@@ -145,7 +145,7 @@ export function undersideNamed(reader: Reader): boolean {
   reader.at = at
   reader.take('the|each')
   // `across the starting chain`, `along both foundation edges`, `through both foundations`: of two pieces laid on one another.
-  if (reader.take('both', 'of?', 'the?', 'foundations')) return true
+  if (reader.take('underside|undersides?', 'of?', 'both|the|all', 'of?', 'the?', 'foundations')) return true
   reader.take('both', 'of?', 'the?')
   if (reader.take(firstChain, 'ch|chain|chs|chains|row|edge|edges', 'edge|edges|side?')) return true
   reader.at = at

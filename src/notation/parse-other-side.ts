@@ -2,6 +2,7 @@ import { takeNumber } from './numbers.ts'
 import { endsSide } from './parse-edge-count.ts'
 import { takeStitchName } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
 import type { Draft } from './parse-tail.ts'
 import { rowEndsAhead } from './row-ends-ahead.ts'
 import type { Instruction } from './syntax.ts'
@@ -52,7 +53,11 @@ export function otherSideOfBridge(reader: Reader, start: number): Target | undef
   const byLength = side && reader.take('ch|chain', '-')
   const count = side ? takeNumber(reader) : undefined
   if (byLength) reader.take('sp|space|lp|loop|arch')
-  if (count && (byLength || reader.take('ch|chs|chain|chains'))) return { walk: 'next', count, eachOf: true, thing: { kind: 'chain' }, edge: 'underside', start, end: reader.end }
+  if (count && (byLength || reader.take('ch|chs|chain|chains'))) {
+    // `the underside of 6 ch of Row 11`
+    takeRowNamed(reader, 'of|in|from')
+    return { walk: 'next', count, eachOf: true, thing: { kind: 'chain' }, edge: 'underside', start, end: reader.end }
+  }
   reader.at = at
   return undefined
 }
