@@ -225,7 +225,7 @@ export function isOfRow(walk: Walk, place: Walk['edge'][number], target: Target)
   const stretch = walk.outline?.stretchOf.get(place)
   const row = rowAt(walk.outline, place)
   // `the 4 sl sts of Row 7` lie on the stitches that Row 6 has there, where slip stitches are no row of their own.
-  const under = thing?.stitch === 'sl st' && stretch?.edge === 'step' && row !== undefined && liesUnder(walk, row, target)
+  const under = thing?.stitch === 'sl st' && (stretch?.edge === 'step' || stretch?.edge === 'top') && row !== undefined && liesUnder(walk, row, target)
   if (!stretch || !under && !isRowMeant(walk, row, target)) return false
   if (how !== 'edge') return stretch.edge === 'top' || stretch.edge === 'step' && (hand === undefined || (handOfStep(stretch) ?? hand) === hand)
   if (stretch.edge !== 'row-ends' || !facesRightly(walk, place, target)) return false

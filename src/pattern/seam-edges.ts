@@ -53,10 +53,13 @@ export interface PartName {
   readonly piece: string
 }
 
-/** Headings in a block of rows: a line of a few words, without a number behind a colon. */
+/** `Left shoulder: With RS facing, skip next 6 sts, join yarn in next st.`: a heading that tells how its first row begins. */
+const lead = /^\s*(?!(?:rows?|rnds?|rounds?|foundation|notes?|next|last)\b)(\p{L}+(?: [\p{L}\d]+){0,3}):\s+(?:with|rs|ws|skip|sk|join|rejoin|attach|hold|return|starting|beginning)\b/iu
+
+/** Headings in a block of rows: a line of a few words, without a number behind a colon, or with how its first row begins. */
 export function partNames(piece: string, rows: string): readonly PartName[] {
   return rows.split('\n').flatMap((line) => {
-    const name = /^\s*(\p{L}+(?: [\p{L}\d]+){0,3})\s*[:.]?\s*$/iu.exec(line)?.[1]
+    const name = (/^\s*(\p{L}+(?: [\p{L}\d]+){0,3})\s*[:.]?\s*$/iu.exec(line) ?? lead.exec(line))?.[1]
     return name === undefined ? [] : [{ name: name.toLowerCase(), piece }]
   })
 }

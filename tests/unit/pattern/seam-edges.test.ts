@@ -43,6 +43,7 @@ describe('a part of a seam', () => {
   test('a part of a piece is told by its heading', () => {
     const parts = partNames('Front', 'Row 1: Ch 8.\n  First shoulder\nRow 2: Ch 1, turn.\nSecond shoulder:\nRow 2: Ch 1.')
     expect(parts.map(({ name }) => name)).toEqual(['first shoulder', 'second shoulder'])
+    expect(partNames('Back', 'Row 16: Ch 1, turn.\n  Left shoulder: With RS facing, sk next 6 sts, join yarn in next st.\n  Row 17: Ch 1, sc in same st.\n  Note: Join yarn anew.').map(({ name }) => name)).toEqual(['left shoulder'])
     expect(seamPart('top of Second shoulder', ['Front', 'Back'], parts)).toEqual({ piece: 'Front', edge: { edge: 'top', under: 'second shoulder' } })
     expect(seamPart('top of Second shoulder of Front', ['Front', 'Back'], parts)).toEqual({ piece: 'Front', edge: { edge: 'top', under: 'second shoulder' } })
     expect(seamPart('First shoulder', ['Front', 'Back'], parts)).toEqual({ piece: 'Front', edge: { edge: 'top', under: 'first shoulder' } })
