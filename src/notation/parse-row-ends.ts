@@ -106,7 +106,24 @@ export function takeSide(reader: Reader): string | undefined {
     return undefined
   }
   reader.at = at
-  if (reader.take('along|across|down|up|on|of|around') && !takeEdgeName(reader) && (takePieceName(reader) === undefined || reader.word() === 'edge')) reader.at = at
+  if (!reader.take('along|across|down|up|on|of|around')) return undefined
+  if (takeEdgeName(reader)) return ownerOfEdge(reader, at)
+  const named = takePieceName(reader)
+  if (named !== undefined && reader.word() !== 'edge') return named
+  reader.at = at
+  return undefined
+}
+
+/** `down the side edge of Left band`: the piece at the end of the words that were taken from a token on. */
+function ownerOfEdge(reader: Reader, from: number): string | undefined {
+  const { at: to } = reader
+  for (reader.at = from; reader.at < to; reader.at += 1) {
+    const { at: of } = reader
+    const piece = reader.take('of') ? takePieceName(reader) : undefined
+    if (piece !== undefined && reader.at === to) return piece
+    reader.at = of
+  }
+  reader.at = to
   return undefined
 }
 
