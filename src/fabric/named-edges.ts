@@ -42,7 +42,8 @@ export function placesOfEdge(edge: SeamEdge, { edge: named, row, below }: Partia
   if (edge.round && named === 'added') return { counts: [], are: 'stitch' }
   if (named === 'bottom' && edge.foot.chains > 0) return { counts: [edge.foot.chains], are: 'stitch' }
   if ((named === 'left' || named === 'right' || named === 'side') && edge.foot.rows > 0) return { counts: [edge.foot.rows], are: 'row-end' }
-  if (edge.round) return { counts: named !== undefined && named !== 'all' && edge.sides.length > 0 ? edge.sides.map(({ stitches }) => stitches) : [edge.stitches], are: 'stitch' }
+  // The top of a border is one of its sides, or its last round.
+  if (edge.round) return { counts: [...(named !== undefined && named !== 'all' ? edge.sides.map(({ stitches }) => stitches) : []), ...(named === undefined || named === 'all' || named === 'top' || edge.sides.length === 0 ? [edge.stitches] : [])], are: 'stitch' }
   // A part that goes on from another piece has edges of its own; those of the whole are in their order.
   const sections = sum(edge.own) === sum(edge.sections) ? edge.sections : edge.own
   const of = (kind: Section['edge']): readonly Section[] => sections.filter((section) => section.edge === kind)

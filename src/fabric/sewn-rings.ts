@@ -127,7 +127,8 @@ function placesNamed(rings: readonly Ring[], pieces: readonly SewnPiece[], piece
   const { rows, under } = pieces[piece]!
   const { edge, row: number, rows: range, under: heading } = words
   const border = rows.at(-1)?.round === true && range === undefined && number === undefined ? sideOfBorder(rows.at(-1)!.places, pieces.map((one) => one.rows), edge, centres) : undefined
-  if (border) return border
+  // `first 70 sts of top of Border` are more than one side has, and of the round.
+  if (border && !(edge === 'top' && words.count !== undefined && words.count > border.length)) return border
   const own = heading === undefined ? rows : under(heading)
   const inOrder = (found: Ring, places: (row: LaidRow) => readonly Place[]): readonly Place[] => own.flatMap((row) => places(row).filter((place) => found.some((spot) => spot.place === place)))
   if ((edge === 'left' || edge === 'right') && words.below) return belowSteps(rings, rows, edge)

@@ -32,3 +32,15 @@ test('it is told where the trim leaves a stitch of a border', () => {
   const [first] = told(pad(trim.replace('sc in next 6 sts of Right half border', 'sc in next 5 sts of Right half border')))
   expect(first).toMatch(/^(?:places-left-over|total-mismatch): round 1/)
 })
+
+// 32 all round: sewn along the first 24, each keeps 8 for the mouth.
+test('so many stitches of the last round may be sewn', () => {
+  const bag = `${bordered('Front')}${bordered('Back')}  - name: Mouth
+    on: Front border
+    rows: |
+      Rnd 1 (RS): With RS facing, join yarn in the first unsewn st of Front border, ch 1, sc in each of the 8 unsewn sts of Front border, sc in each of the 8 unsewn sts of Back border, join with sl st in first sc. Fasten off. (16)
+seams:
+  - { join: [first 24 sts of top of Front border, first 24 sts of top of Back border], by: whip stitch }`
+  expect(told(bag)).toEqual([])
+  expect(told(bag.replace('first 24 sts of top of Back', 'first 23 sts of top of Back'))).not.toEqual([])
+})
