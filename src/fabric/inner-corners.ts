@@ -14,7 +14,9 @@ export function beforeDecreases(edge: readonly Place[]): ReadonlySet<Place> {
   const corners = beforeInnerCorners(edge)
   return new Set(edge.filter((place, index) => {
     const [decrease, behind] = [edge[index + 1], edge[index + 2]]
-    return decrease !== undefined && behind !== undefined && /\dtog$/.test(decrease.kind) && (corners.has(place) || corners.has(decrease))
+    if (decrease === undefined || behind === undefined) return false
+    // At the bottom of a notch one stitch may lie between the two sides.
+    return corners.has(place) && corners.has(decrease) || /\dtog$/.test(decrease.kind) && (corners.has(place) || corners.has(decrease))
   }))
 }
 

@@ -84,11 +84,19 @@ export function cornerMeant(walk: Walk, thing: Thing): number | undefined {
   return found[walk.choose('corner-meant', found.map((_, nth) => `of the corners of the border the ${nth === 0 ? 'first one' : `one ${nth + 1} in its order`} is meant`))]
 }
 
+/** `along the underside of the 5 added ch`: as many as are told must lie there. */
+function expectChains(walk: Walk, { count, edge, start, end }: Target): void {
+  const next = count && edge === 'underside' ? findNext(walk, walk.at, { kind: 'chain' }) : -1
+  const there = next < 0 || next >= walk.end ? undefined : walk.outline!.stretchOf.get(walk.edge[next]!)?.places.length
+  if (there !== undefined && there !== inSize(count!, walk.setting.size)) walk.trouble({ kind: 'places-apart', span: { start, end }, says: inSize(count!, walk.setting.size), worksOver: there, what: 'chain' })
+}
+
 /** A border is joined anywhere on the outline, or told which edge comes next. */
 function alongOutline(walk: Walk, { target: said, start, end }: Start): void {
   const target = asItLies(walk, said)
   if (target.walk === 'edge' && !isEndOfRow(target)) {
-    return expectEdge(walk, target.edge, { start, end })
+    expectEdge(walk, target.edge, { start, end })
+    return expectChains(walk, target)
   }
   if (target.nthOfStep !== undefined) return beginAtStep(walk, target.nthOfStep)
   const { corners, stepCorners } = walk.outline!

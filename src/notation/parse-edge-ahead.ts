@@ -7,7 +7,7 @@ import type { Reader } from './reader.ts'
 import { rowEndsAhead } from './row-ends-ahead.ts'
 import { takeRowNamed } from './row-named.ts'
 import type { Instruction, Start } from './syntax.ts'
-import type { EdgeName } from './target.ts'
+import type { EdgeName, Num } from './target.ts'
 
 /**
  * Which edge comes next, and the way along it:
@@ -29,6 +29,7 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   if (begins && way && takePieceName(reader) !== undefined && (reader.word() === ',' || stitchAhead(reader))) return [{ node: 'aside', start, end: reader.end }]
   reader.at = piece
   const named = along ? (stitchesOfRow(reader) ?? edgeNamed(reader)) : (intoUnderside(reader) ?? (begins ? headed(reader) : undefined))
+  const chains = named === 'underside' ? chainsNamed(reader, at) : undefined
   if (named) takeWholeWay(reader)
   if (named) reader.take('only')
   // `working along top edge in ends of rows,`: what is the top of a shawl is a side of its rows.
@@ -44,7 +45,13 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   reader.take(':')
   // `sc in each of next 18 ch on underside`: behind the stitches it names where they were, and not where the row goes on.
   if (!begins || !name) return [{ node: 'aside', start, end: reader.end }]
-  return [{ node: 'start', target: { walk: 'edge', edge: name, ...(from?.ofRow !== undefined && { ofRow: from.ofRow }), start, end: reader.end }, start, end: reader.end }]
+  return [{ node: 'start', target: { walk: 'edge', edge: name, ...(chains && { count: chains }), ...(from?.ofRow !== undefined && { ofRow: from.ofRow }), start, end: reader.end }, start, end: reader.end }]
+}
+
+/** `the underside of the 5 added ch`: how many there are. */
+function chainsNamed(reader: Reader, from: number): Num | undefined {
+  const token = reader.all.slice(from, reader.at).find(({ kind, text }, index, all) => kind === 'number' && !/^(?:rows?|to|and|-|–)$/i.test(all[index - 1]?.text ?? '') && /^(?:ch|chs|chains?|added|extra|new)$/i.test(all[index + 1]?.text ?? text))
+  return token?.value === undefined ? undefined : { values: [token.value], start: token.start, end: token.end }
 }
 
 /** `on Close half sc in ends of Rows 1 and 2`: what is worked there follows at once. */

@@ -136,6 +136,18 @@ const firstChain = 'foundation|starting|beginning|beg|initial|original|base'
 /** Chains that are made later: at the end of a row, or for a part. */
 const laterChain = 'added|extra|additional|new|extension|strap|tab|tie|sleeve|arm|stair|step|thumb|other|second|spare|separate'
 
+/** `of the left arm`, `of Upper half`: a part, by what the designer calls it. */
+function takeOfPart(reader: Reader): boolean {
+  if (takeOfPiece(reader)) return true
+  const { at } = reader
+  if (reader.take('of', 'the|its', 'left|right|upper|lower|first|second|other') && reader.peek()?.kind === 'word' && numberAhead(reader) === undefined && reader.vocabulary.stitchAt([reader.word()]) === undefined) {
+    reader.at += 1
+    return true
+  }
+  reader.at = at
+  return false
+}
+
 /** `the underside of the foundation chain`, `free loops of foundation ch`, `the base of the chain`, `the chain edge`, `the foundation`. */
 export function undersideNamed(reader: Reader): boolean {
   const { at } = reader
@@ -168,8 +180,12 @@ export function undersideNamed(reader: Reader): boolean {
     return true
   }
   reader.at = ofRow
-  // `the underside of the chains added in Row 6`
-  if (reader.take('underside|underneath|base|bottom', 'of', 'the|those', 'ch|chs|chain|chains') && takeAdded(reader)) return true
+  // `the underside of the 5 ch added in Row 6`, `the underside of the 6 ch of the left arm`
+  if (reader.take('underside|underneath|base|bottom', 'of', 'the|those?')) {
+    const count = takeNumber(reader)
+    const added = reader.take('added|extra|additional|new')
+    if (reader.take('ch|chs|chain|chains') && (takeAdded(reader) || takeOfPart(reader) || count && added)) return true
+  }
   reader.at = ofRow
   if (reader.take('base|bottom|foot|underside|underneath|back', 'of', 'the|this|that|those|these?', `${firstChain}|${laterChain}?`, 'stair|step|thumb|sleeve?', 'ch|chain|chs|chains|row|foundation', 'edge?')) {
     // `the underside of the added ch of Row 8`

@@ -23,7 +23,7 @@ export function takeInnerCorner(reader: Reader, again = false): Target | undefin
   if (!again && lastAndFirst(reader) || meeting(reader, again ? '3' : '2')) {
     const each = reader.take('each|every|all|any', 'of?', 'the?')
     const count = takeNumber(reader)
-    if (takeInwardCorner(reader)) {
+    if (takeInwardCorner(reader) || again && takeHollow(reader)) {
       const one = !each && !count && reader.word(-1) === 'corner'
       legsTold(reader)
       return { walk: one ? 'next' : 'each', ...(count && { count }), thing, start, end: reader.end }
@@ -31,6 +31,12 @@ export function takeInnerCorner(reader: Reader, again = false): Target | undefin
   }
   reader.at = at
   return undefined
+}
+
+/** `the pit of the cleft`, `the bottom of the notch`: where three are worked together in a hollow. */
+function takeHollow(reader: Reader): boolean {
+  reader.take('pit|bottom|base|foot|depth', 'of', 'the|each')
+  return reader.take('cleft|notch|valley|hollow|dip|v|fork')
 }
 
 /** `over the last st before and the first st after` */

@@ -35,6 +35,8 @@ function takeStretch(reader: Reader, led = true): Stretch {
   const told = reader.take(pointed)
   if (!told && reader.take('them|it')) return { which: false, named: true }
   reader.take('the')
+  // `leave the outer 4 sts unworked`
+  reader.take('outer|outermost')
   const last = /^(last|final|end)$/.test(reader.word())
   const which = reader.take(`${those}|end`)
   const atEnd = which && reader.word(-1) !== 'next'

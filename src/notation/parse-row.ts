@@ -7,6 +7,7 @@ import { withoutLeadOfBorder } from './lead-of-border.ts'
 import { overTheFirst } from './over-the-first.ts'
 import { parseItems } from './parse-items.ts'
 import { spelledOut } from './abbreviations.ts'
+import { someOfSoMany } from './some-of-so-many.ts'
 import { loopSaid, takeLoop, takeLoopLead } from './parse-loop.ts'
 import { takeTotals } from './parse-total.ts'
 import { intoEnglish } from './phrases.ts'
@@ -43,7 +44,7 @@ export interface ReadRow extends RowText {
 /** Reads a row's text from `start` to `end` of the source; a count in its label is one behind it. Never fails; what cannot be read is kept as such. */
 export function parseRow(text: string, start: number, end: number, vocabulary: Vocabulary, counted: Span = { start, end: start }): ReadRow {
   const isStitch = (word: string): boolean => vocabulary.stitchAt([word]) !== undefined
-  const written = withoutSummary(namedInBrackets(firstSeveral(consecutiveChains(countSigns(slipStitches(handInBrackets(bothCorners(allButOne(numbersInWords(nextByTheOneBefore(withoutPoliteWords(untwisted(pluralsInOne(spelledOut(withoutGaps([...tokens(text, start, end), ...tokens(text, counted.start, counted.end)]), vocabulary)))))))))))), isStitch), isStitch), isStitch)
+  const written = withoutSummary(namedInBrackets(firstSeveral(consecutiveChains(countSigns(slipStitches(handInBrackets(bothCorners(allButOne(someOfSoMany(numbersInWords(nextByTheOneBefore(withoutPoliteWords(untwisted(pluralsInOne(spelledOut(withoutGaps([...tokens(text, start, end), ...tokens(text, counted.start, counted.end)]), vocabulary))))))))))))), isStitch), isStitch), isStitch)
   const all = new Reader(vocabulary.phrases ? intoEnglish(written, vocabulary.phrases) : written, vocabulary)
   const { totals: behind, rest } = takeTotals(all)
   rest.tiles = vocabulary.tiles === true || behind.some(({ groups }) => groups.some(({ name }) => name === 'tile'))
