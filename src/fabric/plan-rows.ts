@@ -48,7 +48,7 @@ function inOrder(planned: readonly PlannedRow[]): readonly PlannedRow[] {
 
 function isList(label: RowLabel | undefined): boolean {
   const numbers = label?.numbers ?? []
-  return numbers.length > 1 && numbers.at(-1)! - numbers[0]! !== numbers.length - 1
+  return numbers.length > 1 && isSpread(numbers)
 }
 
 /** `Row 2 and all even rows`: the rows between two written ones are worked by it. */
@@ -71,9 +71,9 @@ function numbersOf(entry: WrittenEntry, next: WrittenEntry | undefined, size: nu
   const { label, read } = entry
   const range = label?.bySize?.[size]
   if (range) return Array.from({ length: Math.max(0, Math.min(range.last - range.first + 1, most)) }, (_, index) => range.first + index)
-  if (label && label.numbers.length > 0) return label.alternate ? label.numbers.slice(0, 1) : label.numbers
   const { reference } = read
   const there = reference?.kind === 'piece' ? rowsCalled(reference.name, entry, others, before) : []
+  if (label && label.numbers.length > 0) return label.alternate ? label.numbers.slice(0, 1) : (withItsParts(label.numbers, reference, there) ?? label.numbers)
   if (!label && (last === 0 || entry.headed) && reference?.kind === 'piece' && (entry.headed || before.length === 0 || before.every(isFoundation))) return asThere(reference, there, next, size, before.length > 0)
   const rows = reference?.kind === 'piece' && !onlyFoundation(entry) ? rowsOfPiece(reference, there, next, size) : countOf(reference, label, size, last, before)
   const named = label?.word !== 'unsaid' || label.howMany !== undefined
@@ -81,6 +81,16 @@ function numbersOf(entry: WrittenEntry, next: WrittenEntry | undefined, size: nu
   const hidden = numbered && (last > 0 || label !== undefined) && !/foundation|base|set|start|begin/i.test(label?.name ?? '')
   return Array.from({ length: Math.min(rows, most) }, (_, index) => (hidden ? last + index + 1 : undefined))
 }
+
+/** `Rows 1-18: As for Back`, which ends in two shoulders that both have Rows 17 and 18: the front has both as well. */
+function withItsParts(numbers: readonly number[], reference: RowReference | undefined, there: readonly OtherRow[]): Numbers | undefined {
+  if (reference?.kind !== 'piece' || reference.blocks || reference.to !== undefined || isSpread(numbers)) return undefined
+  const all = there.flatMap(({ number }) => (number !== undefined && number >= numbers[0]! && number <= numbers.at(-1)! ? [number] : []))
+  return all.length > numbers.length && numbers.every((number) => all.includes(number)) ? all : undefined
+}
+
+/** Numbers that do not follow one another. */
+const isSpread = (numbers: readonly number[]): boolean => numbers.at(-1)! - numbers[0]! !== numbers.length - 1
 
 /** The rows of another piece that an entry speaks of, or those under another heading of its own piece: `As for First earflap`. */
 function rowsCalled(name: string, entry: WrittenEntry, others: (piece: string) => readonly OtherRow[], before: readonly PlannedRow[]): readonly OtherRow[] {

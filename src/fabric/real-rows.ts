@@ -213,7 +213,7 @@ function sourceOf({ entry, index, number }: PlannedRow, known: ReadonlyMap<numbe
     }
     case 'piece': {
       const [theirs, part] = [others(reference.name), ofPart(rows, reference.name, entry)]
-      return ofPiece(reference, index, number, theirs ? underHeading(theirs, entry) : part.length > 0 ? part : undefined, size)
+      return ofPiece(reference, { index, number, first: entry.label?.numbers[0] }, theirs ? underHeading(theirs, entry) : part.length > 0 ? part : undefined, size)
     }
     case 'copy': return copyOf(reference, entry, index, number, known, own, size)
   }
@@ -231,16 +231,24 @@ function copied(row: RealRow | undefined, missing: string): Source {
   return { items: row.items, loop: row.loop, even: row.even, copies: row.copies ?? row.entry, ...(totalled && { totalled }), ...(row.side && { side: row.side }), ...(row.change !== undefined && { change: row.change }) }
 }
 
-function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, index: number, number: number | undefined, rows: readonly RealRow[] | undefined, size: number): Source {
+function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, { index, number, first }: { readonly index: number; readonly number: number | undefined; readonly first: number | undefined }, rows: readonly RealRow[] | undefined, size: number): Source {
   // `to the end of the armhole row`, where no row has a label of that name: how far that is, a reader must see.
   if (typeof reference.to === 'string' && rows && endsWith(reference.to, rows) < 0) return { items: [{ node: 'unreadable', why: 'word', reason: 'a row by a name that none has', start: reference.start, end: reference.end }], even: false }
   const sequence = reference.blocks && rowsInTurn(reference.blocks, size)
   const named = sequence?.[index % sequence.length]
-  const row = named !== undefined ? rows?.find((other) => other.number === named) : number === undefined || rows?.[index]?.number === number ? rows?.[index] : (rows?.find((other) => other.number === number) ?? (rows?.some((other) => other.number !== undefined) ? undefined : rows?.[index]))
+  const row = named !== undefined ? rows?.find((other) => other.number === named) : number === undefined || rows?.[index]?.number === number ? rows?.[index] : (inTurn(rows, first, index, number) ?? rows?.find((other) => other.number === number) ?? (rows?.some((other) => other.number !== undefined) ? undefined : rows?.[index]))
   const source = copied(row, `of ${reference.name}`)
   // As far as the first row that is shaped both pieces are alike, and their turning chains lie at the same ends.
   const mirrored = reference.reversing && rows?.slice(0, row ? rows.indexOf(row) + 1 : undefined).some(({ items }) => !isEven(items))
   return { ...source, ...(row?.opening && !reference.reversing && { opening: row.opening }), ...(row && { round: row.round, ...(row.number === undefined && { label: row.label }) }), ...(mirrored && { mirrored }) }
+}
+
+/** Of rows whose numbers come more than once, as those of two shoulders do, the one in its turn. */
+function inTurn(rows: readonly RealRow[] | undefined, first: number | undefined, index: number, number: number): RealRow | undefined {
+  const numbered = rows?.filter((row) => row.number !== undefined) ?? []
+  const from = numbered.findIndex((row) => row.number === first)
+  const row = from < 0 ? undefined : numbered[from + index]
+  return row?.number === number ? row : undefined
 }
 
 function copyOf(reference: Extract<RowReference, { kind: 'copy' }>, entry: WrittenEntry, index: number, number: number | undefined, known: ReadonlyMap<number, RealRow>, own: Source, size: number): Source {
