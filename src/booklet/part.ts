@@ -31,10 +31,11 @@ const besideHead = 60
 export function partsOf(checked: CheckedPattern, pattern: Pattern, notes: string): readonly WorkedPart[] {
   const ids = new Set<string>()
   const written = new Map(checked.pieces.flatMap(({ piece, rows }) => rows.map((row) => [row.written.span.start, { row: row.written, piece: piece.name }] as const)))
+  const remarks = [...new Map(checked.pieces.flatMap(({ between }) => between).map(({ at, text }) => [at, text] as const))].toSorted(([a], [b]) => a - b)
   return pattern.pieces.flatMap((piece) => {
     const worked = checked.pieces.filter((candidate) => candidate.piece.name === piece.name)
     return worked.length === 0 ? [] : [{ piece, worked }]
-  }).map(({ piece, worked }, index) => partOf({ piece, worked, number: index + 1, pattern, notes, written, ids }))
+  }).map(({ piece, worked }, index) => partOf({ piece, worked, number: index + 1, pattern, notes, written, remarks, ids }))
 }
 
 interface PartMaking {
@@ -44,11 +45,13 @@ interface PartMaking {
   readonly pattern: Pattern
   readonly notes: string
   readonly written: ReadonlyMap<number, WrittenIn>
+  /** What stands between the rows of all pieces, by where it stands. */
+  readonly remarks: readonly (readonly [number, string])[]
   /** The names of lines so far: no two lines of a booklet share one. */
   readonly ids: Set<string>
 }
 
-function partOf({ piece, worked, number, pattern, notes, written, ids }: PartMaking): WorkedPart {
+function partOf({ piece, worked, number, pattern, notes, written, remarks, ids }: PartMaking): WorkedPart {
   const { source } = pattern
   const all = gatherLines(worked.map(({ rows }) => rows), (row) => copiedFrom(row, { piece, written }))
   const [first] = all
@@ -84,7 +87,7 @@ function partOf({ piece, worked, number, pattern, notes, written, ids }: PartMak
       lines: [
         ...instructions(piece.note === undefined ? [] : [piece.note]),
         ...instructions(begins.length > besideHead ? [begins] : []),
-        ...withInstructions(lines, rowLines, { worked, source }),
+        ...withInstructions(lines, rowLines, { worked, source, remarks }),
       ],
     },
   }
@@ -151,7 +154,7 @@ function instructions(texts: readonly string[]): readonly InstructionLine[] {
 
 /** Puts the lines that are printed and not counted where they stand in the source. */
 function withInstructions(
-  lines: readonly GatheredLine[], rowLines: readonly PartLine[], { worked, source }: { readonly worked: readonly WorkedPiece[]; readonly source: Source },
+  lines: readonly GatheredLine[], rowLines: readonly PartLine[], { worked, source, remarks }: { readonly worked: readonly WorkedPiece[]; readonly source: Source; readonly remarks: PartMaking['remarks'] },
 ): readonly PartLine[] {
   const said = new Map(worked.flatMap(({ between }) => between).map(({ at, text }) => [at, text]))
   const waiting = [...said].sort(([a], [b]) => a - b)
@@ -163,9 +166,16 @@ function withInstructions(
     const row = rowLines[index]
     // Where the words of another piece stand in a line's place, the line itself comes first: `Rows 1–11: As for Front.`
     if (line.instead && lines[index - 1]?.instead?.span.start !== line.instead.span.start) placed.push(...instructions([unTotalled(line.instead, source)]).map((one) => ({ ...one, about: true as const })))
+    else placed.push(...instructions(between(lines[index - 1], line, remarks)))
     if (row) placed.push(row)
   })
   return [...placed, ...instructions(waiting.map(([, text]) => text))]
+}
+
+/** Of two lines that both stand for one written row, as those of `Rows 1-18: As for Back` do, what stands between their rows there: the heading of a shoulder, and where its yarn is joined. */
+function between(before: GatheredLine | undefined, line: GatheredLine, remarks: PartMaking['remarks']): readonly string[] {
+  if (!line.instead || !before?.instead) return []
+  return remarks.filter(([at]) => at > before.written.text.start && at < line.written.text.start).map(([, text]) => text)
 }
 
 /** A written row from its label to the end of its words; the total stands at its rows. */

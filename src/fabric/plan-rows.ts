@@ -82,10 +82,12 @@ function numbersOf(entry: WrittenEntry, next: WrittenEntry | undefined, size: nu
   return Array.from({ length: Math.min(rows, most) }, (_, index) => (hidden ? last + index + 1 : undefined))
 }
 
-/** `Rows 1-18: As for Back`, which ends in two shoulders that both have Rows 17 and 18: the front has both as well. */
+/** `Rows 1-18: As for Back`, which ends in two shoulders that both have Rows 17 and 18: the front has both as well. What numbers anew from the first row is a section of its own. */
 function withItsParts(numbers: readonly number[], reference: RowReference | undefined, there: readonly OtherRow[]): Numbers | undefined {
   if (reference?.kind !== 'piece' || reference.blocks || reference.to !== undefined || isSpread(numbers)) return undefined
-  const all = there.flatMap(({ number }) => (number !== undefined && number >= numbers[0]! && number <= numbers.at(-1)! ? [number] : []))
+  const numbered = there.flatMap(({ number }) => number ?? [])
+  const anew = numbered.findIndex((number, index) => index > 0 && number <= numbers[0]! && number <= numbered[index - 1]!)
+  const all = numbered.slice(0, anew < 0 ? undefined : anew).filter((number) => number >= numbers[0]! && number <= numbers.at(-1)!)
   return all.length > numbers.length && numbers.every((number) => all.includes(number)) ? all : undefined
 }
 

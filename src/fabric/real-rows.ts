@@ -236,7 +236,7 @@ function ofPiece(reference: Extract<RowReference, { kind: 'piece' }>, { index, n
   if (typeof reference.to === 'string' && rows && endsWith(reference.to, rows) < 0) return { items: [{ node: 'unreadable', why: 'word', reason: 'a row by a name that none has', start: reference.start, end: reference.end }], even: false }
   const sequence = reference.blocks && rowsInTurn(reference.blocks, size)
   const named = sequence?.[index % sequence.length]
-  const row = named !== undefined ? rows?.find((other) => other.number === named) : number === undefined || rows?.[index]?.number === number ? rows?.[index] : (inTurn(rows, first, index, number) ?? rows?.find((other) => other.number === number) ?? (rows?.some((other) => other.number !== undefined) ? undefined : rows?.[index]))
+  const row = named !== undefined ? rows?.find((other) => other.number === named) : number === undefined ? rows?.[index] : (inTurn(rows, first, index, number) ?? (rows?.[index]?.number === number ? rows[index] : undefined) ?? rows?.find((other) => other.number === number) ?? (rows?.some((other) => other.number !== undefined) ? undefined : rows?.[index]))
   const source = copied(row, `of ${reference.name}`)
   // As far as the first row that is shaped both pieces are alike, and their turning chains lie at the same ends.
   const mirrored = reference.reversing && rows?.slice(0, row ? rows.indexOf(row) + 1 : undefined).some(({ items }) => !isEven(items))

@@ -177,4 +177,12 @@ describe('rows that are as those of another piece', () => {
     const [last] = back.lines.slice(-1)
     expect(last?.kind === 'row' ? [last.text.find(({ repeat }) => repeat)?.text.replaceAll('\u00a0', ' '), plain(last.repeats), last.change, last.stitches] : []).toEqual(['[sc in next 2 sts, sc2tog]', '2 ×', '−2', ['6']])
   })
+
+  test('have what stands between those rows there: a shoulder, and where its yarn is joined', () => {
+    const lead = 'Second shoulder: With RS facing, skip next 2 sts of Row 3, join yarn in next st.'
+    const shoulders = ['      First shoulder:', '      Row 4: Ch 1, turn, sc in first 3 sts, leave rem 5 sts unworked. (3)', `      ${lead}`, '      Row 4: Ch 1, sc in same st and in next 2 sts. (3)'].join('\n')
+    const vest = text.replace('      Row 4: Ch 1, turn, [sc in next 2 sts, sc2tog] twice. (6)', shoulders).replace('As for Front. (6)', 'As for Front.')
+    const copied = makeBooklet(checkPattern({ path: 'vest.md', text: vest })).parts[1]!
+    expect(copied.lines.map((line) => (line.kind === 'row' ? line.label : plain(line.text.map(({ text: own }) => own).join(''))))).toEqual(['Rows 1–4: As for Front.', '1', '2–3', 'First shoulder.', '4', lead, '4'])
+  })
 })
