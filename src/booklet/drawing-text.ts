@@ -94,7 +94,8 @@ function isCord(part: WorkedPart): boolean {
 
 /** Pieces that go on from one another, in order. */
 function continuing(parts: readonly WorkedPart[], from: Piece): readonly WorkedPart[] {
-  return parts.filter(({ piece }) => piece.on === from.name).flatMap((part) => [part, ...continuing(parts.filter((one) => one !== part), part.piece)])
+  // What goes over several pieces, as a neck edging does, is no border of the first of them.
+  return parts.filter(({ piece }) => piece.on === from.name && !piece.onAlso).flatMap((part) => [part, ...continuing(parts.filter((one) => one !== part), part.piece)])
 }
 
 function inkedRows({ materials, source }: Pattern, worked: readonly WorkedPart[]) {

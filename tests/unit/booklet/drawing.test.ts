@@ -186,3 +186,13 @@ describe('rows that are as those of another piece', () => {
     expect(copied.lines.map((line) => (line.kind === 'row' ? line.label : plain(line.text.map(({ text: own }) => own).join(''))))).toEqual(['Rows 1–4: As for Front.', '1', '2–3', 'First shoulder.', '4', lead, '4'])
   })
 })
+
+// A neck edging over a front and a back is a ring between them, and goes round neither.
+test('a round over several pieces is not drawn as a border of the first', () => {
+  const half = (name: string): string => [`  - name: ${name}`, '    rows: |', '      Foundation: Ch 11.', '      Row 1 (RS): Sc in 2nd ch from hook and in each ch across. (10)', '      Rows 2-6: Ch 1, turn, sc in each st across. (10)'].join('\n')
+  const vest = (neck: string): string => ['---', 'title: Vest', 'terms: US', 'gauge: { sts: 14, rows: 14, over: 10 cm, hook: 5 mm }', 'conventions: { turning-chains: { sc: not counted }, slip-stitches: not counted }', 'pieces:', half('Front'), half('Back'), `${neck}seams:`,
+    '  - { join: [first 3 sts of top of Front, last 3 sts of top of Back], by: whip stitch }', '  - { join: [last 3 sts of top of Front, first 3 sts of top of Back], by: whip stitch }', '---', ''].join('\n')
+  const neck = ['  - name: Neck', '    on: [Front, Back]', '    rows: |', '      Rnd 1 (RS): With RS facing, join yarn in 4th st of Row 6 of Front, ch 1, sc in each of 4 sts of Front, sc in each of 4 sts of Back, join with sl st in first sc. (8)', ''].join('\n')
+  const drawn = (text: string) => JSON.stringify(makeBooklet(checkPattern({ path: 'vest.md', text })).drawing)
+  expect(drawn(vest(neck))).toBe(drawn(vest('')))
+})
