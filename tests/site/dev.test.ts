@@ -44,14 +44,12 @@ test('a page shows what is wrong while a pattern is being written, and mends its
   expect(broken).toContain('/help/total-mismatch/')
   expect(broken, 'the rows stay on the page').toMatch(/2\sdc\sin next/)
 
-  writeFileSync(file, right)
-  await until(async () => (await page()).includes('Tarpaulin Cap') && !(await page()).includes('To mend before this can be published'))
+  await saved(file, right, async () => (await page()).includes('Tarpaulin Cap') && !(await page()).includes('To mend before this can be published'))
 }, 120_000)
 
 test('a file that is no pattern at all has a page that says so, and goes with the file', async () => {
   const file = join(copy.folder, 'patterns/flotsam.md')
-  writeFileSync(file, 'Only a thought.\n')
-  await until(async () => (await fetch(`${origin}/patterns/flotsam/`)).ok)
+  await saved(file, 'Only a thought.\n', async () => (await fetch(`${origin}/patterns/flotsam/`)).ok)
   const page = await (await fetch(`${origin}/patterns/flotsam/`)).text()
   expect(page).toContain('front-matter-missing')
   expect(await (await fetch(`${origin}/`)).text()).toContain('flotsam')
@@ -65,7 +63,7 @@ test('the paper is printed when it is asked for', async () => {
   expect(Buffer.from(await paper.arrayBuffer()).subarray(0, 5).toString()).toBe('%PDF-')
 }, 120_000)
 
-/** Saves a file until it has come about: a save that falls while the watch is still being set up is seen with the next one. */
+/** Saves a file until it has come about: a save that falls while the watch is still being set up, or so soon behind another that the watch takes them for one, is seen with the next. */
 async function saved(file: string, text: string, holds: () => Promise<boolean>): Promise<void> {
   for (let save = 0; save < 3; save += 1) {
     writeFileSync(file, text)
