@@ -2,7 +2,7 @@ import { partsOf, withBase, type LaidRow, type Part, type Stretch } from './laid
 import { openInFold, type FoldedPortion } from './fold.ts'
 import { isBridge, openingUnder, roundOpening, sideOfBridge, underChain, withEndsOf, type Opening } from './opening.ts'
 import { alike, type Likeness } from './likeness.ts'
-import { back, backwards, between, type Mark, nearerWay, type Node, onOneRing, ringFrom, seenFromRight, type Spot, stretchesOf, turnedOver, type Way, wayTo } from './outline-ring.ts'
+import { back, backwards, between, nearerWay, onOneRing, ringFrom, seenFromRight, stretchesOf, turnedOver, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
 import { RingOfSeams } from './ring-of-seams.ts'
 import type { GoesOver } from './over-pieces.ts'
 import type { Place } from './place.ts'

@@ -1,3 +1,4 @@
+import { namePattern } from '../text/name-pattern.ts'
 import type { Instruction } from '../notation/syntax.ts'
 import type { RealRow } from './real-rows.ts'
 
@@ -10,7 +11,7 @@ const layers = (item: Instruction): boolean => item.node === 'start' && item.tar
 export function withRidgeStart(row: RealRow, standsOn: string | undefined): RealRow {
   if (standsOn === undefined || !row.items.some(layers)) return row
   const said = row.items.map((item) => (item.node === 'aside' ? (item.words ?? '') : '')).join(' ')
-  const hand = new RegExp(String.raw`\b(left|right)(?: - hand)? (?:side|edge) of (?:the )?${standsOn.replace(/[^\p{L}\d ]/gu, '.')}(?!\p{L})`, 'iu').exec(said)?.[1]?.toLowerCase()
+  const hand = new RegExp(String.raw`\b(left|right)(?: - hand)? (?:side|edge) of (?:the )?${namePattern(standsOn)}(?!\p{L})`, 'iu').exec(said)?.[1]?.toLowerCase()
   if (hand !== 'left' && hand !== 'right') return row
   const start = row.items.findIndex((item) => item.node === 'start' && item.target.walk === 'edge' && item.target.ofRow !== undefined && item.target.hand === undefined)
   if (start >= 0) return { ...row, items: row.items.map((item, index) => (index === start && item.node === 'start' ? { ...item, target: { ...item.target, hand } } : item)) }

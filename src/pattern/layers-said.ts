@@ -1,3 +1,4 @@
+import { namePattern } from '../text/name-pattern.ts'
 import { textOf } from '../text/source.ts'
 import type { EdgeWords, NamedEdge } from '../fabric/named-edges.ts'
 import type { EdgeUse, WorkedRow } from '../fabric/worked-row.ts'
@@ -50,7 +51,7 @@ function roundPanel({ along = [], makes }: WorkedRow): boolean {
 
 /** `[28 row-ends of Gusset]`: how many are said of it. */
 function countTold(words: string, name: string): { readonly count?: number } {
-  const [, count] = new RegExp(String.raw`\b(\d+) row[- ]?ends of (?:the )?${asWords(name)}(?!\p{L})`, 'iu').exec(words) ?? []
+  const [, count] = new RegExp(String.raw`\b(\d+) row[- ]?ends of (?:the )?${namePattern(name)}(?!\p{L})`, 'iu').exec(words) ?? []
   return count === undefined ? {} : { count: Number(count) }
 }
 
@@ -84,7 +85,7 @@ export function layersSewn({ pieces, source }: Pattern): readonly ToldSeam[] {
 /** `top of Bridge against the foundation of Far flap`: what lies behind, where it is not the like edge of the other piece. */
 function edgeAgainst(words: string, on: string, other: string): EdgeWords | undefined {
   const edgeOf = (name: string): 'top' | 'bottom' | undefined => {
-    const [, told] = new RegExp(String.raw`\b(top|foundation)(?: edge)? of (?:the )?${asWords(name)}(?!\p{L})`, 'iu').exec(words) ?? []
+    const [, told] = new RegExp(String.raw`\b(top|foundation)(?: edge)? of (?:the )?${namePattern(name)}(?!\p{L})`, 'iu').exec(words) ?? []
     return told === undefined ? undefined : told.toLowerCase() === 'top' ? 'top' : 'bottom'
   }
   const [one, behind] = [edgeOf(on), edgeOf(other)]
@@ -124,7 +125,4 @@ function isNamed({ name }: Piece, words: string, pieces: readonly Piece[]): bool
 
 const lastWord = (name: string): string => name.toLowerCase().split(/\s+/).at(-1)!
 
-const has = (words: string, name: string): boolean => new RegExp(String.raw`(?<!\p{L})${asWords(name)}(?!\p{L})`, 'iu').test(words)
-
-/** A name as it is looked for, whatever its signs. */
-const asWords = (name: string): string => name.replace(/[^\p{L}\d ]/gu, '.')
+const has = (words: string, name: string): boolean => new RegExp(String.raw`(?<!\p{L})${namePattern(name)}(?!\p{L})`, 'iu').test(words)

@@ -1,5 +1,6 @@
 import type { EdgeWords, NamedEdge } from '../fabric/named-edges.ts'
 import { ordinals, tens, teens, units } from '../notation/number-words.ts'
+import { namePattern } from '../text/name-pattern.ts'
 
 /** What a seam joins: a piece, or an edge of it that is named. */
 export interface SeamPart {
@@ -159,7 +160,7 @@ function addedChains(words: string): EdgeWords | undefined {
 
 /** `left side of second Side`: which copy of the piece is meant, from 0; undefined where none is told. */
 export function copyTold(text: string, piece: string): number | undefined {
-  const before = new RegExp(String.raw`\b(\d|\p{L}+)(?:st|nd|rd|th)? ${piece.replace(/[^\p{L}\d ]/gu, '.')}(?!\p{L})`, 'giu')
+  const before = new RegExp(String.raw`\b(\d|\p{L}+)(?:st|nd|rd|th)? ${namePattern(piece)}(?!\p{L})`, 'giu')
   const told = [...text.matchAll(before)].flatMap(([, word = '']) => copies[word.toLowerCase()] ?? (Number(word) || []))
   return told[0] === undefined ? undefined : told[0] - 1
 }

@@ -1,3 +1,4 @@
+import { namePattern } from '../../text/name-pattern.ts'
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts'
 import { denies, sentencesOf, spanOf } from './passages.ts'
 import { inSizeAt, type SenseFacts } from './sense-facts.ts'
@@ -21,7 +22,7 @@ export function eyesAfterClosing(facts: SenseFacts): readonly Diagnostic[] {
     for (const passage of facts.prose.filter(({ kind, piece: of }) => kind === 'remark' && of === piece.name || kind === 'body')) {
       for (const sentence of sentencesOf(passage)) {
         const match = eyes.exec(sentence.text)
-        if (!match || denies(sentence.text, match.index) || passage.kind === 'body' && !new RegExp(String.raw`\b${name.replace(/[^\p{L}\d ]/gu, '.')}\b`, 'i').test(sentence.text)) continue
+        if (!match || denies(sentence.text, match.index) || passage.kind === 'body' && !new RegExp(String.raw`\b${namePattern(name)}\b`, 'i').test(sentence.text)) continue
         const last = rows.at(-1)!
         return [{
           code: 'eyes-after-closing',

@@ -1,14 +1,9 @@
 import { expect, test } from 'vitest'
-import { checkPattern } from '../../../src/pattern/check-pattern.ts'
+import { checked, told } from './checked.ts'
 
 // A back of 6 rows that ends in two shoulders of 2 rows each, both numbered 5 and 6: 4 + 2 + 2 = 8 rows. A front whose rows are told as those of
 // the back by all of their numbers has both shoulders as well. All sums by hand.
-const vest = (front: string): string => `---
-title: Case
-terms: US
-conventions: { turning-chains: { sc: not counted }, slip-stitches: not counted }
-pieces:
-  - name: Back
+const vest = (front: string): string => `  - name: Back
     rows: |
       Foundation: Ch 11.
       Row 1 (RS): Sc in 2nd ch from hook and in each ch across. (10)
@@ -21,31 +16,23 @@ pieces:
       Row 6: Ch 1, turn, sc in each st across. Fasten off. (3)
   - name: Front
     rows: |
-      ${front}
----
-`
+      ${front}`
 
-const rowsOfFront = (front: string): readonly (number | undefined)[] => checkPattern({ path: 'case.md', text: vest(front) }).pieces.filter(({ piece }) => piece.name === 'Front').flatMap(({ rows }) => rows.map(({ number }) => number))
-
-const found = (front: string): readonly string[] => checkPattern({ path: 'case.md', text: vest(front) }).diagnostics.filter(({ code }) => code !== 'key-missing-to-publish').map(({ message }) => message)
+/** The numbers of the rows of a piece. */
+const numbersOf = (name: string, pieces: string): readonly number[] => checked(pieces).pieces.filter(({ piece }) => piece.name === name).flatMap(({ rows }) => rows.flatMap(({ number }) => number ?? []))
 
 test.each(['Work as for Back.', 'Rows 1-6: As for Back.', 'Foundation and Rows 1-6: As for Back.', 'Foundation: Ch 11.\n      Rows 1-6: As for Back.'])('%s', (front) => {
-  expect(found(front)).toEqual([])
-  expect(rowsOfFront(front).filter((number) => number !== undefined)).toEqual([1, 2, 3, 4, 5, 6, 5, 6])
+  expect(told(vest(front))).toEqual([])
+  expect(numbersOf('Front', vest(front))).toEqual([1, 2, 3, 4, 5, 6, 5, 6])
 })
 
 test('a range that ends before the parts has none of them', () => {
-  expect(rowsOfFront('Rows 1-4: As for Back.\n      Row 5: Ch 1, turn, sc in each st across. (10)').filter((number) => number !== undefined)).toEqual([1, 2, 3, 4, 5])
+  expect(numbersOf('Front', vest('Rows 1-4: As for Back.\n      Row 5: Ch 1, turn, sc in each st across. (10)'))).toEqual([1, 2, 3, 4, 5])
 })
 
 // The rounds of a handle under a heading begin again at 1: they are none of the rows.
 test('a section that numbers anew is not copied with the rows', () => {
-  const bag = `---
-title: Case
-terms: US
-conventions: { turning-chains: { sc: not counted }, slip-stitches: not counted }
-pieces:
-  - name: Front
+  const bag = `  - name: Front
     rows: |
       Foundation: Ch 11.
       Row 1 (RS): Sc in 2nd ch from hook and in each ch across. (10)
@@ -55,9 +42,6 @@ pieces:
   - name: Back
     rows: |
       Foundation: Ch 11.
-      Rows 1-4: As for Front.
----
-`
-  const [, back] = ['Front', 'Back'].map((name) => checkPattern({ path: 'bag.md', text: bag }).pieces.filter(({ piece }) => piece.name === name))
-  expect(back!.flatMap(({ rows }) => rows.map(({ number }) => number)).filter((number) => number !== undefined)).toEqual([1, 2, 3, 4])
+      Rows 1-4: As for Front.`
+  expect(numbersOf('Back', bag)).toEqual([1, 2, 3, 4])
 })

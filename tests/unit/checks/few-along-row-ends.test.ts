@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { checked } from './checked.ts'
+import { told } from './checked.ts'
 
 // A panel of 8 by 6 with bands of 3 rows on its sides; an end strip goes over 3 row-ends of a band, 8 stitches and 3 row-ends = 14. Without `each` three
 // along three rows are all of them, as `14 sc along 14 rows` are (common practice, no source). All sums by hand.
@@ -23,8 +23,6 @@ const strip = (right: string, left: string, total = 14): string => `  - name: Pa
     rows: |
       Row 1 (RS): With RS facing, join yarn in the end of Row 3 of Right band, ch 1, ${right}, sc in each of the 8 sts of Panel, ${left}. (${total})
       Row 2: Ch 1, turn, sc in each st across. Fasten off. (${total})`
-
-const told = (pieces: string): readonly string[] => checked(pieces).found.map(({ code, message }) => `${code}: ${message}`)
 
 test.each([
   ['3 sc in the row-ends of Right band', '3 sc in the row-ends of Left band'],

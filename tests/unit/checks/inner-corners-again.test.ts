@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { checked } from './checked.ts'
+import { told } from './checked.ts'
 
 // An elbow: 3 rows of 6 stitches, then 4 chains added at one end and 5 rows of 10. All round lie 10 + 5 row-ends + 4 ch + 3 row-ends + 6 ch + 8
 // row-ends = 36, with 3 in each of five outward corners 46. Round 2: five corners gain 2 each and the inner corner loses 1 = 55. Round 3: the decrease
@@ -18,8 +18,6 @@ const elbow = (inner: string, third = 63, fourth = 71): string => `  - name: Elb
       Rnd 2: Ch 1, sc in each sc around, 3 sc in the center sc of each of the 5 outer corners and sc2tog over the 2 sc that meet in the inner corner; join with sl st in first sc. (55)
       Rnd 3: Ch 1, sc in each st around, 3 sc in the center sc of each of the 5 outer corners and ${inner}; join with sl st in first sc. (${third})
       Rnd 4: Ch 1, sc in each st around, 3 sc in the center sc of each of the 5 outer corners and ${inner}; join with sl st in first sc. Fasten off. (${fourth})`
-
-const told = (pieces: string): readonly string[] => checked(pieces).found.map(({ code, message }) => `${code}: ${message}`)
 
 // Common practice, no source: a hollow is kept sharp by three together over the decrease of the round before.
 test.each(['sc3tog over the inward corner', 'sc3tog at the inner corner', 'sc3tog over the 3 sts at the inner corner', 'sc3tog over the 3 sts that meet in the inner corner'])('%s', (words) => {

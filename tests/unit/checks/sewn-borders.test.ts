@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { checked } from './checked.ts'
+import { told } from './checked.ts'
 
 // Two squares of 6 stitches by 6 rows. A border has 3 in each of four corners, 4 between them along the stitches and 6 along the row-ends:
 // 12 + 2 x 4 + 2 x 6 = 32. From the centre of one corner to the centre of the next lie 1 + 6 + 1 = 8 on either straight side, and 1 + 4 + 1 = 6
@@ -23,8 +23,6 @@ seams:
   - { join: [left side of Right half border, right side of Left half border], by: whip stitch }`
 
 const trim = '3 sc in same st, sc in next 6 sts, sc in seam, sc in next 6 sts of Left half border, 3 sc in corner st, sc in next 8 sts, 3 sc in corner st, sc in next 6 sts, sc in seam, sc in next 6 sts of Right half border, 3 sc in corner st, sc in last 8 sts'
-
-const told = (pieces: string): readonly string[] => checked(pieces).found.map(({ code, message }) => `${code}: ${message}`)
 
 test('a trim goes round two borders that are sewn corner to corner', () => expect(told(pad(trim))).toEqual([]))
 

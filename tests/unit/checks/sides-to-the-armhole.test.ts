@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { checked } from './checked.ts'
+import { told } from './checked.ts'
 
 // A vest of 10 stitches by 6 rows, with armholes of 2 stitches by 4 rows. Whoever tells that its sides are sewn means them as far as the armholes
 // where an edging goes round those (common practice, no source): 2 + 4 on the front and 4 + 2 on the back = 12 round an armhole. All sums by hand.
@@ -27,8 +27,6 @@ ${sides}`
 
 const wholeSides = `  - { join: [left side of Front, right side of Back], by: mattress stitch }
   - { join: [right side of Front, left side of Back], by: mattress stitch }`
-
-const told = (pieces: string): readonly string[] => checked(pieces).found.map(({ code, message }) => `${code}: ${message}`)
 
 describe.each([
   ['whole sides', wholeSides],

@@ -1,14 +1,11 @@
 import { expect, test } from 'vitest'
 import { checkPattern } from '../../../src/pattern/check-pattern.ts'
-import { checked, flap } from './checked.ts'
+import { flap, told } from './checked.ts'
 
 // A border that is joined anew is told of from where it is least wrong: a slip of one is told as a slip of one, and not as a border that is
 // begun at another edge and fits nowhere. All sums by hand.
 
-/** What is told of a pattern, without its place. */
-const told = (pieces: string): readonly string[] => checked(pieces).found.map(({ code, message }) => `${code}: ${message}`)
-
-function each(slips: readonly (readonly [from: string, to: string, told: string])[], right: string): void {
+function each(slips: readonly (readonly [from: string, to: string, expected: string])[], right: string): void {
   test('it is right', () => expect(told(right)).toEqual([]))
   test.each(slips)('%s → %s', (from, to, expected) => {
     expect(right.split(from)).toHaveLength(2)

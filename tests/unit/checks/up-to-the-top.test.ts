@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { checked } from './checked.ts'
+import { told } from './checked.ts'
 
 // A step of 4 stitches on a piece of 10, 6 rows below it and 3 beside it: an edging up the right side takes 6 row-ends, the 4 slip-stitched
 // stitches and 3 row-ends = 13. Whoever says how far it goes works every row-end as far as that. All sums by hand.
@@ -14,8 +14,6 @@ const edged = (words: string, total: number): string => `  - name: Panel
     on: Panel
     rows: |
       Row 1 (RS): With RS facing, join yarn in row-end of Row 1 at the right-hand edge, ch 1, sc in each of 6 row-ends, sc in each of 4 slip-stitched sts, ${words}. Fasten off. (${total})`
-
-const told = (pieces: string): readonly string[] => checked(pieces).found.map(({ code, message }) => `${code}: ${message}`)
 
 test.each(['sc in each of 3 row-ends up to the top', 'sc in each of 3 row-ends to the corner', 'sc in each of the last 3 row-ends'])('%s', (words) => expect(told(edged(words, 13))).toEqual([]))
 
