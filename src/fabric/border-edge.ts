@@ -41,6 +41,9 @@ function juttingEnds({ edge, rows, places }: Stretch, before: Stretch, after: St
   return [...(isOwn(before) ? [places[0]!] : []), ...(isOwn(after) ? [places.at(-1)!] : [])]
 }
 
+/** Whether a row of a piece lies on the outline. */
+export const isOnOutline = (outline: BorderEdge | undefined, piece: string): boolean => outline?.stretches.some(({ rows }) => rows.some((row) => row.piece === piece)) === true
+
 /** The row that a place of the outline belongs to: each row-end is another row's. */
 export function rowAt(outline: BorderEdge | undefined, place: Place): LaidRow | undefined {
   const stretch = outline?.stretchOf.get(place)

@@ -1,7 +1,7 @@
 import { inSize, type Target } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import { isEndOf, isOfRow, leftBefore, rowNamed } from './along-outline.ts'
-import { rowAt } from './border-edge.ts'
+import { isOnOutline, rowAt } from './border-edge.ts'
 import type { WorkInto } from './places-of.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
@@ -62,15 +62,13 @@ export function intoEndOfRow(walk: Walk, target: Target, span: Span, work: WorkI
   work(index)
 }
 
-const isOnOutline = ({ outline }: Walk, piece: string): boolean => outline!.stretches.some(({ rows }) => rows.some((row) => row.piece === piece))
-
 /** `next 9 row-ends of Left front, next 9 row-ends of Back`: those of either are told, and these are of the other. */
 export function isOfAnother(walk: Walk, { sideOf }: Target, index: number): boolean {
   const place = walk.edge[index]
   const piece = sideOf === undefined || !place ? undefined : rowAt(walk.outline, place)?.piece
   const told = sideOf?.toLowerCase() ?? ''
   if (piece === undefined || piece === told) return false
-  return walk.setting.sidesNamed.has(piece) && walk.setting.sidesNamed.has(told) || !walk.setting.copied && walk.setting.pieces.has(told) && !isOnOutline(walk, told)
+  return walk.setting.sidesNamed.has(piece) && walk.setting.sidesNamed.has(told) || !walk.setting.copied && walk.setting.pieces.has(told) && !isOnOutline(walk.outline, told)
 }
 
 /** `next 3 row-ends of Yoke, next 6 row-ends of Left panel` where the yoke has 4 on this side: the last of them is passed, and that is told. */

@@ -1,3 +1,4 @@
+import { isOnOutline } from './border-edge.ts'
 import type { Target } from '../notation/target.ts'
 import type { Span } from '../text/span.ts'
 import type { Place } from './place.ts'
@@ -135,7 +136,7 @@ export function backToOwn(walk: Walk, { ofPiece }: Target): void {
 export function toUnderside(walk: Walk, { sideOf, edge }: Target): boolean {
   const name = sideOf?.toLowerCase() ?? ''
   const piece = edge === 'underside' && !walk.round && walk.outline && walk.made.length > 0 && walk.onPiece?.name !== name ? walk.setting.pieces.get(name) : undefined
-  const places = piece && !walk.setting.hangsWith.has(name) && !walk.outline?.stretches.some(({ rows }) => rows.some((row) => row.piece === name)) ? piece.foundation() : []
+  const places = piece && !walk.setting.hangsWith.has(name) && !isOnOutline(walk.outline, name) ? piece.foundation() : []
   if (places.length === 0) return false
   leaveLeg(walk)
   walk.onPiece = { name, copies: 1 }
