@@ -44,14 +44,14 @@ export function roundBorders(ring: readonly Part[]): readonly JoinedEdge[] {
 
 const nearest = (found: (step: number) => boolean): number | undefined => Array.from({ length: half + 1 }, (_, step) => step).find(found)
 
-/** Index behind which the longest stretch lies that is not of the side. */
-function widestGap(on: readonly number[], length: number): number {
+/** Which of some indexes of a ring stands before the longest stretch that holds none of them. */
+export function widestGap(on: readonly number[], length: number): number {
   const gaps = on.map((index, at) => (on[at + 1] ?? on[0]! + length) - index)
   return gaps.indexOf(Math.max(...gaps))
 }
 
 /** The middle ones of three or more in one place. */
-export function centresOf(round: readonly Place[]): ReadonlySet<Place> {
+function centresOf(round: readonly Place[]): ReadonlySet<Place> {
   const groups = new Map<Place, Place[]>()
   for (const place of round) if (place.into) groups.set(place.into, [...(groups.get(place.into) ?? []), place])
   return new Set([...groups.values()].flatMap((group) => (group.length > 2 && group.length % 2 === 1 ? [group[(group.length - 1) / 2]!] : [])))

@@ -1,4 +1,4 @@
-import { sideOfBorder } from './border-sides.ts'
+import { sideOfBorder, widestGap } from './border-sides.ts'
 import { endsOf, handOf, type LaidRow, type Part } from './laid-row.ts'
 import type { EdgeWords } from './named-edges.ts'
 import type { Place } from './place.ts'
@@ -227,12 +227,10 @@ function endsOfRidge(ring: Ring, run: readonly Place[], rest: Ring): readonly [R
 /** What a ring has beside a run, from the end of the run on. The run is the shortest stretch with all its places. */
 export function begunBehind(ring: Ring, run: readonly Place[]): Ring {
   const at = ring.flatMap(({ place }, index) => (run.includes(place) ? [index] : []))
-  let [start, gap] = [0, -1]
-  for (const [index, spot] of at.entries()) {
-    const next = at[(index + 1) % at.length]! + (index === at.length - 1 ? ring.length : 0)
-    if (next - spot > gap) [start, gap] = [spot, next - spot]
-  }
-  return Array.from({ length: gap - 1 }, (_, index) => ring[(start + 1 + index) % ring.length]!)
+  if (at.length === 0) return []
+  const gap = widestGap(at, ring.length)
+  const [start, next] = [at[gap]!, at[gap + 1] ?? at[0]! + ring.length]
+  return Array.from({ length: next - start - 1 }, (_, index) => ring[(start + 1 + index) % ring.length]!)
 }
 
 function seamOf(run: readonly Place[], ring: Ring): Ring {

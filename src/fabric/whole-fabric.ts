@@ -1,4 +1,3 @@
-import type { EdgeWords } from './named-edges.ts'
 import { withBase, type LaidRow, type Part } from './laid-row.ts'
 import { Outline } from './outline.ts'
 import { roundBorders } from './border-sides.ts'
@@ -7,8 +6,9 @@ import type { GoesOver } from './over-pieces.ts'
 import type { JoinedEdge } from './outer-sides.ts'
 import type { PieceRun } from './piece-run.ts'
 import { isSpace, type Edge, type Place } from './place.ts'
+import { readingsOfSeams } from './seam-readings.ts'
 import { sewnLayers, usedBehind, type Layer } from './sewn-layers.ts'
-import { sewnRings, type SewnEdge, type SewnPiece, type ToldSeam } from './sewn-rings.ts'
+import { sewnRings, type SewnPiece, type ToldSeam } from './sewn-rings.ts'
 
 /** A row as its piece laid it. */
 export interface Laid {
@@ -158,7 +158,7 @@ export class Fabrics {
       const marks = seen.flatMap(({ mark }) => mark ?? [])
       const parts = seen.map((one) => one.parts)
       const ways = parts.some((some) => some.some(({ row }) => row.base)) ? [parts, parts.map((some) => some.map(onBase))] : [parts]
-      return ways.flatMap((way) => [...sewnRings(way, pieces, here), ...(here.some(([{ words }]) => words === 'ridge') ? sewnRings(way, pieces, here, { ends: true }) : []), ...(here.some(isOfSides) ? sewnRings(way, pieces, here.map(belowTheSteps)) : []), ...(here.some(tellsChains) ? sewnRings(way, pieces, here.map(chainsAsMade)) : [])]).map((ring) => {
+      return ways.flatMap((way) => readingsOfSeams(here).flatMap(({ seams: told, how }) => sewnRings(way, pieces, told, how))).map((ring) => {
         const outline = Outline.round(ring)
         // A border that joins no yarn goes on from where the hook stands.
         marks.some((mark) => mark.place === end?.place && outline.resume(mark))
@@ -255,27 +255,6 @@ export class Fabrics {
     for (let at: number | undefined = on; at !== undefined && this.wholes[at] === this.wholes[on]; at = this.own[at]!.on) pieces += 1
     return pieces
   }
-}
-
-/** A seam of whole sides, which may be meant only as far as the armholes. */
-const isOfSides = (seam: ToldSeam): boolean => seam.every(({ words }) => typeof words !== 'string' && isWholeSide(words))
-
-const isWholeSide = ({ edge, rows, count, part, under, below }: EdgeWords): boolean => (edge === 'left' || edge === 'right') && !rows && count === undefined && !part && under === undefined && !below
-
-/** `left side of Front` that is sewn as far as its first step. */
-function belowTheSteps(seam: ToldSeam): ToldSeam {
-  const below = (edge: SewnEdge): SewnEdge => (typeof edge.words === 'string' ? edge : { ...edge, words: { ...edge.words, below: true } })
-  return isOfSides(seam) ? [below(seam[0]), below(seam[1])] : seam
-}
-
-const isOfChains = (words: SewnEdge['words']): words is EdgeWords => typeof words !== 'string' && words.edge === 'bottom' && (words.at === 'first' || words.at === 'last')
-
-const tellsChains = (seam: ToldSeam): boolean => seam.some(({ words }) => isOfChains(words))
-
-/** `last 6 ch of foundation of Back`: the first row begins where the chain ends, so that its last chains as they were made are the first as they are worked. */
-function chainsAsMade(seam: ToldSeam): ToldSeam {
-  const turned = (edge: SewnEdge): SewnEdge => (isOfChains(edge.words) ? { ...edge, words: { ...edge.words, at: edge.words.at === 'first' ? 'last' : 'first' } } : edge)
-  return [turned(seam[0]), turned(seam[1])]
 }
 
 /** An underside with the chain under a counted turning chain. */

@@ -1,6 +1,7 @@
 import { isEndOfRow } from './end-of-row.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeTarget } from './parse-target.ts'
+import { pieceNamedLast } from './piece-named-last.ts'
 import type { Reader } from './reader.ts'
 import type { Instruction, JoinedPlaces } from './syntax.ts'
 import type { Target } from './target.ts'
@@ -10,7 +11,7 @@ export function joinedPlaces(reader: Reader, before: readonly Instruction[]): Jo
   if (!before.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat')) return undefined
   const { at } = reader
   const target = takeTarget(reader)
-  const piece = target && (target.ofPiece ?? (reader.take('of') ? takePieceName(reader) : pieceNamedLast(reader, at)))
+  const piece = target && (target.ofPiece ?? (reader.take('of') ? takePieceName(reader) : pieceNamedLast(reader, at, 'of|on|to')))
   const ends = reader.done || /^[.;]$/.test(reader.word()) || reader.word() === ',' && reader.word(1) === 'turn'
   reader.at = at
   if (!target || piece === undefined || !ends) return undefined
@@ -26,17 +27,4 @@ export function edgeOfPlaces(target: Target): JoinedPlaces['edge'] | undefined {
   if (target.edge === 'underside' || target.thing?.kind === 'chain') return 'underside'
   if (isEndOfRow(target) || target.thing?.kind === 'row-end') return 'side'
   return target.thing?.kind === 'stitch' ? 'top' : undefined
-}
-
-/** The piece that the words end with which were taken from a token on: `the underside of each of next 2 ch of Body`. */
-function pieceNamedLast(reader: Reader, from: number): string | undefined {
-  const { at } = reader
-  for (let back = at - 2; back > from; back -= 1) {
-    reader.at = back
-    if (!reader.take('of|on|to', 'the?')) continue
-    const piece = takePieceName(reader)
-    if (piece !== undefined && reader.at === at) return piece
-  }
-  reader.at = at
-  return undefined
 }

@@ -7,6 +7,7 @@ import { takeToEnd } from './parse-reach.ts'
 import { takeOfStep } from './parse-tail.ts'
 import { andStitchesAround, takeGroupName, takeStitchName } from './parse-thing.ts'
 import { takeWayTo, takeWholeWay } from './parse-way.ts'
+import { pieceNamedLast } from './piece-named-last.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
 import { takeOfRows, takeRowNumbers } from './row-named.ts'
@@ -107,23 +108,10 @@ export function takeSide(reader: Reader): string | undefined {
   }
   reader.at = at
   if (!reader.take('along|across|down|up|on|of|around')) return undefined
-  if (takeEdgeName(reader)) return ownerOfEdge(reader, at)
+  if (takeEdgeName(reader)) return pieceNamedLast(reader, at, 'of')
   const named = takePieceName(reader)
   if (named !== undefined && reader.word() !== 'edge') return named
   reader.at = at
-  return undefined
-}
-
-/** `down the side edge of Left band`: the piece at the end of the words that were taken from a token on. */
-function ownerOfEdge(reader: Reader, from: number): string | undefined {
-  const { at: to } = reader
-  for (reader.at = from; reader.at < to; reader.at += 1) {
-    const { at: of } = reader
-    const piece = reader.take('of') ? takePieceName(reader) : undefined
-    if (piece !== undefined && reader.at === to) return piece
-    reader.at = of
-  }
-  reader.at = to
   return undefined
 }
 
