@@ -13,7 +13,7 @@ function isTurning(walk: Walk, place: Place): boolean {
 export function isThing(walk: Walk, place: Place, thing: Thing | undefined): boolean {
   if (!thing) return isStitch(place)
   if (thing.kind === 'join') return place.kind === 'join' || isStitch(place) && !corners(walk.edge).joins
-  if (thing.where === 'inner') return (thing.again ? beforeDecreases : beforeInnerCorners)(walk.edge).has(place)
+  if (thing.where === 'inner') return (thing.again ? beforeDecreases(walk.edge) : beforeInnerCorners(walk.edge, thing.valleys)).has(place)
   if (thing.kind === 'stitch') return thing.where === 'corner' ? isCornerStitch(walk, place) : thing.ofGroup ? isInGroup(walk, place, thing.ofGroup) : isNamed(walk, place, thing.stitch)
   if (thing.kind === 'chain') return place.kind === 'ch' || place.kind === 'space'
   if (thing.kind === 'space' && thing.where === 'corner' && corners(walk.edge).longest === 0) return isCornerStitch(walk, place)

@@ -1,12 +1,26 @@
 import type { Place } from './place.ts'
 
-const known = new WeakMap<readonly Place[], ReadonlySet<Place>>()
+const known = new WeakMap<readonly Place[], InnerCorners>()
 
-/** The last places before an inner corner, each beside the first one behind it. */
-export function beforeInnerCorners(edge: readonly Place[]): ReadonlySet<Place> {
-  const found = known.get(edge) ?? new Set(edge.filter((place, index) => index + 1 < edge.length && meetInside(place, edge[index + 1]!)))
+/** The last places before the inner corners of an edge, each beside the first one behind it. */
+interface InnerCorners {
+  /** Between row-ends and stitches, or added chains. */
+  readonly steps: ReadonlySet<Place>
+  /** Between the row-ends of two parts that stand beside one another, as at the bottom of a slit or between two points. */
+  readonly valleys: ReadonlySet<Place>
+}
+
+function innerCorners(edge: readonly Place[]): InnerCorners {
+  const before = (meet: (one: Place, other: Place) => boolean): ReadonlySet<Place> => new Set(edge.filter((place, index) => index + 1 < edge.length && meet(place, edge[index + 1]!)))
+  const found = known.get(edge) ?? { steps: before(meetInside), valleys: before(meetInValley) }
   known.set(edge, found)
   return found
+}
+
+/** The last places before an inner corner, each beside the first one behind it. Valleys are corners where an edge has no others, or all are meant. */
+export function beforeInnerCorners(edge: readonly Place[], all = false): ReadonlySet<Place> {
+  const { steps, valleys } = innerCorners(edge)
+  return all ? new Set([...steps, ...valleys]) : steps.size > 0 ? steps : valleys
 }
 
 /** The last places before a decrease that lies in an inner corner. Worked over a stitch of either side, it stands on both. */
@@ -27,10 +41,29 @@ export function beforeDecreases(edge: readonly Place[]): ReadonlySet<Place> {
  *     ─────┘   stitches that an earlier row holds out; or the other way up, and chains added by a later row
  */
 function meetInside(one: Place, other: Place): boolean {
-  let [a, b]: readonly (Place | undefined)[] = [one, other]
-  while (a && b && a.kind !== 'row-end' && b.kind !== 'row-end') [a, b] = [a.into, b.into]
+  const [a, b] = underneath(one, other)
   if (!a || !b || a.kind === b.kind) return false
   const [rowEnd, along] = a.kind === 'row-end' ? [a, b] : [b, a]
   if (along.kind === 'ch') return rowEnd.row < along.row
   return rowEnd.row > along.row || along.travel === true && rowEnd.row === along.row
+}
+
+/**
+ * Whether two places lie on the row-ends of two parts that stand on one row, beside one another:
+ *
+ *     \\  //   the ends of their rows
+ *     ──┴┴──   the row that both stand on
+ */
+function meetInValley(one: Place, other: Place): boolean {
+  const [a, b] = underneath(one, other)
+  if (a?.kind !== 'row-end' || b?.kind !== 'row-end' || a.row === b.row) return false
+  const [below, beside] = [a.into?.into, b.into?.into]
+  return below !== undefined && beside !== undefined && below.row === beside.row
+}
+
+/** What two places beside one another stand on, round under round, as far as the end of a row. */
+function underneath(one: Place, other: Place): readonly (Place | undefined)[] {
+  let [a, b]: readonly (Place | undefined)[] = [one, other]
+  while (a && b && a.kind !== 'row-end' && b.kind !== 'row-end') [a, b] = [a.into, b.into]
+  return [a, b]
 }

@@ -35,6 +35,19 @@ export function underChain(row: LaidRow): readonly Stretch[] {
   return places.length > 0 ? [{ edge: 'underside', rows: [row], places, seams: [] }] : []
 }
 
+/** A slit in a tube, with the chain that closed it where there is one, as an opening inside the outline. */
+export function slitLeft(slit: readonly Stretch[]): readonly Opening[] {
+  const chain = slit.find(({ edge, rows }) => edge === 'underside' && rows[0]?.round === true)
+  const below = partsOfStretches(slit.filter((stretch) => stretch !== chain))
+  if (below.length === 0) return []
+  return [{ below, row: chain?.rows[0] ?? below[0]!.row, ...(chain && { above: partsOfStretches([chain])[0]! }) }]
+}
+
+/** Stretches part by part: each row-end is one of its own. */
+export function partsOfStretches(stretches: readonly Stretch[]): readonly Part[] {
+  return stretches.flatMap(({ edge, rows, places }): Part[] => (edge === 'row-ends' ? places.map((place, index) => ({ edge, row: rows[index]!, places: [place] })) : [{ edge: edge === 'step' ? 'top' : edge, row: rows[0]!, places }]))
+}
+
 /** The sides of a slit made longer by the ends of the round that closes it over a chain: makers work into these, or do not (common practice, no source). */
 export function withEndsOf(row: LaidRow, sides: readonly Stretch[]): readonly Stretch[] {
   const [one, other] = endsOf(row.places)

@@ -1,6 +1,6 @@
 import { partsOf, withBase, type LaidRow, type Part, type Stretch } from './laid-row.ts'
 import { openInFold, type FoldedPortion } from './fold.ts'
-import { isBridge, openingUnder, roundOpening, sideOfBridge, underChain, withEndsOf, type Opening } from './opening.ts'
+import { isBridge, openingUnder, partsOfStretches, roundOpening, sideOfBridge, slitLeft, underChain, withEndsOf, type Opening } from './opening.ts'
 import { alike, type Likeness } from './likeness.ts'
 import { back, backwards, between, nearerWay, onOneRing, ringFrom, seenFromRight, stretchesOf, turnedOver, wayTo, type Mark, type Node, type Spot, type Way } from './outline-ring.ts'
 import { RingOfSeams } from './ring-of-seams.ts'
@@ -182,7 +182,10 @@ export class Outline extends RingOfSeams {
   lay(row: LaidRow, turned: boolean): void {
     if (row.round) return this.layRound(row)
     if (row.goesOver) this.holdTogether(row.goesOver, row)
-    if (this.opened && row.over && this.opening.some(({ places }) => places.includes(row.over!.first))) this.goRoundOpening()
+    if (this.opened && row.over) {
+      if (this.opening.some(({ places }) => places.includes(row.over!.first))) this.goRoundOpening()
+      else this.leaveOpening()
+    }
     if (!row.closes) this.flatRows += 1
     if (!this.hook) {
       this.base = row.base
@@ -203,12 +206,18 @@ export class Outline extends RingOfSeams {
 
   /** A placket on the sides of a slit: the outline is from now on the one round the slit, along the foundation on which the rows stood. */
   private goRoundOpening(): void {
-    const parts = this.opening.flatMap(({ edge, rows, places }): Part[] => (edge === 'row-ends' ? places.map((place, index) => ({ edge, row: rows[index]!, places: [place] })) : [{ edge: edge === 'step' ? 'top' : edge, row: rows[0]!, places }]))
-    this.close(parts)
+    this.close(partsOfStretches(this.opening))
     this.way = 'next'
-    this.flatRows = parts.length
+    this.flatRows = this.ring().length
     this.opening = []
     this.isRing = true
+  }
+
+  /** Rows that go on from the last round lie elsewhere: the slit below is an opening inside from now on. */
+  private leaveOpening(): void {
+    this.inside = [...this.inside, ...slitLeft(this.opening)]
+    this.opening = []
+    this.openingWithEnds = []
   }
 
   private layRound(row: LaidRow): void {

@@ -89,7 +89,9 @@ function backAtFirst(walk: Walk, { thing }: Target, work: WorkInto): boolean {
 function onOutline(walk: Walk, { ofRow, ofPiece, thing, leftBy }: Target): boolean {
   if (walk.outline && ofPiece !== undefined) return true
   const below = (leftBy || thing?.stitch === 'sl st' || thing?.where === 'corner') && ofRow !== undefined ? ofRow - 1 : ofRow
-  return walk.outline?.stretches.some(({ edge, rows }) => edge !== 'row-ends' && (rows[0]?.number === ofRow || edge !== 'underside' && rows[0]?.number === below)) === true
+  // `the 4 added ch of Row 8` are an underside once Row 9 lies on them.
+  const above = thing?.kind === 'chain' && ofRow !== undefined ? ofRow + 1 : ofRow
+  return walk.outline?.stretches.some(({ edge, rows }) => edge !== 'row-ends' && (rows[0]?.number === ofRow || rows[0]?.number === (edge === 'underside' ? above : below))) === true
 }
 
 /** The chain between two pieces: `3 sc in ch`, `sc in each of 3 ch`; both its sides are worked, one after the other. */

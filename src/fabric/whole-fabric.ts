@@ -144,13 +144,7 @@ export class Fabrics {
     const here = seams.filter((seam) => seam.every(({ piece }) => reached.includes(piece)))
     const end = this.wholes[on]?.ends.get(on)
     const stages = [wholes.map(({ outline }) => outline), ...(wholes.some(({ unbordered }) => unbordered) ? [wholes.map(({ outline, unbordered }) => unbordered ?? outline)] : []), ...(wholes.some(({ apart }) => apart) ? [wholes.flatMap(({ outline, apart }) => apart ?? [outline])] : [])]
-    const betweenLayers = here.flatMap((seam) => {
-      const layers = this.layers(seam)
-      const held = layers ? sewnLayers(layers.front, layers.joining.laid.map(({ row }) => row), layers.behind) : []
-      // What the layers leave open may be sewn in part: a spout between a ridge and a side seam.
-      const others = here.filter((other) => other !== seam && other.every(({ words }) => typeof words !== 'string'))
-      return [...held, ...held.flatMap((outline) => sewnRings([outline.seenFromRight.parts], pieces, others)).map((ring) => Outline.round(ring))]
-    })
+    const betweenLayers = this.betweenLayers(pieces, here)
     // A border over seams has an outline of its own, at whose end the hook stands.
     const bordered = reached.toReversed().flatMap((index) => this.own[index] ?? []).filter(({ outline }) => outline.isRing && !outline.empty).map(({ outline }) => outline.copy())
     return [...betweenLayers, ...bordered, ...stages.flatMap((outlines) => {
@@ -165,6 +159,22 @@ export class Fabrics {
         return outline
       })
     }), ...this.withBorders(reached, pieces, here)]
+  }
+
+  /** What rows through both layers leave open of the pieces that they hold together, and what is left when such pairs are sewn, to themselves or to one another. */
+  private betweenLayers(pieces: readonly SewnPiece[], here: readonly ToldSeam[]): readonly Outline[] {
+    const pairs = here.flatMap((seam) => {
+      const layers = this.layers(seam)
+      const held = layers ? sewnLayers(layers.front, layers.joining.laid.map(({ row }) => row), layers.behind) : []
+      return held.length > 0 ? [held] : []
+    })
+    const told = here.filter((seam) => seam.every(({ words }) => typeof words !== 'string'))
+    const sewn = (outlines: readonly Outline[]): readonly Outline[] => sewnRings(outlines.map((outline) => outline.seenFromRight.parts), pieces, told).map((ring) => Outline.round(ring))
+    // What the layers leave open may be sewn in part: a spout between a ridge and a side seam.
+    const each = pairs.flatMap((held) => [...held, ...held.flatMap((outline) => sewn([outline]))])
+    // Two bags of a saddle: each is closed by a ridge, and their backs are sewn to one another.
+    const together = pairs.length > 1 ? [0, 1].flatMap((way) => sewn(pairs.flatMap((held) => held[way] ?? []))) : []
+    return [...each, ...together]
   }
 
   /** What seams leave open, with all borders that have gone along it since; and where such borders are sewn to one another, what that leaves. */

@@ -3,6 +3,7 @@ import { inSize, type Target } from '../notation/target.ts'
 import { cornersApart } from './along-outline.ts'
 import { countsByKind } from './counts-by-kind.ts'
 import { findNext, indexBefore, isThing } from './find-place.ts'
+import { beforeInnerCorners } from './inner-corners.ts'
 import { openAll } from './open-chains.ts'
 import { goToPart } from './parts.ts'
 import { isStitch, type Place } from './place.ts'
@@ -77,7 +78,7 @@ function countedAmong(walk: Walk, item: Instruction, after: readonly Instruction
   const rest = walk.edge.slice(walk.at)
   const first = rest.findIndex((place) => isThing(walk, place, thing))
   const among = first !== -1 && rest.slice(first).some((place) => isStitch(place) && !place.travel)
-  return among && endsRow(after) ? { ...item, target: { ...item.target, walk: 'each' } } : undefined
+  return among && endsRow(after.filter((other) => !isInnerOf(other))) ? { ...item, target: { ...item.target, walk: 'each' } } : undefined
 }
 
 /** `sc in each sc and 4 sc in the ch-4 sp`, `…, and 1 sc in each of the 2 ch`, `…, and sc2tog at the inner corner`: the one space or chain, wherever it lies among the others. */
@@ -122,6 +123,14 @@ const isNarrow = (item: Each): boolean => isCornerOf(item) || isInnerOf(item) ||
 const isCornerOf = (item: Each): boolean => item.target?.thing?.where === 'corner'
 const isInnerOf = (item: Instruction): boolean => (item.node === 'work' || item.node === 'group') && item.target?.thing?.where === 'inner'
 
+/** `sc2tog at each of the 4 inner corners` of an edge with two steps and two slits: their number tells that those of the slits are meant as well. */
+function withValleys(walk: Walk, item: Each): Each {
+  const { thing, count } = item.target ?? {}
+  const says = count && inSize(count, walk.setting.size)
+  const all = beforeInnerCorners(walk.edge, true).size
+  return thing && !thing.again && says === all && says !== beforeInnerCorners(walk.edge).size ? { ...item, target: { ...item.target!, thing: { ...thing, valleys: true } } } : item
+}
+
 /** Whether the corners are also those of steps: their number tells, or else the total. */
 function stepsHaveCorners(walk: Walk, { target }: Each): boolean {
   const { corners, stepCorners } = walk.outline ?? {}
@@ -131,7 +140,8 @@ function stepsHaveCorners(walk: Walk, { target }: Each): boolean {
 }
 
 /** Walks the whole edge from here and works each place by the instruction that names it. */
-export function workEachByKind(walk: Walk, { instructions, between, limit: said }: EachByKind, rest: Rest): void {
+export function workEachByKind(walk: Walk, { instructions: written, between, limit: said }: EachByKind, rest: Rest): void {
+  const instructions = written.map((item) => (isInnerOf(item) ? withValleys(walk, item) : item))
   const part = partOf(instructions[0])
   if (part !== undefined) goToPart(walk, part, instructions[0]!)
   if (instructions.some(({ target }) => target?.thing?.kind === 'chain')) openAll(walk)

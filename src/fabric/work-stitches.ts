@@ -45,7 +45,7 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   const target = targetOf(walk, fewInAll(walk, item))
   const each = target.each
   const loop = item.loop ?? walk.setting.loop
-  placesOf(walk, target.target, item, rest, (index) => (target.target.evenly ? spreadAlong : intoPlace)(walk, doing, each, index, loop, rest.group), doing.over, walk.setting.lexicon.stitch(item.stitch)?.into === 'below' || /^spike|^sc$/.test(item.stitch))
+  placesOf(walk, target.target, item, rest, (index) => (liesAlong(target.target) ? spreadAlong : intoPlace)(walk, doing, each, index, loop, rest.group), doing.over, walk.setting.lexicon.stitch(item.stitch)?.into === 'below' || /^spike|^sc$/.test(item.stitch))
 }
 
 /** `3 sc in the row-ends of Right band`, which has three: one in each. */
@@ -163,6 +163,9 @@ function intoPlace(walk: Walk, doing: Doing, each: number, index: number, loop: 
   }
   if (doing.group) for (let group = 0; group < each; group += 1) walk.groups.push({ name: doing.group, size: doing.makes })
 }
+
+/** Over several row-ends together, or evenly along them: no corner is made there. */
+const liesAlong = ({ evenly, together, thing }: Target): boolean => evenly === true || together === true && thing?.kind === 'row-end'
 
 /** `15 sc evenly along 10 row-ends`: they lie side by side, and none of them together in one place. */
 function spreadAlong(walk: Walk, doing: Doing, each: number, index: number, loop: Work['loop'], inGroup: number | undefined): void {

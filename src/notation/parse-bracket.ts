@@ -2,6 +2,7 @@ import { numberAhead, takeNumber } from './numbers.ts'
 import { skippedCountLater, takeCountsAs, takeCountsAsSeveral } from './parse-counts-as.ts'
 import { deepest, parseItems } from './parse-items.ts'
 import { edgeBehind } from './parse-edge-ahead.ts'
+import { takeOneBehind } from './parse-nth.ts'
 import { takeTarget } from './parse-target.ts'
 import { bodyOf, takeLastPass } from './parse-star.ts'
 import { takeTimes } from './parse-times.ts'
@@ -62,7 +63,7 @@ export function parseBracket(reader: Reader, before: readonly Instruction[]): re
   if (prefix) return [{ node: 'repeat', items, times: { kind: 'in-all', count: prefix }, unit, body: bodyOf(items, unit), start, end: reader.end }]
   const edge = edgeBehind(reader)
   if (edge) return [edge, { node: 'repeat', items, times: { kind: 'once' }, unit, body: bodyOf(items, unit), start, end: reader.end }]
-  return [after(reader, items, unit, start)]
+  return [after(reader, before, items, unit, start)]
 }
 
 /** `(1 sc per row)`, `(2 for each dc row)`, `(1 sc in the end of each of Rows 14 to 1)`: how the stitches before lie along the edge. */
@@ -131,7 +132,7 @@ function inside(reader: Reader, end: number): readonly Instruction[] {
 }
 
 /** What follows the bracket says what it is. */
-function after(reader: Reader, items: readonly Instruction[], unit: Repeat['unit'], start: number): Instruction {
+function after(reader: Reader, before: readonly Instruction[], items: readonly Instruction[], unit: Repeat['unit'], start: number): Instruction {
   const at = reader.at
   if (reader.take(',|-|–|—')) {
     const said = /^(rep|repeat|work|do)$/.test(reader.word()) || numberAhead(reader) !== undefined && /^times$/.test(reader.word(1))
@@ -148,7 +149,8 @@ function after(reader: Reader, items: readonly Instruction[], unit: Repeat['unit
     }
     return { node: 'repeat', items, times, unit, body: bodyOf(items, unit), ...takeLastPass(reader), start, end: reader.end }
   }
-  const target = takeTarget(reader)
+  // `sc in underside of next 3 added ch, (sc, ch 1, sc) in 4th ch`
+  const target = takeOneBehind(reader, before)?.target ?? takeTarget(reader)
   if (target && !(target.walk === 'each' && !target.thing && !target.every)) {
     const counts = target.walk === 'from-hook' ? (takeCountsAs(reader) ?? skippedCountLater(reader)) : undefined
     const group: Instruction = { node: 'group', items, target, ...(counts && { counts }), start, end: reader.end }

@@ -2,6 +2,7 @@ import { ordinals } from './number-words.ts'
 import { numberAhead, takeNumber } from './numbers.ts'
 import { takeWhichCorner } from './which-corner.ts'
 import { ofGroup } from './parse-ordinal.ts'
+import { partAhead } from './parse-part.ts'
 import { takeOfPiece } from './parse-piece-name.ts'
 import type { Draft } from './parse-tail.ts'
 import { takeStitchName, takeThing } from './parse-thing.ts'
@@ -32,7 +33,7 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
   const counted = countOfCorners(reader)
   const every = all || counted !== undefined
   // `the 3 sc at the right-hand end`: there the corner lies.
-  const inside = takeThing(reader) ?? (group !== undefined && told && reader.take('end') ? corner : undefined)
+  const inside = takeThing(reader) ?? (group !== undefined && told && reader.take('end') || every && takeTip(reader) ? corner : undefined)
   if (inside?.where === 'corner') behindCorner(reader)
   if (every && inside?.where === 'corner') {
     const some = takeWhereOnEdge(reader) || told === 'some' || counted?.some === true
@@ -142,10 +143,14 @@ function countOfCorners(reader: Reader): { readonly count: Num; readonly some: b
   const count = takeNumber(reader)
   const some = count !== undefined && takeWhichCorner(reader) === 'some'
   if (count) takeCornerSize(reader)
+  if (count && /^(?:tips|points|peaks)$/.test(reader.word())) return { count, some: true }
   if (count && (reader.word() === 'corners' || reader.word() === 'corner' && /^(?:groups|clusters|sets)$/.test(reader.word(1)))) return { count, some }
   reader.at = at
   return undefined
 }
+
+/** `tips`, `point`: the corners that jut out there, which need not be all that there are. */
+const takeTip = (reader: Reader): boolean => reader.take('tip|tips|point|points|peak|peaks')
 
 /** `any 3-sc corner`, `3-dc corners`: the stitches that were made in it. Gives how many. */
 export function takeCornerSize(reader: Reader): number | undefined {
@@ -155,7 +160,7 @@ export function takeCornerSize(reader: Reader): number | undefined {
   return size
 }
 
-/** `3 sc in the point`, `in the tip of the flag`: the one stitch in which a piece ends is a corner of its edge. */
+/** `3 sc in the point`, `in the tip of the flag`, `of First point`: the one stitch in which a piece ends is a corner of its edge. */
 export function takePoint(reader: Reader, draft: Draft): boolean {
   const { at } = reader
   // `2 dc along the tip` goes along an edge.
@@ -163,7 +168,7 @@ export function takePoint(reader: Reader, draft: Draft): boolean {
   if (reader.take('single|last?', 'st|stitch?', 'at?', 'the?', 'very?', 'point|tip|apex|peak')) {
     reader.take('st|stitch')
     const to = reader.at
-    if (!takeOfPiece(reader) && !reader.take('of|on', 'the', 'piece|work|flag|triangle|pennant|shape')) reader.at = to
+    if (!takeOfPiece(reader) && !reader.take('of|on', 'the', 'piece|work|flag|triangle|pennant|shape')) reader.at = partAhead(reader)?.to ?? to
     if (reader.done || /^([,;.:()]|and|then)$/.test(reader.word())) {
       Object.assign(draft, { walk: 'next', thing: { kind: 'stitch', where: 'corner' } })
       return true

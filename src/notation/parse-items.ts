@@ -137,7 +137,7 @@ function leadsToStitches(reader: Reader): boolean {
 
 const noWork = /^(?:increasing|adding|decreasing|skipping|missing|omitting|leaving|repeating|ending|finishing|joining|turning|counting|including|beginning|starting|following|ring)$/
 
-/** `working 3 sc in each corner`, `with (sc, ch 2, sc) in corners`: the word before is none of the row's work. */
+/** `working 3 sc in each corner`, `with (sc, ch 2, sc) in corners`, `placing 3 sc in the center sc of each of the 3 tips`: the word before is none of the row's work. */
 function leadsToCorner(reader: Reader): boolean {
   if (!/^(?:with|[a-z]{2,}ing)$/.test(reader.word()) || noWork.test(reader.word()) || numberAhead(reader, 1) === undefined && !/^[([]$|2tog$/.test(reader.word(1))) return false
   let depth = 0
@@ -145,7 +145,7 @@ function leadsToCorner(reader: Reader): boolean {
     const word = reader.word(ahead)
     if (/^[([]$/.test(word)) depth += 1
     if (/^[)\]]$/.test(word)) depth -= 1
-    if (/^corners?$/.test(word) || depth === 0 && /^(sp|sps|space|spaces)$/.test(word)) return true
+    if (/^(?:corner|angle|valley|tip|point|peak)s?$/.test(word) || depth === 0 && /^(sp|sps|space|spaces)$/.test(word)) return true
     if (depth === 0 && /^[,;.]$/.test(word)) return false
   }
   return false

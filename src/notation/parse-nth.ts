@@ -26,7 +26,7 @@ export function takeNth(reader: Reader, before: readonly Instruction[]): Nth | u
   const { at, start } = reader
   const corner = cornerReached(reader, before)
   if (corner) return { target: { walk: 'next', thing: corner, start, end: reader.end }, count: { values: [1], start, end: reader.end } }
-  const behind = oneBehind(reader, before)
+  const behind = takeOneBehind(reader, before)
   if (behind) return behind
   const places = reader.take('in|into|over|across', 'the?') ? takePlaces(reader) : undefined
   const passed = places && places.last > 1 ? placesPassed(before) : undefined
@@ -67,12 +67,14 @@ function cornerReached(reader: Reader, before: readonly Instruction[]): Thing | 
   return undefined
 }
 
-/** `sc in each of 7 free sts, 3 sc in the 8th`: the one behind those that were counted. */
-function oneBehind(reader: Reader, before: readonly Instruction[]): Nth | undefined {
+/** `sc in each of 7 free sts, 3 sc in the 8th`, `sc in underside of next 5 added ch, 3 sc in 6th ch`: the one behind those that were counted. */
+export function takeOneBehind(reader: Reader, before: readonly Instruction[]): Nth | undefined {
   const { at, start } = reader
   const last = before.at(-1)
   const counted = last?.node === 'work' && (last.target?.walk === 'next' || last.target?.walk === 'first') ? last.target : undefined
-  const nth = counted?.count && reader.take('in|into', 'the') ? ordinalHere(reader) : undefined
+  const underside = counted?.edge === 'underside' && counted.thing?.kind === 'chain'
+  const nth = counted?.count && (reader.take('in|into', 'the') || underside && reader.take('in|into')) ? ordinalHere(reader) : undefined
+  if (underside) reader.take('added|extra|foundation?', 'ch|chain')
   if (nth !== undefined && counted!.count!.values.every((count) => count === nth - 1) && placeEnds(reader)) {
     return { target: { walk: 'next', thing: counted!.thing ?? { kind: 'stitch' }, start, end: reader.end }, count: { values: [1], start, end: reader.end } }
   }

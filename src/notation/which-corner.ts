@@ -7,8 +7,11 @@ export const inwards = 'inner|inside|inward|internal|concave'
 /** Openings and steps, whose corners turn inwards. */
 export const hollows = 'neck|neckline|armhole|shoulder|step|underarm'
 
-/** Takes `inner corner`, `inner neck corners`, `neck corners`. */
-export const takeInwardCorner = (reader: Reader): boolean => reader.take(inwards, `${hollows}?`, 'corner|corners') || reader.take(hollows, 'corner|corners')
+const turns = 'corner|corners|angle|angles'
+
+/** Takes `inner corner`, `inner neck corners`, `neck corners`, `inside angles`, `notch angles`, `valley`. */
+export const takeInwardCorner = (reader: Reader): boolean =>
+  reader.take(inwards, `${hollows}|notch?`, turns) || reader.take(`${hollows}|notch`, turns) || reader.take('valley|valleys')
 
 /** Takes which of the corners: `outer` ones jut out, and all of those are meant; `top`, `lower left-hand`, `foundation` tells where some of them lie. */
 export function takeWhichCorner(reader: Reader): 'outer' | 'some' | undefined {

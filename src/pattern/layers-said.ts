@@ -116,10 +116,10 @@ function byName(piece: Piece, words: string, pieces: readonly Piece[]): readonly
   return pieces.filter((one) => one.name !== piece.name && (one.on !== undefined) === onEdging && isNamed(one, words, pieces))
 }
 
-/** By its name, or by the last word of it where no other piece ends in that. */
+/** By its name, or by the last word of it where no other piece ends in that. A number or a letter alone, as in `Panel 1`, names nothing. */
 function isNamed({ name }: Piece, words: string, pieces: readonly Piece[]): boolean {
   const last = lastWord(name)
-  const alone = pieces.filter((other) => lastWord(other.name) === last).length === 1
+  const alone = /\p{L}{2}/u.test(last) && pieces.filter((other) => lastWord(other.name) === last).length === 1
   return has(words, name) || alone && has(words, last)
 }
 
