@@ -1,5 +1,5 @@
 import { inSize, type Target } from '../notation/target.ts'
-import { findNext } from './find-place.ts'
+import { findNext, isThing } from './find-place.ts'
 import type { Walk } from './walk.ts'
 import type { Rest } from './work-items.ts'
 
@@ -15,5 +15,15 @@ export function intoOwnSpace(walk: Walk, { thing, count }: Target, rest: Rest, w
   if (made === walk.made.length - 1 || space?.kind !== 'space' || space.group !== undefined || space.chains !== inSize(thing.chains, walk.setting.size)) return false
   walk.made.splice(made, walk.made.length - made)
   work()
+  return true
+}
+
+/** `3 dc in first ch-2 sp` when the round has come round to it: the space in which it began. */
+export function backAtFirst(walk: Walk, { thing }: Target, work: (index: number) => void): boolean {
+  if (!walk.round || thing?.kind !== 'space' || walk.last < 0 || findNext(walk, walk.at, thing) < walk.end) return false
+  const index = walk.edge.findIndex((place) => isThing(walk, place, thing))
+  if (index < 0 || index >= walk.at) return false
+  walk.last = index
+  work(index)
   return true
 }

@@ -7,8 +7,9 @@ import { inPairs } from './both-layers.ts'
 import { goToEndsOf, heldToRows, intoEndOfRow, isOfAnother, pastAnother } from './ends-of-rows.ts'
 import { backToOwn, goesOnAlong, goToPiece, goToRow, toUnderside } from './older-row.ts'
 import { betweenGroups, eachChain, openAll, openChains, withoutClosingChain } from './open-chains.ts'
+import { compareOutOf } from './out-of.ts'
 import { goToPart } from './parts.ts'
-import { intoOwnSpace } from './own-space.ts'
+import { backAtFirst, intoOwnSpace } from './own-space.ts'
 import { nothingNeeded } from './passed-runs.ts'
 import { isSpace, isStitch } from './place.ts'
 import { chainsPassed, joinAhead, leaveBegunSpace, tellSkipped } from './skipped-places.ts'
@@ -25,6 +26,11 @@ export type WorkInto = (index: number) => void
  * Walks to every place that a target means and works there. `over` is how many places one stitch uses up: 2 for `sc2tog`.
  */
 export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over = 1, spikes = true): void {
+  toPlaces(walk, target, span, rest, work, over, spikes)
+  compareOutOf(walk, target, walk.last)
+}
+
+function toPlaces(walk: Walk, target: Target, span: Span, rest: Rest, work: WorkInto, over: number, spikes: boolean): void {
   if (walk.inPlace !== undefined) return work(walk.inPlace)
   if (walk.held) return ofHeld(walk, target, span, rest, work, over)
   if (target.ofPart !== undefined) goToPart(walk, target.ofPart, span)
@@ -39,10 +45,10 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
   if (target.edge === 'underside' && target.ofPiece === undefined && !walk.outline && walk.foundation && walk.at > 0 || goesRoundTheEnd(walk, target.thing)) turnTheEnd(walk, span)
   if (target.ofRow !== undefined && !onOutline(walk, target)) goToRow(walk, target, span)
   // `2 sc in first loop` along an underside: the loops below its stitches. `in each free loop` of an older row: its stitches.
-  if (walk.outline && target.thing?.kind === 'space' && target.thing.chains === undefined && target.thing.where === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'chain' } }, span, rest, work, over, spikes)
+  if (walk.outline && target.thing?.kind === 'space' && target.thing.chains === undefined && target.thing.where === undefined && !hasSpaces(walk.edge)) return toPlaces(walk, { ...target, thing: { kind: 'chain' } }, span, rest, work, over, spikes)
   const fromBelow = spaceFromBelow(walk, target, span)
-  if (fromBelow) return placesOf(walk, fromBelow, span, rest, work, over, spikes)
-  if (walk.onRow !== undefined && target.thing?.kind === 'space' && target.thing.chains === undefined && !hasSpaces(walk.edge)) return placesOf(walk, { ...target, thing: { kind: 'stitch' } }, span, rest, work, over, spikes)
+  if (fromBelow) return toPlaces(walk, fromBelow, span, rest, work, over, spikes)
+  if (walk.onRow !== undefined && target.thing?.kind === 'space' && target.thing.chains === undefined && !hasSpaces(walk.edge)) return toPlaces(walk, { ...target, thing: { kind: 'stitch' } }, span, rest, work, over, spikes)
   if (target.thing?.kind === 'gap' && target.thing.where === 'corner') betweenGroups(walk)
   // `8 dc into loop` of a magic loop.
   if (target.thing?.kind === 'space' && walk.edge.length === 1 && walk.edge[0]!.kind === 'ring') return ring(walk, span, work)
@@ -73,16 +79,6 @@ export function placesOf(walk: Walk, target: Target, span: Span, rest: Rest, wor
     case 'edge': return each(walk, { ...target, walk: 'each', toEnd: true }, span, rest, work, over)
     case 'other-side': return walk.trouble({ kind: 'no-such-place', span, what: 'an edge' })
   }
-}
-
-/** `3 dc in first ch-2 sp` when the round has come round to it: the space in which it began. */
-function backAtFirst(walk: Walk, { thing }: Target, work: WorkInto): boolean {
-  if (!walk.round || thing?.kind !== 'space' || walk.last < 0 || findNext(walk, walk.at, thing) < walk.end) return false
-  const index = walk.edge.findIndex((place) => isThing(walk, place, thing))
-  if (index < 0 || index >= walk.at) return false
-  walk.last = index
-  work(index)
-  return true
 }
 
 /** `12 unworked sts of Rnd 20`, `8 sc of Row 9 of the Hearth` on the way along an outline: they are what it comes to next, or somewhere on. */

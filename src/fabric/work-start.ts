@@ -7,13 +7,14 @@ import { rowAt } from './border-edge.ts'
 import { findNext, indexAhead, isThing } from './find-place.ts'
 import type { LaidRow } from './laid-row.ts'
 import { goToRow, isBelow } from './older-row.ts'
+import { compareOutOf } from './out-of.ts'
 import type { Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
 /** `Join B in any ch-2 sp`: the row begins there. On a round the places before it wait at its end. */
 export function workStart(walk: Walk, item: Start): void {
   // The edge of stitches that waited begins where the row begins.
-  if (walk.held) return
+  if (walk.held) return compareOutOf(walk, item.target, 0)
   if (item.target.walk === 'layers') return layLayers(walk, item)
   if (item.target.walk === 'ring') {
     walk.edge = [{ kind: 'ring', row: walk.setting.rowIndex }]
@@ -114,8 +115,10 @@ function alongOutline(walk: Walk, { target: said, start, end }: Start): void {
   const asWorked = lastOfRow < 0 && target.fromEnd === undefined && target.walk === 'last' && target.ofRow !== undefined ? lastAsWorked(walk, walk.edge.findLastIndex(named), named) : -1
   const index = asWorked >= 0 ? asWorked : lastOfRow >= 0 ? lastOfRow : target.walk === 'last' || target.hand === 'left' && target.walk === 'next' ? walk.edge.findLastIndex(named) : walk.edge.findIndex((place, at) => at >= (walk.skips ? walk.at : target.after ? indexBehind(walk, target.after) : 0) && named(place))
   // A row that begins in the middle of an edge may come back to what lies before it.
-  if (index >= 0) begin(walk, nthOfRow(walk, index, target) ?? passing(walk, index, target), walk.round || (target.passing ?? 0) > 0)
-  else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${isEndOfRow(target) ? 'the end' : 'a stitch'} of ${rowNamed(target)}` })
+  if (index >= 0) {
+    compareOutOf(walk, target, index)
+    begin(walk, nthOfRow(walk, index, target) ?? passing(walk, index, target), walk.round || (target.passing ?? 0) > 0)
+  } else if (target.ofRow !== undefined || isEndOfRow(target)) walk.trouble({ kind: 'no-such-place', span: { start, end }, what: `${isEndOfRow(target) ? 'the end' : 'a stitch'} of ${rowNamed(target)}` })
 }
 
 /** `in 6th st of Row 19`, of which the first five are sewn to a shoulder: counted along the whole row, and not along what is open. */

@@ -152,6 +152,7 @@ export type Trouble =
   | { readonly kind: 'stated-apart'; readonly span: Span; readonly says: number; readonly makes: number; readonly scope: 'so-far' | 'side' | 'either' }
   | { readonly kind: 'sewn-apart'; readonly span: Span; readonly one: number; readonly other: number; readonly along?: boolean }
   | { readonly kind: 'places-apart'; readonly span: Span; readonly says: number; readonly worksOver: number; readonly what: 'row-end' | 'stitch' | 'chain' }
+  | { readonly kind: 'out-of-apart'; readonly span: Span; readonly says: number; readonly there: number; readonly what: 'stitch' | 'chain' }
   | { readonly kind: 'rate-apart'; readonly span: Span; readonly told: number; readonly comes: number }
   | { readonly kind: 'neighbour-apart'; readonly span: Span; readonly joins: number; readonly holds: number; readonly piece: string }
   | { readonly kind: 'unreadable'; readonly span: Span; readonly reason: string; readonly quiet?: boolean; readonly broken?: boolean }

@@ -13,19 +13,10 @@ const lies = /^(?:together|matching|matched|meeting|level|even|aligned|flush|tou
 export function takeHowItLies(reader: Reader): boolean {
   const { at } = reader
   const begins = at === 0 || /^[,.;:()]$/.test(reader.word(-1)) || reader.word(-1) === 'and'
-  if (begins && (takeThither(reader) || takeSewnUp(reader))) return true
+  if (begins && takeSewnUp(reader)) return true
   reader.at = at
   reader.take('with|so', 'that?')
   if (begins && (reader.take('matching|aligning|lining', 'up?') && takeParts(reader) || takePiecesTogether(reader) || takeParts(reader) && takeState(reader)) && placeEnds(reader)) return true
-  reader.at = at
-  return false
-}
-
-/** `down into the cleft`, `into the opening`, `up again`: which way the edge goes on, as a clause of its own. */
-function takeThither(reader: Reader): boolean {
-  const { at } = reader
-  const way = reader.take('up|down|back|along?', 'into|in', 'the', 'opening|cleft|notch|slit|slot|gap|valley|dip|hollow|neck|armhole') || reader.take('up|down|back|out|along', 'again') || reader.take('and', 'up|down|back|out|along', 'again')
-  if (way && (reader.done || /^[,;:]$/.test(reader.word()))) return true
   reader.at = at
   return false
 }

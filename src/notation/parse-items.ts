@@ -24,6 +24,7 @@ import { parseStitch } from './parse-stitch.ts'
 import { takeWhere } from './parse-where.ts'
 import { parsePartHeading } from './part-heading.ts'
 import { parseRateAlong, parseRateFirst, parseSameAlong } from './rate-first.ts'
+import { parseThither } from './parse-thither.ts'
 import { withPlacesTold } from './places-told.ts'
 import type { Reader } from './reader.ts'
 import { parseStripe } from './stripes.ts'
@@ -154,6 +155,7 @@ function leadsToCorner(reader: Reader): boolean {
 /** Readers of one instruction, the first that takes it. */
 const readers: readonly ((reader: Reader, before: readonly Instruction[]) => readonly Instruction[] | undefined)[] = [
   parseClosedInPart,
+  parseThither,
   parsePassedJoin,
   parseStated,
   parseInnerCornerFirst,

@@ -173,7 +173,7 @@ function counted(reader: Reader, draft: Draft): boolean {
   let ahead = false
   let count: Num | undefined
   for (;;) {
-    if (/^(?:first|last)$/.test(reader.word(-1)) && reader.take('of', 'them|these|those')) break
+    if (/^(?:first|last)$/.test(reader.word(-1)) && reader.take('of', 'them|these|those') && numberAhead(reader) === undefined) break
     if (reader.take('of') || reader.take('the|these|those')) continue
     const part = each || count ? takePartBefore(reader) : undefined
     if (part !== undefined) draft.ofPart = part
@@ -188,8 +188,10 @@ function counted(reader: Reader, draft: Draft): boolean {
       // `in each one after that`
       if (each && word === 'one' && /^([,;.()]|after|along|to|across|around)?$/.test(reader.word(1))) reader.at += 1
       else if (count === undefined && !looksLikeChainLoop(reader)) {
+        const all = reader.peek()?.outOf
         count = takeNumber(reader)
         if (count) {
+          if (all) draft.outOf = all
           named = true
           reader.take('more|further')
           continue
@@ -220,6 +222,7 @@ function counted(reader: Reader, draft: Draft): boolean {
   }
   // `the first of the last 4 sc`
   if (one && first && draft.walk === 'last' && count) draft.fromEnd = count
+  else if (one && count) draft.outOf = count
   if (one) count = undefined
   if (takeLeftUnderChain(reader) || reader.take('skipped|missed')) {
     takeThing(reader)

@@ -90,6 +90,8 @@ export interface Target extends Span {
   readonly held?: string
   /** `8th front loop of Row 10`: so many are passed before it. */
   readonly passing?: number
+  /** `the first of the 6 skipped sc`: how many there are, of which this is one. */
+  readonly outOf?: Num
   /** `the first of the last 4 sc`: so many from the end of the row. */
   readonly fromEnd?: Num
   /** `19th tr after Tab A`, `3rd unworked st`: of the places that others have left. */

@@ -6,6 +6,8 @@ export interface Token extends Span {
   readonly text: string
   /** Of numbers and ordinals: the value. `2nd` is 2, `1½` is 1.5. */
   readonly value?: number
+  /** Of a number of some: how many there are of them all. */
+  readonly outOf?: Span & { readonly values: readonly number[] }
 }
 
 const fractions: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75, '⅓': 1 / 3, '⅔': 2 / 3, '⅛': 0.125 }
