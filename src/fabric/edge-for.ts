@@ -75,6 +75,16 @@ export function alongEdges(items: readonly Instruction[]): boolean {
     || (item.node === 'repeat' || item.node === 'group') && alongEdges(item.items))
 }
 
+/** `Row 11` on a piece of 10 rows that names no edge and no other piece: it lies on Row 10, whatever the piece is sewn to later. */
+export function goesOnFlat({ number, round, items }: { readonly number?: number; readonly round: boolean; readonly items: readonly Instruction[] }, below: number | undefined): boolean {
+  return !round && number !== undefined && number > 1 && number - 1 === below && !alongEdges(items) && !namesPiece(items)
+}
+
+/** `sc in each of 12 sts of Back` */
+function namesPiece(items: readonly Instruction[]): boolean {
+  return items.some((item) => (item.node === 'work' || item.node === 'group' || item.node === 'start') && item.target?.ofPiece !== undefined || (item.node === 'repeat' || item.node === 'group') && namesPiece(item.items))
+}
+
 function alongEdge(target: Target | undefined): boolean {
   return target?.walk === 'edge' || target?.evenly === true || target?.thing?.kind === 'row-end' || target?.thing?.kind === 'edge'
 }

@@ -4,7 +4,7 @@ import { bySaying, saidCount, type OtherEdge } from './after-slip.ts'
 import type { BorderEdge } from './border-edge.ts'
 import type { Held, HeldRun } from './held.ts'
 import type { OlderRow } from './older-row.ts'
-import { alongEdges, edgeFor, joinsAnew } from './edge-for.ts'
+import { alongEdges, edgeFor, goesOnFlat, joinsAnew } from './edge-for.ts'
 import { endedParts, fabricAfter, partsAtEnd } from './fabric-after.ts'
 import { joinedOf } from './joined-of.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
@@ -174,7 +174,8 @@ function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, 
     const there = read(tried)
     return there ? step(row, there, work, setting, { ...state, outline }, state.trust) : unreadable()
   }
-  const { whole = [], sewn = () => [] } = piece.onFabric ?? {}
+  const { whole = [] } = piece.onFabric ?? {}
+  const sewn = goesOnFlat(row, state.number ?? piece.onFabric?.below) ? (): readonly Outline[] => [] : (piece.onFabric?.sewn ?? ((): readonly Outline[] => []))
   // A round has no sides: words that name some mean those of what hangs on it.
   if (piece.onFabric && whole[0] && state.edge.round && state.entry === undefined && alongEdges(items)) return workOne({ ...piece, onFabric: { ...piece.onFabric, whole: [] } }, row, index, { ...state, outline: whole[0] }, room)
   const first = state.entry === undefined && !joins

@@ -64,9 +64,9 @@ function takePieceEdge(reader: Reader): boolean {
 
 const layers = 'layers|thicknesses|pieces|sides|edges|parts|fabrics|panels|squares|motifs|halves|borders|edgings|bands|rims'
 
-/** `together`, `throughout`, `at once`, `each time`, `with every st` */
+/** `together`, `throughout`, `all the way round`, `at once`, `each time`, `with every st` */
 function everyTime(reader: Reader): void {
-  reader.take('together|again|throughout') || reader.take('at', 'once') || reader.take('as', 'one') || reader.take('at|with|for|in?', 'each|every', 'time|st|stitch')
+  reader.take('together|again|throughout') || reader.take('at', 'once') || reader.take('as', 'one') || reader.take('all', 'the', 'way', 'along|around|round|up?') || reader.take('at|with|for|in?', 'each|every', 'time|st|stitch')
 }
 
 /** `catching the matching row-end of the Back with every st` */

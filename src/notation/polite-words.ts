@@ -14,6 +14,8 @@ const dropped: readonly (readonly RegExp[])[] = [
   [/^as$/, /^you$/, /^(?:reach|meet|pass)$/, /^(?:it|them|each)$/],
   [/^as$/, /^you$/, /^go$/],
   [/^we$/, /^(?:go|work|come)$/],
+  [/^your$/, /^way$/, /^(?:along|around|round|across)$/, /^with$/],
+  [/^your$/, /^way$/],
   [/^(?:very|carefully|neatly|firmly|gently|simply|just|please)$/],
 ]
 /** Words that only stress the one behind them: `exactly as Row 2`. */

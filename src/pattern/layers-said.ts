@@ -107,7 +107,17 @@ function joined(piece: Piece, words: string, pieces: readonly Piece[]): readonly
   const told = pieces.filter(({ name }) => name === piece.on || piece.onAlso?.includes(name))
   if (told.length === 2) return told
   const base = pieces.filter((one) => one.name !== piece.name && one.on === undefined)
+  const both = bothCalled(base, words)
+  if (both.length === 2) return both
   return base.length === 2 && /\b(?:halves|pieces|panels|strips|sides)\b(?! (?:facing|together|out|in|inside|touching))/i.test(words) ? base : byName(piece, words, pieces)
+}
+
+/** `both houses` of House front, House back and Base. */
+function bothCalled(pieces: readonly Piece[], words: string): readonly Piece[] {
+  const [, several] = /\b(?:both|the two) (?:the )?(\p{L}+s)\b/iu.exec(words) ?? []
+  if (several === undefined) return []
+  const one = several.toLowerCase().replace(/ves$/, 'f').replace(/s$/, '')
+  return pieces.filter(({ name }) => name.toLowerCase().split(/\s+/).some((word) => word === one || `${word}e` === one))
 }
 
 /** Pieces that words name; edgings where the row goes on from an edging, and else pieces that begin anew. */
