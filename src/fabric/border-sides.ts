@@ -18,10 +18,12 @@ export function sideOfBorder(round: readonly Place[], pieces: readonly (readonly
   const gap = widestGap(on, round.length)
   const [from, to] = [on[(gap + 1) % on.length]!, on[gap]! + (gap + 1 < on.length ? round.length : 0)]
   const centres = centresOf(round)
-  const before = nearest((step) => centres.has(at(from - step)))
-  const behind = nearest((step) => centres.has(at(to + step)))
-  if (before === undefined || behind === undefined) return undefined
-  const [first, last] = withCentres ? [from - before, to + behind] : [from - before + 1, to + behind - 1]
+  // A corner that was made in a stitch or chain of the side is one of its own: its centre lies inside.
+  const inside = (index: number): boolean => index >= from && index <= to && centres.has(at(index))
+  const start = nearest((step) => inside(from + step)) ?? negative(nearest((step) => centres.has(at(from - step))))
+  const end = negative(nearest((step) => inside(to - step))) ?? nearest((step) => centres.has(at(to + step)))
+  if (start === undefined || end === undefined) return undefined
+  const [first, last] = withCentres ? [from + start, to + end] : [from + start + 1, to + end - 1]
   return Array.from({ length: last - first + 1 }, (_, index) => at(first + index))
 }
 
@@ -41,6 +43,8 @@ export function roundBorders(ring: readonly Part[]): readonly JoinedEdge[] {
     return places.flatMap((place, index) => (centres.has(place) || place.kind === 'join' ? [{ words, edge: { round: true, chain: false, ofPieces, places: [...places.slice(index), ...places.slice(0, index)] } }] : []))
   })
 }
+
+const negative = (step: number | undefined): number | undefined => step && -step
 
 const nearest = (found: (step: number) => boolean): number | undefined => Array.from({ length: half + 1 }, (_, step) => step).find(found)
 

@@ -38,6 +38,8 @@ function endsRowOf(walk: Walk, place: Place, stitch: string): boolean {
 const smallestShell = 3
 
 function isNamed(walk: Walk, place: Place, stitch: string | undefined): boolean {
+  // `along the underside of the fsc, 3 sc in first fsc`: the chain below it.
+  if (place.kind === 'ch' && walk.outline && stitch !== undefined && walk.setting.lexicon.stitch(stitch)?.into === 'nothing') return true
   if (!isStitch(place)) return false
   if (stitch === undefined || place.kind === stitch) return true
   return walk.setting.lexicon.stitch(place.kind)?.base === stitch || walk.setting.lexicon.stitch(stitch)?.base === place.kind

@@ -148,6 +148,9 @@ function takeOfPart(reader: Reader): boolean {
   return false
 }
 
+/** Stitches that are made without a place, each with the chain below it. */
+const onNothing = 'fsc|fhdc|fdc|ftr'
+
 /** `the underside of the foundation chain`, `free loops of foundation ch`, `the base of the chain`, `the chain edge`, `the foundation`. */
 export function undersideNamed(reader: Reader): boolean {
   const { at } = reader
@@ -168,7 +171,7 @@ export function undersideNamed(reader: Reader): boolean {
   if (reader.take('cast', '-?', 'on', 'edge|row|chain') || reader.take('ch|chain', 'edge|side')) return true
   // `the underside of Row 1`, `the lower edge of Row 1`, `the bottom of the fdc`
   const { at: below } = reader
-  if (reader.take('underside|underneath|bottom|base|foot|lower', 'edge|side?') && (takeRowNamed(reader, 'of|from', 'the?') === 1 || reader.take('of|from', 'the?', 'fsc|fdc|fhdc|ftr', 'sts|stitches|row?'))) return true
+  if (reader.take('underside|underneath|bottom|base|foot|lower', 'edge|side?') && (takeRowNamed(reader, 'of|from', 'the?') === 1 || reader.take('of|from', 'the?', onNothing, 'sts|stitches|row?') && (takeAdded(reader) || true))) return true
   reader.at = below
   // `the underside of the Row 7 chain`: chains that were added there.
   const { at: ofRow } = reader
@@ -180,10 +183,11 @@ export function undersideNamed(reader: Reader): boolean {
     return true
   }
   reader.at = ofRow
-  // `the underside of the 5 ch added in Row 6`, `the underside of the 6 ch of the left arm`
+  // `the underside of the 5 ch added in Row 6`, `the underside of the 6 ch of the left arm`, `the underside of the 3 fsc of Row 9`
   if (reader.take('underside|underneath|base|bottom', 'of', 'the|those?')) {
     const count = takeNumber(reader)
     const added = reader.take('added|extra|additional|new')
+    if (count && reader.take(onNothing) && (takeAdded(reader) || true)) return true
     if (reader.take('ch|chs|chain|chains') && (takeAdded(reader) || takeOfPart(reader) || count && added)) return true
   }
   reader.at = ofRow
