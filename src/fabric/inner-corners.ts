@@ -6,7 +6,7 @@ const known = new WeakMap<readonly Place[], InnerCorners>()
 interface InnerCorners {
   /** Between row-ends and stitches, or added chains. */
   readonly steps: ReadonlySet<Place>
-  /** Between the row-ends of two parts that stand beside one another, as at the bottom of a slit or between two points. */
+  /** Between the row-ends of two parts that stand beside one another, as at the bottom of a slit or between two points; and where a seam ends. */
   readonly valleys: ReadonlySet<Place>
 }
 
@@ -56,9 +56,17 @@ function meetInside(one: Place, other: Place): boolean {
  */
 function meetInValley(one: Place, other: Place): boolean {
   const [a, b] = underneath(one, other)
-  if (a?.kind !== 'row-end' || b?.kind !== 'row-end' || a.row === b.row) return false
+  if (!a || !b) return false
+  if (a.kind !== b.kind) return a.kind === 'row-end' ? meetAtSeam(a, b) : meetAtSeam(b, a)
+  if (a.kind !== 'row-end' || a.row === b.row) return false
   const [below, beside] = [a.into?.into, b.into?.into]
   return below !== undefined && beside !== undefined && below.row === beside.row
+}
+
+/** The end of a row beside a stitch or chain that can be none of its own piece: an arm that is sewn to the top of a plate. */
+function meetAtSeam(rowEnd: Place, along: Place): boolean {
+  if (along.kind === 'ch') return rowEnd.row > along.row + 1
+  return rowEnd.row < along.row || rowEnd.row === along.row && rowEnd.into !== along && !along.travel
 }
 
 /** What two places beside one another stand on, round under round, as far as the end of a row. */
