@@ -13,8 +13,17 @@ export function beginsNext({ items, totals, reference }: ReadRow, next: ReadRow 
   return told.length === 2 && told[0]!.node === 'start' && told[1]!.node === 'chain' && totals.length === 0 && !reference && first?.node === 'work' && first.target?.walk === 'from-hook'
 }
 
+/** `With RS facing, skip next 6 unworked sts of Row 15, join yarn in next st.` on a line of its own, over a row with a number: that row begins so. */
+export function skipsToJoin(read: ReadRow, next: RowsEntry | undefined): boolean {
+  return read.items.some(({ node }) => node === 'skip') && begins(read) && isNumbered(next)
+}
+
+const begins = ({ items, totals, reference, stripes }: ReadRow): boolean =>
+  items.some(({ node }) => node === 'start') && items.every(({ node }) => node === 'aside' || node === 'skip' || node === 'start') && totals.length === 0 && !reference && !stripes
+
+const isNumbered = (next: RowsEntry | undefined): boolean => next?.kind === 'row' && (next.label?.numbers.length ?? 0) > 0
+
 /** `Second side: With RS facing, skip 6 sts of Row 14, join yarn in next st.` over `Row 15: Ch 1, sc in same st`: a heading, and how the row under it begins. */
-export function isLead({ label }: Extract<RowsEntry, { kind: 'row' }>, { items, totals, reference, stripes }: ReadRow, next: RowsEntry | undefined): boolean {
-  const begins = items.some(({ node }) => node === 'start') && items.every(({ node }) => node === 'aside' || node === 'skip' || node === 'start')
-  return label?.word === 'unsaid' && label.numbers.length === 0 && begins && totals.length === 0 && !reference && !stripes && next?.kind === 'row' && (next.label?.numbers.length ?? 0) > 0
+export function isLead({ label }: Extract<RowsEntry, { kind: 'row' }>, read: ReadRow, next: RowsEntry | undefined): boolean {
+  return label?.word === 'unsaid' && label.numbers.length === 0 && begins(read) && isNumbered(next)
 }

@@ -19,7 +19,7 @@ import { sideFacing } from './side-facing.ts'
 import { shiftedRows } from './shifted-rows.ts'
 import { headingOf, headingsIn, partOf } from './row-headings.ts'
 import { turnedOn } from './turns.ts'
-import { beginsNext, isLead, worksNothing } from './lines-before.ts'
+import { beginsNext, isLead, skipsToJoin, worksNothing } from './lines-before.ts'
 import { ofPart, underHeading } from './under-heading.ts'
 import { yarnAtEnd, type YarnAtEnd } from './yarn-at-end.ts'
 
@@ -65,6 +65,11 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
     if (lead) {
       remarks.push({ span: part.span, after: entries.length, heading: { start: lead.start, end: lead.end } })
       held = [...held, ...read!.items]
+    } else if (part.kind === 'row' && read && !part.label && skipsToJoin(read, parts[at + 1])) {
+      const above = remarks.at(-1)
+      // The heading over it is that of the row under it.
+      remarks.push({ span: part.span, after: entries.length, ...(above?.after === entries.length && { heading: above.heading ?? above.span }) })
+      held = [...held, ...read.items]
     } else if (part.kind === 'row' && read && !part.label && beginsNext(read, reads[at + 1])) held = [...held, ...read.items]
     else if (part.kind === 'between' || !read || !part.label && worksNothing(read)) {
       remarks.push({ span: part.span, after: entries.length })

@@ -1,3 +1,4 @@
+import { takeNumber } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { takeThing } from './parse-thing.ts'
 import type { Reader } from './reader.ts'
@@ -7,6 +8,8 @@ import type { Instruction } from './syntax.ts'
 export function parseLayers(reader: Reader): readonly Instruction[] | undefined {
   const start = reader.start
   const at = reader.at
+  // `Work Rnd 1 through both layers.`
+  if (!(reader.take('work|working?', 'this|the|all?', 'rnd|rnds|round|rounds|row|border|edging') && (takeNumber(reader) || true) && /^(?:through|into)$/.test(reader.word()))) reader.at = at
   reader.take('now|from', 'now|here?', 'on|onwards?')
   reader.take('inserting|insert|putting|put?', 'the?', 'hook', 'each?', 'time?') || reader.take('working|work|going?', 'every|each|all', 'stitch|st|stitches|sts', 'of?', 'this?', 'round|rnd|row?', 'goes|go|is|are?', 'worked?') || reader.take('working|work|going')
   if (!throughBoth(reader) && !throughTwoEdges(reader) && !matching(reader)) {

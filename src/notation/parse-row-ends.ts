@@ -121,15 +121,15 @@ const placeEndsBehind = (reader: Reader, ahead: number): boolean => /^(?:[,.;:()
 function endsCounted(reader: Reader): Named | undefined {
   const { at } = reader
   const along = /^(?:along|down|up|over)$/.test(reader.word(-1))
-  const how = counted(reader)
+  const how = reader.word() === 'a' && reader.word(1) === 'row' && reader.take('a') ? { each: false } : counted(reader)
   if ((how.each || along && how.count) && intoRows(reader)) return how
   // `30 dc row-ends` are told by their number; `each dc row-end` only by its stitch.
   const stitch = takeStitchName(reader)
   const rows = stitch !== undefined && how.each && !how.count ? { rows: [stitch] } : {}
   // `each of the 7 upper row-ends`, `the border row-end`
   if (reader.take('upper|lower|left|right|border|edging|band|trim?', '-?', 'hand?', 'row', '-?', 'end|ends') || reader.take('row', 'edge|edges|side|sides')) {
-    // `the row-end`, `row end of the back`: one.
-    const one = !how.count && !how.each && reader.word(-1) === 'end' && (reader.all[at]?.text.toLowerCase() === 'the' || ofOnePlace(reader)) ? { values: [1], start: reader.end, end: reader.end } : undefined
+    // `the row-end`, `row end of the back`, `sc in row-end,`: one.
+    const one = !how.count && !how.each && reader.word(-1) === 'end' && (/^(?:the|a)$/i.test(reader.all[at]?.text ?? '') || ofOnePlace(reader) || /^row$/i.test(reader.all[at]?.text ?? '') && /^[,;.)]?$/.test(reader.word())) ? { values: [1], start: reader.end, end: reader.end } : undefined
     // `the other row ends`: all of them.
     const others = reader.word(-1) === 'ends' && /^other$/.test(reader.word(reader.word(-2) === '-' ? -4 : -3))
     return one ? { ...how, count: one } : others ? { each: how.each } : { ...how, ...rows }

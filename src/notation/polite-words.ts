@@ -29,6 +29,10 @@ const readAs: Readonly<Record<string, string>> = { your: 'the', its: 'the' }
 /** `in 1st ch`, `1st 4 unworked sc`: read as `first`. */
 const isFirst = (all: readonly Token[], at: number): boolean => all[at]?.kind === 'ordinal' && all[at]!.value === 1 && (all[at + 1]?.kind === 'number' || /^(?:sts?|stitch(?:es)?|chs?|chains?|foundation|s[cl]|ss|[hdt]+[cr]|unworked|free|row)$/i.test(all[at + 1]?.text ?? '') && /^(?:in|into|the|sk|skip|miss)$/i.test(all[at - 1]?.text ?? ''))
 
+/** `work evenly in sc across`, as `work even in sc`: without increases or decreases. Along an edge it says more. */
+const isEven = (word: (at: number) => string, at: number): boolean =>
+  word(at) === 'evenly' && /^work(?:ing|ed)?$/.test(word(at - 1)) && word(at + 1) === 'in' && /^(?:sc|hdc|htr|dc|tr)$/.test(word(at + 2)) && /^(?:across|[,.;(])?$/.test(word(at + 3))
+
 /** The tokens of a row without them; `w/` is read as `with`, `your` and `its` are read as `the`, `every single ch` as `every ch`. */
 export function withoutPoliteWords(all: readonly Token[]): readonly Token[] {
   const out: Token[] = []
@@ -52,7 +56,7 @@ export function withoutPoliteWords(all: readonly Token[]): readonly Token[] {
     const other = readAs[wordAt(at)]
     const stresses = stressing.some(([word, next]) => word.test(wordAt(at)) && next.test(wordAt(at + 1)))
     const single = wordAt(at) === 'single' && /^(?:each|every)$/.test(wordAt(at - 1)) && !/^cro/.test(wordAt(at + 1))
-    if (!stresses && !single) out.push(other === undefined ? token : { ...token, text: other })
+    if (!stresses && !single && !isEven(wordAt, at)) out.push(other === undefined ? token : { ...token, text: other })
     at += 1
   }
   return out

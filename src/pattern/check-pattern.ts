@@ -44,9 +44,12 @@ function findInCopies(pattern: Pattern): ReturnType<typeof findAll> {
   const beside = pattern.pieces.some((piece) => besideOneAnother(pattern, piece)) ? withCopies(pattern) : undefined
   if (beside) return ofOriginal(pattern, findAll(beside))
   const usual = findAll(pattern)
-  const copies = usual.found.some(isOfFabric) ? withCopies(pattern) : undefined
-  const apart = copies && findAll(copies)
-  return apart && apart.found.length < usual.found.length ? ofOriginal(pattern, apart) : usual
+  const ring = usual.found.some(isOfFabric) ? withCopies(pattern) : undefined
+  if (!ring) return usual
+  const apart = findAll(ring)
+  const strip = apart.found.some(isOfFabric) && pattern.seams.some(({ join: [one, other], copies }) => one === other && !copies) ? withCopies(pattern, 'open') : undefined
+  const best = [usual, apart, ...(strip ? [findAll(strip)] : [])].reduce((least, other) => (other.found.length < least.found.length ? other : least))
+  return best === usual ? usual : ofOriginal(pattern, best)
 }
 
 /** Findings that may come of a fabric that is not as it is thought to be. */

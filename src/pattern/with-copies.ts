@@ -6,13 +6,15 @@ const most = 12
 
 /**
  * The same pattern with every copy of a piece as a piece of its own, so that each has its own edges: two side strips of a runner, four panels of a hat. The
- * first keeps the name. Undefined where no copies are sewn, worked on or worked beside one another.
+ * first keeps the name. A seam of a piece to itself closes a ring of its copies, or with `open` leaves the last of them apart from the first. Undefined where
+ * no copies are sewn, worked on or worked beside one another.
  */
-export function withCopies(pattern: Pattern): Pattern | undefined {
+export function withCopies(pattern: Pattern, open?: 'open'): Pattern | undefined {
   const several = pattern.pieces.filter((piece) => piece.make > 1 && piece.make <= most && (besideOneAnother(pattern, piece) || isUsed(pattern, piece)))
   if (several.length === 0 || pattern.seams.length === 0 && !several.some((piece) => besideOneAnother(pattern, piece))) return undefined
   const pieces = pattern.pieces.flatMap((piece) => (several.includes(piece) ? copiesOf(piece) : [piece]))
-  return { ...pattern, pieces, seams: seamsOfCopies(pattern.seams, new Map(several.map(({ name, make }) => [name, make] as const))) }
+  const seams = seamsOfCopies(pattern.seams, new Map(several.map(({ name, make }) => [name, make] as const)), open === 'open')
+  return { ...pattern, pieces, seams }
 }
 
 /** `in the next free sc of Band`: each copy begins where the one before it has ended. */
@@ -27,8 +29,8 @@ function copiesOf(piece: Piece): readonly Piece[] {
   return Array.from({ length: piece.make }, (_, copy) => ({ ...piece, make: 1, name: nameOf(piece.name, copy), ...(copy > 0 && { copyOf: piece.name }) }))
 }
 
-/** A seam after another takes the next copy; one of a piece to itself is of each copy to the next, round to the first. */
-function seamsOfCopies(seams: readonly Seam[], several: ReadonlyMap<string, number>): readonly Seam[] {
+/** A seam after another takes the next copy; one of a piece to itself is of each copy to the next, round to the first unless they lie open. */
+function seamsOfCopies(seams: readonly Seam[], several: ReadonlyMap<string, number>, open: boolean): readonly Seam[] {
   const used = new Map<string, number>()
   const next = (name: string, told: number | undefined): string => {
     const make = several.get(name)
@@ -42,7 +44,7 @@ function seamsOfCopies(seams: readonly Seam[], several: ReadonlyMap<string, numb
     const [one, other] = seam.join
     const make = one !== undefined && one === other && seam.join.length === 2 && !seam.copies ? several.get(one) : undefined
     if (make === undefined || one === undefined) return [{ ...seam, join: seam.join.map((name, index) => next(name, seam.copies?.[index])) }]
-    return Array.from({ length: make }, (_, copy) => ({ ...seam, join: [nameOf(one, copy), nameOf(one, (copy + 1) % make)] }))
+    return Array.from({ length: open ? make - 1 : make }, (_, copy) => ({ ...seam, join: [nameOf(one, copy), nameOf(one, (copy + 1) % make)] }))
   })
 }
 
