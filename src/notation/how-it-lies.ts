@@ -1,3 +1,4 @@
+import { numberAhead } from './numbers.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { placeEnds } from './place-ends.ts'
 import type { Reader } from './reader.ts'
@@ -52,6 +53,8 @@ function takeParts(reader: Reader): boolean {
   let named = false
   for (;;) {
     if (reader.take(part)) named = true
+    // `the 46 row-ends of one side of Gusset`
+    else if (numberAhead(reader) !== undefined && reader.word(1) === 'row' && reader.word(2) === '-' && reader.word(3) === 'ends') reader.at += 4
     else if (!reader.take(which) && takePieceName(reader) === undefined) return named
   }
 }

@@ -10,6 +10,8 @@ import type { Target } from './target.ts'
 /** `in end of Row 2`, `in the other row-end of Row 7`, `at the right-hand end of Row 2`: one end of one row. */
 export function endOfRow(reader: Reader, start: number): Target | undefined {
   const { at } = reader
+  const onSide = lastRowOnSide(reader)
+  if (onSide) return { walk: 'edge', ...onSide, start, end: reader.end }
   if (reader.take('in|into|at|to|through|around|round', 'the|a?', 'other|opposite|same|second?')) {
     const left = reader.take('left', '-?', 'hand?')
     const right = !left && reader.take('right', '-?', 'hand?')
@@ -25,6 +27,19 @@ export function endOfRow(reader: Reader, start: number): Target | undefined {
     reader.at = here
     const piece = endOfPiece(reader)
     if (piece !== undefined) return { walk: 'edge', rowCalled: '', ofPiece: piece, start, end: reader.end }
+  }
+  reader.at = at
+  return undefined
+}
+
+/** `in last row of Edging at left side`: its end there. */
+function lastRowOnSide(reader: Reader): Pick<Target, 'ofRow' | 'rowCalled' | 'ofPiece' | 'hand'> | undefined {
+  const { at } = reader
+  const row = reader.take('in|into|to|at', 'the?') && /^(?:last|first|final|top|bottom)$/.test(reader.word()) ? takeOneRow(reader) : undefined
+  if (row && reader.take('at|on', 'the?')) {
+    const hand = reader.take('left') ? 'left' : reader.take('right') ? 'right' : undefined
+    reader.take('-?', 'hand?')
+    if (hand && reader.take('side|edge|end')) return { ...row, hand }
   }
   reader.at = at
   return undefined

@@ -17,7 +17,7 @@ interface Part {
 /** `of second shoulder`, `across the other half`, `over the right back neck side`: a part that was worked apart from this one. Takes nothing. */
 export function partAhead(reader: Reader): Part | undefined {
   const { at } = reader
-  const top = reader.take('at|on|along|across', 'the', 'top|upper|last', 'edge|row?', 'of')
+  const top = reader.take('at|on|along|across', 'the?', 'top|upper|last', 'edge|row?', 'of')
   const name = top || reader.take(heads) ? (partName(reader) ?? oneOfTwo(reader)) : undefined
   const found = name !== undefined && endsHere(reader) ? { name, to: reader.at } : undefined
   reader.at = at

@@ -45,7 +45,7 @@ function takeHand(reader: Reader): ReturnType<typeof takeWhichCorner> {
   return undefined
 }
 
-const placeNouns = new Set(['neck', 'neckline', 'strap', 'handle', 'underarm', 'sleeve', 'thumb', 'armhole', 'brim', 'body', 'collar', 'shoulder', 'waist', 'hem', 'cuff', 'toe', 'heel', 'crown', 'yoke', 'flap', 'buttonhole', 'bridge', 'gap', 'leg', 'arm', 'tail', 'rim', 'band', 'seam'])
+const placeNouns = new Set(['neck', 'neckline', 'strap', 'handle', 'underarm', 'sleeve', 'thumb', 'armhole', 'brim', 'body', 'collar', 'shoulder', 'waist', 'hem', 'cuff', 'toe', 'heel', 'crown', 'yoke', 'flap', 'buttonhole', 'bridge', 'gap', 'leg', 'arm', 'tail', 'rim', 'band', 'seam', 'crotch', 'slot', 'slit', 'opening'])
 
 /** \`38 neck ch\`, \`24 strap chs\`, \`20 skipped sleeve dc\`: where the stitches or chains lie. Gives the noun. */
 export function takePlaceNoun(reader: Reader): string | undefined {

@@ -1,6 +1,6 @@
 import type { Instruction } from './syntax.ts'
 
-const separate = /\b(?:separate|spare|extra|another|new|second|2nd|short) (?:length|strand|ball|piece|end|bit|oddment)\b/
+const separate = /\b(?:separate|spare|extra|another|new|second|2nd|short) (?:length|strand|ball|piece|end|bit|oddment)\b|\b(?:spare|separate) (?:yarn|thread)\b/
 const ended = /\b(?:fasten(?:ed)? off|fo|cut|break|end off|set aside|leave it)\b/
 
 /** `Join with sl st in first st of Row 12`: a slip stitch that only fastens the strand. */

@@ -51,7 +51,7 @@ function roundPanel({ along = [], makes }: WorkedRow): boolean {
 
 /** `[28 row-ends of Gusset]`: how many are said of it. */
 function countTold(words: string, name: string): { readonly count?: number } {
-  const [, count] = new RegExp(String.raw`\b(\d+) row[- ]?ends of (?:the )?${namePattern(name)}(?!\p{L})`, 'iu').exec(words) ?? []
+  const [, count] = new RegExp(String.raw`\b(\d+) row[- ]?ends of (?:(?:one|the other|either|each|the left|the right) (?:long )?side of )?(?:the )?${namePattern(name)}(?!\p{L})`, 'iu').exec(words) ?? []
   return count === undefined ? {} : { count: Number(count) }
 }
 

@@ -7,7 +7,8 @@ export interface OtherWords {
 
 const rows = /in each of next (\d+) row-ends/g
 const under = /in the underside of each of next (\d+) ch/g
-const underWith = /(?<!\d )\b(sc|hdc) in the underside of each of next (\d+) ch/g
+// Not behind `along the foot with`: the edge is told there already.
+const underWith = /(?<!\d |with )\b(sc|hdc) in the underside of each of next (\d+) ch/g
 const left = /leave (last|rem) (\d+ sts) unworked/g
 const stepIn = /sl st in first (\d+) sts/g
 
