@@ -105,6 +105,9 @@ function withChain(edge: readonly Place[], members: readonly Place[]): readonly 
   return before?.turning && before.into !== undefined && before.into === members[0]!.into ? [before, ...members] : members
 }
 
+/** Of how many stitches the corner is that a place lies in; undefined where it was not made so. */
+export const sizeOfCorner = (edge: readonly Place[], place: Place): number | undefined => corners(edge).together.get(place)?.size
+
 function isInGroup(walk: Walk, place: Place, { nth, size }: NonNullable<Thing['ofGroup']>): boolean {
   const found = corners(walk.edge).together.get(place)
   return found?.nth === nth && (size === undefined ? found.size >= smallestShell : found.size === size)

@@ -29,8 +29,9 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
   const before = takeCornerSize(reader)
   // `centre sc of the first top corner`: the corner is sought, wherever the row begins.
   const told = takeCornerNamed(reader)
-  const size = takeCornerSize(reader) ?? before ?? group
+  const sized = takeCornerSize(reader)
   const counted = countOfCorners(reader)
+  const size = sized ?? counted?.size ?? before ?? group
   const every = all || counted !== undefined
   // `the 3 sc at the right-hand end`: there the corner lies.
   const inside = takeThing(reader) ?? (group !== undefined && told && reader.take('end') || every && takeTip(reader) ? corner : undefined)
@@ -39,7 +40,7 @@ export function takeCentre(reader: Reader, draft: Draft): boolean {
     const some = takeWhereOnEdge(reader) || told === 'some' || counted?.some === true
     // `3rd sc of each corner`: not the middle one, or who knows.
     const other = nth !== undefined && size !== 2 * nth - 1 && inside.chains === undefined
-    const thing: Thing = { kind: 'stitch', ...(other ? { ofGroup: { nth, ...(size && { size }) } } : { where: 'corner' }), ...(some && { some }) }
+    const thing: Thing = { kind: 'stitch', ...(other ? { ofGroup: { nth, ...(size && { size }) } } : { where: 'corner', ...(size && { size }) }), ...(some && { some }) }
     Object.assign(draft, { walk: 'each', thing, ...(counted && { count: counted.count }) })
     return true
   }
@@ -138,13 +139,13 @@ export function takeCornerCentre(reader: Reader): Thing | undefined {
 }
 
 /** `each of the eight 3-dc corners`, `the 5 outer corners`: how many there are, and which. */
-function countOfCorners(reader: Reader): { readonly count: Num; readonly some: boolean } | undefined {
+function countOfCorners(reader: Reader): { readonly count: Num; readonly some: boolean; readonly size?: number } | undefined {
   const { at } = reader
   const count = takeNumber(reader)
   const some = count !== undefined && takeWhichCorner(reader) === 'some'
-  if (count) takeCornerSize(reader)
+  const size = count && takeCornerSize(reader)
   if (count && /^(?:tips|points|peaks)$/.test(reader.word())) return { count, some: true }
-  if (count && (reader.word() === 'corners' || reader.word() === 'corner' && /^(?:groups|clusters|sets)$/.test(reader.word(1)))) return { count, some }
+  if (count && (reader.word() === 'corners' || reader.word() === 'corner' && /^(?:groups|clusters|sets)$/.test(reader.word(1)))) return { count, some, ...(size && { size }) }
   reader.at = at
   return undefined
 }

@@ -55,9 +55,9 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   return [{ node: 'start', target: { walk: 'edge', edge: name, ...(chains && { count: chains }), ...(from?.ofRow !== undefined && { ofRow: from.ofRow }), start, end: reader.end }, start, end: reader.end }]
 }
 
-/** `the underside of the 5 added ch`: how many there are. */
+/** `the underside of the 5 added ch`, `of the 3 fsc`: how many there are. */
 function chainsNamed(reader: Reader, from: number): Num | undefined {
-  const token = reader.all.slice(from, reader.at).find(({ kind, text }, index, all) => kind === 'number' && !/^(?:rows?|to|and|-|–)$/i.test(all[index - 1]?.text ?? '') && /^(?:ch|chs|chains?|added|extra|new)$/i.test(all[index + 1]?.text ?? text))
+  const token = reader.all.slice(from, reader.at).find(({ kind, text }, index, all) => kind === 'number' && !/^(?:rows?|to|and|-|–)$/i.test(all[index - 1]?.text ?? '') && /^(?:ch|chs|chains?|added|extra|new|fsc|fhdc|fdc|ftr)$/i.test(all[index + 1]?.text ?? text))
   return token?.value === undefined ? undefined : { values: [token.value], start: token.start, end: token.end }
 }
 

@@ -21,6 +21,8 @@ export interface Thing {
   readonly where?: 'corner' | 'side' | 'inner'
   /** Of an inner corner: the decrease that lies in it already, and a stitch on either side. */
   readonly again?: true
+  /** Of a corner: how many stitches were made in it, where that is told. */
+  readonly size?: number
   /** Of inner corners: those at the bottom of slits and between points as well. */
   readonly valleys?: true
   /** `2 lower corners`: those that lie there; others may lie elsewhere. */
