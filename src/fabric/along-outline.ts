@@ -50,7 +50,7 @@ export function stopsShort(walk: Walk, span: Span, wholeWay: boolean): void {
   const places = straightPart(stretch, left)
   const side = places.filter((place) => walk.taken.has(place)).length
   if (wholeWay) return walk.trouble({ kind: 'row-ends-passed', span, count: places.length - places.indexOf(left) })
-  if ((side < (stretch.edge === 'step' ? plainlyAStep : plainlyASide) || walk.outline!.risers.has(left)) && !tookSuchASide(walk, stretch) || side !== places.length - 1 || beyond && places.includes(beyond)) return
+  if (side < (stretch.edge === 'step' ? plainlyAStep : plainlyASide) && !tookSuchASide(walk, stretch) || side !== places.length - 1 || beyond && places.includes(beyond)) return
   walk.trouble({ kind: left.kind === 'row-end' ? 'row-ends-passed' : 'left-over', span, count: 1 })
 }
 
