@@ -3,9 +3,6 @@ import type { NamedEdge } from './named-edges.ts'
 import type { JoinedEdge } from './outer-sides.ts'
 import type { Place } from './place.ts'
 
-/** Places beyond a side in which the centre of its corner lies: a corner of five has two on either side of it. */
-const half = 2
-
 /**
  * One side of a border that goes round a flat piece, in the order of the round: the stitches that stand on that side of the piece, and the corners at
  * either end of it as far as their centres, with those or without. Undefined where the round stands on no flat piece, or has no corner there.
@@ -20,8 +17,9 @@ export function sideOfBorder(round: readonly Place[], pieces: readonly (readonly
   const centres = centresOf(round)
   // A corner that was made in a stitch or chain of the side is one of its own: its centre lies inside.
   const inside = (index: number): boolean => index >= from && index <= to && centres.has(at(index))
-  const start = nearest((step) => inside(from + step)) ?? negative(nearest((step) => centres.has(at(from - step))))
-  const end = negative(nearest((step) => inside(to - step))) ?? nearest((step) => centres.has(at(to + step)))
+  const reach = reachOfCorner(at(from))
+  const start = nearest(reach, (step) => inside(from + step)) ?? negative(nearest(reach, (step) => centres.has(at(from - step))))
+  const end = negative(nearest(reach, (step) => inside(to - step))) ?? nearest(reach, (step) => centres.has(at(to + step)))
   if (start === undefined || end === undefined) return undefined
   const [first, last] = withCentres ? [from + start, to + end] : [from + start + 1, to + end - 1]
   return Array.from({ length: last - first + 1 }, (_, index) => at(first + index))
@@ -46,7 +44,17 @@ export function roundBorders(ring: readonly Part[]): readonly JoinedEdge[] {
 
 const negative = (step: number | undefined): number | undefined => step && -step
 
-const nearest = (found: (step: number) => boolean): number | undefined => Array.from({ length: half + 1 }, (_, step) => step).find(found)
+const nearest = (reach: number, found: (step: number) => boolean): number | undefined => Array.from({ length: reach + 1 }, (_, step) => step).find(found)
+
+/** Places between the end of a side and the centre of its corner, at the most: one more with each round, and a corner of five has two on either side of it. */
+function reachOfCorner(place: Place): number {
+  let rounds = 0
+  for (let under: Place | undefined = place; under && under.kind !== 'row-end' && under.kind !== 'ch'; under = under.into) rounds += 1
+  return Math.min(rounds, most) + 1
+}
+
+/** Rounds of a border, at the most: below a top lie the rows of the piece as well. */
+const most = 6
 
 /** Which of some indexes of a ring stands before the longest stretch that holds none of them. */
 export function widestGap(on: readonly number[], length: number): number {
