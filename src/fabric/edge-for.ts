@@ -41,6 +41,11 @@ function toFace({ side, items }: RealRow, below: RealRow['side']): boolean | und
   return side && below && joinsAnew(items) ? side !== below : undefined
 }
 
+/** `Row 1 (RS): With RS facing, join yarn in first st of Row 9` of a piece that ends with a right-side row: nothing is turned, and the first stitch is that of Row 9. */
+export function facesAgain({ side, round, items }: RealRow, { side: below, turned, edge, entry }: { readonly side?: RealRow['side']; readonly turned: boolean; readonly edge: Edge; readonly entry?: unknown }): boolean {
+  return entry === undefined && !round && !edge.round && !edge.chain && turned && side !== undefined && side === below && items.some(({ node }) => node === 'start') && turnBefore(items) === undefined && !alongEdges(items)
+}
+
 /** `3 dc in the point, 11 dc down the sloping side`. */
 function beginsAtCorner(items: readonly Instruction[]): boolean {
   const first = items.find(({ node }) => node === 'work' || node === 'group' || node === 'repeat' || node === 'start')

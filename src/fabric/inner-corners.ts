@@ -30,7 +30,7 @@ export function beforeDecreases(edge: readonly Place[]): ReadonlySet<Place> {
     const [decrease, behind] = [edge[index + 1], edge[index + 2]]
     if (decrease === undefined || behind === undefined) return false
     // At the bottom of a notch one stitch may lie between the two sides.
-    return corners.has(place) && corners.has(decrease) || /\dtog$/.test(decrease.kind) && (corners.has(place) || corners.has(decrease))
+    return corners.has(place) && corners.has(decrease) || /\dtog$/.test(decrease.kind) && (corners.has(place) || corners.has(decrease) || liesInValley(decrease, behind))
   }))
 }
 
@@ -58,9 +58,18 @@ function meetInValley(one: Place, other: Place): boolean {
   const [a, b] = underneath(one, other)
   if (!a || !b) return false
   if (a.kind !== b.kind) return a.kind === 'row-end' ? meetAtSeam(a, b) : meetAtSeam(b, a)
-  if (a.kind !== 'row-end' || a.row === b.row) return false
+  if (a.kind !== 'row-end') return false
   const [below, beside] = [a.into?.into, b.into?.into]
-  return below !== undefined && beside !== undefined && below.row === beside.row
+  if (!below || !beside) return false
+  // Points on two sides of another piece: one of them stands on ends of rows.
+  return a.row !== b.row ? below.row === beside.row : below.kind === 'row-end' || beside.kind === 'row-end'
+}
+
+/** A decrease over the ends of two first rows stands on the one; what comes behind it stands on the end of the second row of the other side. */
+function liesInValley(decrease: Place, behind: Place): boolean {
+  const [a, second] = underneath(decrease, behind)
+  const first = second?.kind === 'row-end' ? second.into?.into : undefined
+  return a !== undefined && first !== undefined && meetInValley(a, { kind: 'row-end', row: first.row, into: first })
 }
 
 /** The end of a row beside a stitch or chain that can be none of its own piece: an arm that is sewn to the top of a plate. */

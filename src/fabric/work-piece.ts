@@ -4,7 +4,7 @@ import { bySaying, saidCount, type OtherEdge } from './after-slip.ts'
 import type { BorderEdge } from './border-edge.ts'
 import type { Held, HeldRun } from './held.ts'
 import type { OlderRow } from './older-row.ts'
-import { alongEdges, edgeFor, goesOnFlat, joinsAnew } from './edge-for.ts'
+import { alongEdges, edgeFor, facesAgain, goesOnFlat, joinsAnew } from './edge-for.ts'
 import { endedParts, fabricAfter, partsAtEnd } from './fabric-after.ts'
 import { joinedOf } from './joined-of.ts'
 import { mirroredBack, mirroredEdge } from './mirrored.ts'
@@ -154,6 +154,7 @@ interface Step {
 function workOne(piece: PieceToWork, row: RealRow, index: number, state: State, room: number): Step {
   const { items, joins, outline: beside } = joiningParts(withoutOwnName(onRowThatLeft(itemsOf(row, state, piece.size), row, state), piece.name), state.edge.round ? [] : waitingParts(state, piece), () => withAllBeside(piece, state), piece.size)
   if (beside) state = { ...state, outline: beside }
+  if (facesAgain(row, state)) state = { ...state, turned: false, edge: { ...state.edge, places: state.edge.places.toReversed() } }
   const fabric = { ...state, held: piece.held ?? [], piece: piece.name, size: piece.size }
   const mirrored = row.mirrored === true && !row.round && !state.edge.chain && state.edge.places.length > 0
   const setting = { ...settingOf(piece, row, index, state, room), ...(joins && { parts: joins }), ...(mirrored && { mirrored }) }
