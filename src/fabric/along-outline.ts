@@ -106,9 +106,19 @@ export function endOfSide(walk: Walk, from = walk.at): number {
   return index
 }
 
+/** `18 sc up the row-ends of First length`, to which others are sewn: as far as those of that piece go. */
+export function endOfPiece(walk: Walk, { sideOf }: { readonly sideOf?: string | undefined }, from: number, end: number): number {
+  const piece = sideOf?.toLowerCase()
+  const pieceAt = (index: number): string | undefined => rowAt(walk.outline, walk.edge[index]!)?.piece
+  if (piece === undefined || from >= end || pieceAt(from) !== piece) return end
+  const other = walk.edge.findIndex((_, index) => index >= from && pieceAt(index) !== piece)
+  return other < 0 ? end : Math.min(other, end)
+}
+
 /** Where the row-ends end that are worked: with the side, or behind the last of the rows that are named. The others are left to what follows. */
-export function endOfRowEnds(walk: Walk, thing: Thing, upTo: Target['upTo']): number {
-  const side = endOfSide(walk, findNext(walk, walk.at, thing))
+export function endOfRowEnds(walk: Walk, thing: Thing, { upTo, sideOf }: Pick<Target, 'upTo' | 'sideOf'>): number {
+  const first = findNext(walk, walk.at, thing)
+  const side = endOfPiece(walk, { sideOf }, first, endOfSide(walk, first))
   const end = (upTo ? walk.edge.findIndex((place, index) => index >= walk.at && index < side && isEndOf(walk, place, upTo)) + 1 : 0) || side
   if (!thing.rows) return end
   let last = end

@@ -42,7 +42,7 @@ export function beforeDecreases(edge: readonly Place[]): ReadonlySet<Place> {
  */
 function meetInside(one: Place, other: Place): boolean {
   const [a, b] = underneath(one, other)
-  if (!a || !b || a.kind === b.kind) return false
+  if (!a || !b || a.kind === b.kind || !ofOnePiece(a, b)) return false
   const [rowEnd, along] = a.kind === 'row-end' ? [a, b] : [b, a]
   if (along.kind === 'ch') return rowEnd.row < along.row
   return rowEnd.row > along.row || along.travel === true && rowEnd.row === along.row
@@ -72,8 +72,21 @@ function liesInValley(decrease: Place, behind: Place): boolean {
   return a !== undefined && first !== undefined && meetInValley(a, { kind: 'row-end', row: first.row, into: first })
 }
 
-/** The end of a row beside a stitch or chain that can be none of its own piece: an arm that is sewn to the top of a plate. */
+const ofOnePiece = (one: Place, other: Place): boolean => {
+  const [a, b] = [pieceOf(one), pieceOf(other)]
+  return a === undefined || b === undefined || a === b
+}
+
+/** The piece at whose foundation a place stands; undefined where that is none of chains. */
+function pieceOf(place: Place): string | undefined {
+  let under = place
+  while (under.into) under = under.into
+  return under.piece
+}
+
+/** The end of a row beside a stitch or chain of another piece: an arm that is sewn to the top of a plate. */
 function meetAtSeam(rowEnd: Place, along: Place): boolean {
+  if (!ofOnePiece(rowEnd, along)) return true
   if (along.kind === 'ch') return rowEnd.row > along.row + 1
   return rowEnd.row < along.row || rowEnd.row === along.row && rowEnd.into !== along && !along.travel
 }

@@ -29,6 +29,8 @@ export interface Place {
   readonly yarn?: string
   /** Index of the row that made it. */
   readonly row: number
+  /** Of a chain of a foundation: the piece that begins with it, in small letters. */
+  readonly piece?: string
 }
 
 export const isSpace = (place: Place): boolean => place.kind === 'space' || place.kind === 'gap'

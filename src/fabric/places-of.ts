@@ -160,7 +160,7 @@ function each(walk: Walk, said: Target, span: Span, rest: Rest, work: WorkInto, 
   leaveBegunSpace(walk, target, span)
   if (eachChain(walk, target.thing)) openAll(walk)
   withoutClosingChain(walk)
-  const limit = upToSpace(walk, target, rest) ?? (walk.outline && (target.edge && target.edge !== 'all' || target.across) ? endOfEdge(walk, rest) : target.thing?.kind === 'row-end' && !target.toEnd ? endOfRowEnds(walk, target.thing, target.upTo) : limitOf(walk, target, rest))
+  const limit = upToSpace(walk, target, rest) ?? (walk.outline && (target.edge && target.edge !== 'all' || target.across) ? endOfEdge(walk, rest) : target.thing?.kind === 'row-end' && !target.toEnd ? endOfRowEnds(walk, target.thing, target) : limitOf(walk, target, rest))
   const thing = named(walk, target.thing, limit, span)
   if (thing === 'none') return
   if (target.every && target.every > 1) return everyNth(walk, target.every, limit, span, work)

@@ -1,7 +1,6 @@
 import type { Work } from '../notation/syntax.ts'
 import { corner, inSize, type EdgeName, type Target } from '../notation/target.ts'
-import { endOfEdge, expectEdge, leftBefore, startOfNext } from './along-outline.ts'
-import { rowAt } from './border-edge.ts'
+import { endOfEdge, endOfPiece, expectEdge, leftBefore, startOfNext } from './along-outline.ts'
 import { isOfAnother } from './ends-of-rows.ts'
 import { shiftSteps } from './tally.ts'
 import { findNext, isThing } from './find-place.ts'
@@ -57,16 +56,6 @@ export function workAlongEdge(walk: Walk, item: Work, doing: Doing, rest: Rest):
 function isPartOfRound(walk: Walk, { count, target }: Work, rest: Rest): boolean {
   return walk.round && !walk.outline && count !== undefined && target?.motif !== true && !target?.evenly && target?.ofRow === undefined && target?.ofPiece === undefined
     && inSize(count, walk.setting.size) < walk.left && (rest.quiet === true || rest.items.some(({ node }) => node === 'work' || node === 'group' || node === 'repeat'))
-}
-
-/** `18 sc up the row-ends of First length`, to which others are sewn: as far as those of that piece go. */
-function endOfPiece(walk: Walk, { sideOf }: Target, from: number, end: number): number {
-  const piece = sideOf?.toLowerCase()
-  const pieceAt = (index: number): string | undefined => rowAt(walk.outline, walk.edge[index]!)?.piece
-  if (piece === undefined || from >= end || pieceAt(from) !== piece) return end
-  let index = from
-  while (index < end && pieceAt(index) === piece) index += 1
-  return index
 }
 
 /** Where the side of the motif ends that the hook stands at: at a corner, or where the next motif is joined. */

@@ -50,7 +50,7 @@ export function entersRing(items: readonly Instruction[]): boolean {
 }
 
 function layFoundation(walk: Walk, count: number): void {
-  const chain: Place[] = Array.from({ length: count }, () => ({ kind: 'ch', row: walk.setting.rowIndex }))
+  const chain: Place[] = Array.from({ length: count }, () => ({ kind: 'ch', row: walk.setting.rowIndex, piece: walk.setting.piece }))
   walk.edge = chain
   walk.foundation = chain
   walk.chain = true
@@ -59,7 +59,7 @@ function layFoundation(walk: Walk, count: number): void {
 
 /** `Ch 8, turn; sc in 2nd ch from hook`: the chain lengthens the edge. */
 function addAtStart(walk: Walk, count: number): void {
-  const chain: Place[] = Array.from({ length: count }, () => ({ kind: 'ch', row: walk.setting.rowIndex }))
+  const chain: Place[] = Array.from({ length: count }, () => ({ kind: 'ch', row: walk.setting.rowIndex, piece: walk.setting.piece }))
   walk.edge = [...chain, ...walk.edge]
   walk.prefixed += count
   walk.chain = true
@@ -67,7 +67,7 @@ function addAtStart(walk: Walk, count: number): void {
 
 /** `Ch 14; dc in each of 14 ch` when no place is left: the chain goes on from the edge. */
 function addAtEnd(walk: Walk, count: number): void {
-  const chain: Place[] = Array.from({ length: count }, () => ({ kind: 'ch', row: walk.setting.rowIndex }))
+  const chain: Place[] = Array.from({ length: count }, () => ({ kind: 'ch', row: walk.setting.rowIndex, piece: walk.setting.piece }))
   walk.edge = [...walk.edge, ...chain]
   walk.appended += count
   walk.noneFrom.clear()

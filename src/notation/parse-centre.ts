@@ -142,7 +142,7 @@ export function takeCornerCentre(reader: Reader): Thing | undefined {
 function countOfCorners(reader: Reader): { readonly count: Num; readonly some: boolean; readonly size?: number } | undefined {
   const { at } = reader
   const count = takeNumber(reader)
-  const some = count !== undefined && takeWhichCorner(reader) === 'some'
+  const some = count !== undefined && (takeWhichCorner(reader) === 'some' || /^corners?$/.test(reader.word(1)) && reader.take('flap|tab|wing|hem|yoke|bib|lapel|collar|pocket|tail'))
   const size = count && takeCornerSize(reader)
   if (count && /^(?:tips|points|peaks)$/.test(reader.word())) return { count, some: true }
   if (count && (reader.word() === 'corners' || reader.word() === 'corner' && /^(?:groups|clusters|sets)$/.test(reader.word(1)))) return { count, some, ...(size && { size }) }

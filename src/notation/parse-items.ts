@@ -23,6 +23,7 @@ import { parseStated } from './parse-stated.ts'
 import { parseStitch } from './parse-stitch.ts'
 import { takeWhere } from './parse-where.ts'
 import { parsePartHeading } from './part-heading.ts'
+import { parseSkipInner } from './parse-skip-inner.ts'
 import { parseRateAlong, parseRateFirst, parseSameAlong } from './rate-first.ts'
 import { parseThither } from './parse-thither.ts'
 import { withPlacesTold } from './places-told.ts'
@@ -146,7 +147,7 @@ function leadsToCorner(reader: Reader): boolean {
     const word = reader.word(ahead)
     if (/^[([]$/.test(word)) depth += 1
     if (/^[)\]]$/.test(word)) depth -= 1
-    if (/^(?:corner|angle|valley|tip|point|peak)s?$/.test(word) || depth === 0 && /^(sp|sps|space|spaces)$/.test(word)) return true
+    if (/^(?:corner|angle|valley|tip|point|peak)s?$/.test(word) || depth === 0 && /^(?:sp|sps|space|spaces|loop|loops|lp|lps)$/.test(word)) return true
     if (depth === 0 && /^[,;.]$/.test(word)) return false
   }
   return false
@@ -159,6 +160,7 @@ const readers: readonly ((reader: Reader, before: readonly Instruction[]) => rea
   parsePassedJoin,
   parseStated,
   parseInnerCornerFirst,
+  parseSkipInner,
   parseNothingThere,
   parseCornerDefined,
   parseAtCorners,

@@ -73,7 +73,9 @@ export function takeOneBehind(reader: Reader, before: readonly Instruction[]): N
   const last = before.at(-1)
   const counted = last?.node === 'work' && (last.target?.walk === 'next' || last.target?.walk === 'first') ? last.target : undefined
   const underside = counted?.edge === 'underside' && counted.thing?.kind === 'chain'
-  const nth = counted?.count && (reader.take('in|into', 'the') || underside && reader.take('in|into')) ? ordinalHere(reader) : undefined
+  const into = reader.take('in|into', 'the?') && (reader.word(-1) === 'the' || underside)
+  if (underside) reader.take('underside', 'of', 'the?')
+  const nth = counted?.count && into ? ordinalHere(reader) : undefined
   if (underside) reader.take('added|extra|foundation?', 'ch|chain')
   if (nth !== undefined && counted!.count!.values.every((count) => count === nth - 1) && placeEnds(reader)) {
     return { target: { walk: 'next', thing: counted!.thing ?? { kind: 'stitch' }, start, end: reader.end }, count: { values: [1], start, end: reader.end } }

@@ -1,6 +1,8 @@
 import { numberAhead } from './numbers.ts'
+import { unworked } from './parse-adjective.ts'
 import { isQuiet } from './parse-remark.ts'
 import type { Reader } from './reader.ts'
+import { takeRowNamed } from './row-named.ts'
 import type { Instruction } from './syntax.ts'
 
 const hollow = 'opening|cleft|notch|slit|slot|gap|valley|dip|hollow|neck|armhole'
@@ -12,9 +14,19 @@ export function parseThither(reader: Reader): readonly Instruction[] | undefined
   const goes = begins && (reader.take('up|down|back|along?', 'into|in', 'the', hollow) || reader.take('and?', 'up|down|back|out|along', 'again'))
   if (goes && (reader.done || /^[,;:]$/.test(reader.word()))) return [{ node: 'aside', start, end: reader.end }]
   reader.at = at
-  if (begins && alongSomething(reader)) return [{ node: 'aside', start, end: reader.end }]
+  if (begins && (alongWhatIsLeft(reader) || alongSomething(reader))) return [{ node: 'aside', start, end: reader.end }]
   reader.at = at
   return undefined
+}
+
+/** `along the unworked sts of Row 8,`, `along the sts left at Row 16,`: the step that comes next. */
+function alongWhatIsLeft(reader: Reader): boolean {
+  const { at } = reader
+  const left = reader.take('along|across|over', 'the?') && reader.take(`${unworked}|skipped|left|slip?`, '-?', 'over|stitched?', 'sts|stitches')
+  const told = left && (reader.take('left|remaining?', 'unworked?'), takeRowNamed(reader, 'of|at|in|on|by', 'the?')) !== undefined
+  if (told && (reader.done || /^[,:;]$/.test(reader.word()))) return true
+  reader.at = at
+  return false
 }
 
 /** `along the hollow with sc in each of next 10 row-ends`: what the designer calls an edge. */

@@ -11,7 +11,7 @@ const turns = 'corner|corners|angle|angles'
 
 /** Takes `inner corner`, `inner neck corners`, `neck corners`, `inside angles`, `notch angles`, `valley`. */
 export const takeInwardCorner = (reader: Reader): boolean =>
-  reader.take(inwards, `${hollows}|notch?`, turns) || reader.take(`${hollows}|notch`, turns) || reader.take('valley|valleys')
+  reader.take(inwards, `${hollows}|notch?`, turns) || reader.take('front|back?', `${hollows}|notch`, turns) || reader.take('valley|valleys')
 
 /** Takes which of the corners: `outer` ones jut out, and all of those are meant; `top`, `lower left-hand`, `foundation` tells where some of them lie. */
 export function takeWhichCorner(reader: Reader): 'outer' | 'some' | undefined {
