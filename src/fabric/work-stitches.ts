@@ -45,7 +45,9 @@ export function workStitches(walk: Walk, item: Work, rest: Rest): void {
   const target = targetOf(walk, fewInAll(walk, item))
   const each = target.each
   const loop = item.loop ?? walk.setting.loop
-  placesOf(walk, target.target, item, rest, (index) => (liesAlong(target.target) ? spreadAlong : intoPlace)(walk, doing, each, index, loop, rest.group), doing.over, walk.setting.lexicon.stitch(item.stitch)?.into === 'below' || /^spike|^sc$/.test(item.stitch))
+  const { at: from } = walk
+  const work = (index: number): void => (liesAlong(target.target) ? spreadAlong(walk, doing, each, placesFrom(walk, item, from, index), loop, rest.group) : intoPlace(walk, doing, each, index, loop, rest.group))
+  placesOf(walk, target.target, item, rest, work, doing.over, walk.setting.lexicon.stitch(item.stitch)?.into === 'below' || /^spike|^sc$/.test(item.stitch))
 }
 
 /** `3 sc in the row-ends of Right band`, which has three: one in each. */
@@ -168,8 +170,15 @@ function intoPlace(walk: Walk, doing: Doing, each: number, index: number, loop: 
 const liesAlong = ({ evenly, together, thing }: Target): boolean => evenly === true || together === true && thing?.kind === 'row-end'
 
 /** `15 sc evenly along 10 row-ends`: they lie side by side, and none of them together in one place. */
-function spreadAlong(walk: Walk, doing: Doing, each: number, index: number, loop: Work['loop'], inGroup: number | undefined): void {
-  for (let stitch = 0; stitch < each; stitch += 1) intoPlace(walk, doing, 1, index, loop, inGroup)
+function spreadAlong(walk: Walk, doing: Doing, each: number, places: readonly number[], loop: Work['loop'], inGroup: number | undefined): void {
+  for (let stitch = 0; stitch < each; stitch += 1) intoPlace(walk, doing, 1, places[Math.floor((stitch * places.length) / each)]!, loop, inGroup)
+}
+
+/** Indexes of the places that an instruction has taken, from one on as far as another. */
+function placesFrom({ edge, taken }: Walk, { start }: Work, from: number, to: number): readonly number[] {
+  const found: number[] = []
+  for (let index = from; index <= to; index += 1) if (taken.get(edge[index]!)?.start === start) found.push(index)
+  return found.length > 0 ? found : [to]
 }
 
 /** `Ch 2, dc in next st (counts as dc2tog)`: the chain stands in the first place, and both together are one stitch. */

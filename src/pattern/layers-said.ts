@@ -41,7 +41,7 @@ export function layersWorked({ pieces, source }: Pattern, worked: readonly Worke
     if (strip) return [{ join: [piece.name, strip.name], edges: [[{ edge: 'top' }, { edge: 'side', ...countTold(textOf(source, piece.rows), strip.name) }]], within: true, span: row.written.text }]
     const own = first.find((other) => other.piece.name === piece.on)?.edges.flatMap(({ edge, places }) => (edge === 'row-ends' && places > 0 ? [places] : [])) ?? []
     // `16 row-ends up the long side` and 10 up the short one: each of them must be a side of the other piece.
-    const sides = [...new Set(row.along.flatMap(({ edge, offers, worksOver }) => (edge === 'row-ends' && worksOver === offers && own.includes(offers) ? [offers] : [])))]
+    const sides = [...new Set(row.along.flatMap(({ edge, offers, worksOver, through = offers }) => (edge === 'row-ends' && worksOver === offers && through === offers && own.includes(offers) ? [offers] : [])))]
     const apart = sides.length > 1 ? sides.map((count): readonly EdgeWords[] => two.map(({ name }) => (name === piece.on ? { edge: 'side', count } : { edge: 'side' }))) : []
     return [...[...whole].map((edge) => [{ edge }, { edge }]), ...apart, ...once].map((edges) => ({ ...seam, edges: [edges] }))
   })
