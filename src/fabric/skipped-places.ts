@@ -18,11 +18,25 @@ interface Way {
  */
 export function tellSkipped(walk: Walk, { thing }: Target, { from, to, first }: Way, span: Span): void {
   if (to >= walk.edge.length) return
+  const before = walk.edge[from - 1]
+  if (first && thing?.kind === 'space' && before && isStitch(before) && walk.last === from - 1) walk.toSpaces.push({ passed: walk.edge.slice(from, to).filter(isOwed).length, span: { start: span.start, end: span.end } })
   const all = thing?.kind === 'join' || first && (thing?.kind === 'space' || thing?.where === 'corner') && walk.skippedTo === from
   const passed = walk.edge.slice(from, to).filter(all ? isOwed : chainBegun(walk, thing, from) ? isChain : sideLeft(walk, to)).length
   if (passed === 0) return
   walk.missed += passed
   walk.trouble({ kind: 'left-over', span, count: passed })
+}
+
+/** A row that comes to its spaces just so as often as this comes to all of them so (common practice, no source). */
+const oftenEnough = 2
+
+/** `sc in next 2 sc, 3 sc in next ch-2 sp, sc in next 36 sc, 3 sc in next ch-2 sp, …`: where all counts but one lead just to the next space, that one is a slip. */
+export function tellOddOneOut(walk: Walk): void {
+  const off = walk.toSpaces.filter(({ passed }) => passed > 0)
+  const [odd] = off
+  if (!odd || off.length > 1 || walk.toSpaces.length - 1 < oftenEnough) return
+  walk.missed += odd.passed
+  walk.trouble({ kind: 'left-over', span: odd.span, count: odd.passed })
 }
 
 const isOwed = (place: Place): boolean => isStitch(place) && !place.travel && place.kind !== 'ch'

@@ -59,6 +59,8 @@ export class Walk {
   /** The edge that was left for that of another piece. */
   own: readonly Place[] = []
   /** Joins to the motif beside it, each after so many of the row's own places. */
+  /** Stitches passed on the way from stitches to a space, each time. */
+  readonly toSpaces: { readonly passed: number; readonly span: Span }[] = []
   readonly neighbours: NotedNeighbour[] = []
   /** The piece whose edge is worked now, and how many copies of it were taken so far. */
   onPiece: { readonly name: string; readonly copies: number } | undefined
@@ -243,7 +245,7 @@ export class Walk {
     const { at, last, tookFirst, leaves, overrun, worked, begun, undecided, paired } = this
     const made = this.made.length
     const tail = this.made.at(-1)
-    const lengths = [this.steps.length, this.troubles.length, this.repeats.length, this.groups.length, this.yarns.length, this.skipped.length, this.holds.length, this.neighbours.length] as const
+    const lengths = [this.steps.length, this.troubles.length, this.repeats.length, this.groups.length, this.yarns.length, this.skipped.length, this.holds.length, this.neighbours.length, this.toSpaces.length] as const
     return () => {
       Object.assign(this, { at, last, tookFirst, leaves, overrun, worked, begun, undecided, paired })
       this.made.length = made
@@ -256,6 +258,7 @@ export class Walk {
       this.skipped.length = lengths[5]
       this.holds.length = lengths[6]
       this.neighbours.length = lengths[7]
+      this.toSpaces.length = lengths[8]
     }
   }
 

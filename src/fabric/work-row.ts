@@ -13,6 +13,7 @@ import { joinNeighbours } from './join-neighbours.ts'
 import { turnAfter } from './turns.ts'
 import { leftOfPiece } from './older-row.ts'
 import { nothingNeeded, passedAsElsewhere } from './passed-runs.ts'
+import { tellOddOneOut } from './skipped-places.ts'
 import { usesOf } from './uses.ts'
 import type { ReadingPoint } from './noted.ts'
 import type { RowSetting } from './row-setting.ts'
@@ -81,6 +82,7 @@ export function workRow({ text, items, edge, before }: RowToWork, setting: RowSe
   const walk = new Walk(edge, setting)
   if (edge.carry) beginWithCarried(walk, edge.carry, items)
   workItems(walk, items, { uses: 0, items: [] })
+  tellOddOneOut(walk)
   settleSlips(walk)
   joinNeighbours(walk)
   const idle = !items.some((item) => item.node !== 'aside' && item.node !== 'turn' && item.node !== 'join' && item.node !== 'unreadable')
