@@ -61,13 +61,19 @@ function meetInValley(one: Place, other: Place): boolean {
   if (a.kind !== 'row-end') return false
   const [below, beside] = [a.into?.into, b.into?.into]
   if (!below || !beside) return false
-  // Points on two sides of another piece: one of them stands on ends of rows.
-  return a.row !== b.row ? below.row === beside.row : below.kind === 'row-end' || beside.kind === 'row-end'
+  // Two points that stand on one row; on one foundation the rows on its other side are none.
+  if (below.kind !== 'row-end' && beside.kind !== 'row-end') return below.kind !== 'ch' && beside.kind !== 'ch' && a.row !== b.row && below.row === beside.row
+  // Points on two sides of another piece, or one that stands on a side beside the rest of that.
+  return a.row === b.row || isNextTo(a, beside) || isNextTo(b, below)
 }
+
+/** The end of a row beside that on which a part stands, so many rows farther on. */
+const isNextTo = (rowEnd: Place, stoodOn: Place | undefined, rows = 1): boolean => stoodOn?.kind === 'row-end' && Math.abs(rowEnd.row - stoodOn.row) <= rows
 
 /** A decrease over the ends of two first rows stands on the one; what comes behind it stands on the end of the second row of the other side. */
 function liesInValley(decrease: Place, behind: Place): boolean {
   const [a, second] = underneath(decrease, behind)
+  if (a?.kind === 'row-end' && second?.kind === 'row-end' && isNextTo(second, a.into?.into, 2)) return true
   const first = second?.kind === 'row-end' ? second.into?.into : undefined
   return a !== undefined && first !== undefined && meetInValley(a, { kind: 'row-end', row: first.row, into: first })
 }

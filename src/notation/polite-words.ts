@@ -29,6 +29,12 @@ const readAs: Readonly<Record<string, string>> = { your: 'the', its: 'the' }
 /** `in 1st ch`, `1st 4 unworked sc`: read as `first`. */
 const isFirst = (all: readonly Token[], at: number): boolean => all[at]?.kind === 'ordinal' && all[at]!.value === 1 && (all[at + 1]?.kind === 'number' || /^(?:sts?|stitch(?:es)?|chs?|chains?|foundation|s[cl]|ss|[hdt]+[cr]|unworked|free|row)$/i.test(all[at + 1]?.text ?? '') && /^(?:in|into|the|sk|skip|miss)$/i.test(all[at - 1]?.text ?? ''))
 
+/** `3 sc in each of the 8 ch-1 corners`: their spaces. */
+function cornerSpace(word: (at: number) => string, at: number): string | undefined {
+  const made = /^corners?$/.test(word(at)) && /^\d+$/.test(word(at - 1)) && word(at - 2) === '-' && word(at - 3) === 'ch' && !/^(?:sps?|spaces?)$/.test(word(at + 1))
+  return made ? (word(at) === 'corner' ? 'sp' : 'sps') : undefined
+}
+
 /** `work evenly in sc across`, as `work even in sc`: without increases or decreases. Along an edge it says more. */
 const isEven = (word: (at: number) => string, at: number): boolean =>
   word(at) === 'evenly' && /^work(?:ing|ed)?$/.test(word(at - 1)) && word(at + 1) === 'in' && /^(?:sc|hdc|htr|dc|tr)$/.test(word(at + 2)) && /^(?:across|[,.;(])?$/.test(word(at + 3))
@@ -53,7 +59,7 @@ export function withoutPoliteWords(all: readonly Token[]): readonly Token[] {
       continue
     }
     const token = isFirst(all, at) ? { ...all[at]!, kind: 'word' as const, text: 'first' } : all[at]!
-    const other = readAs[wordAt(at)]
+    const other = readAs[wordAt(at)] ?? cornerSpace(wordAt, at)
     const stresses = stressing.some(([word, next]) => word.test(wordAt(at)) && next.test(wordAt(at + 1)))
     const single = wordAt(at) === 'single' && /^(?:each|every)$/.test(wordAt(at - 1)) && !/^cro/.test(wordAt(at + 1))
     if (!stresses && !single && !isEven(wordAt, at)) out.push(other === undefined ? token : { ...token, text: other })
