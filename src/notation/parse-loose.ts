@@ -7,6 +7,7 @@ import { leadsToLoop, takeLoop, takeLoopLead } from './parse-loop.ts'
 import { takeCountsAs } from './parse-counts-as.ts'
 import { isQuiet, takeRemark } from './parse-remark.ts'
 import { parseItems } from './parse-items.ts'
+import { takeOverPart } from './parse-thither.ts'
 import { takeSaying } from './parse-saying.ts'
 import { takeWayAlong } from './parse-way.ts'
 import { parseSewn } from './sewn.ts'
@@ -56,7 +57,7 @@ export function parseLoose(reader: Reader): readonly Instruction[] {
   if (yarn !== undefined) return [{ node: 'aside', yarn, start, end: reader.end }]
   const told = parseThreaded(reader) ?? parseSewn(reader)
   if (told) return told
-  if (takeWayAlong(reader) || takeHowItLies(reader)) return [{ node: 'aside', start, end: reader.end }]
+  if (takeWayAlong(reader) || takeHowItLies(reader) || takeOverPart(reader)) return [{ node: 'aside', start, end: reader.end }]
   for (const words of asides) {
     if (!reader.take(...words)) continue
     return aside(reader, words, start)

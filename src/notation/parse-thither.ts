@@ -1,5 +1,6 @@
 import { numberAhead } from './numbers.ts'
 import { unworked } from './parse-adjective.ts'
+import { takePieceName } from './parse-piece-name.ts'
 import { isQuiet } from './parse-remark.ts'
 import type { Reader } from './reader.ts'
 import { takeRowNamed } from './row-named.ts'
@@ -17,6 +18,18 @@ export function parseThither(reader: Reader): readonly Instruction[] | undefined
   if (begins && (alongWhatIsLeft(reader) || alongSomething(reader))) return [{ node: 'aside', start, end: reader.end }]
   reader.at = at
   return undefined
+}
+
+/** `over First tower,`, `over the top of Second end,`: the piece or part that the edge leads over, as a clause of its own. */
+export function takeOverPart(reader: Reader): boolean {
+  const { at } = reader
+  if (reader.take('over|along|across|round|around')) {
+    reader.take('the?', 'top|end|edge|tip', 'of')
+    const part = takePieceName(reader) !== undefined || reader.take('the?', 'first|second|third|fourth|left|right|other|upper|lower') && isQuiet(reader, reader.at, reader.at + 1) && (reader.at += 1) > 0
+    if (part && /^[,:]$/.test(reader.word())) return true
+  }
+  reader.at = at
+  return false
 }
 
 /** `along the unworked sts of Row 8,`, `along the sts left at Row 16,`: the step that comes next. */

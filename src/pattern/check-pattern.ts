@@ -48,8 +48,13 @@ function findInCopies(pattern: Pattern): ReturnType<typeof findAll> {
   if (!ring) return usual
   const apart = findAll(ring)
   const strip = apart.found.some(isOfFabric) && pattern.seams.some(({ join: [one, other], copies }) => one === other && !copies) ? withCopies(pattern, 'open') : undefined
-  const best = [usual, apart, ...(strip ? [findAll(strip)] : [])].reduce((least, other) => (other.found.length < least.found.length ? other : least))
+  const best = [usual, apart, ...(strip ? [findAll(strip)] : [])].reduce((least, other) => (tellsLess(other.found, least.found) ? other : least))
   return best === usual ? usual : ofOriginal(pattern, best)
+}
+
+/** Of as many findings those are nearer that find the fabric as the rows go over it. */
+function tellsLess(one: readonly Diagnostic[], other: readonly Diagnostic[]): boolean {
+  return one.length < other.length || one.length === other.length && one.filter(isOfFabric).length < other.filter(isOfFabric).length
 }
 
 /** Findings that may come of a fabric that is not as it is thought to be. */

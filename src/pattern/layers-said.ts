@@ -3,12 +3,16 @@ import { textOf } from '../text/source.ts'
 import type { EdgeWords, NamedEdge } from '../fabric/named-edges.ts'
 import type { EdgeUse, WorkedRow } from '../fabric/worked-row.ts'
 import type { Span } from '../text/span.ts'
+import { behindSeveral } from './behind-several.ts'
 import type { ToldSeam } from '../fabric/sewn-rings.ts'
 import type { WorkedPiece } from './checked-pattern.ts'
 import type { Pattern, Piece, Seam } from './pattern.ts'
 
 const laid = /\b(?:lay|lays|laid|place|put|hold|pin|set)\b[^.]*\b(?:on|upon|over|against|behind|together|tog|and|with)\b|\b(?:ws|rs|(?:wrong|right) sides?) (?:tog|together|touching)\b/i
 const throughBoth = /\b(?:through|thru) (?:both|the two|two|all)\b|\bboth (?:layers|pieces|thicknesses)\b/i
+
+/** Words that lay pieces on one another and go through both. */
+const areLayers = (words: string): boolean => laid.test(words) && throughBoth.test(words)
 
 /**
  * `Lay front on back, wrong sides touching. Every stitch of Rnd 1 goes through both.`: a round on two pieces at once is a seam of them, told in
@@ -30,8 +34,10 @@ export function layersWorked({ pieces, source }: Pattern, worked: readonly Worke
   const first = worked.filter(({ size }) => size === worked[0]?.size)
   return first.flatMap(({ piece, rows }) => {
     const [row] = rows
-    const two = row?.along && laidTogether(piece, textOf(source, piece.rows), pieces, joined)
-    if (!row?.along || !two) return []
+    const words = textOf(source, piece.rows)
+    const two = row?.along && laidTogether(piece, words, pieces, joined)
+    if (!row?.along) return []
+    if (!two) return areLayers(words) ? behindSeveral(piece, row, first) : []
     const whole = new Set(row.along.filter(({ offers, worksOver }) => offers > 0 && worksOver === offers).map(({ edge }) => names[edge]))
     const seam = { join: two.map(({ name }) => name), within: true, span: row.written.text }
     const laid = row.along.flatMap((use) => laidWhole(use, piece, two, first))
@@ -81,7 +87,7 @@ export function layersSewn({ pieces, source }: Pattern): readonly ToldSeam[] {
     const words = textOf(source, piece.rows)
     const other = laidTogether(piece, words, pieces, joined)?.find(({ name }) => name !== piece.on)
     const copies = pieces.findIndex(({ name, make }) => name === piece.on && make === 2)
-    if (!other && copies >= 0 && laid.test(words) && throughBoth.test(words)) return [[{ piece: index, words: 'ridge' }, { piece: copies, words: 'copy' }]]
+    if (!other && copies >= 0 && areLayers(words)) return [[{ piece: index, words: 'ridge' }, { piece: copies, words: 'copy' }]]
     return other ? [[{ piece: index, words: 'ridge' }, { piece: pieces.indexOf(other), words: edgeAgainst(words, piece.on!, other.name) ?? 'facing' }]] : []
   })
 }
@@ -98,7 +104,7 @@ function edgeAgainst(words: string, on: string, other: string): EdgeWords | unde
 
 /** The piece that one goes on from and another, where words lay them on one another and go through both. */
 function laidTogether(piece: Piece, words: string, pieces: readonly Piece[], find: typeof joined): readonly Piece[] | undefined {
-  if (piece.on === undefined || !laid.test(words) || !throughBoth.test(words)) return undefined
+  if (piece.on === undefined || !areLayers(words)) return undefined
   const two = find(piece, words, pieces)
   return two.length === 2 && two.some(({ name }) => name === piece.on) ? two : undefined
 }
