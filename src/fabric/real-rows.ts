@@ -65,13 +65,12 @@ export function readRows(text: string, block: Span, lexicon: Lexicon): { readonl
     if (lead) {
       remarks.push({ span: part.span, after: entries.length, heading: { start: lead.start, end: lead.end } })
       held = [...held, ...read!.items]
-    } else if (part.kind === 'row' && read && !part.label && skipsToJoin(read, parts[at + 1])) {
+    } else if (part.kind === 'row' && read && !part.label && (skipsToJoin(read, parts[at + 1]) || beginsNext(read, reads[at + 1]))) {
       const above = remarks.at(-1)
       // The heading over it is that of the row under it.
       remarks.push({ span: part.span, after: entries.length, ...(above?.after === entries.length && { heading: above.heading ?? above.span }) })
       held = [...held, ...read.items]
-    } else if (part.kind === 'row' && read && !part.label && beginsNext(read, reads[at + 1])) held = [...held, ...read.items]
-    else if (part.kind === 'between' || !read || !part.label && worksNothing(read)) {
+    } else if (part.kind === 'between' || !read || !part.label && worksNothing(read)) {
       remarks.push({ span: part.span, after: entries.length })
       held = [...held, ...(read?.items ?? []).filter(({ node }) => node === 'aside')]
     } else {
