@@ -1,4 +1,6 @@
+import type { Group, Work } from '../notation/syntax.ts'
 import { inSize, type Target } from '../notation/target.ts'
+import { sizeOfCorner } from './find-place.ts'
 import { isStitch, type Place } from './place.ts'
 import type { Walk } from './walk.ts'
 
@@ -11,6 +13,14 @@ export function compareOutOf(walk: Walk, { outOf, start, end }: Target, index: n
   const there = together?.filter((one) => (what === 'chain' ? one.kind === 'ch' : isStitch(one) && one.kind !== 'ch')).length
   const says = inSize(outOf, walk.setting.size)
   if (there !== undefined && there !== says) walk.trouble({ kind: 'out-of-apart', span: { start, end }, says, there, what })
+}
+
+/** `3 sc in center sc of each 3-sc corner`: the corners must be of so many. It is told once. */
+export function compareCornerSize(walk: Walk, { target, start, end }: Work | Group, place: Place): void {
+  const says = target?.thing?.size
+  const there = says === undefined ? undefined : sizeOfCorner(walk.edge, place)
+  if (there === undefined || there === says || walk.troubles.some((trouble) => trouble.kind === 'out-of-apart' && trouble.span.start === start)) return
+  walk.trouble({ kind: 'out-of-apart', span: { start, end }, says: says!, there, what: 'stitch' })
 }
 
 /** What lies together where a place is that a row has left: chains, or fewer stitches than their row has. */

@@ -2,9 +2,10 @@ import type { Chain, Group, Instruction, Work } from '../notation/syntax.ts'
 import { inSize, type Target } from '../notation/target.ts'
 import { cornersApart } from './along-outline.ts'
 import { countsByKind } from './counts-by-kind.ts'
-import { findNext, indexBefore, isThing, sizeOfCorner } from './find-place.ts'
+import { findNext, indexBefore, isThing } from './find-place.ts'
 import { beforeInnerCorners } from './inner-corners.ts'
 import { openAll } from './open-chains.ts'
+import { compareCornerSize } from './out-of.ts'
 import { goToPart } from './parts.ts'
 import { isStitch, type Place } from './place.ts'
 import type { Walk } from './walk.ts'
@@ -159,7 +160,7 @@ export function workEachByKind(walk: Walk, { instructions: written, between, lim
     if (!item) continue
     if (groups > 0 && chains > 0) walk.makeChains(chains, undefined)
     walk.take(index, item)
-    if (isCornerOf(item)) compareSize(walk, item, place)
+    if (isCornerOf(item)) compareCornerSize(walk, item, place)
     used.set(item, (used.get(item) ?? 0) + 1)
     groups += 1
     if (isLooseFill(item)) filled.push(place)
@@ -184,14 +185,6 @@ export function workEachByKind(walk: Walk, { instructions: written, between, lim
     if (wants !== undefined && wants < offers) walk.trouble({ kind: 'left-over', span: item, count: offers - wants, named: { count: wants, what } })
     if (!used.has(item)) walk.trouble({ kind: 'no-such-place', span: item, what: isInnerOf(item) ? 'an inner corner' : item.target?.thing?.kind === 'space' ? 'a chain space' : 'a stitch of that name' })
   }
-}
-
-/** `3 sc in center sc of each 3-sc corner`: the corners must be of so many. It is told once. */
-function compareSize(walk: Walk, { target, start, end }: Each, place: Place): void {
-  const says = target?.thing?.size
-  const there = says === undefined ? undefined : sizeOfCorner(walk.edge, place)
-  if (there === undefined || there === says || walk.troubles.some((trouble) => trouble.kind === 'out-of-apart' && trouble.span.start === start)) return
-  walk.trouble({ kind: 'out-of-apart', span: { start, end }, says: says!, there, what: 'stitch' })
 }
 
 /** `3 sc in the 2 lower corners` of a border with four: the others are worked like any stitch. */

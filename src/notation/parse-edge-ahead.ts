@@ -1,6 +1,5 @@
 import { numberAhead } from './numbers.ts'
 import { takeEdgeName, undersideNamed } from './parse-edge.ts'
-import { partAhead } from './parse-part.ts'
 import { takeOfPiece, takePieceName } from './parse-piece-name.ts'
 import { takeWayAlong, takeWholeWay } from './parse-way.ts'
 import { placeEnds } from './place-ends.ts'
@@ -23,12 +22,6 @@ export function edgeAhead(reader: Reader): readonly Instruction[] | undefined {
   reader.take('now|then|and|continue|continuing')
   reader.take('to?', 'work|working|worked')
   reader.take('go|going|come|coming|move|moving|carry|carrying', 'on?')
-  // `along last row of left shoulder, 3 sc in first st`
-  const part = begins ? partAhead(reader) : undefined
-  if (part && reader.all[part.to]?.text === ',') {
-    reader.at = part.to
-    return [{ node: 'aside', start, end: reader.end }]
-  }
   const way = reader.take('along|across|down|up|on|over|around|round|under') || reader.word(1) === 'both' && reader.take('through')
   const along = way && (reader.take('along|across|over|on') || true)
   const { at: piece } = reader

@@ -1,5 +1,6 @@
 import { numberAhead } from './numbers.ts'
 import { unworked } from './parse-adjective.ts'
+import { partAhead } from './parse-part.ts'
 import { takePieceName } from './parse-piece-name.ts'
 import { isQuiet } from './parse-remark.ts'
 import type { Reader } from './reader.ts'
@@ -20,9 +21,14 @@ export function parseThither(reader: Reader): readonly Instruction[] | undefined
   return undefined
 }
 
-/** `over First tower,`, `over the top of Second end,`: the piece or part that the edge leads over, as a clause of its own. */
+/** `over First tower,`, `over the top of Second end,`, `along last row of left shoulder,`: the piece or part that the edge leads over, as a clause of its own. */
 export function takeOverPart(reader: Reader): boolean {
   const { at } = reader
+  const ahead = partAhead(reader)
+  if (ahead && reader.all[ahead.to]?.text === ',') {
+    reader.at = ahead.to
+    return true
+  }
   if (reader.take('over|along|across|round|around')) {
     reader.take('the?', 'top|end|edge|tip', 'of')
     const part = takePieceName(reader) !== undefined || reader.take('the?', 'first|second|third|fourth|left|right|other|upper|lower') && isQuiet(reader, reader.at, reader.at + 1) && (reader.at += 1) > 0
